@@ -1,0 +1,214 @@
+//! What measuring gives: plain data for judging and reporting.
+
+use mesh::Integrity;
+use nalgebra::{Isometry3, Point3, Vector3};
+use thiserror::Error;
+
+/// Which jaw.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Arch {
+    /// Upper jaw.
+    Maxillary,
+    /// Lower jaw.
+    Mandibular,
+}
+
+/// The patient's side.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Side {
+    /// The patient's right.
+    Right,
+    /// The patient's left.
+    Left,
+}
+
+/// Named part of the arch.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+#[allow(missing_docs, reason = "the names are the trade's own")]
+pub enum Zone {
+    LabialFlange,
+    BuccalFlange,
+    ResidualRidge,
+    Tuberosity,
+    HamularNotch,
+    PosteriorPalatalSeal,
+    Palate,
+    Rugae,
+    IncisivePapilla,
+    BuccalShelf,
+    RetromolarPad,
+    Distobuccal,
+    LingualFlange,
+    Retromylohyoid,
+}
+
+/// Why a figure could not be obtained.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum NotMeasured {
+    #[error("no tray scan was given")]
+    NoTray,
+    #[error("the scan shows the tissue side only, so no tray surface is seen to register the tray scan on")]
+    NoOuterSurface,
+    #[error("the tray scan does not fit the outer surface of the impression: only {fitting_percent:.0} % of it lies on the tray")]
+    TrayDoesNotFit { fitting_percent: f64 },
+    #[error("the tray scan could be placed in more than one way; the placings differ by {spread_mm:.2} mm")]
+    AmbiguousRegistration { spread_mm: f64 },
+    #[error("the median edge is {median_edge_mm:.2} mm, too coarse to measure cover (1 mm at most)")]
+    TooCoarse { median_edge_mm: f64 },
+    #[error("not an impression: {0}")]
+    NotAnImpression(NotAnImpression),
+}
+
+/// What a scan is instead of an impression.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum NotAnImpression {
+    #[error("its longest side is {longest_mm:.0} mm, an impression in its tray has 35 to 160 mm")]
+    WrongSize { longest_mm: f64 },
+    #[error("the arch stands up as a ridge, as on a cast or in the mouth; an impression has a trough there")]
+    Positive,
+    #[error("no arch-shaped trough was found")]
+    NoTrough,
+}
+
+/// Impression frame, found from the surface alone.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Frame {
+    /// Origin: centre of the crest line, in scan coordinates, mm.
+    pub origin: Point3<f64>,
+    /// Unit vector toward the patient's right, scan coordinates.
+    pub right: Vector3<f64>,
+    /// Unit vector toward the patient's front, scan coordinates.
+    pub anterior: Vector3<f64>,
+    /// Unit vector from tray toward tissue, scan coordinates.
+    pub seating: Vector3<f64>,
+    /// Maxillary or mandibular, as found.
+    pub arch: Arch,
+    /// 0 (a guess) to 1 (no other arch comes near), for the arch found.
+    pub arch_confidence: f64,
+    /// 0 to 1, for the axes.
+    pub confidence: f64,
+}
+
+/// Where the tray scan lies in the impression scan.
+#[derive(Debug, Clone, PartialEq)]
+pub struct TrayRegistration {
+    /// `impression_from_tray * point_in_tray_scan` lies in impression scan coordinates (mm).
+    pub impression_from_tray: Isometry3<f64>,
+    /// Root mean square distance of the outer surface points that lie on the tray, mm.
+    pub rms_mm: f64,
+    /// Expanded uncertainty (k = 2) of the tray's place at the tissue surface, mm.
+    pub uncertainty_mm: f64,
+    /// Area of the impression's outer surface that lies on the tray, mm².
+    pub tray_seen_mm2: f64,
+    /// Share of the outer surface that lies on the tray, 0 to 1.
+    pub fitting_share: f64,
+}
+
+/// How cover was had.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum CoverMethod {
+    /// Distance to the registered scan of the empty tray.
+    TrayScan,
+}
+
+/// Cover over the tissue surface.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Cover {
+    /// How it was had.
+    pub method: CoverMethod,
+    /// The registered tray.
+    pub registration: TrayRegistration,
+    /// Cover at each vertex of the impression mesh, mm, smoothed over the
+    /// scan's noise; `None` off the tissue surface.
+    pub at_vertex_mm: Vec<Option<f64>>,
+    /// Expanded uncertainty (k = 2) of a cover value, mm.
+    pub uncertainty_mm: f64,
+    /// Tissue surface area over which cover is known, mm².
+    pub area_judged_mm2: f64,
+    /// Least cover, mm.
+    pub min_mm: f64,
+    /// 5th percentile by area, mm.
+    pub p05_mm: f64,
+    /// Median by area, mm.
+    pub median_mm: f64,
+}
+
+/// What a patch of little cover is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SpotKind {
+    /// Cover at or below the show-through level.
+    ShowThrough,
+    /// Cover above show-through and below the thin level.
+    Thin,
+}
+
+/// A connected patch of tissue surface with little cover.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Spot {
+    /// What it is.
+    pub kind: SpotKind,
+    /// Area-weighted centre, moved onto the surface; scan coordinates, mm.
+    pub centre: Point3<f64>,
+    /// Area of the patch, mm².
+    pub area_mm2: f64,
+    /// Expanded uncertainty (k = 2) of the area, mm².
+    pub area_uncertainty_mm2: f64,
+    /// Least cover in the patch, mm.
+    pub min_mm: f64,
+    /// Part of the arch.
+    pub zone: Zone,
+    /// Patient's side; `None` on the midline.
+    pub side: Option<Side>,
+    /// Number of the declared tissue stop that this show-through belongs to.
+    pub stop: Option<usize>,
+}
+
+/// A declared tissue stop, looked for.
+#[derive(Debug, Clone, PartialEq)]
+pub struct StopReading {
+    /// The place on the tissue surface, scan coordinates, mm.
+    pub at: Point3<f64>,
+    /// Least cover at the stop, mm; `None` where no surface was scanned.
+    pub min_mm: Option<f64>,
+    /// Part of the arch.
+    pub zone: Zone,
+    /// Patient's side; `None` on the midline.
+    pub side: Option<Side>,
+}
+
+/// What one impression scan gave.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ImpressionMeasurement {
+    /// Figures of the mesh itself (mm).
+    pub integrity: Integrity,
+    /// The impression frame.
+    pub frame: Result<Frame, NotMeasured>,
+    /// Whether lips', cheeks' and tray's side was scanned too; `None` where that cannot be told.
+    pub has_outer_surface: Option<bool>,
+    /// Standard deviation of the scan's noise along the normal, mm.
+    pub noise_mm: Option<f64>,
+    /// Cover over the tissue surface.
+    pub cover: Result<Cover, NotMeasured>,
+    /// Patches of little cover, largest of each kind first.
+    pub spots: Vec<Spot>,
+    /// Declared tissue stops.
+    pub stops: Vec<StopReading>,
+}
+
+/// What measuring must be told, in mm: levels at which patches are outlined,
+/// not limits that anything is judged by.
+#[derive(Debug, Clone, PartialEq)]
+pub struct MeasureSettings {
+    /// Cover at or below which a patch is outlined as show-through, mm.
+    pub show_through_mm: f64,
+    /// Cover below which a patch is outlined as thin, mm.
+    pub thin_cover_mm: f64,
+    /// Patches smaller than this are noise, mm².
+    pub least_area_mm2: f64,
+    /// Declared tissue stops, tray scan coordinates, mm.
+    pub stops: Vec<Point3<f64>>,
+    /// Half side of a tissue stop, mm.
+    pub stop_radius_mm: f64,
+}

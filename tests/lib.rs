@@ -1,0 +1,1 @@
+//! Tests of the whole command live in the files beside this one.
