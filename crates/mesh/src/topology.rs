@@ -227,7 +227,13 @@ mod tests {
 
     #[test]
     fn three_triangles_on_one_edge_are_counted_and_not_joined() {
-        let vertices = [[0., 0., 0.], [0., 0., 1.], [1., 0., 0.], [-1., 0., 0.], [0., 1., 0.]];
+        let vertices = [
+            [0., 0., 0.],
+            [0., 0., 1.],
+            [1., 0., 0.],
+            [-1., 0., 0.],
+            [0., 1., 0.],
+        ];
         let mesh = Mesh::new(
             vertices.map(Point3::from).to_vec(),
             vec![[0, 1, 2], [0, 1, 3], [0, 1, 4]],
