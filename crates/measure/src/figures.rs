@@ -48,13 +48,21 @@ pub enum Zone {
 pub enum NotMeasured {
     #[error("no tray scan was given")]
     NoTray,
-    #[error("the scan shows the tissue side only, so no tray surface is seen to register the tray scan on")]
+    #[error(
+        "the scan shows the tissue side only, so no tray surface is seen to register the tray scan on"
+    )]
     NoOuterSurface,
-    #[error("the tray scan does not fit the outer surface of the impression: only {fitting_percent:.0} % of it lies on the tray")]
+    #[error(
+        "the tray scan does not fit the outer surface of the impression: only {fitting_percent:.0} % of it lies on the tray"
+    )]
     TrayDoesNotFit { fitting_percent: f64 },
-    #[error("the tray scan could be placed in more than one way; the placings differ by {spread_mm:.2} mm")]
+    #[error(
+        "the tray scan could be placed in more than one way; the placings differ by {spread_mm:.2} mm"
+    )]
     AmbiguousRegistration { spread_mm: f64 },
-    #[error("the median edge is {median_edge_mm:.2} mm, too coarse to measure cover (1 mm at most)")]
+    #[error(
+        "the median edge is {median_edge_mm:.2} mm, too coarse to measure cover (1 mm at most)"
+    )]
     TooCoarse { median_edge_mm: f64 },
     #[error("not an impression: {0}")]
     NotAnImpression(NotAnImpression),
@@ -66,7 +74,9 @@ pub enum NotMeasured {
 pub enum NotAnImpression {
     #[error("its longest side is {longest_mm:.0} mm, an impression in its tray has 35 to 160 mm")]
     WrongSize { longest_mm: f64 },
-    #[error("the arch stands up as a ridge, as on a cast or in the mouth; an impression has a trough there")]
+    #[error(
+        "the arch stands up as a ridge, as on a cast or in the mouth; an impression has a trough there"
+    )]
     Positive,
     #[error("no arch-shaped trough was found")]
     NoTrough,
@@ -163,6 +173,9 @@ pub struct Spot {
     pub side: Option<Side>,
     /// Number of the declared tissue stop that this show-through belongs to.
     pub stop: Option<usize>,
+    /// Number (in the list of spots) of the show-through that this thin patch
+    /// borders: both are one place.
+    pub around: Option<usize>,
 }
 
 /// A declared tissue stop, looked for.

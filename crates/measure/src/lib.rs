@@ -2,9 +2,184 @@
 //! no acceptance limit known.
 //!
 //! [`measure`] takes an impression scan (and the scan of the empty tray) and
-//! gives an [`ImpressionMeasurement`]: plain data, lengths in mm. Points are in
-//! the impression's own scan coordinates (mm) unless a name says otherwise.
+//! gives an [`ImpressionMeasurement`]: plain data, lengths in mm, points in the
+//! impression's own scan coordinates.
 
+pub mod cover;
 mod figures;
+mod fit;
+pub mod frame;
+mod height_map;
+mod noise;
+pub mod regions;
+pub mod registration;
+pub mod sampling;
+mod spots;
+mod tray_cover;
+mod zones;
 
 pub use figures::*;
+
+use frame::FoundFrame;
+use mesh::{Integrity, Mesh, Topology};
+use regions::Regions;
+use zones::ZoneMap;
+
+/// Scans coarser than this (median edge, mm) give no cover: a thin place is
+/// then easily narrower than a triangle.
+pub const COARSEST_EDGE_MM: f64 = 1.0;
+
+/// Steps of measuring, for progress.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Stage {
+    /// How triangles hang together.
+    Topology,
+    /// Which way tissue, front and right lie.
+    Frame,
+    /// Tissue surface told from outer surface.
+    Regions,
+    /// The tray scan laid in its place.
+    Registration,
+    /// Cover over the tissue surface.
+    Cover,
+    /// Patches of little cover.
+    Spots,
+}
+
+impl std::fmt::Display for Stage {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(match self {
+            Self::Topology => "joining triangles",
+            Self::Frame => "finding the impression frame",
+            Self::Regions => "telling tissue surface from outer surface",
+            Self::Registration => "registering the tray scan",
+            Self::Cover => "measuring cover",
+            Self::Spots => "outlining show-through and thin places",
+        })
+    }
+}
+
+/// Measures one impression, in any pose, and its cover where the scan of the
+/// empty tray (any pose of its own) is given. Both meshes are in mm. The
+/// outcome does not depend on the number of threads.
+#[must_use]
+pub fn measure(
+    impression: &Mesh,
+    tray: Option<&Mesh>,
+    settings: &MeasureSettings,
+    progress: &(dyn Fn(Stage) + Sync),
+) -> ImpressionMeasurement {
+    progress(Stage::Topology);
+    // A tray can be made ready while the impression is looked at.
+    let (surface, tray) = rayon::join(
+        || Surface::of(impression),
+        || tray.map(tray_cover::PreparedTray::of),
+    );
+    progress(Stage::Frame);
+    let integrity = surface.integrity.clone();
+    let nothing = |frame, has_outer_surface, noise_mm, why| ImpressionMeasurement {
+        integrity: integrity.clone(),
+        frame,
+        has_outer_surface,
+        noise_mm,
+        cover: Err(why),
+        spots: Vec::new(),
+        stops: Vec::new(),
+    };
+    let found = match frame::find(&surface.mesh, integrity.median_edge) {
+        Ok(found) => found,
+        Err(what) => {
+            let why = NotMeasured::NotAnImpression(what);
+            return nothing(Err(why.clone()), None, None, why);
+        }
+    };
+    progress(Stage::Regions);
+    let impression = Impression::of(&surface, found);
+    let noise_mm = noise::estimate(&impression.local, |_| true);
+    let has_outer = impression.regions.has_outer_surface();
+    let nothing = |why| nothing(Ok(impression.frame.clone()), Some(has_outer), noise_mm, why);
+    let Some(tray) = tray else {
+        return nothing(NotMeasured::NoTray);
+    };
+    if integrity.median_edge > COARSEST_EDGE_MM {
+        return nothing(NotMeasured::TooCoarse {
+            median_edge_mm: integrity.median_edge,
+        });
+    }
+    if !has_outer {
+        return nothing(NotMeasured::NoOuterSurface);
+    }
+    progress(Stage::Registration);
+    let placed = match tray_cover::place(&impression, &tray) {
+        Ok(placed) => placed,
+        Err(why) => return nothing(why),
+    };
+    progress(Stage::Cover);
+    let covered = tray_cover::over_tissue(&impression, &tray, &placed, noise_mm.unwrap_or(0.0));
+    progress(Stage::Spots);
+    let stops = tray_cover::stops(&impression, &placed, &covered, settings);
+    let spots = tray_cover::spots(&impression, &covered, &stops, settings);
+    ImpressionMeasurement {
+        frame: Ok(impression.frame.clone()),
+        has_outer_surface: Some(true),
+        noise_mm,
+        cover: Ok(covered),
+        spots,
+        stops: stops.into_iter().map(|s| s.reading).collect(),
+        integrity,
+    }
+}
+
+/// A mesh with what is known of it without knowing what it shows.
+pub(crate) struct Surface {
+    pub mesh: Mesh,
+    pub topology: Topology,
+    pub integrity: Integrity,
+}
+
+impl Surface {
+    /// A closed surface that is inside out is turned right.
+    pub fn of(mesh: &Mesh) -> Self {
+        let topology = Topology::of(mesh);
+        let integrity = Integrity::of(mesh, &topology);
+        let inside_out = topology.is_closed() && mesh.signed_volume() < 0.0;
+        let mesh = mesh.clone();
+        Self {
+            mesh: if inside_out {
+                mesh.turned_inside_out()
+            } else {
+                mesh
+            },
+            topology,
+            integrity,
+        }
+    }
+}
+
+/// An impression in local coordinates with its parts told apart.
+pub(crate) struct Impression {
+    pub frame: Frame,
+    pub local: Mesh,
+    pub zones: ZoneMap,
+    pub regions: Regions,
+}
+
+impl Impression {
+    fn of(surface: &Surface, found: FoundFrame) -> Self {
+        let local = surface.mesh.moved(&found.frame.local_from_scan());
+        let cell_mm = (1.25 * surface.integrity.median_edge).max(0.5);
+        let regions = regions::split(
+            &local,
+            &surface.topology,
+            &found.crest,
+            found.frame.arch,
+            cell_mm,
+        );
+        Self {
+            zones: ZoneMap::new(found.crest, found.frame.arch),
+            frame: found.frame,
+            local,
+            regions,
+        }
+    }
+}

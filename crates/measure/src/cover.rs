@@ -1,0 +1,137 @@
+//! Cover: distance from the tissue surface to the tray.
+
+use mesh::{Mesh, Nearest, SpatialIndex, Topology};
+use nalgebra::{Isometry3, Point3, Vector3};
+
+/// No point of a tray's wall lies deeper in it than this, mm (half of a wall of
+/// 3 mm): a larger distance is never through the tray, whatever its normals say.
+const HALF_WALL_MM: f64 = 1.5;
+
+/// A tray ready to be measured from.
+pub struct Tray<'a> {
+    mesh: &'a Mesh,
+    topology: &'a Topology,
+    index: &'a SpatialIndex,
+    corner_normals: Vec<Vector3<f64>>,
+}
+
+impl<'a> Tray<'a> {
+    /// A tray in mm, wound outward.
+    pub fn new(mesh: &'a Mesh, topology: &'a Topology, index: &'a SpatialIndex) -> Self {
+        Self {
+            mesh,
+            topology,
+            index,
+            corner_normals: angle_weighted_normals(mesh),
+        }
+    }
+
+    /// Signed distances, mm, of points (impression coordinates) to the tray:
+    /// negative inside its wall. `None` only where the tray has no triangles.
+    pub fn distances(
+        &self,
+        points: &[Point3<f64>],
+        tray_from_impression: &Isometry3<f64>,
+    ) -> Vec<Option<f64>> {
+        let moved: Vec<Point3<f64>> = points.iter().map(|p| tray_from_impression * p).collect();
+        self.index
+            .nearest_many(&moved, f64::INFINITY)
+            .iter()
+            .zip(&moved)
+            .map(|(nearest, point)| nearest.as_ref().map(|n| self.signed(point, n)))
+            .collect()
+    }
+
+    /// The sign is that of the pseudonormal of the nearest face, edge or corner
+    /// (Baerentzen and Aanaes 2005), which is exact for a closed surface.
+    fn signed(&self, point: &Point3<f64>, nearest: &Nearest) -> f64 {
+        if nearest.distance > HALF_WALL_MM {
+            return nearest.distance;
+        }
+        let outward = self.pseudonormal(nearest);
+        if outward.dot(&(point - nearest.point)) < 0.0 {
+            -nearest.distance
+        } else {
+            nearest.distance
+        }
+    }
+
+    fn pseudonormal(&self, nearest: &Nearest) -> Vector3<f64> {
+        const ON_EDGE: f64 = 1e-6;
+        let triangle = nearest.triangle as usize;
+        let corners = self.mesh.triangles()[triangle];
+        let off: Vec<usize> = (0..3).filter(|&k| nearest.weights[k] < ON_EDGE).collect();
+        match off[..] {
+            [] => unit_normal(self.mesh, triangle),
+            [opposite] => {
+                let edge = [(opposite + 1) % 3, (opposite + 2) % 3].map(|k| corners[k]);
+                let across = self
+                    .topology
+                    .neighbours(triangle)
+                    .find(|&n| edge.iter().all(|v| self.mesh.triangles()[n].contains(v)));
+                unit_normal(self.mesh, triangle)
+                    + across.map_or_else(Vector3::zeros, |n| unit_normal(self.mesh, n))
+            }
+            _ => {
+                let corner = (0..3).find(|k| !off.contains(k)).unwrap_or(0);
+                self.corner_normals[corners[corner] as usize]
+            }
+        }
+    }
+}
+
+fn unit_normal(mesh: &Mesh, triangle: usize) -> Vector3<f64> {
+    mesh.area_vector(triangle)
+        .try_normalize(0.0)
+        .unwrap_or_default()
+}
+
+/// Sum of the unit normals round each vertex, weighted by the angle at it.
+fn angle_weighted_normals(mesh: &Mesh) -> Vec<Vector3<f64>> {
+    let mut sums = vec![Vector3::zeros(); mesh.vertices().len()];
+    for t in 0..mesh.triangles().len() {
+        let normal = unit_normal(mesh, t);
+        let p = mesh.corners(t);
+        for k in 0..3 {
+            let angle = (p[(k + 1) % 3] - p[k]).angle(&(p[(k + 2) % 3] - p[k]));
+            sums[mesh.triangles()[t][k] as usize] += normal * angle;
+        }
+    }
+    sums
+}
+
+/// Values at vertices averaged with their neighbours', twice: about half a
+/// millimetre at usual resolutions, so that a patch's least cover is not its
+/// noisiest point. Vertices without a value neither give nor get one.
+pub fn smoothed(mesh: &Mesh, values: &[Option<f64>]) -> Vec<Option<f64>> {
+    const ROUNDS: usize = 2;
+    let mut values = values.to_vec();
+    for _ in 0..ROUNDS {
+        let mut sums = vec![(0.0, 0.0); values.len()];
+        for corners in mesh.triangles() {
+            if let [Some(a), Some(b), Some(c)] = corners.map(|v| values[v as usize]) {
+                for &v in corners {
+                    sums[v as usize].0 += a + b + c;
+                    sums[v as usize].1 += 3.0;
+                }
+            }
+        }
+        for (value, (sum, weight)) in values.iter_mut().zip(sums) {
+            if weight > 0.0 && value.is_some() {
+                *value = Some(sum / weight);
+            }
+        }
+    }
+    values
+}
+
+/// Quantiles of values that each stand for an area; `None` without area.
+pub fn quantile(weighted: &mut [(f64, f64)], part: f64) -> Option<f64> {
+    weighted.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let total: f64 = weighted.iter().map(|w| w.1).sum();
+    let mut passed = 0.0;
+    weighted.iter().find_map(|&(value, weight)| {
+        passed += weight;
+        (passed >= part * total).then_some(value)
+    })
+}

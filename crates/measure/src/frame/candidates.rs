@@ -1,0 +1,149 @@
+//! Likely seating axes, and how each settles on the trough seen along it.
+
+use super::{basis_along, crest};
+use crate::fit::{Plane, principal_axes};
+use crate::height_map::HeightMap;
+use crate::sampling::spread_over;
+use mesh::Mesh;
+use nalgebra::{Point3, Unit, UnitVector3, Vector3};
+
+/// Half the widest trough looked for, mm: the channel of a denture-bearing
+/// ridge is 8 to 14 mm wide (common practice, no source).
+const HALF_TROUGH_MM: f64 = 7.0;
+/// Depth that counts as trough, mm.
+const LEAST_DEPTH_MM: f32 = 1.5;
+/// Share of the full circle over which the trough must be seen.
+const LEAST_SWEEP: f64 = 0.45;
+
+/// An axis that has settled square to the crest line seen along it.
+#[derive(Debug, Clone)]
+pub struct Candidate {
+    /// The axis, from tray toward tissue, scan coordinates.
+    pub axis: UnitVector3<f64>,
+    /// Size of the trough seen along it, mm³.
+    pub trough_mm3: f64,
+    /// Height map in the system of [`basis_along`].
+    pub map: HeightMap,
+    /// Trough bottoms in that system by direction from their centre.
+    pub bottoms: crest::Bottoms,
+}
+
+/// Which way the triangles of an open scan face on the whole.
+#[derive(Debug, Clone, Copy)]
+pub struct Facing(Vector3<f64>);
+
+/// Mean of the outward normals by area: zero for a closed surface, by the
+/// divergence theorem; toward the scanner for a surface scanned from one side.
+pub fn mean_normal(mesh: &Mesh) -> Facing {
+    let sum: Vector3<f64> = (0..mesh.triangles().len())
+        .map(|t| mesh.area_vector(t))
+        .sum();
+    Facing(sum / mesh.area().max(f64::MIN_POSITIVE))
+}
+
+impl Facing {
+    /// Whether the surface shows its outside to a viewer along `axis`; a
+    /// surface scanned from all sides does to everyone.
+    pub fn is_shown(&self, axis: &UnitVector3<f64>) -> bool {
+        const ONE_SIDED: f64 = 0.2;
+        self.0.norm() < ONE_SIDED || self.0.dot(axis) > 0.0
+    }
+}
+
+/// The axes worth settling: both senses of the principal axes and of the mean
+/// normal, best first, poor ones left out.
+pub fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
+    const SAMPLES: usize = 20_000;
+    const COARSE_CELL_MM: f64 = 1.25;
+    let points: Vec<Point3<f64>> = spread_over(mesh, SAMPLES, |_| true)
+        .iter()
+        .map(|s| s.point)
+        .collect();
+    let Some((_, principal, _)) = principal_axes(&points) else {
+        return Vec::new();
+    };
+    let mut axes = principal.to_vec();
+    axes.extend(Unit::try_new(mean_normal(mesh).0, 0.2));
+    let mut scored: Vec<(f64, UnitVector3<f64>)> = axes
+        .iter()
+        .flat_map(|&axis| [axis, -axis])
+        .map(|axis| {
+            let turn = basis_along(&axis);
+            let map = HeightMap::of(points.iter().map(|p| turn * p), COARSE_CELL_MM);
+            (trough_size(&map, &map.valley_depths(HALF_TROUGH_MM)), axis)
+        })
+        .collect();
+    scored.sort_by(|a, b| b.0.total_cmp(&a.0));
+    let best = scored[0].0;
+    scored
+        .into_iter()
+        .take_while(|&(score, _)| score > 0.25 * best)
+        .take(4)
+        .map(|(_, axis)| axis)
+        .collect()
+}
+
+/// Turns an axis until it stands square to the crest line seen along it.
+/// `None` where no trough sweeps round an arch.
+pub fn settled(
+    vertices: &[Point3<f64>],
+    axis: UnitVector3<f64>,
+    cell_mm: f64,
+) -> Option<Candidate> {
+    const TURNS: usize = 6;
+    const STILL: f64 = 0.1 * std::f64::consts::PI / 180.0;
+    let mut axis = axis;
+    for turn_number in 0..TURNS {
+        let turn = basis_along(&axis);
+        let map = HeightMap::of(vertices.iter().map(|p| turn * p), cell_mm);
+        let depths = map.valley_depths(HALF_TROUGH_MM);
+        let bottoms = crest::Bottoms::seen_from_centre(&map, &depths)?;
+        if bottoms.sweep() < LEAST_SWEEP {
+            return None;
+        }
+        let normal = robust_normal(&bottoms.points())?;
+        let upright = if normal.z < 0.0 { -normal } else { normal };
+        if upright.angle(&Vector3::z_axis()) < STILL || turn_number + 1 == TURNS {
+            return Some(Candidate {
+                axis,
+                trough_mm3: trough_size(&map, &depths),
+                map,
+                bottoms,
+            });
+        }
+        axis = Unit::new_normalize(turn.inverse() * upright.into_inner());
+    }
+    None
+}
+
+/// Normal of the plane through most of the points: fitted again without those
+/// that lie far from it.
+fn robust_normal(points: &[Point3<f64>]) -> Option<UnitVector3<f64>> {
+    let mut kept = points.to_vec();
+    let mut plane = Plane::fit(&kept)?;
+    for _ in 0..4 {
+        let mut off: Vec<f64> = points.iter().map(|p| plane.distance(p).abs()).collect();
+        off.sort_by(f64::total_cmp);
+        let allowed = (3.0 * off[off.len() / 2]).max(0.5);
+        kept.clear();
+        kept.extend(points.iter().filter(|p| plane.distance(p).abs() <= allowed));
+        plane = Plane::fit(&kept)?;
+    }
+    Some(plane.normal)
+}
+
+fn trough_size(map: &HeightMap, depths: &[f32]) -> f64 {
+    // Deeper than this, a step and not a trough is seen.
+    const MOST_DEPTH_MM: f32 = 8.0;
+    let sum: f32 = depths
+        .iter()
+        .filter(|&&d| d > LEAST_DEPTH_MM)
+        .map(|d| d.min(MOST_DEPTH_MM))
+        .sum();
+    f64::from(sum) * map.cell_mm().powi(2)
+}
+
+/// Depth of trough from which its bottom is looked for, mm.
+pub const BOTTOM_DEPTH_MM: f32 = LEAST_DEPTH_MM;
+/// See [`HALF_TROUGH_MM`].
+pub const TROUGH_HALF_WIDTH_MM: f64 = HALF_TROUGH_MM;

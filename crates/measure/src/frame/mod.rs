@@ -1,0 +1,125 @@
+//! The impression frame: which way tissue, front and right lie, and which jaw
+//! it is, from the surface alone and in any pose.
+//!
+//! Seen along the seating axis from the tissue side, an impression shows a
+//! U-shaped trough; from any other side it does not. So each likely axis is
+//! scored by the trough seen along it; the best is turned until it stands
+//! square to the plane of the crest line. The plane of symmetry then gives the
+//! anterior axis, the open end of the U its sense, and the presence of a
+//! palate the jaw.
+
+mod arch;
+mod candidates;
+mod crest;
+mod symmetry;
+
+pub use crest::CrestLine;
+
+use crate::figures::{Frame, NotAnImpression};
+use crate::height_map::HeightMap;
+use candidates::{Candidate, mean_normal};
+use mesh::Mesh;
+use nalgebra::{
+    Isometry3, Matrix3, Point3, Rotation3, Translation3, UnitQuaternion, UnitVector3, Vector3,
+};
+
+/// Longest and shortest plausible longest side of an impression in its tray,
+/// handle included, mm (common practice, no source).
+const PLAUSIBLE_LENGTH_MM: std::ops::RangeInclusive<f64> = 35.0..=160.0;
+
+/// A frame with the crest line it rests on.
+#[derive(Debug, Clone)]
+pub struct FoundFrame {
+    /// The frame in scan coordinates.
+    pub frame: Frame,
+    /// The crest line in local coordinates.
+    pub crest: CrestLine,
+}
+
+impl Frame {
+    /// The motion from scan coordinates to local ones: x = anterior x seating,
+    /// y = anterior, z = seating, a right-handed system for both jaws (x points
+    /// to the patient's right in the upper jaw and to the left in the lower).
+    #[must_use]
+    pub fn local_from_scan(&self) -> Isometry3<f64> {
+        rotation_to(&self.anterior, &self.seating) * Translation3::from(-self.origin.coords)
+    }
+}
+
+/// Rotation that takes `anterior` to y and `seating` to z.
+fn rotation_to(anterior: &Vector3<f64>, seating: &Vector3<f64>) -> UnitQuaternion<f64> {
+    let rows = Matrix3::from_rows(&[
+        anterior.cross(seating).transpose(),
+        anterior.transpose(),
+        seating.transpose(),
+    ]);
+    UnitQuaternion::from_rotation_matrix(&Rotation3::from_matrix_unchecked(rows))
+}
+
+/// Finds the frame of an impression, or of an empty tray (which has a trough
+/// too). The mesh is in mm.
+///
+/// # Errors
+/// When the surface is of the wrong size, shows no arch-shaped trough, or shows
+/// it from behind.
+pub fn find(mesh: &Mesh, median_edge_mm: f64) -> Result<FoundFrame, NotAnImpression> {
+    let longest_mm = mesh.bounds().map_or(0.0, |(low, high)| (high - low).max());
+    // The box of a turned scan is larger than the scan, by at most the square
+    // root of three; the exact test is made in the frame.
+    if longest_mm > PLAUSIBLE_LENGTH_MM.end() * 1.5
+        || longest_mm < PLAUSIBLE_LENGTH_MM.start() / 1.5
+    {
+        return Err(NotAnImpression::WrongSize { longest_mm });
+    }
+    let cell_mm = (1.25 * median_edge_mm).max(0.5);
+    let facing = mean_normal(mesh);
+    let mut found: Vec<Candidate> = candidates::likely_axes(mesh)
+        .into_iter()
+        .filter_map(|axis| candidates::settled(mesh.vertices(), axis, cell_mm))
+        .collect();
+    found.sort_by(|a, b| b.trough_mm3.total_cmp(&a.trough_mm3));
+    let best_shown = found.iter().position(|c| facing.is_shown(&c.axis));
+    let best = match best_shown {
+        None if found.is_empty() => return Err(NotAnImpression::NoTrough),
+        None => return Err(NotAnImpression::Positive),
+        Some(i) if found[0].trough_mm3 > 1.5 * found[i].trough_mm3 => {
+            return Err(NotAnImpression::Positive);
+        }
+        Some(i) => &found[i],
+    };
+    let rival_mm3 = found
+        .iter()
+        .filter(|c| c.axis.angle(&best.axis) > 0.5 && facing.is_shown(&c.axis))
+        .map(|c| c.trough_mm3)
+        .fold(0.0, f64::max);
+
+    let plane = symmetry::plane_of(best);
+    let anterior = plane.anterior;
+    let turn = rotation_to(&anterior, &best.axis);
+    let map = HeightMap::of(mesh.vertices().iter().map(|p| turn * p), cell_mm);
+    let crest = CrestLine::trace(&map).ok_or(NotAnImpression::NoTrough)?;
+    let centre = crest.centre();
+    let crest = crest.moved_by(-centre);
+    let arch = arch::recognised(&map, &crest, centre);
+    let seating = best.axis.into_inner();
+    let lateral = anterior.cross(&seating);
+    Ok(FoundFrame {
+        frame: Frame {
+            origin: turn.inverse() * Point3::from(centre),
+            right: arch.arch.right(lateral),
+            anterior: anterior.into_inner(),
+            seating,
+            arch: arch.arch,
+            arch_confidence: arch.confidence,
+            confidence: plane.confidence.min(1.0 - rival_mm3 / best.trough_mm3),
+        },
+        crest,
+    })
+}
+
+/// An orthonormal system whose z is `axis`.
+fn basis_along(axis: &UnitVector3<f64>) -> UnitQuaternion<f64> {
+    UnitQuaternion::rotation_between_axis(axis, &Vector3::z_axis()).unwrap_or_else(|| {
+        UnitQuaternion::from_axis_angle(&Vector3::x_axis(), std::f64::consts::PI)
+    })
+}

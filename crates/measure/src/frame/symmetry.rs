@@ -1,0 +1,96 @@
+//! The plane of symmetry, and which way along it is forward.
+
+use super::basis_along;
+use super::candidates::Candidate;
+use crate::height_map::HeightMap;
+use nalgebra::{Point2, Point3, Unit, UnitVector3, Vector2, Vector3};
+
+/// What the plane of symmetry says.
+pub struct SymmetryPlane {
+    /// Unit vector toward the patient's front, scan coordinates.
+    pub anterior: UnitVector3<f64>,
+    /// 1 for a clear optimum, 0 for none.
+    pub confidence: f64,
+}
+
+/// Height differences beyond this count no further, mm: jaws are naturally
+/// asymmetric, and what is missing on one side must not decide.
+const MOST_DIFFERENCE_MM: f64 = 3.0;
+
+/// Finds the plane across which the surface above the crest repeats itself, by
+/// mirroring the height map (Podolak et al. 2006, with the search narrowed to
+/// planes along the seating axis that open toward the open end of the U).
+pub fn plane_of(candidate: &Candidate) -> SymmetryPlane {
+    let crest = candidate.bottoms.points();
+    let crest_height = crest.iter().map(|p| p.z).sum::<f64>() / crest.len().max(1) as f64;
+    let surface: Vec<Point3<f64>> = thinned(&candidate.map)
+        // Handle and tray lie below the trough's bottom.
+        .filter(|p| p.z > crest_height - 0.5)
+        .collect();
+    let centre = candidate.bottoms.centre;
+    let forward = candidate.bottoms.open_direction() + std::f64::consts::PI;
+    let cost =
+        |angle: f64, offset: f64| mirror_cost(&candidate.map, &surface, centre, angle, offset);
+
+    let mut best = (f64::INFINITY, forward, 0.0);
+    let mut costs = Vec::new();
+    for i in -15..=15 {
+        let angle = forward + f64::from(i) * 2f64.to_radians();
+        for j in -6..=6 {
+            let offset = f64::from(j);
+            let value = cost(angle, offset);
+            costs.push(value);
+            if value < best.0 {
+                best = (value, angle, offset);
+            }
+        }
+    }
+    let (mut turn, mut shift) = (1f64.to_radians(), 0.5);
+    while turn > 0.05f64.to_radians() {
+        let around = [(turn, 0.0), (-turn, 0.0), (0.0, shift), (0.0, -shift)];
+        let better = around
+            .map(|(a, o)| (cost(best.1 + a, best.2 + o), best.1 + a, best.2 + o))
+            .into_iter()
+            .min_by(|a, b| a.0.total_cmp(&b.0))
+            .filter(|b| b.0 < best.0);
+        match better {
+            Some(b) => best = b,
+            None => (turn, shift) = (turn / 2.0, shift / 2.0),
+        }
+    }
+    costs.sort_by(f64::total_cmp);
+    let usual = costs[costs.len() / 2];
+    let in_basis = Vector3::new(best.1.cos(), best.1.sin(), 0.0);
+    SymmetryPlane {
+        anterior: Unit::new_normalize(basis_along(&candidate.axis).inverse() * in_basis),
+        confidence: (1.0 - best.0 / usual).clamp(0.0, 1.0),
+    }
+}
+
+/// One cell in every millimetre or so: enough for a plane of symmetry.
+fn thinned(map: &HeightMap) -> impl Iterator<Item = Point3<f64>> + '_ {
+    let every = ((1.2 / map.cell_mm()).powi(2) as usize).max(1);
+    map.cells().map(|(_, p)| p).step_by(every)
+}
+
+/// Mean height difference between the surface and its mirror image.
+fn mirror_cost(
+    map: &HeightMap,
+    surface: &[Point3<f64>],
+    centre: Point2<f64>,
+    angle: f64,
+    offset: f64,
+) -> f64 {
+    let across = Vector2::new(-angle.sin(), angle.cos());
+    let sum: f64 = surface
+        .iter()
+        .map(|p| {
+            let side = (p.xy() - centre).dot(&across) - offset;
+            let mirrored = p.xy() - across * (2.0 * side);
+            map.at(mirrored).map_or(MOST_DIFFERENCE_MM, |h| {
+                (h - p.z).abs().min(MOST_DIFFERENCE_MM)
+            })
+        })
+        .sum();
+    sum / surface.len().max(1) as f64
+}

@@ -1,0 +1,212 @@
+//! Tissue surface told from outer surface.
+//!
+//! A triangle belongs to the tissue surface when it faces into the trough: when
+//! it is turned toward the point above the nearest crest at the height of the
+//! border there. So undercut flanges count as tissue, and the border itself,
+//! where the surface is level with that point, is where the two part.
+
+use crate::figures::Arch;
+use crate::frame::CrestLine;
+use crate::height_map::HeightMap;
+use mesh::{Mesh, Topology};
+use nalgebra::{Point3, Vector2, Vector3};
+
+/// Lateral reach of a flange from the crest, mm (common practice, no source).
+const FLANGE_REACH_MM: f64 = 14.0;
+/// On the palatal side, the slope of the ridge reaches this far, mm.
+const RIDGE_SLOPE_MM: f64 = 6.0;
+/// Specks of the other kind below this area are noise, mm².
+const SPECK_MM2: f64 = 10.0;
+
+/// Which triangles are tissue surface.
+#[derive(Debug, Clone)]
+pub struct Regions {
+    /// For each triangle: tissue surface, or else outer surface.
+    pub is_tissue: Vec<bool>,
+    /// Area of the tissue surface, mm².
+    pub tissue_mm2: f64,
+    /// Area of the rest, mm².
+    pub outer_mm2: f64,
+}
+
+impl Regions {
+    /// Whether lips', cheeks' and tray's side was scanned too: the little that
+    /// turns over at the border of a one-sided scan does not count.
+    pub fn has_outer_surface(&self) -> bool {
+        const LEAST_SHARE: f64 = 0.15;
+        self.outer_mm2 > LEAST_SHARE * self.tissue_mm2
+    }
+}
+
+/// Splits a mesh in local coordinates.
+pub fn split(
+    local: &Mesh,
+    topology: &Topology,
+    crest: &CrestLine,
+    arch: Arch,
+    cell_mm: f64,
+) -> Regions {
+    let map = HeightMap::of(local.vertices().iter().copied(), cell_mm);
+    let borders = BorderHeights::of(&map, crest, arch);
+    let nearest_crest: Vec<u16> = cells_nearest(&map, crest);
+    let normals = smoothed_normals(local);
+    let areas: Vec<f64> = (0..local.triangles().len())
+        .map(|t| local.area_vector(t).norm())
+        .collect();
+    let faces_trough: Vec<bool> = (0..local.triangles().len())
+        .map(|t| {
+            let [a, b, c] = local.corners(t);
+            let place = Point3::from((a.coords + b.coords + c.coords) / 3.0);
+            let normal: Vector3<f64> = local.triangles()[t]
+                .iter()
+                .map(|&v| normals[v as usize])
+                .sum();
+            let station = map.cell_of(place.xy()).map_or_else(
+                || crest.nearest(place.xy()),
+                |cell| usize::from(nearest_crest[cell]),
+            );
+            faces_into_trough(&place, &normal, station, crest, &borders, arch)
+        })
+        .collect();
+    let is_tissue = tidied(topology, &areas, faces_trough);
+    let tissue_mm2 = (0..areas.len())
+        .filter(|&t| is_tissue[t])
+        .map(|t| areas[t])
+        .sum();
+    Regions {
+        outer_mm2: areas.iter().sum::<f64>() - tissue_mm2,
+        tissue_mm2,
+        is_tissue,
+    }
+}
+
+fn faces_into_trough(
+    place: &Point3<f64>,
+    normal: &Vector3<f64>,
+    station: usize,
+    crest: &CrestLine,
+    borders: &BorderHeights,
+    arch: Arch,
+) -> bool {
+    let bottom = crest.points()[station];
+    let outward = outward_at(crest, station);
+    let lateral = (place - bottom).xy().dot(&outward);
+    let on_palate = arch == Arch::Maxillary && lateral < 0.0;
+    if on_palate && (normal.z > 0.0 || lateral < -RIDGE_SLOPE_MM) {
+        return normal.z > 0.0;
+    }
+    let height = if lateral < 0.0 {
+        borders.inward[station]
+    } else {
+        borders.outward[station]
+    };
+    let above_crest = Point3::new(bottom.x, bottom.y, height);
+    normal.dot(&(above_crest - place)) > 0.0
+}
+
+/// Unit vector in plan away from the inside of the arch.
+pub fn outward_at(crest: &CrestLine, station: usize) -> Vector2<f64> {
+    let along = crest.direction(station);
+    Vector2::new(along.y, -along.x)
+}
+
+/// Height of the highest point of the flange on either side of each crest point.
+struct BorderHeights {
+    outward: Vec<f64>,
+    inward: Vec<f64>,
+}
+
+impl BorderHeights {
+    fn of(map: &HeightMap, crest: &CrestLine, arch: Arch) -> Self {
+        let highest = |sign: f64| -> Vec<f64> {
+            let raw: Vec<f64> = (0..crest.points().len())
+                .map(|i| highest_beyond(map, &crest.points()[i], outward_at(crest, i) * sign))
+                .collect();
+            running_median(&raw, 3)
+        };
+        let outward = highest(1.0);
+        let inward = match arch {
+            Arch::Mandibular => highest(-1.0),
+            // The ridge's palatal slope ends in the vault and has no border.
+            Arch::Maxillary => outward.clone(),
+        };
+        Self { outward, inward }
+    }
+}
+
+/// Greatest height on the way out from a crest point until the surface ends.
+fn highest_beyond(map: &HeightMap, from: &Point3<f64>, outward: Vector2<f64>) -> f64 {
+    let step = map.cell_mm() / 2.0;
+    let mut highest = from.z;
+    let mut missing = 0.0;
+    for k in 1..(FLANGE_REACH_MM / step) as usize {
+        match map.at(from.xy() + outward * (k as f64 * step)) {
+            Some(height) => {
+                missing = 0.0;
+                highest = highest.max(height);
+            }
+            None => missing += step,
+        }
+        if missing > 2.0 {
+            break;
+        }
+    }
+    highest
+}
+
+fn running_median(values: &[f64], reach: usize) -> Vec<f64> {
+    (0..values.len())
+        .map(|i| {
+            let mut window =
+                values[i.saturating_sub(reach)..(i + reach + 1).min(values.len())].to_vec();
+            window.sort_by(f64::total_cmp);
+            window[window.len() / 2]
+        })
+        .collect()
+}
+
+/// The nearest crest point of every cell of a map.
+fn cells_nearest(map: &HeightMap, crest: &CrestLine) -> Vec<u16> {
+    (0..map.cell_count())
+        .map(|cell| crest.nearest(map.centre_of(cell)) as u16)
+        .collect()
+}
+
+/// Vertex normals averaged over two rings of neighbours: steep walls must not
+/// flicker with the scan's noise.
+fn smoothed_normals(mesh: &Mesh) -> Vec<Vector3<f64>> {
+    const RINGS: usize = 2;
+    let mut normals = mesh.vertex_normals();
+    for _ in 0..RINGS {
+        let mut sums = vec![Vector3::zeros(); normals.len()];
+        for corners in mesh.triangles() {
+            let sum: Vector3<f64> = corners.iter().map(|&v| normals[v as usize]).sum();
+            for &v in corners {
+                sums[v as usize] += sum;
+            }
+        }
+        for (normal, sum) in normals.iter_mut().zip(sums) {
+            *normal = sum.try_normalize(0.0).unwrap_or_default();
+        }
+    }
+    normals
+}
+
+/// The one large piece of tissue surface, with specks in it filled; everything
+/// else that faces up (a handle's top, a ledge of overflow) is outer surface.
+fn tidied(topology: &Topology, areas: &[f64], mut is_tissue: Vec<bool>) -> Vec<bool> {
+    let (label, count) = topology.parts(|a, b| is_tissue[a] == is_tissue[b]);
+    let mut area = vec![0.0; count];
+    for (t, &part) in label.iter().enumerate() {
+        area[part as usize] += areas[t];
+    }
+    let largest = (0..label.len())
+        .filter(|&t| is_tissue[t])
+        .map(|t| label[t])
+        .max_by(|&a, &b| area[a as usize].total_cmp(&area[b as usize]));
+    for (t, &part) in label.iter().enumerate() {
+        let speck = area[part as usize] < SPECK_MM2;
+        is_tissue[t] = Some(part) == largest || (!is_tissue[t] && speck);
+    }
+    is_tissue
+}

@@ -1,0 +1,256 @@
+//! Registration of one surface on another that shows the same thing in part.
+//!
+//! Many starts are brought closer on few points, the better ones on more, and
+//! the best is finished on many with a kernel as narrow as the noise allows.
+//! The surfaces are taken as rigid.
+
+mod icp;
+pub mod rigid;
+mod starts;
+mod target;
+mod uncertainty;
+
+pub use starts::{anywhere, around};
+pub use target::Target;
+
+use crate::figures::NotMeasured;
+use crate::sampling::SurfacePoint;
+use nalgebra::{Isometry3, Point3, Vector3};
+use rayon::prelude::*;
+use uncertainty::PoseCovariance;
+
+/// A pose found, with how sure it is.
+#[derive(Debug, Clone)]
+pub struct Registered {
+    /// `target_from_source * source_point` lies in target coordinates.
+    pub target_from_source: Isometry3<f64>,
+    /// Root mean square distance of the source points that fit, mm.
+    pub rms_mm: f64,
+    /// Share of source points that fit.
+    pub fitting_share: f64,
+    /// Covariance of the pose.
+    covariance: PoseCovariance,
+    /// How far apart starts ended that fit as well, mm.
+    pub spread_mm: f64,
+}
+
+impl Registered {
+    /// Expanded uncertainty (k = 2) of where the pose puts points of the target
+    /// (target coordinates), mm: 95th percentile over the points.
+    #[must_use]
+    pub fn uncertainty_mm(&self, points: &[Point3<f64>]) -> f64 {
+        let spread = self.spread_mm / 2.0;
+        2.0 * self.covariance.displacement_sd(points, 0.95).hypot(spread)
+    }
+}
+
+/// One round of narrowing down: so many points, so many steps, kernel widths
+/// from first to last (in parts of the largest), and how many go on.
+struct Round {
+    points: usize,
+    steps: usize,
+    by_planes_from: usize,
+    widths: (f64, f64),
+    kept: usize,
+}
+
+/// Kernel width at the start, as a part of the target's size: what a start may
+/// be off.
+const FIRST_WIDTH: f64 = 1.0 / 16.0;
+
+const ROUNDS: [Round; 3] = [
+    Round {
+        points: 250,
+        steps: 10,
+        by_planes_from: 5,
+        widths: (1.0, 0.25),
+        kept: 5,
+    },
+    Round {
+        points: 1000,
+        steps: 12,
+        by_planes_from: 0,
+        widths: (0.25, 0.06),
+        kept: 3,
+    },
+    Round {
+        points: 3000,
+        steps: 12,
+        by_planes_from: 0,
+        widths: (0.06, 0.03),
+        kept: 3,
+    },
+];
+
+/// Points of the last, finest fit.
+const FINISHING_POINTS: usize = 20_000;
+
+/// Registers a surface, given as evenly spread points, on a target.
+///
+/// # Errors
+/// When no start fits, or starts that fit equally well end in different places.
+pub fn register(
+    source: &[SurfacePoint],
+    target: &Target,
+    starts: &[Isometry3<f64>],
+) -> Result<Registered, NotMeasured> {
+    /// Poses that end this close to each other, mm, are one.
+    const SAME_MM: f64 = 0.5;
+    /// Fits this much worse than the best are no rivals.
+    const RIVAL: f64 = 0.85;
+    let none = NotMeasured::TrayDoesNotFit {
+        fitting_percent: 0.0,
+    };
+    let size = target.size_mm() * FIRST_WIDTH;
+    let mut poses = starts.to_vec();
+    let mut scores = Vec::new();
+    for round in &ROUNDS {
+        let points = thinned(source, round.points);
+        let mut scored: Vec<(f64, Isometry3<f64>)> = poses
+            .par_iter()
+            .filter_map(|start| approached(&points, target, start, round, size))
+            .collect();
+        scored.sort_by(|a, b| b.0.total_cmp(&a.0));
+        scored.truncate(round.kept);
+        (scores, poses) = scored.into_iter().unzip();
+    }
+    let best = *poses.first().ok_or_else(|| none.clone())?;
+    let ends: Vec<Point3<f64>> = thinned(source, 200).iter().map(|s| s.point).collect();
+    let apart = |pose: &Isometry3<f64>| {
+        let sum: f64 = ends
+            .iter()
+            .map(|p| (pose * p - best * p).norm_squared())
+            .sum();
+        (sum / ends.len().max(1) as f64).sqrt()
+    };
+    let rivals = poses
+        .iter()
+        .zip(&scores)
+        .filter(|&(_, &s)| s > RIVAL * scores[0]);
+    let spread_mm = rivals.map(|(pose, _)| apart(pose)).fold(0.0, f64::max);
+    if spread_mm > SAME_MM {
+        return Err(NotMeasured::AmbiguousRegistration { spread_mm });
+    }
+    finished(&thinned(source, FINISHING_POINTS), target, best).ok_or(none)
+}
+
+/// Registers a surface in any pose on a target that shows the same thing, from
+/// starts in every orientation about the centres of both.
+///
+/// # Errors
+/// As [`register`].
+pub fn register_anywhere(
+    source: &[SurfacePoint],
+    target: &Target,
+) -> Result<Registered, NotMeasured> {
+    const ORIENTATIONS: usize = 400;
+    let sum: Vector3<f64> = source.iter().map(|s| s.point.coords).sum();
+    let centre = Point3::from(sum / source.len().max(1) as f64);
+    register(
+        source,
+        target,
+        &anywhere(&centre, &target.centre(), ORIENTATIONS),
+    )
+}
+
+/// A start brought closer, with its score: the mean weight under the round's
+/// last kernel.
+fn approached(
+    points: &[SurfacePoint],
+    target: &Target,
+    start: &Isometry3<f64>,
+    round: &Round,
+    size: f64,
+) -> Option<(f64, Isometry3<f64>)> {
+    let (first, last) = (round.widths.0 * size, round.widths.1 * size);
+    let mut pose = *start;
+    for step in 0..round.steps {
+        let part = step as f64 / (round.steps - 1) as f64;
+        let width = first * (last / first).powf(part);
+        let take = if step < round.by_planes_from {
+            icp::step_by_points
+        } else {
+            icp::step_by_planes
+        };
+        pose = take(points, target, &pose, width)?;
+    }
+    let fit: f64 = target
+        .matches(points, &pose, 3.0 * last)
+        .iter()
+        .flatten()
+        .map(|m| icp::weight(m.distance(), last))
+        .sum();
+    Some((fit / points.len() as f64, pose))
+}
+
+/// The finest fit: the kernel shrinks to what the residuals themselves spread.
+fn finished(points: &[SurfacePoint], target: &Target, start: Isometry3<f64>) -> Option<Registered> {
+    const STEPS: usize = 12;
+    const NARROWEST_MM: f64 = 0.03;
+    const STILL_MM: f64 = 1e-4;
+    let mut pose = start;
+    let mut width = 0.3;
+    for _ in 0..STEPS {
+        let next = icp::step_by_planes(points, target, &pose, width)?;
+        let moved = points
+            .iter()
+            .step_by(97)
+            .map(|s| (next * s.point - pose * s.point).norm());
+        let still = moved.fold(0.0, f64::max) < STILL_MM;
+        pose = next;
+        let residuals = within(points, target, &pose, width);
+        let narrowed = (3.0 * spread_of(&residuals)).clamp(NARROWEST_MM, width);
+        if still && narrowed > 0.95 * width {
+            break;
+        }
+        width = narrowed.max(0.6 * width);
+    }
+    let matches: Vec<_> = target
+        .matches(points, &pose, 3.0 * width)
+        .into_iter()
+        .flatten()
+        .collect();
+    let fitting: Vec<f64> = matches
+        .iter()
+        .map(target::Match::off_plane)
+        .filter(|r| r.abs() <= width)
+        .collect();
+    let squares: f64 = fitting.iter().map(|r| r * r).sum();
+    Some(Registered {
+        target_from_source: pose,
+        rms_mm: (squares / fitting.len().max(1) as f64).sqrt(),
+        fitting_share: fitting.len() as f64 / points.len() as f64,
+        covariance: PoseCovariance::of(&matches, width)?,
+        spread_mm: 0.0,
+    })
+}
+
+/// Plane distances of the points that lie within a width of the target.
+fn within(points: &[SurfacePoint], target: &Target, pose: &Isometry3<f64>, width: f64) -> Vec<f64> {
+    target
+        .matches(points, pose, 3.0 * width)
+        .iter()
+        .flatten()
+        .map(target::Match::off_plane)
+        .filter(|r| r.abs() <= width)
+        .collect()
+}
+
+/// Standard deviation by the median of absolute values.
+fn spread_of(residuals: &[f64]) -> f64 {
+    let mut sizes: Vec<f64> = residuals.iter().map(|r| r.abs()).collect();
+    if sizes.is_empty() {
+        return 0.0;
+    }
+    let middle = sizes.len() / 2;
+    1.4826 * *sizes.select_nth_unstable_by(middle, f64::total_cmp).1
+}
+
+/// Every so many-th point, about `count` of them.
+fn thinned(points: &[SurfacePoint], count: usize) -> Vec<SurfacePoint> {
+    points
+        .iter()
+        .step_by((points.len() / count.max(1)).max(1))
+        .copied()
+        .collect()
+}

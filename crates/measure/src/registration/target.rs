@@ -1,0 +1,108 @@
+//! The surface that others are registered on.
+
+use crate::sampling::SurfacePoint;
+use mesh::{Mesh, SpatialIndex};
+use nalgebra::{Isometry3, Point3, Vector3};
+
+/// Normals that differ by more than this (cosine) are different surfaces: the
+/// two faces of a shell lie closer together than a start may be off.
+const SAME_FACE: f64 = 0.5;
+
+/// A surface with its search tree and normals.
+#[derive(Clone)]
+pub struct Target {
+    index: SpatialIndex,
+    triangles: Vec<[u32; 3]>,
+    normals: Vec<Vector3<f64>>,
+    centre: Point3<f64>,
+    size_mm: f64,
+}
+
+/// A source point and the place on the target that it is paired with, both in
+/// target coordinates.
+#[derive(Debug, Clone, Copy)]
+pub struct Match {
+    /// The source point, moved.
+    pub moved: Point3<f64>,
+    /// Nearest place on the target.
+    pub place: Point3<f64>,
+    /// The target's normal there.
+    pub normal: Vector3<f64>,
+}
+
+impl Match {
+    /// Distance of the source point from the tangent plane of its place, mm.
+    pub fn off_plane(&self) -> f64 {
+        self.normal.dot(&(self.moved - self.place))
+    }
+
+    /// Distance of the source point from its place, mm.
+    pub fn distance(&self) -> f64 {
+        (self.moved - self.place).norm()
+    }
+}
+
+impl Target {
+    /// A target from a mesh in mm.
+    #[must_use]
+    pub fn new(mesh: &Mesh) -> Self {
+        let count = mesh.vertices().len().max(1) as f64;
+        let sum: Vector3<f64> = mesh.vertices().iter().map(|p| p.coords).sum();
+        Self {
+            centre: Point3::from(sum / count),
+            index: SpatialIndex::new(mesh),
+            triangles: mesh.triangles().to_vec(),
+            normals: mesh.vertex_normals(),
+            size_mm: mesh.bounds().map_or(0.0, |(low, high)| (high - low).norm()),
+        }
+    }
+
+    /// Diagonal of the target's box, mm.
+    #[must_use]
+    pub fn size_mm(&self) -> f64 {
+        self.size_mm
+    }
+
+    /// Mean of the target's vertices.
+    #[must_use]
+    pub fn centre(&self) -> Point3<f64> {
+        self.centre
+    }
+
+    /// The search tree.
+    #[must_use]
+    pub fn index(&self) -> &SpatialIndex {
+        &self.index
+    }
+
+    /// Pairs source points, moved by `pose`, with the nearest places within
+    /// `reach` that face the same way. As many answers as points.
+    pub fn matches(
+        &self,
+        source: &[SurfacePoint],
+        pose: &Isometry3<f64>,
+        reach: f64,
+    ) -> Vec<Option<Match>> {
+        let moved: Vec<Point3<f64>> = source.iter().map(|s| pose * s.point).collect();
+        let nearest = self.index.nearest_many(&moved, reach);
+        moved
+            .iter()
+            .zip(source)
+            .zip(nearest)
+            .map(|((&moved, s), nearest)| {
+                let nearest = nearest?;
+                let corners = self.triangles[nearest.triangle as usize];
+                let normal = (0..3)
+                    .map(|k| self.normals[corners[k] as usize] * nearest.weights[k])
+                    .sum::<Vector3<f64>>()
+                    .try_normalize(0.0)?;
+                let same_face = normal.dot(&(pose * s.normal.into_inner())) > SAME_FACE;
+                same_face.then_some(Match {
+                    moved,
+                    place: nearest.point,
+                    normal,
+                })
+            })
+            .collect()
+    }
+}

@@ -1,0 +1,42 @@
+//! Points spread evenly over a surface.
+
+use mesh::Mesh;
+use nalgebra::{Point3, Unit, UnitVector3, Vector3};
+
+/// A point of a surface with its outward normal.
+#[derive(Debug, Clone, Copy)]
+pub struct SurfacePoint {
+    /// Position, mm.
+    pub point: Point3<f64>,
+    /// Outward normal.
+    pub normal: UnitVector3<f64>,
+}
+
+/// About `count` centres of those triangles that `chosen` accepts, one in each
+/// equal share of their area, so that every point stands for as much surface
+/// as any other. Deterministic.
+pub fn spread_over(mesh: &Mesh, count: usize, chosen: impl Fn(usize) -> bool) -> Vec<SurfacePoint> {
+    let areas: Vec<(usize, Vector3<f64>, f64)> = (0..mesh.triangles().len())
+        .filter(|&t| chosen(t))
+        .map(|t| {
+            let vector = mesh.area_vector(t);
+            (t, vector, vector.norm())
+        })
+        .collect();
+    let share = areas.iter().map(|a| a.2).sum::<f64>() / count.max(1) as f64;
+    let mut points = Vec::with_capacity(count);
+    let (mut passed, mut due) = (0.0, share / 2.0);
+    for (t, vector, area) in areas {
+        passed += area;
+        if passed <= due {
+            continue;
+        }
+        due += share * ((passed - due) / share).ceil();
+        let [a, b, c] = mesh.corners(t);
+        points.push(SurfacePoint {
+            point: Point3::from((a.coords + b.coords + c.coords) / 3.0),
+            normal: Unit::new_normalize(vector),
+        });
+    }
+    points
+}

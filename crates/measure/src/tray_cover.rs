@@ -1,0 +1,310 @@
+//! Cover from the scan of the empty tray.
+
+use crate::cover::{Tray, quantile, smoothed};
+use crate::figures::{
+    Cover, CoverMethod, MeasureSettings, NotMeasured, Spot, SpotKind, StopReading, TrayRegistration,
+};
+use crate::registration::{self, Registered, Target};
+use crate::sampling::spread_over;
+use crate::spots::{Patch, patches};
+use crate::{Impression, Surface, frame};
+use mesh::Mesh;
+use nalgebra::{Isometry3, Point3, Vector3};
+
+/// Points that stand for the impression's outer surface.
+const OUTER_POINTS: usize = 20_000;
+/// Share of the outer surface that must lie on the tray.
+const LEAST_FITTING_SHARE: f64 = 0.15;
+/// A tray's channel floor lies this far below the crest of the impression in
+/// it, mm (common practice: 2 to 4 mm of material).
+const USUAL_DEPTH_MM: f64 = 3.0;
+
+/// A tray scan ready to be placed and measured from.
+pub(crate) struct PreparedTray {
+    surface: Surface,
+    target: Target,
+    local_from_tray: Option<Isometry3<f64>>,
+}
+
+impl PreparedTray {
+    pub fn of(mesh: &Mesh) -> Self {
+        let surface = Surface::of(mesh);
+        let (target, found) = rayon::join(
+            || Target::new(&surface.mesh),
+            || frame::find(&surface.mesh, surface.integrity.median_edge),
+        );
+        Self {
+            local_from_tray: found.ok().map(|f| f.frame.local_from_scan()),
+            target,
+            surface,
+        }
+    }
+}
+
+/// Where a tray lies.
+pub(crate) struct PlacedTray {
+    tray_from_local: Isometry3<f64>,
+    registration: TrayRegistration,
+}
+
+/// Registers the tray on the outer surface of the impression: from the frames
+/// of both where the tray has one, else from every orientation.
+pub(crate) fn place(
+    impression: &Impression,
+    tray: &PreparedTray,
+) -> Result<PlacedTray, NotMeasured> {
+    let regions = &impression.regions;
+    let outer = spread_over(&impression.local, OUTER_POINTS, |t| !regions.is_tissue[t]);
+    let fits = |found: &Registered| found.fitting_share >= LEAST_FITTING_SHARE;
+    let from_frames = tray.local_from_tray.map(|local_from_tray| {
+        let tray_from_local =
+            local_from_tray.inverse() * nalgebra::Translation3::new(0.0, 0.0, USUAL_DEPTH_MM);
+        let starts = registration::around(
+            &tray_from_local,
+            &(tray_from_local * Point3::origin()),
+            &(tray_from_local * Vector3::z()),
+            &(tray_from_local * Vector3::y()),
+        );
+        registration::register(&outer, &tray.target, &starts)
+    });
+    let found = match from_frames {
+        Some(Ok(found)) if fits(&found) => found,
+        _ => registration::register_anywhere(&outer, &tray.target)?,
+    };
+    if !fits(&found) {
+        return Err(NotMeasured::TrayDoesNotFit {
+            fitting_percent: 100.0 * found.fitting_share,
+        });
+    }
+    let ends: Vec<Point3<f64>> = tray
+        .surface
+        .mesh
+        .vertices()
+        .iter()
+        .step_by((tray.surface.mesh.vertices().len() / 500).max(1))
+        .copied()
+        .collect();
+    let tray_from_scan = found.target_from_source * impression.frame.local_from_scan();
+    Ok(PlacedTray {
+        tray_from_local: found.target_from_source,
+        registration: TrayRegistration {
+            impression_from_tray: tray_from_scan.inverse(),
+            rms_mm: found.rms_mm,
+            uncertainty_mm: found.uncertainty_mm(&ends),
+            tray_seen_mm2: found.fitting_share * regions.outer_mm2,
+            fitting_share: found.fitting_share,
+        },
+    })
+}
+
+/// Cover at every tissue vertex.
+pub(crate) fn over_tissue(
+    impression: &Impression,
+    tray: &PreparedTray,
+    placed: &PlacedTray,
+    noise_mm: f64,
+) -> Cover {
+    let mesh = &impression.local;
+    let mut weights = vec![0.0; mesh.vertices().len()];
+    for (t, corners) in mesh.triangles().iter().enumerate() {
+        if impression.regions.is_tissue[t] {
+            let third = mesh.area_vector(t).norm() / 3.0;
+            for &v in corners {
+                weights[v as usize] += third;
+            }
+        }
+    }
+    let tissue: Vec<usize> = (0..weights.len()).filter(|&v| weights[v] > 0.0).collect();
+    let points: Vec<Point3<f64>> = tissue.iter().map(|&v| mesh.vertices()[v]).collect();
+    let tray = Tray::new(
+        &tray.surface.mesh,
+        &tray.surface.topology,
+        tray.target.index(),
+    );
+    let mut raw = vec![None; weights.len()];
+    for (&v, distance) in tissue
+        .iter()
+        .zip(tray.distances(&points, &placed.tray_from_local))
+    {
+        raw[v] = distance;
+    }
+    let at_vertex_mm = smoothed(mesh, &raw);
+    let mut weighted: Vec<(f64, f64)> = tissue
+        .iter()
+        .filter_map(|&v| Some((at_vertex_mm[v]?, weights[v])))
+        .collect();
+    let mut part = |part| quantile(&mut weighted, part).unwrap_or(f64::NAN);
+    let (min_mm, p05_mm, median_mm) = (part(0.0), part(0.05), part(0.5));
+    // The pose's doubt and what smoothing leaves of the scan's noise are
+    // independent of each other.
+    let noise = 2.0 * noise_mm;
+    Cover {
+        method: CoverMethod::TrayScan,
+        uncertainty_mm: placed.registration.uncertainty_mm.hypot(noise),
+        registration: placed.registration.clone(),
+        area_judged_mm2: weighted.iter().map(|w| w.1).sum(),
+        at_vertex_mm,
+        min_mm,
+        p05_mm,
+        median_mm,
+    }
+}
+
+/// A declared stop with the vertices of tissue surface that belong to it.
+pub(crate) struct Stop {
+    pub reading: StopReading,
+    place: Point3<f64>,
+    reach_mm: f64,
+}
+
+/// Looks for the declared tissue stops.
+pub(crate) fn stops(
+    impression: &Impression,
+    placed: &PlacedTray,
+    cover: &Cover,
+    settings: &MeasureSettings,
+) -> Vec<Stop> {
+    let local_from_tray = placed.tray_from_local.inverse();
+    let scan_from_local = impression.frame.local_from_scan().inverse();
+    // A square of this half side reaches so far at its corners, and material
+    // creeps a little over a stop's rim.
+    let reach_mm = settings.stop_radius_mm * 2f64.sqrt() + 0.5;
+    settings
+        .stops
+        .iter()
+        .map(|stop| {
+            let place = local_from_tray * stop;
+            let min_mm = impression
+                .local
+                .vertices()
+                .iter()
+                .zip(&cover.at_vertex_mm)
+                // The tissue surface over a missing stop stands off the tray.
+                .filter(|(p, _)| (*p - place).xy().norm() <= settings.stop_radius_mm)
+                .filter(|(p, _)| (*p - place).norm() <= settings.stop_radius_mm + 8.0)
+                .filter_map(|(_, cover)| *cover)
+                .reduce(f64::min);
+            Stop {
+                reading: StopReading {
+                    at: scan_from_local * place,
+                    min_mm,
+                    zone: impression.zones.zone(&place),
+                    side: impression.zones.side(&place),
+                },
+                place,
+                reach_mm,
+            }
+        })
+        .collect()
+}
+
+/// Show-through, then thin patches, each largest first.
+pub(crate) fn spots(
+    impression: &Impression,
+    cover: &Cover,
+    stops: &[Stop],
+    settings: &MeasureSettings,
+) -> Vec<Spot> {
+    let mesh = &impression.local;
+    let outlined = |low, high| patches(mesh, &cover.at_vertex_mm, low, high);
+    let found = |kind, low, high: f64| -> Vec<(SpotKind, Patch, f64)> {
+        let doubt = cover.uncertainty_mm;
+        let (smaller, larger) = (outlined(low, high - doubt), outlined(low, high + doubt));
+        outlined(low, high)
+            .into_iter()
+            .filter(|patch| patch.area_mm2 >= settings.least_area_mm2)
+            .map(|patch| {
+                let doubt = area_between(&patch, &smaller, &larger) / 2.0;
+                (kind, patch, doubt)
+            })
+            .collect()
+    };
+    let (show_through, thin) = (settings.show_through_mm, settings.thin_cover_mm);
+    let mut all = found(SpotKind::ShowThrough, f64::NEG_INFINITY, show_through);
+    all.extend(found(SpotKind::Thin, show_through, thin));
+    let around = show_through_within(mesh, &all);
+    let scan_from_local = impression.frame.local_from_scan().inverse();
+    all.iter()
+        .zip(around)
+        .map(|((kind, patch, area_uncertainty_mm2), around)| {
+            let on_surface = nearest_vertex(mesh, patch);
+            let stop = stops
+                .iter()
+                .position(|s| (on_surface - s.place).norm() <= s.reach_mm);
+            Spot {
+                kind: *kind,
+                centre: scan_from_local * on_surface,
+                area_mm2: patch.area_mm2,
+                area_uncertainty_mm2: *area_uncertainty_mm2,
+                min_mm: patch.min,
+                zone: impression.zones.zone(&on_surface),
+                side: impression.zones.side(&on_surface),
+                stop,
+                around,
+            }
+        })
+        .collect()
+}
+
+/// How much the area of a patch changes between a lower level (`smaller`) and
+/// a higher one (`larger`), mm².
+fn area_between(patch: &Patch, smaller: &[Patch], larger: &[Patch]) -> f64 {
+    let holds = |outer: &Patch, inner: &Patch| {
+        inner
+            .vertices
+            .first()
+            .is_some_and(|v| outer.vertices.binary_search(v).is_ok())
+    };
+    let least: f64 = smaller
+        .iter()
+        .filter(|s| holds(patch, s))
+        .map(|s| s.area_mm2)
+        .sum();
+    let most = larger
+        .iter()
+        .find(|l| holds(l, patch))
+        .map_or(patch.area_mm2, |l| l.area_mm2);
+    most - least
+}
+
+/// For each patch that is thin, the number of the show-through that it
+/// borders, if any: one place, not two.
+fn show_through_within(mesh: &Mesh, all: &[(SpotKind, Patch, f64)]) -> Vec<Option<usize>> {
+    const NONE: usize = usize::MAX;
+    let mut owner = vec![NONE; mesh.vertices().len()];
+    for (i, (_, patch, _)) in all.iter().enumerate() {
+        for &v in &patch.vertices {
+            owner[v as usize] = i;
+        }
+    }
+    let mut around = vec![None; all.len()];
+    for corners in mesh.triangles() {
+        let owners = corners.map(|v| owner[v as usize]);
+        for &thin in owners
+            .iter()
+            .filter(|&&o| o != NONE && all[o].0 == SpotKind::Thin)
+        {
+            let show_through = owners
+                .iter()
+                .copied()
+                .filter(|&o| o != NONE && all[o].0 == SpotKind::ShowThrough)
+                .min();
+            around[thin] = match (around[thin], show_through) {
+                (Some(a), Some(b)) => Some(usize::min(a, b)),
+                (a, b) => a.or(b),
+            };
+        }
+    }
+    around
+}
+
+/// The vertex of a patch nearest to its centre, so that a place reported lies
+/// on the surface. A ring's centre falls inside it.
+fn nearest_vertex(mesh: &Mesh, patch: &Patch) -> Point3<f64> {
+    let distance = |v: &u32| (mesh.vertices()[*v as usize] - patch.centre).norm_squared();
+    patch
+        .vertices
+        .iter()
+        .min_by(|a, b| distance(a).total_cmp(&distance(b)))
+        .map_or(patch.centre, |&v| mesh.vertices()[v as usize])
+}
