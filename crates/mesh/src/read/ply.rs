@@ -1,0 +1,402 @@
+//! PLY, text or binary in either byte order.
+//!
+//! One reader for all encodings walks through the elements as the header
+//! declares them, so unknown elements and properties cost nothing and none of
+//! them can shift the ones that matter.
+
+use super::error::{ParseError, Place, ReadWarning};
+use super::ply_colour::Colours;
+use super::ply_header::{Element, Header, Property, Scalar, Shape};
+use super::ply_values::{Binary, Values};
+use super::surface::{Stored, Surface, checked};
+use super::text::{Missing, Words, without_byte_order_mark};
+use super::{Format, MAX_TRIANGLES, MAX_VERTICES, Parsed, ply_header};
+use nalgebra::Point3;
+
+/// Reads a PLY file.
+pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
+    let text = without_byte_order_mark(bytes);
+    let mark = bytes.len() - text.len();
+    let header = ply_header::parse(text)?;
+    check_there_is_a_surface(&header)?;
+    let start = mark + header.length;
+    let body = match header.format {
+        Format::PlyBinaryLe => Body::read(&header, Binary::<false>::new(bytes, start)),
+        Format::PlyBinaryBe => Body::read(&header, Binary::<true>::new(bytes, start)),
+        _ => Body::read(&header, Words::new(&bytes[start..], header.lines + 1)),
+    }?;
+    body.into_parsed(&header)
+}
+
+/// Refuses, before the body is read, a header without what a surface needs.
+fn check_there_is_a_surface(header: &Header) -> Result<(), ParseError> {
+    let wrong = |problem| ParseError::Header {
+        place: Place::Line(header.lines),
+        problem,
+    };
+    let count = |name| header.element(name).map_or(0, |e| e.count);
+    let (points, faces) = (count("vertex"), count("face"));
+    if faces == 0 && count("tristrips") == 0 {
+        return Err(match points {
+            0 => ParseError::NoTriangles,
+            points => ParseError::PointCloud { points },
+        });
+    }
+    if faces > MAX_TRIANGLES {
+        return Err(ParseError::TooManyTriangles);
+    }
+    if points > MAX_VERTICES {
+        return Err(ParseError::TooManyVertices);
+    }
+    let vertex = header
+        .element("vertex")
+        .filter(|e| e.count > 0)
+        .ok_or_else(|| wrong("there are faces but no vertices"))?;
+    for axis in ["x", "y", "z"] {
+        let is_number = |p: &Property| p.name == axis && matches!(p.shape, Shape::One(_));
+        if !vertex.properties.iter().any(is_number) {
+            return Err(wrong("the vertices do not have all of x, y and z"));
+        }
+    }
+    for name in ["face", "tristrips"] {
+        if let Some(element) = header.element(name)
+            && element.count > 0
+            && indices_of(element).is_none()
+        {
+            return Err(wrong("the faces have no list of vertex indices"));
+        }
+    }
+    Ok(())
+}
+
+/// Position of the property that lists a face's vertices.
+fn indices_of(element: &Element) -> Option<usize> {
+    element
+        .position(&["vertex_indices", "vertex_index"])
+        .filter(|&at| matches!(element.properties[at].shape, Shape::List { .. }))
+}
+
+/// What a property of a vertex is to us.
+#[derive(Clone, Copy)]
+enum Role {
+    Coordinate(usize),
+    Colour(usize),
+    None,
+}
+
+struct Body {
+    vertices: Vec<Point3<f64>>,
+    whole_coordinates: bool,
+    colours: Option<Colours>,
+    triangles: Vec<[u32; 3]>,
+    vertex_count: u64,
+    flat_faces: u64,
+    left: u64,
+}
+
+impl Body {
+    fn read(header: &Header, mut values: impl Values) -> Result<Self, ParseError> {
+        let mut body = Self {
+            vertices: Vec::new(),
+            whole_coordinates: false,
+            colours: None,
+            triangles: Vec::new(),
+            vertex_count: header.element("vertex").map_or(0, |e| e.count),
+            flat_faces: 0,
+            left: 0,
+        };
+        let mut seen: Vec<&str> = Vec::new();
+        for element in &header.elements {
+            let name = element.name.as_str();
+            let again = seen.contains(&name);
+            seen.push(name);
+            match name {
+                "vertex" if !again => body.read_vertices(element, &mut values)?,
+                "face" | "tristrips" if !again && element.count > 0 => {
+                    body.read_faces(element, &mut values)?;
+                }
+                _ => skip_element(element, &mut values)?,
+            }
+        }
+        body.left = values.left();
+        Ok(body)
+    }
+
+    fn read_vertices(
+        &mut self,
+        element: &Element,
+        values: &mut impl Values,
+    ) -> Result<(), ParseError> {
+        let colour_at = Colours::positions(element);
+        let roles: Vec<(Role, Shape)> = element
+            .properties
+            .iter()
+            .enumerate()
+            .map(|(at, property)| {
+                let axis = ["x", "y", "z"].iter().position(|a| property.name == *a);
+                let channel = colour_at.and_then(|c| c.iter().position(|&p| p == at));
+                let role = match (axis, channel) {
+                    (Some(axis), _) => Role::Coordinate(axis),
+                    (_, Some(channel)) => Role::Colour(channel),
+                    _ => Role::None,
+                };
+                (role, property.shape)
+            })
+            .collect();
+        // The header's counts have been held against the file's size.
+        self.vertices.reserve_exact(element.count as usize);
+        let mut colours = colour_at.map(|at| Colours::with_room_for(element, at));
+        for number in 0..element.count {
+            let ends = |missing: Missing| missing.or_end(|| cut_short(element, number));
+            let mut point = Point3::origin();
+            let mut colour = [0.0; 3];
+            for &(role, shape) in &roles {
+                match (role, shape) {
+                    (Role::Coordinate(axis), Shape::One(kind)) => {
+                        let value = values.next(kind).map_err(ends)?;
+                        point[axis] = checked(value, || Place::Vertex(number))?;
+                    }
+                    (Role::Colour(channel), Shape::One(kind)) => {
+                        colour[channel] = values.next(kind).map_err(ends)? as f32;
+                    }
+                    (_, Shape::One(kind)) => values.skip(kind, 1).map_err(ends)?,
+                    (_, Shape::List { count, of }) => {
+                        let length = list_length(values, count, of, element, number)?;
+                        values.skip(of, length).map_err(ends)?;
+                    }
+                }
+            }
+            self.vertices.push(point);
+            if let Some(colours) = &mut colours {
+                colours.push(colour);
+            }
+        }
+        self.colours = colours;
+        self.whole_coordinates = roles.iter().any(|(role, shape)| {
+            matches!((role, shape), (Role::Coordinate(_), Shape::One(kind)) if kind.is_whole())
+        });
+        Ok(())
+    }
+
+    fn read_faces(
+        &mut self,
+        element: &Element,
+        values: &mut impl Values,
+    ) -> Result<(), ParseError> {
+        let indices = indices_of(element);
+        let strips = element.name == "tristrips";
+        let plain = matches!(
+            element.properties[..],
+            [Property {
+                shape: Shape::List {
+                    count: Scalar::I8 | Scalar::U8,
+                    of: Scalar::I32 | Scalar::U32,
+                },
+                ..
+            }]
+        ) && !strips;
+        self.triangles.reserve(element.count as usize);
+        let mut corners = Vec::new();
+        for number in 0..element.count {
+            if plain && let Some(triangle) = values.plain_triangle() {
+                for index in triangle {
+                    if u64::from(index) >= self.vertex_count {
+                        return Err(self.out_of_range(values, number, f64::from(index)));
+                    }
+                }
+                self.push(triangle)?;
+                continue;
+            }
+            let ends = |missing: Missing| missing.or_end(|| cut_short(element, number));
+            for (at, property) in element.properties.iter().enumerate() {
+                match property.shape {
+                    Shape::One(kind) => values.skip(kind, 1).map_err(ends)?,
+                    Shape::List { count, of } => {
+                        let length = list_length(values, count, of, element, number)?;
+                        if Some(at) != indices {
+                            values.skip(of, length).map_err(ends)?;
+                            continue;
+                        }
+                        corners.clear();
+                        for _ in 0..length {
+                            let index = values.next(of).map_err(ends)?;
+                            corners.push(self.corner(index, strips, values, number)?);
+                        }
+                    }
+                }
+            }
+            if strips {
+                self.push_strips(&corners)?;
+            } else {
+                self.push_polygon(&corners)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// An index as a vertex number; `None` for -1, which starts a new strip.
+    fn corner(
+        &self,
+        index: f64,
+        strips: bool,
+        values: &impl Values,
+        face: u64,
+    ) -> Result<Option<u32>, ParseError> {
+        if index >= 0.0 && index < self.vertex_count as f64 && index.fract() == 0.0 {
+            Ok(Some(index as u32))
+        } else if strips && (index == -1.0 || index == f64::from(u32::MAX)) {
+            Ok(None)
+        } else {
+            Err(self.out_of_range(values, face, index))
+        }
+    }
+
+    fn out_of_range(&self, values: &impl Values, face: u64, index: f64) -> ParseError {
+        ParseError::IndexOutOfRange {
+            place: values.place(),
+            face: face + 1,
+            index: index as i64,
+            vertices: self.vertex_count,
+        }
+    }
+
+    fn push(&mut self, triangle: [u32; 3]) -> Result<(), ParseError> {
+        if self.triangles.len() as u64 == MAX_TRIANGLES {
+            return Err(ParseError::TooManyTriangles);
+        }
+        self.triangles.push(triangle);
+        Ok(())
+    }
+
+    /// A polygon as a fan around its first corner.
+    fn push_polygon(&mut self, corners: &[Option<u32>]) -> Result<(), ParseError> {
+        if corners.len() < 3 {
+            self.flat_faces += 1;
+        }
+        for pair in corners.get(1..).unwrap_or_default().windows(2) {
+            if let (Some(a), Some(b), Some(c)) = (corners[0], pair[0], pair[1]) {
+                self.push([a, b, c])?;
+            }
+        }
+        Ok(())
+    }
+
+    /// Strips, every second triangle turned over. Repeated corners are how
+    /// strips are sewn together, so they are no fault here.
+    fn push_strips(&mut self, corners: &[Option<u32>]) -> Result<(), ParseError> {
+        for strip in corners.split(Option::is_none) {
+            for (number, window) in strip.windows(3).enumerate() {
+                let &[Some(a), Some(b), Some(c)] = window else {
+                    continue;
+                };
+                if a != b && b != c && c != a {
+                    self.push(if number % 2 == 0 {
+                        [a, b, c]
+                    } else {
+                        [b, a, c]
+                    })?;
+                }
+            }
+        }
+        Ok(())
+    }
+
+    fn into_parsed(self, header: &Header) -> Result<Parsed, ParseError> {
+        let mut warnings = Vec::new();
+        if self.left > 0 {
+            warnings.push(ReadWarning::TrailingBytes { bytes: self.left });
+        }
+        if self.flat_faces > 0 {
+            warnings.push(ReadWarning::FacesWithoutArea {
+                count: self.flat_faces,
+            });
+        }
+        if self.colours.is_none() {
+            if header.names_picture {
+                warnings.push(ReadWarning::TexturePicture);
+            }
+            if header
+                .element("face")
+                .is_some_and(|f| Colours::positions(f).is_some())
+            {
+                warnings.push(ReadWarning::FaceColours);
+            }
+        }
+        let coordinate = header
+            .element("vertex")
+            .and_then(|e| e.properties.iter().find(|p| p.name == "x"))
+            .map(|p| p.shape);
+        let stored = match (header.format, coordinate) {
+            _ if self.whole_coordinates => Stored::Whole,
+            (Format::PlyAscii, _) | (_, Some(Shape::One(Scalar::F64))) => Stored::Exact,
+            _ => Stored::Single,
+        };
+        let mut surface = Surface {
+            vertices: self.vertices,
+            triangles: self.triangles,
+            colours: self.colours.map(Colours::into_srgb),
+            stored,
+        };
+        surface.weld();
+        let mut parsed = surface.finish(header.format, warnings)?;
+        parsed.carries_text = header.carries_text;
+        Ok(parsed)
+    }
+}
+
+fn skip_element(element: &Element, values: &mut impl Values) -> Result<(), ParseError> {
+    if element.properties.is_empty() {
+        return Ok(());
+    }
+    for number in 0..element.count {
+        let ends = |missing: Missing| missing.or_end(|| cut_short(element, number));
+        for property in &element.properties {
+            let (kind, length) = match property.shape {
+                Shape::One(kind) => (kind, 1),
+                Shape::List { count, of } => (of, list_length(values, count, of, element, number)?),
+            };
+            values.skip(kind, length).map_err(ends)?;
+        }
+    }
+    Ok(())
+}
+
+/// The length of the next list, if the rest of the file could hold it.
+fn list_length(
+    values: &mut impl Values,
+    count: Scalar,
+    of: Scalar,
+    element: &Element,
+    number: u64,
+) -> Result<u64, ParseError> {
+    /// No polygon has more corners; a longer list is no cut but a fault.
+    const LONG: f64 = 255.0;
+    let length = values
+        .next(count)
+        .map_err(|missing| missing.or_end(|| cut_short(element, number)))?;
+    if length.is_nan() || length < 0.0 {
+        return Err(ParseError::BadNumber {
+            place: values.place(),
+            problem: "the length of a list is negative",
+        });
+    }
+    if length > values.room(of) as f64 {
+        return Err(if length > LONG {
+            ParseError::ListTooLong {
+                place: values.place(),
+                length: length as u64,
+            }
+        } else {
+            cut_short(element, number)
+        });
+    }
+    Ok(length as u64)
+}
+
+fn cut_short(element: &Element, held: u64) -> ParseError {
+    ParseError::CutShort {
+        items: element.items(),
+        declared: element.count,
+        held,
+    }
+}

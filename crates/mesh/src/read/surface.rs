@@ -1,0 +1,296 @@
+//! From what a file holds to a mesh: what every format needs once its
+//! vertices and triangles are there.
+
+use super::error::{ParseError, Place, ReadWarning};
+use super::weld::{Welder, near_earlier};
+use super::{Format, Parsed};
+use crate::Mesh;
+use nalgebra::Point3;
+
+/// Greatest coordinate that is believed, in any unit (10 km in micrometres).
+const GREATEST_COORDINATE: f64 = 1e10;
+/// Steps between neighbouring numbers that are too coarse, as a part of the
+/// scan's diagonal: 0.01 mm for an arch of 100 mm.
+const COARSE_STEP: f64 = 1e-4;
+/// Part of the vertices without a triangle from which on it is worth a word.
+const MANY_UNUSED: f64 = 0.01;
+/// Part of all corners that must be alone for triangles to count as loose.
+const NEARLY_ALL: f64 = 0.9;
+/// Triangles from which on looseness is an accident and not the shape.
+const FEW_TRIANGLES: usize = 16;
+/// Near corners are joined within this part of the median edge.
+const NEAR_PER_EDGE: f64 = 0.01;
+
+/// How a file stores its coordinates.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Stored {
+    /// 32-bit floating point.
+    Single,
+    /// 64-bit floating point, or decimal text.
+    Exact,
+    /// Whole numbers.
+    Whole,
+}
+
+/// Vertices and triangles as a file gives them. Every index is in range and
+/// every coordinate has passed [`checked`].
+pub(super) struct Surface {
+    pub vertices: Vec<Point3<f64>>,
+    pub triangles: Vec<[u32; 3]>,
+    pub colours: Option<Vec<[u8; 3]>>,
+    pub stored: Stored,
+}
+
+/// A coordinate, if it can be one.
+pub(super) fn checked(value: f64, place: impl FnOnce() -> Place) -> Result<f64, ParseError> {
+    if value.abs() <= GREATEST_COORDINATE {
+        Ok(value)
+    } else if value.is_finite() {
+        Err(ParseError::OutOfProportion {
+            place: place(),
+            value,
+        })
+    } else {
+        Err(ParseError::NotFinite { place: place() })
+    }
+}
+
+impl Surface {
+    /// Joins equal vertices; each keeps the colour of the first.
+    pub fn weld(&mut self) {
+        let mut welder = Welder::with_room_for(self.vertices.len());
+        let numbers: Vec<u32> = self.vertices.iter().map(|&p| welder.add(p)).collect();
+        self.vertices = welder.into_vertices();
+        if numbers.len() == self.vertices.len() {
+            return;
+        }
+        if let Some(colours) = &mut self.colours {
+            let mut welded = Vec::with_capacity(self.vertices.len());
+            for (&number, &colour) in numbers.iter().zip(colours.iter()) {
+                if number as usize == welded.len() {
+                    welded.push(colour);
+                }
+            }
+            *colours = welded;
+        }
+        self.renumber(&numbers);
+    }
+
+    /// The mesh, without what has no area or no use, each loss counted in a
+    /// warning. Equal vertices must have been joined.
+    pub fn finish(
+        mut self,
+        format: Format,
+        mut warnings: Vec<ReadWarning>,
+    ) -> Result<Parsed, ParseError> {
+        let given = self.triangles.len() as u64;
+        if given == 0 {
+            return Err(ParseError::NoTriangles);
+        }
+        let mut repeated = self.drop_repeated_corners();
+        if let Some(joined) = self.join_near_corners() {
+            warnings.push(joined);
+            repeated += self.drop_repeated_corners();
+        }
+        if self.triangles.is_empty() {
+            return Err(ParseError::OnlyDegenerate { dropped: given });
+        }
+        if repeated > 0 {
+            warnings.push(ReadWarning::RepeatedCorners { count: repeated });
+        }
+        warnings.extend(self.drop_duplicates());
+        warnings.extend(self.drop_unused_vertices());
+        let stored = self.stored;
+        let mesh = Mesh::new(self.vertices, self.triangles, self.colours)?;
+        warnings.extend(coarseness(&mesh, stored));
+        Ok(Parsed {
+            mesh,
+            format,
+            warnings,
+            solids: 1,
+            carries_text: false,
+            stl_attributes: false,
+        })
+    }
+
+    fn renumber(&mut self, numbers: &[u32]) {
+        for corner in self.triangles.as_flattened_mut() {
+            *corner = numbers[*corner as usize];
+        }
+    }
+
+    fn drop_repeated_corners(&mut self) -> u64 {
+        let before = self.triangles.len();
+        self.triangles
+            .retain(|[a, b, c]| a != b && b != c && c != a);
+        (before - self.triangles.len()) as u64
+    }
+
+    /// Joins near corners where exact joining has left nearly every triangle
+    /// loose: some exporters write each corner of a triangle with its own
+    /// rounding.
+    fn join_near_corners(&mut self) -> Option<ReadWarning> {
+        let corners = 3 * self.triangles.len();
+        let loose = self.triangles.len() >= FEW_TRIANGLES
+            && self.vertices.len() as f64 > NEARLY_ALL * corners as f64;
+        if !loose || self.colours.is_some() {
+            return None;
+        }
+        let tolerance = NEAR_PER_EDGE * self.median_edge();
+        if tolerance <= 0.0 {
+            return None;
+        }
+        let numbers = near_earlier(&self.vertices, tolerance);
+        let joined = numbers
+            .iter()
+            .enumerate()
+            .filter(|&(own, &number)| own != number as usize)
+            .count() as u64;
+        if joined == 0 {
+            return None;
+        }
+        self.renumber(&numbers);
+        Some(ReadWarning::JoinedNearCorners { joined, tolerance })
+    }
+
+    fn median_edge(&self) -> f64 {
+        let mut edges: Vec<f64> = self
+            .triangles
+            .iter()
+            .flat_map(|t| {
+                let [a, b, c] = t.map(|v| self.vertices[v as usize]);
+                [b - a, c - b, a - c].map(|e| e.norm())
+            })
+            .collect();
+        let middle = edges.len() / 2;
+        if edges.is_empty() {
+            0.0
+        } else {
+            *edges.select_nth_unstable_by(middle, f64::total_cmp).1
+        }
+    }
+
+    /// Drops triangles whose three corners are those of an earlier one.
+    fn drop_duplicates(&mut self) -> Option<ReadWarning> {
+        let (mut count, mut turned) = (0, 0);
+        let by_least_corner = ByLeastCorner::of(&self.triangles, self.vertices.len());
+        let mut duplicate = vec![false; self.triangles.len()];
+        for group in by_least_corner.groups() {
+            for (k, &later) in group.iter().enumerate() {
+                let sorted = rotated(self.triangles[later as usize]);
+                let twin = group[..k].iter().find_map(|&earlier| {
+                    let [a, b, c] = rotated(self.triangles[earlier as usize]);
+                    let same = [a, b, c] == sorted;
+                    (!duplicate[earlier as usize] && (same || [a, c, b] == sorted)).then_some(same)
+                });
+                if let Some(same_side) = twin {
+                    duplicate[later as usize] = true;
+                    count += 1;
+                    turned += u64::from(!same_side);
+                }
+            }
+        }
+        if count == 0 {
+            return None;
+        }
+        let mut number = 0;
+        self.triangles.retain(|_| {
+            number += 1;
+            !duplicate[number - 1]
+        });
+        Some(ReadWarning::DuplicateTriangles { count, turned })
+    }
+
+    fn drop_unused_vertices(&mut self) -> Option<ReadWarning> {
+        const UNUSED: u32 = u32::MAX;
+        let mut numbers = vec![UNUSED; self.vertices.len()];
+        for &corner in self.triangles.as_flattened() {
+            numbers[corner as usize] = 0;
+        }
+        let of = self.vertices.len() as u64;
+        let mut used = 0;
+        for number in numbers.iter_mut().filter(|n| **n != UNUSED) {
+            *number = used;
+            used += 1;
+        }
+        let count = of - u64::from(used);
+        if count == 0 {
+            return None;
+        }
+        let mut is_used = numbers.iter().map(|&n| n != UNUSED);
+        self.vertices.retain(|_| is_used.next().unwrap_or(false));
+        if let Some(colours) = &mut self.colours {
+            let mut is_used = numbers.iter().map(|&n| n != UNUSED);
+            colours.retain(|_| is_used.next().unwrap_or(false));
+        }
+        self.renumber(&numbers);
+        (count as f64 > MANY_UNUSED * of as f64)
+            .then_some(ReadWarning::UnusedVertices { count, of })
+    }
+}
+
+/// The corners in the same order, the least first.
+fn rotated([a, b, c]: [u32; 3]) -> [u32; 3] {
+    if a < b && a < c {
+        [a, b, c]
+    } else if b < c {
+        [b, c, a]
+    } else {
+        [c, a, b]
+    }
+}
+
+/// Triangle numbers grouped by the least of their corners, in order: a
+/// counting sort, which is linear and walks memory nearly in order.
+struct ByLeastCorner {
+    starts: Vec<u32>,
+    triangles: Vec<u32>,
+}
+
+impl ByLeastCorner {
+    fn of(triangles: &[[u32; 3]], vertices: usize) -> Self {
+        let least = |t: &[u32; 3]| t[0].min(t[1]).min(t[2]) as usize;
+        let mut starts = vec![0; vertices + 1];
+        for triangle in triangles {
+            starts[least(triangle) + 1] += 1;
+        }
+        for v in 0..vertices {
+            starts[v + 1] += starts[v];
+        }
+        let mut next = starts.clone();
+        let mut sorted = vec![0; triangles.len()];
+        for (number, triangle) in triangles.iter().enumerate() {
+            let slot = &mut next[least(triangle)];
+            sorted[*slot as usize] = number as u32;
+            *slot += 1;
+        }
+        Self {
+            starts,
+            triangles: sorted,
+        }
+    }
+
+    fn groups(&self) -> impl Iterator<Item = &[u32]> {
+        self.starts
+            .windows(2)
+            .map(|ends| &self.triangles[ends[0] as usize..ends[1] as usize])
+    }
+}
+
+/// A warning where the numbers' own steps are too coarse for the surface.
+fn coarseness(mesh: &Mesh, stored: Stored) -> Option<ReadWarning> {
+    match stored {
+        Stored::Exact => return None,
+        Stored::Whole => return Some(ReadWarning::WholeNumbers),
+        Stored::Single => {}
+    }
+    let (low, high) = mesh.bounds()?;
+    let largest = low.coords.amax().max(high.coords.amax());
+    let size = (high - low).norm();
+    let step = f64::from((largest as f32).next_up()) - f64::from(largest as f32);
+    (step > COARSE_STEP * size).then_some(ReadWarning::CoarseCoordinates {
+        largest,
+        step,
+        size,
+    })
+}

@@ -1,0 +1,136 @@
+//! Words and lines of text formats, with the line that each stands on.
+
+use super::error::{ParseError, Place};
+
+/// Splits bytes into words at white space, counting lines. A line ends at
+/// LF, CR LF or a lone CR; white space is the same in every format read here.
+#[derive(Debug, Clone)]
+pub(super) struct Words<'a> {
+    bytes: &'a [u8],
+    at: usize,
+    line: u64,
+}
+
+impl<'a> Words<'a> {
+    /// Words from `bytes`, whose first byte stands on line `line`.
+    pub fn new(bytes: &'a [u8], line: u64) -> Self {
+        Self { bytes, at: 0, line }
+    }
+
+    /// The place of the word read last, or of the end.
+    pub fn place(&self) -> Place {
+        Place::Line(self.line)
+    }
+
+    /// What has not been read yet.
+    pub fn rest(&self) -> &'a [u8] {
+        &self.bytes[self.at..]
+    }
+
+    /// The next word, on whichever line it stands.
+    pub fn next(&mut self) -> Option<&'a [u8]> {
+        while let Some(&byte) = self.bytes.get(self.at) {
+            if !is_space(byte) {
+                return Some(self.word());
+            }
+            self.pass(byte);
+        }
+        None
+    }
+
+    /// The next word of this line; `None` at its end.
+    pub fn next_on_line(&mut self) -> Option<&'a [u8]> {
+        while let Some(&byte) = self.bytes.get(self.at) {
+            if !is_space(byte) {
+                return Some(self.word());
+            }
+            if is_line_end(byte) {
+                return None;
+            }
+            self.at += 1;
+        }
+        None
+    }
+
+    /// Passes over the rest of this line; whether there was any word in it.
+    pub fn skip_line(&mut self) -> bool {
+        let rest = self.rest();
+        let length = rest
+            .iter()
+            .position(|&b| is_line_end(b))
+            .unwrap_or(rest.len());
+        self.at += length;
+        rest[..length].iter().any(|&b| !is_space(b))
+    }
+
+    /// The next number.
+    pub fn number(&mut self) -> Result<f64, Missing> {
+        let word = self.next().ok_or(Missing::End)?;
+        number(word, self.place()).map_err(Missing::Wrong)
+    }
+
+    fn word(&mut self) -> &'a [u8] {
+        let rest = self.rest();
+        let length = rest.iter().position(|&b| is_space(b)).unwrap_or(rest.len());
+        self.at += length;
+        &rest[..length]
+    }
+
+    fn pass(&mut self, space: u8) {
+        let half_of_crlf = space == b'\r' && self.bytes.get(self.at + 1) == Some(&b'\n');
+        if is_line_end(space) && !half_of_crlf {
+            self.line += 1;
+        }
+        self.at += 1;
+    }
+}
+
+/// Why there is no number.
+#[derive(Debug)]
+pub(super) enum Missing {
+    /// The text has ended.
+    End,
+    /// The word is none.
+    Wrong(ParseError),
+}
+
+impl Missing {
+    /// The error, given what the end of the text means here.
+    pub fn or_end(self, at_end: impl FnOnce() -> ParseError) -> ParseError {
+        match self {
+            Self::End => at_end(),
+            Self::Wrong(error) => error,
+        }
+    }
+}
+
+/// A word as a number, which may be NaN or infinite.
+pub(super) fn number(word: &[u8], place: Place) -> Result<f64, ParseError> {
+    if let Some(value) = std::str::from_utf8(word)
+        .ok()
+        .and_then(|text| text.parse().ok())
+    {
+        return Ok(value);
+    }
+    let like_a_number = word
+        .iter()
+        .all(|b| b.is_ascii_digit() || b",.+-eE".contains(b));
+    Err(if like_a_number && word.contains(&b',') {
+        ParseError::DecimalComma { place }
+    } else {
+        ParseError::NotANumber { place }
+    })
+}
+
+/// Bytes after a UTF-8 byte order mark, if there is one.
+pub(super) fn without_byte_order_mark(bytes: &[u8]) -> &[u8] {
+    bytes.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(bytes)
+}
+
+pub(super) fn is_space(byte: u8) -> bool {
+    matches!(byte, b' ' | b'\t'..=b'\r')
+}
+
+pub(super) fn is_line_end(byte: u8) -> bool {
+    matches!(byte, b'\n' | b'\r')
+}
