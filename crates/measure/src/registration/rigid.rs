@@ -59,26 +59,6 @@ mod tests {
             .collect()
     }
 
-    /// The example of Umeyama 1991 with scale held at 1 (data from memory;
-    /// values computed anew: translation (-0.980484, 0.296866), mean squared
-    /// error 0.619755).
-    #[test]
-    fn the_planar_example_has_its_computed_motion() {
-        let pairs = pairs(
-            &[[0., 0., 0.], [1., 0., 0.], [0., 2., 0.]],
-            &[[0., 0., 0.], [-1., 0., 0.], [0., 2., 0.]],
-        );
-        let motion = fit(&pairs).expect("the pairs have weight");
-        assert!((motion.translation.x + 0.980_484).abs() < 1e-6);
-        assert!((motion.translation.y - 0.296_866).abs() < 1e-6);
-        let error = pairs
-            .iter()
-            .map(|p| (motion * p.from - p.to).norm_squared())
-            .sum::<f64>()
-            / 3.0;
-        assert!((error - 0.619_755).abs() < 1e-6);
-    }
-
     /// A corner tetrahedron against its mirror image: the residual sum of
     /// squares is exactly 1, and 0 only by reflection.
     #[test]
