@@ -1,1 +1,31 @@
-//! judge
+//! From measured figures to findings and a verdict: the protocol and its
+//! limits, the decision rule, the case file.
+//!
+//! Nothing is measured here. [`judge_case`] takes what measuring gave for each
+//! impression of a [`Case`] and the [`Protocol`] to judge by, and gives a
+//! [`JudgedCase`].
+
+#![cfg_attr(test, allow(clippy::unwrap_used))]
+
+mod case;
+mod checks;
+mod decision;
+mod finding;
+mod judging;
+mod located;
+mod protocol;
+mod scale;
+mod verdict;
+pub mod words;
+
+pub use case::{
+    Case, CaseError, CaseFault, CaseProblem, Consignment, ImpressionInput, JawRelation, Stage,
+};
+pub use checks::{Check, Remedy, UnknownCheck};
+pub use decision::{Bound, Conformity, decide};
+pub use finding::{Figure, Finding, NotJudged, Place, Severity};
+pub use judging::{Evidence, JudgedCase, JudgedImpression, ScanFacts, judge_case};
+pub use located::Located;
+pub use protocol::{Level, Limit, LimitKey, Problem, Protocol, ProtocolError};
+pub use scale::{PLAUSIBLE_MM, UnitReading};
+pub use verdict::Verdict;

@@ -1,0 +1,251 @@
+//! The case file, `case.toml`.
+
+use super::{Case, Consignment, ImpressionInput, JawRelation, Stage};
+use crate::located::{self, Located};
+use measure::Arch;
+use nalgebra::Point3;
+use serde::Deserialize;
+use std::path::{Path, PathBuf};
+use thiserror::Error;
+use toml::Spanned;
+
+/// Why a case file cannot be used.
+#[derive(Debug, Error)]
+pub enum CaseError {
+    /// The file cannot be read.
+    #[error("{}: cannot be read ({source}); give the path of a case file", mesh::read::shown_path(.path))]
+    Unreadable {
+        /// The file.
+        path: PathBuf,
+        /// What the system says.
+        source: std::io::Error,
+    },
+    /// The file says something that no case can say.
+    #[error("{}: {problem}", mesh::read::shown_path(.path))]
+    Faulty {
+        /// The file.
+        path: PathBuf,
+        /// What is wrong, and where.
+        problem: CaseProblem,
+    },
+}
+
+/// What is wrong in a case file, and in which line.
+pub type CaseProblem = Located<CaseFault>;
+
+/// What can be wrong in a case file.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum CaseFault {
+    #[error("{0}")]
+    Toml(String),
+    #[error("the case needs a name of printable letters (a pseudonym, never a patient's name)")]
+    NoId,
+    #[error("no impression is named; give first_pass or wash under [maxillary] or [mandibular]")]
+    NoImpression,
+    #[error("a tissue stop needs three finite numbers")]
+    StopNotFinite,
+    #[error("tissue stops are given but no tray; they are places on the tray scan")]
+    StopsWithoutTray,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct CaseFile {
+    case: Spanned<String>,
+    maxillary: Option<ArchEntry>,
+    mandibular: Option<ArchEntry>,
+    jaw_relation: Option<JawRelation>,
+    consignment: Option<Consignment>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct ArchEntry {
+    first_pass: Option<PathBuf>,
+    wash: Option<PathBuf>,
+    tray: Option<PathBuf>,
+    #[serde(default)]
+    stops: Vec<Spanned<[f64; 3]>>,
+}
+
+pub(super) fn read(path: &Path) -> Result<Case, CaseError> {
+    let text = std::fs::read_to_string(path).map_err(|source| CaseError::Unreadable {
+        path: path.to_owned(),
+        source,
+    })?;
+    let folder = path.parent().unwrap_or(Path::new(""));
+    parse(&text, folder).map_err(|problem| CaseError::Faulty {
+        path: path.to_owned(),
+        problem,
+    })
+}
+
+fn parse(text: &str, folder: &Path) -> Result<Case, CaseProblem> {
+    let file: CaseFile = located::from_toml(text, CaseFault::Toml)?;
+    let id = file.case.get_ref().trim();
+    if id.is_empty() || id.chars().any(char::is_control) {
+        return Err(located::at(text, file.case.span().start, CaseFault::NoId));
+    }
+    let mut impressions = Vec::new();
+    for (arch, entry) in [
+        (Arch::Maxillary, &file.maxillary),
+        (Arch::Mandibular, &file.mandibular),
+    ] {
+        if let Some(entry) = entry {
+            impressions.extend(entry.impressions(arch, folder, text)?);
+        }
+    }
+    if impressions.is_empty() {
+        return Err(Located {
+            line: None,
+            fault: CaseFault::NoImpression,
+        });
+    }
+    Ok(Case {
+        id: id.to_owned(),
+        impressions,
+        jaw_relation: file.jaw_relation.map(|record| JawRelation {
+            scan: record.scan.map(|scan| folder.join(scan)),
+            ..record
+        }),
+        consignment: file.consignment,
+    })
+}
+
+impl ArchEntry {
+    fn impressions(
+        &self,
+        arch: Arch,
+        folder: &Path,
+        text: &str,
+    ) -> Result<Vec<ImpressionInput>, CaseProblem> {
+        for stop in &self.stops {
+            let fault = if self.tray.is_none() {
+                CaseFault::StopsWithoutTray
+            } else if !stop.get_ref().iter().all(|c| c.is_finite()) {
+                CaseFault::StopNotFinite
+            } else {
+                continue;
+            };
+            return Err(located::at(text, stop.span().start, fault));
+        }
+        Ok([
+            (Stage::FirstPass, &self.first_pass),
+            (Stage::Wash, &self.wash),
+        ]
+        .into_iter()
+        .filter_map(|(stage, scan)| {
+            Some(ImpressionInput {
+                declared: Some(arch),
+                stage,
+                scan: folder.join(scan.as_ref()?),
+                tray: self.tray.as_ref().map(|tray| folder.join(tray)),
+                stops: self
+                    .stops
+                    .iter()
+                    .map(|s| Point3::from(*s.get_ref()))
+                    .collect(),
+            })
+        })
+        .collect())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use rstest::rstest;
+
+    const WHOLE: &str = r#"
+case = "D-1042"
+[maxillary]
+first_pass = "upper-first.ply"
+wash = "upper-wash.ply"
+tray = "upper-tray.stl"
+stops = [[12.1, 30.4, 8], [-12.3, 30.1, 8.1]]
+[mandibular]
+wash = "/elsewhere/lower-wash.stl"
+[jaw_relation]
+scan = "record.ply"
+vertical_dimension_mm = 66.0
+rest_vertical_dimension_mm = 69.0
+upper_lip_length_mm = 21.5
+[consignment]
+prescription = true
+disinfectant = "as the protocol says"
+disinfection_min = 10
+expected = ["upper impression", "lower impression", "jaw-relation record"]
+packed = ["upper impression", "lower impression"]
+"#;
+
+    #[test]
+    fn every_key_of_a_case_is_read_and_paths_lie_beside_it() {
+        let case = parse(WHOLE, Path::new("folder")).unwrap();
+        assert_eq!(case.id, "D-1042");
+        let scans: Vec<_> = case.impressions.iter().map(|i| i.scan.as_path()).collect();
+        assert_eq!(
+            scans,
+            [
+                Path::new("folder/upper-first.ply"),
+                Path::new("folder/upper-wash.ply"),
+                Path::new("/elsewhere/lower-wash.stl")
+            ]
+        );
+        assert_eq!(case.impressions[1].stage, Stage::Wash);
+        assert_eq!(case.impressions[0].stops[0], Point3::new(12.1, 30.4, 8.0));
+        assert_eq!(case.impressions[2].declared, Some(Arch::Mandibular));
+        let record = case.jaw_relation.as_ref().unwrap();
+        assert_eq!(record.scan.as_deref(), Some(Path::new("folder/record.ply")));
+        assert_eq!(
+            case.consignment.as_ref().unwrap().disinfection_min,
+            Some(10.0)
+        );
+        assert!(case.is_superseded(0));
+        assert!(!case.is_superseded(1) && !case.is_superseded(2));
+    }
+
+    #[rstest]
+    #[case::unknown_key("case = \"a\"\nupper = 1", Some(2), "upper")]
+    #[case::unknown_arch_key(
+        "case = \"a\"\n[maxillary]\nwash = \"w\"\nscan = \"x\"",
+        Some(4),
+        "scan"
+    )]
+    #[case::wrong_kind("case = \"a\"\n[maxillary]\nwash = 3", Some(3), "string")]
+    #[case::no_case("[maxillary]\nwash = \"w\"", Some(1), "case")]
+    #[case::empty_id("case = \" \"\n[maxillary]\nwash = \"w\"", Some(1), "pseudonym")]
+    #[case::escape_in_id(
+        "case = \"\\u001b[2J\"\n[maxillary]\nwash = \"w\"",
+        Some(1),
+        "pseudonym"
+    )]
+    #[case::nothing_in_it("case = \"a\"\n[maxillary]\ntray = \"t\"", None, "no impression")]
+    #[case::nan_stop(
+        "case = \"a\"\n[maxillary]\nwash = \"w\"\ntray = \"t\"\nstops = [[1, 2, 3],\n[nan, 0, 0]]",
+        Some(6),
+        "finite"
+    )]
+    #[case::short_stop(
+        "case = \"a\"\n[maxillary]\nwash = \"w\"\ntray = \"t\"\nstops = [[1, 2]]",
+        Some(5),
+        ""
+    )]
+    #[case::no_tray(
+        "case = \"a\"\n[maxillary]\nwash = \"w\"\nstops = [[1, 2, 3]]",
+        Some(4),
+        "no tray"
+    )]
+    #[case::not_toml("case = \"a", Some(1), "")]
+    fn nonsense_is_refused_by_line(
+        #[case] text: &str,
+        #[case] line: Option<usize>,
+        #[case] says: &str,
+    ) {
+        let problem = parse(text, Path::new("")).unwrap_err();
+        assert_eq!(problem.line, line, "{problem}");
+        let told = problem.to_string();
+        assert!(told.contains(says), "{told}");
+        assert!(!told.contains('\n'), "{told}");
+    }
+}

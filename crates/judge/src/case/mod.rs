@@ -1,0 +1,128 @@
+//! A case: what was given to be judged.
+
+mod file;
+
+pub use file::{CaseError, CaseFault, CaseProblem};
+
+use measure::Arch;
+use nalgebra::Point3;
+use serde::Deserialize;
+use std::path::{Path, PathBuf};
+
+/// What was given to be judged.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Case {
+    /// A pseudonym, never a name.
+    pub id: String,
+    /// Each impression scan: maxillary before mandibular, first pass before wash.
+    pub impressions: Vec<ImpressionInput>,
+    /// The jaw-relation record.
+    pub jaw_relation: Option<JawRelation>,
+    /// What is in the parcel.
+    pub consignment: Option<Consignment>,
+}
+
+/// One impression scan and what belongs to it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ImpressionInput {
+    /// The jaw that it is said to be of.
+    pub declared: Option<Arch>,
+    /// How far the impression has come.
+    pub stage: Stage,
+    /// File of the impression scan.
+    pub scan: PathBuf,
+    /// File of the scan of the empty tray.
+    pub tray: Option<PathBuf>,
+    /// Declared tissue stops, in the numbers of the tray scan's file.
+    pub stops: Vec<Point3<f64>>,
+}
+
+/// How far an impression has come.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Stage {
+    /// The heavy or medium body, before the wash.
+    FirstPass,
+    /// With the wash over it.
+    Wash,
+    /// Taken in one go, or not said.
+    Single,
+}
+
+impl Stage {
+    /// The word for it in results.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::FirstPass => "first_pass",
+            Self::Wash => "wash",
+            Self::Single => "single",
+        }
+    }
+}
+
+/// Measurements and scan of the relation of the jaws, lengths in mm.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct JawRelation {
+    /// File of the scan of both impressions with the registration material between.
+    pub scan: Option<PathBuf>,
+    /// Vertical dimension of occlusion, mm.
+    pub vertical_dimension_mm: Option<f64>,
+    /// Vertical dimension at rest, mm.
+    pub rest_vertical_dimension_mm: Option<f64>,
+    /// Incisive papilla to lip line, mm.
+    pub upper_lip_length_mm: Option<f64>,
+}
+
+/// What must be in the parcel, and what has been put in.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Consignment {
+    /// Whether a written prescription is enclosed.
+    pub prescription: Option<bool>,
+    /// What the set was disinfected with.
+    pub disinfectant: Option<String>,
+    /// For how long, minutes.
+    pub disinfection_min: Option<f64>,
+    /// What must be in the parcel.
+    #[serde(default)]
+    pub expected: Vec<String>,
+    /// What has been put in.
+    #[serde(default)]
+    pub packed: Vec<String>,
+}
+
+impl Case {
+    /// A case of one bare scan.
+    #[must_use]
+    pub fn of_one(id: impl Into<String>, impression: ImpressionInput) -> Self {
+        Self {
+            id: id.into(),
+            impressions: vec![impression],
+            jaw_relation: None,
+            consignment: None,
+        }
+    }
+
+    /// Reads a case file; paths in it are taken from the folder it lies in.
+    ///
+    /// # Errors
+    /// When the file cannot be read, is not TOML, holds an unknown key or a
+    /// value of a wrong kind, or names no impression; the error names file and line.
+    pub fn from_file(path: &Path) -> Result<Self, CaseError> {
+        file::read(path)
+    }
+
+    /// Whether a later stage of the same jaw is in the case, so that this
+    /// impression is no longer the one to be worked from.
+    #[must_use]
+    pub fn is_superseded(&self, impression: usize) -> bool {
+        let this = &self.impressions[impression];
+        this.stage == Stage::FirstPass
+            && this.declared.is_some()
+            && self
+                .impressions
+                .iter()
+                .any(|other| other.stage == Stage::Wash && other.declared == this.declared)
+    }
+}

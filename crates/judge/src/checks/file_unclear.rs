@@ -1,0 +1,51 @@
+//! `file-unclear`: a file that could mean two things, or one file given as two.
+
+use super::Check;
+use crate::finding::{Finding, Severity};
+use crate::judging::Subject;
+
+pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
+    let evidence = subject.evidence;
+    let tray_questions = evidence.tray.iter().flat_map(|tray| &tray.questions);
+    let asked = evidence
+        .scan
+        .questions
+        .iter()
+        .map(|question| ("impression scan", question))
+        .chain(tray_questions.map(|question| ("tray scan", question)))
+        .map(|(which, question)| {
+            format!("The {which} could mean two things: {question}. Export it again and check.")
+        });
+    let one_for_both = evidence
+        .tray
+        .as_ref()
+        .filter(|tray| tray.sha256 == evidence.scan.sha256)
+        .map(|_| {
+            "Impression scan and tray scan are the same file. Give the scan of the empty tray \
+             as the tray scan."
+                .to_owned()
+        });
+    asked
+        .chain(one_for_both)
+        .map(|instruction| subject.finding(Check::FileUnclear, Severity::Fail, instruction))
+        .collect()
+}
+
+/// Impressions of a case that are one and the same file.
+pub(crate) fn same_files(subjects: &[Subject<'_>]) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    for (later, subject) in subjects.iter().enumerate() {
+        let same = subjects[..later]
+            .iter()
+            .any(|earlier| earlier.evidence.scan.sha256 == subject.evidence.scan.sha256);
+        if same {
+            findings.push(subject.finding(
+                Check::FileUnclear,
+                Severity::Fail,
+                "The same scan file is given for two impressions of this case. Give each \
+                 impression its own scan.",
+            ));
+        }
+    }
+    findings
+}

@@ -1,0 +1,262 @@
+//! Every check: its code, its page, and what it makes of the measured figures.
+//!
+//! A check lives in a file of its own beside its page. To add one: a variant
+//! and a row below, `checks/<name>.rs`, `checks/<code>.md`, and a row in
+//! `protocol/default.toml` where it has a limit.
+
+mod arch_mismatch;
+mod cover_not_judged;
+mod cover_uncertainty;
+mod file_unclear;
+mod not_an_impression;
+mod orientation_unclear;
+mod part_not_judged;
+mod scan_resolution;
+mod show_through;
+mod show_through_extent;
+mod thin_cover;
+mod tissue_area;
+mod tissue_stop;
+mod unit_unclear;
+
+pub(crate) use file_unclear::same_files;
+pub(crate) use part_not_judged::on_case;
+
+use crate::finding::{Finding, NotJudged};
+use crate::judging::Subject;
+use measure::NotMeasured;
+use std::fmt;
+use std::str::FromStr;
+use thiserror::Error;
+
+/// What mends a failed check; most pressing first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Remedy {
+    /// A question must be answered (or another scan given) before anything can be judged.
+    Answer,
+    /// The impression must be taken again.
+    Retake,
+    /// Relief or added material, then a wash.
+    Rework,
+    /// A better scan, or a look at the impression itself.
+    LookAgain,
+}
+
+macro_rules! checks {
+    ($($(#[doc = $doc:literal])+ $variant:ident = $code:literal, $remedy:ident;)+) => {
+        /// Every check there is.
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        pub enum Check {
+            $($(#[doc = $doc])+ $variant,)+
+        }
+
+        impl Check {
+            /// Every check, most fundamental first.
+            pub const ALL: [Self; [$($code),+].len()] = [$(Self::$variant),+];
+
+            /// The code, in kebab-case.
+            #[must_use]
+            pub fn code(self) -> &'static str {
+                match self { $(Self::$variant => $code,)+ }
+            }
+
+            /// What mends it when it fails.
+            #[must_use]
+            pub fn remedy(self) -> Remedy {
+                match self { $(Self::$variant => Remedy::$remedy,)+ }
+            }
+
+            /// Its page, in Markdown: what, why, how, limits of knowledge, source.
+            #[must_use]
+            pub fn page(self) -> &'static str {
+                match self { $(Self::$variant => include_str!(concat!($code, ".md")),)+ }
+            }
+        }
+    };
+}
+
+checks! {
+    /// The file could mean two things, or one file is given as two.
+    FileUnclear = "file-unclear", Answer;
+    /// The unit of the scan cannot be told from its size.
+    UnitUnclear = "unit-unclear", Answer;
+    /// The scan shows something else than an impression.
+    NotAnImpression = "not-an-impression", Answer;
+    /// The jaw found is not the jaw declared.
+    ArchMismatch = "arch-mismatch", Answer;
+    /// Which jaw, or which side is which, was not told surely.
+    OrientationUnclear = "orientation-unclear", LookAgain;
+    /// Tray shows through the material.
+    ShowThrough = "show-through", Rework;
+    /// Tray shows through over too much of the surface for relief and a wash.
+    ShowThroughExtent = "show-through-extent", Retake;
+    /// A declared tissue stop does not show: the tray was not fully seated.
+    TissueStop = "tissue-stop", Retake;
+    /// Material is thin.
+    ThinCover = "thin-cover", Rework;
+    /// Cover could not be measured.
+    CoverNotJudged = "cover-not-judged", LookAgain;
+    /// Cover was measured with too large an uncertainty.
+    CoverUncertainty = "cover-uncertainty", LookAgain;
+    /// Too little tissue surface was scanned.
+    TissueArea = "tissue-area", LookAgain;
+    /// The triangles of the scan are too coarse.
+    ScanResolution = "scan-resolution", LookAgain;
+    /// A part of the case was given that is not judged yet.
+    PartNotJudged = "part-not-judged", LookAgain;
+}
+
+impl fmt::Display for Check {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(self.code())
+    }
+}
+
+/// The text is no check's code.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+#[error("'{0}' is not the code of a check")]
+pub struct UnknownCheck(pub String);
+
+impl FromStr for Check {
+    type Err = UnknownCheck;
+
+    fn from_str(text: &str) -> Result<Self, UnknownCheck> {
+        Self::ALL
+            .into_iter()
+            .find(|check| check.code() == text)
+            .ok_or_else(|| UnknownCheck(text.to_owned()))
+    }
+}
+
+/// Every finding on one impression, in the order of the checks.
+pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
+    const ON_ANY_SCAN: [fn(&Subject<'_>) -> Vec<Finding>; 3] = [
+        file_unclear::judge,
+        unit_unclear::judge,
+        not_an_impression::judge,
+    ];
+    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 9] = [
+        arch_mismatch::judge,
+        orientation_unclear::judge,
+        judge_spots,
+        show_through_extent::judge,
+        tissue_stop::judge,
+        cover_not_judged::judge,
+        cover_uncertainty::judge,
+        tissue_area::judge,
+        scan_resolution::judge,
+    ];
+    let mut findings: Vec<Finding> = ON_ANY_SCAN
+        .iter()
+        .flat_map(|judge| judge(subject))
+        .collect();
+    if not_an_impression::kind(subject).is_none() {
+        findings.extend(ON_AN_IMPRESSION.iter().flat_map(|judge| judge(subject)));
+    }
+    findings
+}
+
+/// Each spot is judged as show-through and as thin; the more severe finding
+/// stands for it, so that one place is one finding.
+fn judge_spots(subject: &Subject<'_>) -> Vec<Finding> {
+    let Ok(cover) = &subject.measurement().cover else {
+        return Vec::new();
+    };
+    let spots = &subject.measurement().spots;
+    (0..spots.len())
+        // Tray that shows at a declared stop is as it should be.
+        .filter(|&number| spots[number].stop.is_none())
+        .filter_map(|number| {
+            [
+                show_through::judge(subject, cover, number),
+                thin_cover::judge(subject, cover, number),
+            ]
+            .into_iter()
+            .flatten()
+            .min_by_key(|finding| finding.severity)
+        })
+        .collect()
+}
+
+/// What was not judged on an impression.
+pub(crate) fn not_judged(subject: &Subject<'_>) -> Vec<NotJudged> {
+    /// Parts of the result that stay empty in this version.
+    const NOT_YET: [&str; 3] = ["border", "landmarks", "defects"];
+    let mut entries = Vec::new();
+    let mut enter = |check: &str, why: &dyn fmt::Display| {
+        entries.push(NotJudged {
+            check: check.to_owned(),
+            why: why.to_string(),
+        });
+    };
+    let measurement = subject.measurement();
+    if let Err(why) = &measurement.frame
+        && !matches!(why, NotMeasured::NotAnImpression(_))
+    {
+        enter("frame", why);
+    }
+    if let Err(why) = &measurement.cover {
+        for check in [Check::ShowThrough, Check::ThinCover] {
+            enter(check.code(), why);
+        }
+        if !subject.input.stops.is_empty() {
+            enter(Check::TissueStop.code(), why);
+        }
+    }
+    for part in NOT_YET {
+        enter(part, &"not part of this version's checks");
+    }
+    entries
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_check_has_a_code_of_its_own_and_a_whole_page() {
+        const HEADINGS: [&str; 5] = [
+            "## What",
+            "## Why it matters to the patient",
+            "## How it is measured",
+            "## Limits of knowledge",
+            "## Source",
+        ];
+        for check in Check::ALL {
+            assert_eq!(check.code().parse(), Ok(check));
+            assert!(
+                check
+                    .code()
+                    .chars()
+                    .all(|c| c.is_ascii_lowercase() || c == '-'),
+                "{check} is kebab-case"
+            );
+            let page = check.page();
+            assert!(page.starts_with(&format!("# {check}\n")), "{check}");
+            let places: Vec<usize> = HEADINGS
+                .iter()
+                .map(|heading| {
+                    let line = format!("\n{heading}\n");
+                    let at = page
+                        .find(&line)
+                        .unwrap_or_else(|| panic!("{check}: {heading}"));
+                    let text = page[at + line.len()..].split("\n## ").next().unwrap();
+                    assert!(!text.trim().is_empty(), "{check}: {heading} is empty");
+                    at
+                })
+                .collect();
+            assert!(places.is_sorted(), "{check}: order of headings");
+        }
+        let mut codes = Check::ALL.map(Check::code);
+        codes.sort_unstable();
+        assert!(codes.windows(2).all(|pair| pair[0] != pair[1]));
+    }
+
+    #[test]
+    fn an_unknown_code_is_told() {
+        assert_eq!(
+            "shine-through".parse::<Check>().unwrap_err().to_string(),
+            "'shine-through' is not the code of a check"
+        );
+    }
+}

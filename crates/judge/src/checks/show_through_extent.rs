@@ -1,0 +1,51 @@
+//! `show-through-extent`: tray shows through over too much of the surface for
+//! relief and a wash.
+
+use super::Check;
+use crate::decision::{Bound, Conformity, decide};
+use crate::finding::{Finding, Severity};
+use crate::judging::{Subject, figure};
+use crate::protocol::LimitKey;
+
+pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
+    let measurement = subject.measurement();
+    let Ok(cover) = &measurement.cover else {
+        return Vec::new();
+    };
+    let least = Bound::AtLeast(subject.limit(LimitKey::ShowThrough).value);
+    let surely: Vec<_> = measurement
+        .spots
+        .iter()
+        .filter(|spot| spot.stop.is_none())
+        .filter(|spot| {
+            decide(spot.min_mm, cover.uncertainty_mm, least) == Conformity::NotConforming
+        })
+        .collect();
+    if surely.is_empty() {
+        return Vec::new();
+    }
+    let percent = |area: f64| 100.0 * area / cover.area_judged_mm2;
+    let share = percent(surely.iter().map(|spot| spot.area_mm2).sum());
+    // The areas err together, through the place of the tray: their
+    // uncertainties add up plainly.
+    let uncertainty = percent(surely.iter().map(|spot| spot.area_uncertainty_mm2).sum());
+    let limit = subject.limit(LimitKey::ShowThroughShare);
+    let conformity = decide(share, uncertainty, Bound::AtMost(limit.value));
+    let Some(severity) = Severity::of(conformity, limit.level) else {
+        return Vec::new();
+    };
+    let instruction = match severity {
+        Severity::Fail => {
+            "Too much tray shows for relief and a wash to mend. Choose a tray that fits with room \
+             all round, or add material evenly, and take the impression again."
+        }
+        Severity::Borderline | Severity::Note => {
+            "So much tray shows that relief and a wash may not mend it. Consider taking the \
+             impression again in a tray with more room."
+        }
+    };
+    vec![Finding {
+        figure: Some(figure(share, Some(uncertainty), limit)),
+        ..subject.finding(Check::ShowThroughExtent, severity, instruction)
+    }]
+}

@@ -1,0 +1,53 @@
+//! `tissue-stop`: a declared tissue stop that does not show.
+
+use super::Check;
+use crate::decision::{Bound, decide};
+use crate::finding::{Finding, Place, Severity};
+use crate::judging::{Subject, figure};
+use crate::protocol::LimitKey;
+
+pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
+    let measurement = subject.measurement();
+    let Ok(cover) = &measurement.cover else {
+        return Vec::new();
+    };
+    let limit = subject.limit(LimitKey::StopCover);
+    measurement
+        .stops
+        .iter()
+        .filter_map(|stop| {
+            let place = Some(Place {
+                at: stop.at,
+                zone: stop.zone,
+                side: stop.side,
+            });
+            let Some(measured) = stop.min_mm else {
+                return Some(Finding {
+                    place,
+                    ..subject.finding(
+                        Check::TissueStop,
+                        Severity::Borderline,
+                        "No surface was scanned at this tissue stop. Scan this place again.",
+                    )
+                });
+            };
+            let conformity = decide(measured, cover.uncertainty_mm, Bound::AtMost(limit.value));
+            let severity = Severity::of(conformity, limit.level)?;
+            let instruction = match severity {
+                Severity::Fail => {
+                    "Tray not fully seated here: material covers the tissue stop. Take the \
+                     impression again and seat the tray until this stop touches."
+                }
+                Severity::Borderline | Severity::Note => {
+                    "Look at this tissue stop: the tray should show. If material covers it, the \
+                     tray was not fully seated here and the impression must be taken again."
+                }
+            };
+            Some(Finding {
+                place,
+                figure: Some(figure(measured, Some(cover.uncertainty_mm), limit)),
+                ..subject.finding(Check::TissueStop, severity, instruction)
+            })
+        })
+        .collect()
+}

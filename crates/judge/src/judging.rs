@@ -1,0 +1,173 @@
+//! Judges a case: every check on every impression, then the verdicts.
+
+use crate::case::{Case, ImpressionInput};
+use crate::checks::{self, Check};
+use crate::finding::{Figure, Finding, NotJudged, Severity};
+use crate::protocol::{Limit, LimitKey, Protocol};
+use crate::scale::UnitReading;
+use crate::verdict::Verdict;
+use measure::{Arch, ImpressionMeasurement};
+
+/// What reading a scan showed that bears on judging it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ScanFacts {
+    /// SHA-256 of the file, lower-case hexadecimal.
+    pub sha256: String,
+    /// How its unit was settled.
+    pub unit: UnitReading,
+    /// What in the file could mean two things and needs an answer.
+    pub questions: Vec<String>,
+}
+
+/// What is known of one impression of a case.
+#[derive(Debug, Clone)]
+pub struct Evidence<'a> {
+    /// What measuring gave.
+    pub measurement: &'a ImpressionMeasurement,
+    /// The impression scan's file.
+    pub scan: ScanFacts,
+    /// The tray scan's file, where one was given.
+    pub tray: Option<ScanFacts>,
+}
+
+/// A case with its findings and verdict.
+#[derive(Debug, Clone, PartialEq)]
+pub struct JudgedCase {
+    /// The verdict on the whole.
+    pub verdict: Verdict,
+    /// Each impression of the case, in its order.
+    pub impressions: Vec<JudgedImpression>,
+    /// All findings, most urgent first.
+    pub findings: Vec<Finding>,
+}
+
+/// One impression of a judged case.
+#[derive(Debug, Clone, PartialEq)]
+pub struct JudgedImpression {
+    /// The verdict on it alone.
+    pub verdict: Verdict,
+    /// What was not judged on it.
+    pub not_judged: Vec<NotJudged>,
+}
+
+/// One impression as the checks see it.
+pub(crate) struct Subject<'a> {
+    pub(crate) number: usize,
+    pub(crate) input: &'a ImpressionInput,
+    pub(crate) evidence: &'a Evidence<'a>,
+    pub(crate) protocol: &'a Protocol,
+}
+
+impl Subject<'_> {
+    /// The jaw: as declared, else as found.
+    pub(crate) fn arch(&self) -> Option<Arch> {
+        let found = self.measurement().frame.as_ref().ok();
+        self.input.declared.or(found.map(|frame| frame.arch))
+    }
+
+    pub(crate) fn measurement(&self) -> &ImpressionMeasurement {
+        self.evidence.measurement
+    }
+
+    pub(crate) fn limit(&self, key: LimitKey) -> &Limit {
+        self.protocol.limit(key)
+    }
+
+    pub(crate) fn finding(
+        &self,
+        check: Check,
+        severity: Severity,
+        instruction: impl Into<String>,
+    ) -> Finding {
+        Finding {
+            severity,
+            check,
+            impression: Some(self.number),
+            arch: self.arch(),
+            place: None,
+            figure: None,
+            spot: None,
+            instruction: instruction.into(),
+        }
+    }
+}
+
+/// The figure of a finding beside its limit.
+pub(crate) fn figure(measured: f64, uncertainty: Option<f64>, limit: &Limit) -> Figure {
+    Figure {
+        measured,
+        uncertainty,
+        limit: limit.value,
+        unit: limit.unit.clone(),
+    }
+}
+
+/// Judges a case by a protocol. `evidence` holds one entry for each impression
+/// of the case, in its order; an impression without evidence is not judged.
+#[must_use]
+pub fn judge_case(case: &Case, evidence: &[Evidence<'_>], protocol: &Protocol) -> JudgedCase {
+    let subjects: Vec<Subject<'_>> = case
+        .impressions
+        .iter()
+        .zip(evidence)
+        .enumerate()
+        .map(|(number, (input, evidence))| Subject {
+            number,
+            input,
+            evidence,
+            protocol,
+        })
+        .collect();
+    let mut findings = checks::same_files(&subjects);
+    let mut impressions = Vec::new();
+    for subject in &subjects {
+        let same_file: Vec<Finding> = findings
+            .iter()
+            .filter(|f| f.impression == Some(subject.number))
+            .cloned()
+            .collect();
+        let own = checks::on_impression(subject);
+        impressions.push(JudgedImpression {
+            verdict: Verdict::from_findings(own.iter().chain(&same_file)),
+            not_judged: checks::not_judged(subject),
+        });
+        findings.extend(if case.is_superseded(subject.number) {
+            own.into_iter().map(as_history).collect()
+        } else {
+            own
+        });
+    }
+    findings.extend(checks::on_case(case));
+    findings.sort_by(|a, b| urgency(a).cmp(&urgency(b)));
+    JudgedCase {
+        verdict: Verdict::from_findings(findings.iter()),
+        impressions,
+        findings,
+    }
+}
+
+/// A finding on a first pass that a wash has followed: it is to be looked after
+/// on the wash, and decides nothing by itself any more.
+fn as_history(finding: Finding) -> Finding {
+    if finding.severity == Severity::Note || finding.check.remedy() == checks::Remedy::Answer {
+        return finding;
+    }
+    Finding {
+        severity: Severity::Note,
+        instruction: format!(
+            "Found on the first pass; the wash that followed is judged by itself. It called for: {}",
+            finding.instruction
+        ),
+        ..finding
+    }
+}
+
+/// Order of urgency; equal findings stay in the order they were found.
+fn urgency(finding: &Finding) -> (Severity, checks::Remedy, Check, Option<usize>) {
+    (
+        finding.severity,
+        finding.check.remedy(),
+        finding.check,
+        finding.impression,
+    )
+}

@@ -1,0 +1,280 @@
+//! Protocol files: reading, and refusing by line what makes no sense.
+
+use super::{Level, Limit, LimitKey, Protocol};
+use crate::located::{self, Located};
+use serde::Deserialize;
+use std::collections::BTreeMap;
+use std::path::PathBuf;
+use thiserror::Error;
+use toml::Spanned;
+
+/// Why a protocol cannot be used.
+#[derive(Debug, Error)]
+pub enum ProtocolError {
+    /// The file cannot be read.
+    #[error("{}: cannot be read ({source}); give the path of a protocol file", mesh::read::shown_path(.path))]
+    Unreadable {
+        /// The file.
+        path: PathBuf,
+        /// What the system says.
+        source: std::io::Error,
+    },
+    /// The file says something that no protocol can say.
+    #[error("{}: {problem}", mesh::read::shown_path(.path))]
+    Faulty {
+        /// The file.
+        path: PathBuf,
+        /// What is wrong, and where.
+        problem: Problem,
+    },
+}
+
+/// What is wrong in a protocol text, and in which line.
+pub type Problem = Located<Fault>;
+
+/// What can be wrong in a protocol text.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum Fault {
+    #[error("{0}")]
+    Toml(String),
+    #[error("{key} = {value} is not possible: {why}")]
+    Impossible {
+        key: &'static str,
+        value: f64,
+        why: String,
+    },
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct ProtocolFile {
+    name: Option<String>,
+    #[serde(default)]
+    limits: BTreeMap<LimitKey, LimitEntry>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct LimitEntry {
+    value: Option<Spanned<f64>>,
+    unit: Option<Spanned<String>>,
+    level: Option<Level>,
+    source: Option<String>,
+    known: Option<String>,
+    basis: Option<String>,
+}
+
+impl LimitEntry {
+    fn stated_source(&self) -> Option<String> {
+        match (&self.source, &self.known, &self.basis) {
+            (Some(source), Some(known), _) => Some(format!("{source} ({known})")),
+            (Some(source), None, _) => Some(source.clone()),
+            (None, _, basis) => basis.clone(),
+        }
+    }
+}
+
+/// The default protocol.
+pub(super) fn embedded() -> Protocol {
+    const PROOF: &str = "the embedded protocol is whole, which a test of this file shows";
+    let file: ProtocolFile = toml::from_str(include_str!("default.toml")).expect(PROOF);
+    let limits = LimitKey::ALL
+        .into_iter()
+        .map(|key| {
+            let entry = file.limits.get(&key).expect(PROOF);
+            Limit {
+                source: entry.stated_source().expect(PROOF),
+                value: *entry.value.as_ref().expect(PROOF).get_ref(),
+                unit: entry.unit.as_ref().expect(PROOF).get_ref().clone(),
+                level: entry.level.expect(PROOF),
+            }
+        })
+        .collect();
+    Protocol {
+        name: file.name.expect(PROOF),
+        limits,
+    }
+}
+
+/// `base` with the values that `text` states laid over it.
+pub(super) fn overlay(base: &Protocol, text: &str) -> Result<Protocol, Problem> {
+    let file: ProtocolFile = located::from_toml(text, Fault::Toml)?;
+    let mut protocol = base.clone();
+    protocol.name = file
+        .name
+        .unwrap_or_else(|| format!("{} with changes", base.name));
+    for (key, entry) in &file.limits {
+        let limit = &mut protocol.limits[*key as usize];
+        if let Some(unit) = &entry.unit
+            && *unit.get_ref() != limit.unit
+        {
+            return Err(located::at(
+                text,
+                unit.span().start,
+                Fault::Toml(format!(
+                    "the unit of {} is {}, not {}; convert the value",
+                    key.name(),
+                    limit.unit,
+                    unit.get_ref()
+                )),
+            ));
+        }
+        if let Some(value) = &entry.value {
+            limit.value = *value.get_ref();
+            limit.source = format!("set by the protocol \"{}\"", protocol.name);
+        }
+        if let Some(source) = entry.stated_source() {
+            limit.source = source;
+        }
+        if let Some(level) = entry.level {
+            limit.level = level;
+        }
+    }
+    // Checked when all values stand, so that the order of lines cannot matter.
+    for (key, entry) in &file.limits {
+        if let (Some(value), Some(why)) = (&entry.value, impossible(&protocol, *key)) {
+            let fault = Fault::Impossible {
+                key: key.name(),
+                value: *value.get_ref(),
+                why,
+            };
+            return Err(located::at(text, value.span().start, fault));
+        }
+    }
+    Ok(protocol)
+}
+
+/// A protocol as the text of a protocol file.
+pub(super) fn written(protocol: &Protocol) -> String {
+    let quoted = |text: &str| toml::Value::from(text).to_string();
+    let mut text = format!("name = {}\n", quoted(&protocol.name));
+    for (key, limit) in protocol.limits() {
+        let level = match limit.level {
+            Level::Fail => "fail",
+            Level::Undecided => "undecided",
+            Level::Note => "note",
+        };
+        text.push_str(&format!(
+            "\n[limits.{}]\nvalue = {:?}\nunit = {}\nlevel = \"{level}\"\nsource = {}\n",
+            key.name(),
+            limit.value,
+            quoted(&limit.unit),
+            quoted(&limit.source),
+        ));
+    }
+    text
+}
+
+/// Why the value of a limit makes no sense, by itself or beside the others.
+fn impossible(protocol: &Protocol, key: LimitKey) -> Option<String> {
+    use LimitKey::*;
+    let value = protocol.value(key);
+    if !value.is_finite() {
+        return Some("it must be a number".into());
+    }
+    if value < 0.0 {
+        return Some("it cannot be negative".into());
+    }
+    let show_through = protocol.value(ShowThrough);
+    let thin = protocol.value(ThinCover);
+    let room = thin - show_through;
+    match key {
+        ShowThrough | ThinCover if thin <= show_through => Some(format!(
+            "thin_cover_mm ({thin}) must be more than show_through_mm ({show_through})"
+        )),
+        // Else a place that might show through would not even be outlined as thin.
+        ShowThrough | ThinCover | CoverUncertainty if protocol.value(CoverUncertainty) > room => {
+            Some(format!(
+                "cover_uncertainty_mm ({}) must not be more than thin_cover_mm less show_through_mm ({room:.3})",
+                protocol.value(CoverUncertainty)
+            ))
+        }
+        ShowThroughShare if value > 100.0 => Some("a share is at most 100 %".into()),
+        Orientation if value > 1.0 => Some("a confidence is at most 1".into()),
+        MedianEdge if value > 1.0 => {
+            Some("cover is not measured on triangles coarser than 1 mm".into())
+        }
+        StopSize if value == 0.0 => Some("a tissue stop has a size".into()),
+        _ => None,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use rstest::rstest;
+
+    #[test]
+    fn the_default_is_whole_and_possible() {
+        let protocol = Protocol::default();
+        for (key, limit) in protocol.limits() {
+            assert_eq!(impossible(&protocol, key), None, "{}", key.name());
+            assert!(!limit.source.is_empty());
+            let by_name = match key.name().rsplit('_').next() {
+                Some("percent") => "%",
+                Some(unit @ ("mm" | "mm2")) => unit,
+                _ => "1",
+            };
+            assert_eq!(limit.unit, by_name, "{}", key.name());
+        }
+    }
+
+    #[test]
+    fn a_limit_without_a_source_fails_nothing_unless_it_only_picks_the_remedy() {
+        for (key, limit) in Protocol::default().limits() {
+            if limit.source.starts_with("common practice") && key != LimitKey::ShowThroughShare {
+                assert_ne!(limit.level, Level::Fail, "{}", key.name());
+            }
+        }
+    }
+
+    #[test]
+    fn single_values_are_laid_over_the_default() {
+        let text = "name = \"ours\"\n[limits]\nthin_cover_mm = { value = 2, level = \"fail\" }\n";
+        let protocol = Protocol::from_text(text).unwrap();
+        assert_eq!(protocol.name(), "ours");
+        assert_eq!(protocol.value(LimitKey::ThinCover), 2.0);
+        assert_eq!(protocol.limit(LimitKey::ThinCover).level, Level::Fail);
+        assert_eq!(
+            protocol.limit(LimitKey::ThinCover).source,
+            "set by the protocol \"ours\""
+        );
+        assert_eq!(
+            protocol.limit(LimitKey::ShowThrough),
+            Protocol::default().limit(LimitKey::ShowThrough)
+        );
+    }
+
+    #[test]
+    fn what_is_shown_can_be_read_again() {
+        let text =
+            "name = \"o\\\"urs\"\n[limits]\nthin_cover_mm = { value = 2, level = \"fail\" }\n";
+        let protocol = Protocol::from_text(text).unwrap();
+        assert_eq!(Protocol::from_text(&protocol.to_toml()), Ok(protocol));
+    }
+
+    #[rstest]
+    #[case::unknown_limit("[limits]\nthick_cover_mm = { value = 1 }", 2, "thick_cover_mm")]
+    #[case::unknown_key("name = \"x\"\n\nlimit = 1", 3, "limit")]
+    #[case::unknown_field("[limits.thin_cover_mm]\nvalue = 1.5\nvalu = 2", 3, "valu")]
+    #[case::wrong_kind("[limits.thin_cover_mm]\nvalue = \"1.5\"", 2, "string")]
+    #[case::wrong_level("[limits.thin_cover_mm]\nlevel = \"bad\"", 2, "bad")]
+    #[case::wrong_unit("[limits.thin_cover_mm]\nvalue = 1\nunit = \"cm\"", 3, "cm")]
+    #[case::not_toml("name = \"x\"\nlimits = = 2", 2, "")]
+    #[case::negative("[limits.thin_cover_mm]\nvalue = -1.5", 2, "negative")]
+    #[case::nan("[limits]\n[limits.show_through_mm]\nvalue = nan", 3, "number")]
+    #[case::infinite("[limits.least_spot_area_mm2]\nvalue = inf", 2, "number")]
+    #[case::thin_not_over("[limits.thin_cover_mm]\nvalue = 0.2", 2, "show_through_mm")]
+    #[case::show_not_under("[limits.show_through_mm]\nvalue = 1.5", 2, "thin_cover_mm")]
+    #[case::no_room("[limits.cover_uncertainty_mm]\nvalue = 0.9", 2, "0.800")]
+    #[case::over_100("[limits.show_through_share_percent]\nvalue = 101", 2, "100")]
+    #[case::sure("[limits.orientation_confidence]\nvalue = 1.1", 2, "1")]
+    fn nonsense_is_refused_by_line(#[case] text: &str, #[case] line: usize, #[case] says: &str) {
+        let problem = Protocol::from_text(text).unwrap_err();
+        assert_eq!(problem.line, Some(line), "{problem}");
+        let told = problem.to_string();
+        assert!(told.contains(says), "{told}");
+        assert!(!told.contains('\n'), "{told}");
+    }
+}

@@ -1,0 +1,90 @@
+//! From findings to a verdict.
+
+use crate::checks::Remedy;
+use crate::finding::{Finding, Severity};
+
+/// What is to become of an impression or a case; most pressing first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Verdict {
+    /// The impression must be taken again.
+    Retake,
+    /// Relieve or add, then a wash.
+    Rework,
+    /// It cannot be judged from what was given.
+    Undecided,
+    /// It can be worked from, as far as it was judged.
+    Accept,
+}
+
+impl Verdict {
+    /// The word for it in results.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Accept => "accept",
+            Self::Rework => "rework",
+            Self::Retake => "retake",
+            Self::Undecided => "undecided",
+        }
+    }
+
+    /// The verdict that findings on one impression lead to.
+    ///
+    /// A failed question (what is this scan at all?) leaves everything else in
+    /// doubt. Then what surely fails decides, then what could not be decided.
+    #[must_use]
+    pub fn from_findings<'a>(findings: impl Iterator<Item = &'a Finding> + Clone) -> Self {
+        let fails = |remedy| {
+            findings
+                .clone()
+                .any(|f| f.severity == Severity::Fail && f.check.remedy() == remedy)
+        };
+        if fails(Remedy::Answer) {
+            Self::Undecided
+        } else if fails(Remedy::Retake) {
+            Self::Retake
+        } else if fails(Remedy::Rework) {
+            Self::Rework
+        } else if findings.clone().any(|f| f.severity == Severity::Borderline) {
+            Self::Undecided
+        } else {
+            Self::Accept
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::checks::Check;
+    use rstest::rstest;
+
+    fn finding((severity, check): (Severity, Check)) -> Finding {
+        Finding {
+            severity,
+            check,
+            impression: Some(0),
+            arch: None,
+            place: None,
+            figure: None,
+            spot: None,
+            instruction: String::new(),
+        }
+    }
+
+    #[rstest]
+    #[case(&[], Verdict::Accept)]
+    #[case(&[(Severity::Note, Check::ThinCover)], Verdict::Accept)]
+    #[case(&[(Severity::Borderline, Check::ShowThrough)], Verdict::Undecided)]
+    #[case(&[(Severity::Borderline, Check::ShowThrough), (Severity::Fail, Check::ShowThrough)], Verdict::Rework)]
+    #[case(&[(Severity::Fail, Check::ShowThrough), (Severity::Fail, Check::ShowThroughExtent)], Verdict::Retake)]
+    #[case(&[(Severity::Fail, Check::TissueStop)], Verdict::Retake)]
+    #[case(&[(Severity::Fail, Check::ArchMismatch), (Severity::Fail, Check::ShowThrough)], Verdict::Undecided)]
+    fn findings_lead_to_a_verdict(
+        #[case] findings: &[(Severity, Check)],
+        #[case] expected: Verdict,
+    ) {
+        let findings: Vec<Finding> = findings.iter().copied().map(finding).collect();
+        assert_eq!(Verdict::from_findings(findings.iter()), expected);
+    }
+}
