@@ -244,7 +244,7 @@ pub enum ParseError {
         /// Its number, from 1.
         triangle: u64,
         /// How many corners it has.
-        corners: u32,
+        corners: u64,
     },
     /// A PLY header that cannot be followed.
     #[error("{place}: in the PLY header, {problem}; export the scan again")]
@@ -308,6 +308,9 @@ pub enum ReadWarning {
         /// What the contents are.
         format: Format,
     },
+    /// A byte order mark before the word `ply`, which should come first.
+    #[error("begins with a UTF-8 byte order mark; it was passed over")]
+    ByteOrderMark,
     /// Bytes after the last item.
     #[error("{bytes} bytes after the end of the scan were left out")]
     TrailingBytes {

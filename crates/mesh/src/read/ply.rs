@@ -25,7 +25,7 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
         Format::PlyBinaryBe => Body::read(&header, Binary::<true>::new(bytes, start)),
         _ => Body::read(&header, Words::new(&bytes[start..], header.lines + 1)),
     }?;
-    body.into_parsed(&header)
+    body.into_parsed(&header, mark > 0)
 }
 
 /// Refuses, before the body is read, a header without what a surface needs.
@@ -154,7 +154,7 @@ impl Body {
                 match (role, shape) {
                     (Role::Coordinate(axis), Shape::One(kind)) => {
                         let value = values.next(kind).map_err(ends)?;
-                        point[axis] = checked(value, || Place::Vertex(number))?;
+                        point[axis] = checked(value, || values.place_of_vertex(number))?;
                     }
                     (Role::Colour(channel), Shape::One(kind)) => {
                         colour[channel] = values.next(kind).map_err(ends)? as f32;
@@ -301,8 +301,11 @@ impl Body {
         Ok(())
     }
 
-    fn into_parsed(self, header: &Header) -> Result<Parsed, ParseError> {
+    fn into_parsed(self, header: &Header, mark: bool) -> Result<Parsed, ParseError> {
         let mut warnings = Vec::new();
+        if mark {
+            warnings.push(ReadWarning::ByteOrderMark);
+        }
         if self.left > 0 {
             warnings.push(ReadWarning::TrailingBytes { bytes: self.left });
         }

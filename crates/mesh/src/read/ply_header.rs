@@ -189,6 +189,9 @@ pub(super) fn parse_within(bytes: &[u8], size: u64) -> Result<Header, ParseError
                 owner.properties.push(property(words).map_err(wrong)?);
             }
             Some(b"end_header") => break,
+            Some(_) if !lines.holds(b"end_header") => {
+                return Err(wrong("there is no 'end_header' line"));
+            }
             Some(_) => return Err(wrong("a line begins with no known word")),
         }
     }
@@ -278,6 +281,12 @@ impl<'a> Lines<'a> {
             number: 0,
             end: if lone_cr { b'\r' } else { b'\n' },
         }
+    }
+
+    /// Whether these bytes are in what has not been read yet.
+    fn holds(&self, wanted: &[u8]) -> bool {
+        let rest = &self.bytes[self.at..];
+        rest.windows(wanted.len()).any(|window| window == wanted)
     }
 
     fn next(&mut self) -> Option<&'a [u8]> {

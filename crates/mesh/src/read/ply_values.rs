@@ -18,6 +18,11 @@ pub(super) trait Values {
     /// Where the number taken last stands.
     fn place(&self) -> Place;
 
+    /// The place to name for the vertex whose coordinate was taken last.
+    fn place_of_vertex(&self, index: u64) -> Place {
+        Place::Vertex(index)
+    }
+
     /// Bytes left, white space at the end of a text not counted.
     fn left(&self) -> u64;
 
@@ -143,6 +148,10 @@ impl Values for Words<'_> {
     }
 
     fn place(&self) -> Place {
+        Words::place(self)
+    }
+
+    fn place_of_vertex(&self, _: u64) -> Place {
         Words::place(self)
     }
 

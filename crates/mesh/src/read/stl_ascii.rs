@@ -1,7 +1,7 @@
 //! ASCII STL, in every spelling that is met: any case, tabs, any line ends,
 //! names with key words in them, several solids, `end loop` for `endloop`.
 
-use super::error::{ParseError, Place, ReadWarning};
+use super::error::{ParseError, ReadWarning};
 use super::surface::{Stored, Surface, checked};
 use super::text::{Words, number, without_byte_order_mark};
 use super::weld::Welder;
@@ -23,8 +23,11 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
             if triangles.len() as u64 == MAX_TRIANGLES {
                 return Err(ParseError::TooManyTriangles);
             }
-            let corners = facet(&mut words, triangles.len() as u64 + 1)?;
-            triangles.push(corners.map(|p| welder.add(p)));
+            let facet = Facet {
+                number: triangles.len() as u64 + 1,
+                words: &mut words,
+            };
+            triangles.push(facet.corners()?.map(|p| welder.add(p)));
         } else if is(word, b"solid") {
             carries_text |= skip_name(&mut words);
             triangles_before = triangles.len();
@@ -67,98 +70,115 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
     Ok(parsed)
 }
 
-/// The corners of a facet, whose first word has been read.
-fn facet(words: &mut Words<'_>, triangle: u64) -> Result<[Point3<f64>; 3], ParseError> {
-    let mut corners = [Point3::origin(); 3];
-    let mut found = 0;
-    let ends = |place: Place| ParseError::EndsInside {
-        place,
-        item: "triangle",
-        number: triangle,
-    };
-    expect(words, b"normal", "'normal'", ends)?;
-    // The normal is not used, and some exporters write no numbers there.
-    let mut word = words.next();
-    while let Some(part) = word
-        && !is(part, b"outer")
-    {
-        if let Err(error @ ParseError::DecimalComma { .. }) = number(part, words.place()) {
-            return Err(error);
-        }
-        if is(part, b"vertex") || is(part, b"facet") {
-            return Err(ParseError::Expected {
-                place: words.place(),
-                expected: "'outer loop'",
-            });
-        }
-        word = words.next();
-    }
-    if word.is_none() {
-        return Err(ends(words.place()));
-    }
-    expect(words, b"loop", "'loop'", ends)?;
-    loop {
-        let word = words.next().ok_or_else(|| ends(words.place()))?;
-        if is_end_of(word, words, b"endloop", b"loop") {
-            break;
-        }
-        if !is(word, b"vertex") {
-            return Err(ParseError::Expected {
-                place: words.place(),
-                expected: "'vertex' or 'endloop'",
-            });
-        }
-        let corner = vertex(words, ends)?;
-        if let Some(slot) = corners.get_mut(found as usize) {
-            *slot = corner;
-        }
-        found += 1;
-    }
-    if found != 3 {
-        return Err(ParseError::Corners {
-            place: words.place(),
-            triangle,
-            corners: found,
-        });
-    }
-    let word = words.next().ok_or_else(|| ends(words.place()))?;
-    if is_end_of(word, words, b"endfacet", b"facet") {
-        Ok(corners)
-    } else {
-        Err(ParseError::Expected {
-            place: words.place(),
-            expected: "'endfacet'",
-        })
-    }
+/// A facet whose first word has been read.
+struct Facet<'w, 'a> {
+    words: &'w mut Words<'a>,
+    /// Its number in the file, from 1.
+    number: u64,
 }
 
-fn vertex(
-    words: &mut Words<'_>,
-    ends: impl Fn(Place) -> ParseError,
-) -> Result<Point3<f64>, ParseError> {
-    let mut point = Point3::origin();
-    for axis in 0..3 {
-        let value = words
-            .number()
-            .map_err(|e| e.or_end(|| ends(words.place())))?;
-        point[axis] = checked(value, || words.place())?;
+impl<'a> Facet<'_, 'a> {
+    fn corners(mut self) -> Result<[Point3<f64>; 3], ParseError> {
+        self.expect(b"normal", "'normal'")?;
+        self.skip_normal()?;
+        self.expect(b"loop", "'loop'")?;
+        let mut corners = [Point3::origin(); 3];
+        let mut found = 0;
+        loop {
+            let word = self.word()?;
+            if is_end_of(word, self.words, b"endloop", b"loop") {
+                break;
+            }
+            if !is(word, b"vertex") {
+                return Err(self.unexpected("'vertex' or 'endloop'"));
+            }
+            let corner = self.vertex()?;
+            if let Some(slot) = corners.get_mut(found) {
+                *slot = corner;
+            }
+            found += 1;
+        }
+        if found != 3 {
+            return Err(ParseError::Corners {
+                place: self.words.place(),
+                triangle: self.number,
+                corners: found as u64,
+            });
+        }
+        let word = self.word()?;
+        if is_end_of(word, self.words, b"endfacet", b"facet") {
+            Ok(corners)
+        } else {
+            Err(self.unexpected("'endfacet'"))
+        }
     }
-    Ok(point)
-}
 
-fn expect(
-    words: &mut Words<'_>,
-    wanted: &[u8],
-    expected: &'static str,
-    ends: impl Fn(Place) -> ParseError,
-) -> Result<(), ParseError> {
-    match words.next() {
-        Some(word) if is(word, wanted) => Ok(()),
-        Some(_) => Err(ParseError::Expected {
-            place: words.place(),
-            expected,
-        }),
-        None => Err(ends(words.place())),
+    /// Passes over the normal, which is not used, and `outer` after it. Some
+    /// exporters write no numbers there.
+    fn skip_normal(&mut self) -> Result<(), ParseError> {
+        loop {
+            let word = self.word()?;
+            if is(word, b"outer") {
+                return Ok(());
+            }
+            if is(word, b"vertex") || is(word, b"facet") {
+                return Err(self.unexpected("'outer loop'"));
+            }
+            if word.contains(&b',') {
+                number(word, self.words.place())?;
+            }
+        }
+    }
+
+    fn vertex(&mut self) -> Result<Point3<f64>, ParseError> {
+        let mut point = Point3::origin();
+        for axis in 0..3 {
+            let word = self.word()?;
+            let place = self.words.place();
+            let value = match number(word, place) {
+                Err(_) if self.is_last_word() => return Err(self.ends()),
+                value => value?,
+            };
+            point[axis] = checked(value, || place)?;
+        }
+        Ok(point)
+    }
+
+    fn word(&mut self) -> Result<&'a [u8], ParseError> {
+        self.words.next().ok_or_else(|| self.ends())
+    }
+
+    fn expect(&mut self, wanted: &[u8], expected: &'static str) -> Result<(), ParseError> {
+        if is(self.word()?, wanted) {
+            Ok(())
+        } else {
+            Err(self.unexpected(expected))
+        }
+    }
+
+    /// The error for the word read last: a half word at the very end is where
+    /// a file was cut.
+    fn unexpected(&self, expected: &'static str) -> ParseError {
+        if self.is_last_word() {
+            self.ends()
+        } else {
+            ParseError::Expected {
+                place: self.words.place(),
+                expected,
+            }
+        }
+    }
+
+    fn is_last_word(&self) -> bool {
+        self.words.rest().trim_ascii().is_empty()
+    }
+
+    fn ends(&self) -> ParseError {
+        ParseError::EndsInside {
+            place: self.words.place(),
+            item: "triangle",
+            number: self.number,
+        }
     }
 }
 

@@ -150,6 +150,8 @@ impl Surface {
             return None;
         }
         self.renumber(&numbers);
+        // Those that were joined to another are not unused in the file.
+        self.drop_unused_vertices();
         Some(ReadWarning::JoinedNearCorners { joined, tolerance })
     }
 

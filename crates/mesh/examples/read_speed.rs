@@ -1,0 +1,57 @@
+//! Prints how long it takes to read a scan, beside the time that the bytes
+//! alone take: `cargo run --release -p archproof-mesh --example read_speed FILE`.
+#![allow(clippy::print_stdout, clippy::print_stderr)]
+
+use std::path::Path;
+use std::process::ExitCode;
+use std::time::{Duration, Instant};
+
+/// The median of this many runs is printed.
+const RUNS: usize = 9;
+
+fn main() -> ExitCode {
+    let files: Vec<_> = std::env::args_os().skip(1).collect();
+    for file in &files {
+        let path = Path::new(file);
+        let scan = match mesh::read_scan(path) {
+            Ok(scan) => scan,
+            Err(error) => {
+                eprintln!("{error}");
+                return ExitCode::FAILURE;
+            }
+        };
+        let bytes = std::fs::read(path).unwrap_or_default();
+        let bytes_alone = median(|| std::fs::read(path).map(|b| b.len()));
+        let hash = median(|| mesh::read::sha256_of(&bytes));
+        let parse = median(|| mesh::read::parse(&bytes));
+        let whole = median(|| mesh::read_scan(path));
+        println!(
+            "{}, {} triangles, {} vertices: bytes alone {:.1} ms, SHA-256 {:.1} ms, parsing {:.1} ms, whole {:.1} ms = {:.1} x the bytes alone",
+            scan.format.name(),
+            scan.mesh.triangles().len(),
+            scan.mesh.vertices().len(),
+            ms(bytes_alone),
+            ms(hash),
+            ms(parse),
+            ms(whole),
+            whole.as_secs_f64() / bytes_alone.as_secs_f64(),
+        );
+    }
+    ExitCode::SUCCESS
+}
+
+fn median<T>(run: impl Fn() -> T) -> Duration {
+    let mut times: Vec<Duration> = (0..RUNS)
+        .map(|_| {
+            let start = Instant::now();
+            std::hint::black_box(run());
+            start.elapsed()
+        })
+        .collect();
+    times.sort_unstable();
+    times[RUNS / 2]
+}
+
+fn ms(time: Duration) -> f64 {
+    time.as_secs_f64() * 1e3
+}
