@@ -1,1 +1,22 @@
-fn main() {}
+//! The `archproof` command. Everything it does is done by the crates beside it;
+//! here are only its arguments, its progress and its exit codes.
+
+mod arguments;
+mod commands;
+mod failure;
+mod progress;
+mod terminal;
+
+use arguments::Arguments;
+use clap::Parser;
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    match commands::run(Arguments::parse()) {
+        Ok(code) => code,
+        Err(failure) => {
+            terminal::complain(&failure);
+            failure::EXIT_CODE.into()
+        }
+    }
+}

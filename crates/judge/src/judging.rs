@@ -138,7 +138,7 @@ pub fn judge_case(case: &Case, evidence: &[Evidence<'_>], protocol: &Protocol) -
         });
     }
     findings.extend(checks::on_case(case));
-    findings.sort_by(|a, b| urgency(a).cmp(&urgency(b)));
+    findings.sort_by_key(urgency);
     JudgedCase {
         verdict: Verdict::from_findings(findings.iter()),
         impressions,

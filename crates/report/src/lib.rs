@@ -1,1 +1,20 @@
-//! report
+//! Says what came of a case: the result file and its schema, the coloured cover
+//! map, the terminal summary. Nothing is decided or measured here.
+//!
+//! [`check_case`] is the one way through the house: it reads the scans, has
+//! them measured and judged. [`result::assemble`] puts what came of it into the
+//! words of the contract, from which [`summary`] and [`write_all`] speak.
+
+#![cfg_attr(test, allow(clippy::unwrap_used))]
+
+mod cover_map;
+mod outputs;
+pub mod result;
+mod road;
+mod rounding;
+mod summary;
+
+pub use cover_map::MapError;
+pub use outputs::{RESULT_FILE, WriteError, result_json, write_all};
+pub use road::{CheckOptions, CheckedCase, CheckedImpression, LoadedScan, Step, check_case};
+pub use summary::summary;

@@ -164,8 +164,9 @@ fn judge_spots(subject: &Subject<'_>) -> Vec<Finding> {
     };
     let spots = &subject.measurement().spots;
     (0..spots.len())
-        // Tray that shows at a declared stop is as it should be.
-        .filter(|&number| spots[number].stop.is_none())
+        // Tray that shows at a declared stop is as it should be, and the thin
+        // ring of a show-through is the same place as that.
+        .filter(|&number| spots[number].stop.is_none() && spots[number].around.is_none())
         .filter_map(|number| {
             [
                 show_through::judge(subject, cover, number),

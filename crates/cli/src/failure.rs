@@ -1,0 +1,38 @@
+//! Wrong use or unreadable input: one line on standard error, exit code 2.
+
+use judge::{CaseError, ProtocolError, UnknownCheck};
+use mesh::ReadError;
+use report::WriteError;
+use std::io;
+use std::path::PathBuf;
+use thiserror::Error;
+
+/// Exit code for every failure.
+pub const EXIT_CODE: u8 = 2;
+
+/// Why a command could not be carried out; its text is one line for people.
+#[derive(Debug, Error)]
+pub enum Failure {
+    #[error(transparent)]
+    Scan(#[from] ReadError),
+    #[error(transparent)]
+    Case(#[from] CaseError),
+    #[error(transparent)]
+    Protocol(#[from] ProtocolError),
+    #[error(transparent)]
+    Results(#[from] WriteError),
+    #[error("{0}; 'archproof explain' lists them all")]
+    Check(#[from] UnknownCheck),
+    #[error("{0} stands in the case file; leave it out beside one, or change the file")]
+    InTheCaseFile(&'static str),
+    #[error("--case needs a name of printable letters (a pseudonym, never a patient's name)")]
+    CaseName,
+    #[error("the threads could not be started ({0}); try a smaller number with --threads")]
+    Threads(#[from] rayon::ThreadPoolBuildError),
+    #[error(transparent)]
+    Scans(#[from] mesh::write::WriteError),
+    #[error("{}: cannot be written ({source}); free space or give another folder", mesh::read::shown_path(.path))]
+    Demo { path: PathBuf, source: io::Error },
+    #[error("standard output cannot be written ({0})")]
+    Output(#[from] io::Error),
+}

@@ -1,0 +1,114 @@
+//! Hand-built measurements to judge.
+
+use judge::{Case, Evidence, ImpressionInput, ScanFacts, Stage, UnitReading};
+use measure::{
+    Arch, Cover, CoverMethod, Frame, ImpressionMeasurement, Side, Spot, SpotKind, StopReading,
+    TrayRegistration, Zone,
+};
+use mesh::Integrity;
+use nalgebra::{Isometry3, Point3, Vector3};
+
+/// A sound maxillary impression: well covered, well placed, whole.
+pub fn sound() -> ImpressionMeasurement {
+    ImpressionMeasurement {
+        integrity: Integrity {
+            vertices: 1000,
+            triangles: 1996,
+            components: 1,
+            boundary_loops: 0,
+            non_manifold_edges: 0,
+            degenerate_triangles: 0,
+            median_edge: 0.3,
+            area: 9000.0,
+        },
+        frame: Ok(Frame {
+            origin: Point3::new(1.0, 2.0, 3.0),
+            right: Vector3::x(),
+            anterior: Vector3::y(),
+            seating: Vector3::z(),
+            arch: Arch::Maxillary,
+            arch_confidence: 0.9,
+            confidence: 0.95,
+        }),
+        has_outer_surface: Some(true),
+        noise_mm: Some(0.02),
+        cover: Ok(Cover {
+            method: CoverMethod::TrayScan,
+            registration: TrayRegistration {
+                impression_from_tray: Isometry3::identity(),
+                rms_mm: 0.02,
+                uncertainty_mm: 0.05,
+                tray_seen_mm2: 2000.0,
+                fitting_share: 0.6,
+            },
+            at_vertex_mm: vec![Some(2.5); 1000],
+            uncertainty_mm: 0.1,
+            area_judged_mm2: 3600.0,
+            min_mm: 1.4,
+            p05_mm: 1.8,
+            median_mm: 2.5,
+        }),
+        spots: Vec::new(),
+        stops: Vec::new(),
+    }
+}
+
+/// A patch with this least cover, 5 ± 1 mm².
+pub fn spot(min_mm: f64) -> Spot {
+    Spot {
+        kind: if min_mm <= 0.2 {
+            SpotKind::ShowThrough
+        } else {
+            SpotKind::Thin
+        },
+        centre: Point3::new(10.0, 20.0, 5.0),
+        area_mm2: 5.0,
+        area_uncertainty_mm2: 1.0,
+        min_mm,
+        zone: Zone::ResidualRidge,
+        side: Some(Side::Right),
+        stop: None,
+        around: None,
+    }
+}
+
+#[allow(dead_code, reason = "not every test file speaks of stops")]
+pub fn stop(min_mm: Option<f64>) -> StopReading {
+    StopReading {
+        at: Point3::new(-10.0, 20.0, 5.0),
+        min_mm,
+        zone: Zone::ResidualRidge,
+        side: Some(Side::Left),
+    }
+}
+
+pub fn input(declared: Option<Arch>, stage: Stage) -> ImpressionInput {
+    ImpressionInput {
+        declared,
+        stage,
+        scan: "impression.ply".into(),
+        tray: Some("tray.stl".into()),
+        stops: Vec::new(),
+    }
+}
+
+pub fn facts(sha256: &str) -> ScanFacts {
+    ScanFacts {
+        sha256: sha256.to_owned(),
+        unit: UnitReading::Assumed,
+        questions: Vec::new(),
+    }
+}
+
+/// Evidence with files of its own: `number` makes their sums differ.
+pub fn evidence(measurement: &ImpressionMeasurement, number: usize) -> Evidence<'_> {
+    Evidence {
+        measurement,
+        scan: facts(&format!("impression {number}")),
+        tray: Some(facts("tray")),
+    }
+}
+
+pub fn one(declared: Option<Arch>, stage: Stage) -> Case {
+    Case::of_one("test", input(declared, stage))
+}

@@ -1,0 +1,400 @@
+//! Findings and verdicts on hand-built measurements.
+#![allow(clippy::unwrap_used)]
+
+mod common;
+
+use common::*;
+use judge::{
+    Case, Check, Evidence, JawRelation, JudgedCase, Protocol, Severity, Stage, UnitReading,
+    Verdict, judge_case,
+};
+use measure::{Arch, ImpressionMeasurement, NotAnImpression, NotMeasured};
+use mesh::Unit;
+use rstest::rstest;
+
+fn judged(measurement: &ImpressionMeasurement) -> JudgedCase {
+    judged_by(measurement, &Protocol::default())
+}
+
+fn judged_by(measurement: &ImpressionMeasurement, protocol: &Protocol) -> JudgedCase {
+    let case = one(Some(Arch::Maxillary), Stage::Single);
+    judge_case(&case, &[evidence(measurement, 0)], protocol)
+}
+
+fn codes(judged: &JudgedCase) -> Vec<(Severity, Check)> {
+    judged
+        .findings
+        .iter()
+        .map(|f| (f.severity, f.check))
+        .collect()
+}
+
+#[test]
+fn a_sound_impression_is_accepted_and_says_what_was_not_judged() {
+    let judged = judged(&sound());
+    assert_eq!(judged.verdict, Verdict::Accept);
+    assert_eq!(judged.impressions[0].verdict, Verdict::Accept);
+    assert!(judged.findings.is_empty());
+    let not_judged: Vec<&str> = judged.impressions[0]
+        .not_judged
+        .iter()
+        .map(|entry| entry.check.as_str())
+        .collect();
+    assert_eq!(not_judged, ["border", "landmarks", "defects"]);
+}
+
+// Uncertainty of cover is 0.1 mm; limits are 0.2 (fail) and 1.0 mm (note).
+#[rstest]
+#[case::at_the_tray(0.0, Severity::Fail, Check::ShowThrough, Verdict::Rework)]
+#[case::through_it(-0.4, Severity::Fail, Check::ShowThrough, Verdict::Rework)]
+#[case::hardly_bare(0.15, Severity::Borderline, Check::ShowThrough, Verdict::Undecided)]
+#[case::hardly_covered(0.25, Severity::Borderline, Check::ShowThrough, Verdict::Undecided)]
+#[case::thin(0.5, Severity::Note, Check::ThinCover, Verdict::Accept)]
+#[case::hardly_thin(0.95, Severity::Note, Check::ThinCover, Verdict::Accept)]
+fn a_spot_is_judged_by_its_least_cover(
+    #[case] min_mm: f64,
+    #[case] severity: Severity,
+    #[case] check: Check,
+    #[case] verdict: Verdict,
+) {
+    let mut measurement = sound();
+    measurement.spots = vec![spot(min_mm)];
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), [(severity, check)]);
+    assert_eq!(judged.verdict, verdict);
+    let finding = &judged.findings[0];
+    let figure = finding.figure.as_ref().unwrap();
+    assert_eq!((figure.measured, figure.uncertainty), (min_mm, Some(0.1)));
+    assert_eq!(finding.spot, Some(0));
+    assert_eq!(finding.place.as_ref().unwrap().at, spot(0.0).centre);
+}
+
+#[test]
+fn a_protocol_can_make_thin_material_fail() {
+    let protocol =
+        Protocol::from_text("[limits]\nthin_cover_mm = { value = 1.0, level = \"fail\" }").unwrap();
+    let mut measurement = sound();
+    measurement.spots = vec![spot(0.5), spot(0.25), spot(0.95)];
+    let judged = judged_by(&measurement, &protocol);
+    // The second may even show through, but that it is thin is sure.
+    assert_eq!(
+        codes(&judged),
+        [
+            (Severity::Fail, Check::ThinCover),
+            (Severity::Fail, Check::ThinCover),
+            (Severity::Borderline, Check::ThinCover)
+        ]
+    );
+    assert_eq!(judged.verdict, Verdict::Rework);
+}
+
+#[test]
+fn instructions_to_relieve_say_how_to_do_it_safely() {
+    let mut measurement = sound();
+    measurement.spots = vec![spot(0.0)];
+    let instruction = &judged(&measurement).findings[0].instruction;
+    for words in [
+        "Relieve the tray",
+        "out of the mouth",
+        "eye",
+        "dust",
+        "sharp edges",
+        "wash",
+    ] {
+        assert!(instruction.contains(words), "{words}: {instruction}");
+    }
+}
+
+#[test]
+fn tray_that_shows_at_a_declared_stop_is_right() {
+    let mut measurement = sound();
+    let mut at_stop = spot(0.0);
+    at_stop.stop = Some(0);
+    measurement.spots = vec![at_stop];
+    measurement.stops = vec![stop(Some(0.0))];
+    let judged = judged(&measurement);
+    assert!(judged.findings.is_empty());
+    assert_eq!(judged.verdict, Verdict::Accept);
+}
+
+#[test]
+fn the_thin_ring_of_a_show_through_is_no_place_of_its_own() {
+    let mut measurement = sound();
+    let mut ring = spot(0.3);
+    ring.around = Some(0);
+    measurement.spots = vec![spot(0.0), ring];
+    assert_eq!(
+        codes(&judged(&measurement)),
+        [(Severity::Fail, Check::ShowThrough)]
+    );
+}
+
+#[rstest]
+#[case::covered(Some(0.8), Severity::Fail, Verdict::Retake, "not fully seated here")]
+#[case::hardly(
+    Some(0.25),
+    Severity::Borderline,
+    Verdict::Undecided,
+    "Look at this tissue stop"
+)]
+#[case::not_scanned(None, Severity::Borderline, Verdict::Undecided, "Scan this place")]
+fn a_stop_that_does_not_show_means_an_unseated_tray(
+    #[case] min_mm: Option<f64>,
+    #[case] severity: Severity,
+    #[case] verdict: Verdict,
+    #[case] says: &str,
+) {
+    let mut measurement = sound();
+    measurement.stops = vec![stop(min_mm)];
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), [(severity, Check::TissueStop)]);
+    assert_eq!(judged.verdict, verdict);
+    assert!(judged.findings[0].instruction.contains(says));
+}
+
+#[test]
+fn show_through_over_much_of_the_surface_is_no_case_for_a_wash() {
+    let mut measurement = sound();
+    let mut wide = spot(0.0);
+    // 15 ± 2 % of 3600 mm² against a limit of 10 %.
+    wide.area_mm2 = 540.0;
+    wide.area_uncertainty_mm2 = 72.0;
+    measurement.spots = vec![wide];
+    let judged = judged(&measurement);
+    assert_eq!(
+        codes(&judged),
+        [
+            (Severity::Fail, Check::ShowThroughExtent),
+            (Severity::Fail, Check::ShowThrough)
+        ]
+    );
+    let share = judged.findings[0].figure.as_ref().unwrap();
+    assert!(
+        (share.measured - 15.0).abs() < 1e-12 && (share.uncertainty.unwrap() - 2.0).abs() < 1e-12
+    );
+    assert_eq!(judged.verdict, Verdict::Retake);
+}
+
+#[rstest]
+#[case(NotMeasured::NoTray)]
+#[case(NotMeasured::NoOuterSurface)]
+#[case(NotMeasured::TrayDoesNotFit { fitting_percent: 3.0 })]
+#[case(NotMeasured::AmbiguousRegistration { spread_mm: 2.0 })]
+#[case(NotMeasured::TooCoarse { median_edge_mm: 1.4 })]
+fn without_cover_nothing_is_accepted(#[case] why: NotMeasured) {
+    let mut measurement = sound();
+    measurement.cover = Err(why.clone());
+    let judged = judged(&measurement);
+    assert_eq!(judged.verdict, Verdict::Undecided);
+    assert_eq!(
+        codes(&judged),
+        [(Severity::Borderline, Check::CoverNotJudged)]
+    );
+    assert!(judged.findings[0].instruction.contains(&why.to_string()));
+    let entries = &judged.impressions[0].not_judged;
+    for check in ["show-through", "thin-cover"] {
+        assert!(
+            entries
+                .iter()
+                .any(|e| e.check == check && e.why == why.to_string())
+        );
+    }
+}
+
+#[test]
+fn what_is_no_impression_is_named_and_not_judged() {
+    let why = NotMeasured::NotAnImpression(NotAnImpression::Positive);
+    let mut measurement = sound();
+    measurement.frame = Err(why.clone());
+    measurement.cover = Err(why);
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), [(Severity::Fail, Check::NotAnImpression)]);
+    assert!(
+        judged.findings[0]
+            .instruction
+            .starts_with("Not an impression: ")
+    );
+    assert_eq!(judged.verdict, Verdict::Undecided);
+}
+
+#[test]
+fn another_jaw_than_declared_leaves_all_undecided() {
+    let case = one(Some(Arch::Mandibular), Stage::Single);
+    let mut measurement = sound();
+    measurement.spots = vec![spot(0.0)];
+    let judged = judge_case(&case, &[evidence(&measurement, 0)], &Protocol::default());
+    assert_eq!(judged.findings[0].check, Check::ArchMismatch);
+    assert_eq!(judged.verdict, Verdict::Undecided);
+}
+
+#[rstest]
+#[case::jaw_not_declared(None, 0.3, 0.9, true)]
+#[case::jaw_declared(Some(Arch::Maxillary), 0.3, 0.9, false)]
+#[case::axes_unsure(Some(Arch::Maxillary), 0.9, 0.3, true)]
+#[case::all_sure(None, 0.9, 0.9, false)]
+fn sides_are_relied_on_only_when_told_surely(
+    #[case] declared: Option<Arch>,
+    #[case] arch_confidence: f64,
+    #[case] confidence: f64,
+    #[case] asks: bool,
+) {
+    let mut measurement = sound();
+    let frame = measurement.frame.as_mut().unwrap();
+    frame.arch_confidence = arch_confidence;
+    frame.confidence = confidence;
+    let case = one(declared, Stage::Single);
+    let judged = judge_case(&case, &[evidence(&measurement, 0)], &Protocol::default());
+    assert_eq!(judged.verdict == Verdict::Undecided, asks);
+    assert_eq!(
+        judged
+            .findings
+            .iter()
+            .any(|f| f.check == Check::OrientationUnclear),
+        asks
+    );
+}
+
+#[rstest]
+#[case::uncertain(|m: &mut ImpressionMeasurement| m.cover.as_mut().unwrap().uncertainty_mm = 0.4, Check::CoverUncertainty)]
+#[case::half_a_scan(|m: &mut ImpressionMeasurement| m.cover.as_mut().unwrap().area_judged_mm2 = 2000.0, Check::TissueArea)]
+#[case::coarse(|m: &mut ImpressionMeasurement| m.integrity.median_edge = 1.2, Check::ScanResolution)]
+#[case::nan(|m: &mut ImpressionMeasurement| m.cover.as_mut().unwrap().uncertainty_mm = f64::NAN, Check::CoverUncertainty)]
+fn a_poor_measurement_bars_acceptance(
+    #[case] spoil: fn(&mut ImpressionMeasurement),
+    #[case] check: Check,
+) {
+    let mut measurement = sound();
+    spoil(&mut measurement);
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), [(Severity::Borderline, check)]);
+    assert_eq!(judged.verdict, Verdict::Undecided);
+}
+
+#[rstest]
+#[case::given(UnitReading::Given(Unit::Inch), None)]
+#[case::assumed(UnitReading::Assumed, None)]
+#[case::inferred(UnitReading::Inferred(Unit::Metre), Some("--unit m"))]
+#[case::either(UnitReading::Ambiguous(vec![Unit::Centimetre, Unit::Inch]), Some("cm or in"))]
+fn the_unit_is_asked_for_unless_it_is_clear(#[case] unit: UnitReading, #[case] asks: Option<&str>) {
+    let measurement = sound();
+    let case = one(None, Stage::Single);
+    for of_tray in [false, true] {
+        let mut evidence = evidence(&measurement, 0);
+        if of_tray {
+            evidence.tray.as_mut().unwrap().unit = unit.clone();
+        } else {
+            evidence.scan.unit = unit.clone();
+        }
+        let judged = judge_case(&case, &[evidence], &Protocol::default());
+        match asks {
+            None => assert_eq!(judged.verdict, Verdict::Accept),
+            Some(words) => {
+                assert_eq!(codes(&judged), [(Severity::Fail, Check::UnitUnclear)]);
+                assert!(judged.findings[0].instruction.contains(words));
+                assert_eq!(judged.verdict, Verdict::Undecided);
+            }
+        }
+    }
+}
+
+#[test]
+fn one_file_for_two_things_is_asked_about() {
+    let measurement = sound();
+    let case = one(None, Stage::Single);
+    let mut doubled = evidence(&measurement, 0);
+    doubled.tray = Some(facts("impression 0"));
+    let judged = judge_case(&case, &[doubled], &Protocol::default());
+    assert_eq!(codes(&judged), [(Severity::Fail, Check::FileUnclear)]);
+    assert_eq!(judged.verdict, Verdict::Undecided);
+
+    let mut questioned = evidence(&measurement, 0);
+    questioned.scan.questions = vec!["a second scan follows".into()];
+    let judged = judge_case(&case, &[questioned], &Protocol::default());
+    assert!(
+        judged.findings[0]
+            .instruction
+            .contains("a second scan follows")
+    );
+    assert_eq!(judged.verdict, Verdict::Undecided);
+}
+
+fn two_passes() -> Case {
+    Case {
+        id: "two".into(),
+        impressions: vec![
+            input(Some(Arch::Maxillary), Stage::FirstPass),
+            input(Some(Arch::Maxillary), Stage::Wash),
+        ],
+        jaw_relation: None,
+        consignment: None,
+    }
+}
+
+#[test]
+fn a_wash_decides_and_its_first_pass_is_history() {
+    let mut first = sound();
+    first.spots = vec![spot(0.0)];
+    let wash = sound();
+    let both: Vec<Evidence<'_>> = vec![evidence(&first, 0), evidence(&wash, 1)];
+    let judged = judge_case(&two_passes(), &both, &Protocol::default());
+    assert_eq!(judged.impressions[0].verdict, Verdict::Rework);
+    assert_eq!(judged.impressions[1].verdict, Verdict::Accept);
+    assert_eq!(judged.verdict, Verdict::Accept);
+    assert!(judged.findings.iter().all(|f| f.severity == Severity::Note));
+    assert!(
+        judged
+            .findings
+            .iter()
+            .any(|f| f.check == Check::ShowThrough && f.impression == Some(0))
+    );
+
+    let turned: Vec<Evidence<'_>> = vec![evidence(&wash, 0), evidence(&first, 1)];
+    let judged = judge_case(&two_passes(), &turned, &Protocol::default());
+    assert_eq!(judged.verdict, Verdict::Rework);
+}
+
+#[test]
+fn the_same_scan_as_first_pass_and_wash_is_asked_about() {
+    let wash = sound();
+    let same: Vec<Evidence<'_>> = vec![evidence(&wash, 0), evidence(&wash, 0)];
+    let judged = judge_case(&two_passes(), &same, &Protocol::default());
+    assert_eq!(judged.findings[0].check, Check::FileUnclear);
+    assert_eq!(judged.verdict, Verdict::Undecided);
+    assert_eq!(judged.impressions[1].verdict, Verdict::Undecided);
+}
+
+#[test]
+fn a_part_that_nobody_judged_is_not_passed_in_silence() {
+    let measurement = sound();
+    let mut case = one(Some(Arch::Maxillary), Stage::Single);
+    case.jaw_relation = Some(JawRelation {
+        scan: None,
+        vertical_dimension_mm: Some(66.0),
+        rest_vertical_dimension_mm: Some(69.0),
+        upper_lip_length_mm: None,
+    });
+    let judged = judge_case(&case, &[evidence(&measurement, 0)], &Protocol::default());
+    assert_eq!(
+        codes(&judged),
+        [(Severity::Borderline, Check::PartNotJudged)]
+    );
+    assert_eq!(judged.verdict, Verdict::Undecided);
+    assert_eq!(judged.impressions[0].verdict, Verdict::Accept);
+}
+
+#[test]
+fn findings_stand_in_order_of_urgency() {
+    let mut measurement = sound();
+    measurement.spots = vec![spot(0.6), spot(0.15), spot(0.0)];
+    measurement.stops = vec![stop(Some(0.9))];
+    let judged = judged(&measurement);
+    assert_eq!(
+        codes(&judged),
+        [
+            (Severity::Fail, Check::TissueStop),
+            (Severity::Fail, Check::ShowThrough),
+            (Severity::Borderline, Check::ShowThrough),
+            (Severity::Note, Check::ThinCover),
+        ]
+    );
+}

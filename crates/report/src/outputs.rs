@@ -1,0 +1,105 @@
+//! Writes everything that comes of a case into one folder, all or nothing.
+
+use crate::cover_map::{self, MapError};
+use crate::result::CaseResult;
+use crate::road::CheckedCase;
+use rayon::prelude::*;
+use std::fs;
+use std::io;
+use std::path::{Path, PathBuf};
+use thiserror::Error;
+
+/// Name of the result file.
+pub const RESULT_FILE: &str = "result.json";
+
+/// Why the results could not be written.
+#[derive(Debug, Error)]
+pub enum WriteError {
+    /// The system refused.
+    #[error("{}: cannot be written ({source}); free space or choose another folder", mesh::read::shown_path(.path))]
+    Io {
+        /// The file or folder.
+        path: PathBuf,
+        /// What the system says.
+        source: io::Error,
+    },
+    /// The cover map is no mesh.
+    #[error("the cover map cannot be made: {0}")]
+    Map(#[from] MapError),
+}
+
+impl WriteError {
+    fn at(path: &Path) -> impl FnOnce(io::Error) -> Self {
+        |source| Self::Io {
+            path: path.to_owned(),
+            source,
+        }
+    }
+}
+
+/// A file to be: its name and its bytes.
+type Output = (String, Vec<u8>);
+
+/// The text of `result.json`.
+#[must_use]
+pub fn result_json(result: &CaseResult) -> String {
+    let mut text = serde_json::to_string_pretty(result)
+        .expect("a result is plain data with text keys, which always has a JSON form");
+    text.push('\n');
+    text
+}
+
+/// Writes the cover maps and `result.json` into `folder`, which is made if it
+/// is not there. Gives the names of the files.
+///
+/// Everything is first written aside within the folder and then moved into
+/// place, `result.json` last: whatever fails or is broken off, an earlier
+/// result stays whole.
+///
+/// # Errors
+/// When the folder or a file in it cannot be written.
+pub fn write_all(
+    checked: &CheckedCase,
+    result: &CaseResult,
+    folder: &Path,
+) -> Result<Vec<String>, WriteError> {
+    let outputs = outputs(checked, result)?;
+    let is_new = !folder.exists();
+    let written = write_aside_then_move(&outputs, folder);
+    if written.is_err() && is_new {
+        // Only an empty folder goes; one that stays does no harm.
+        let _ = fs::remove_dir(folder);
+    }
+    written?;
+    Ok(outputs.into_iter().map(|(name, _)| name).collect())
+}
+
+fn outputs(checked: &CheckedCase, result: &CaseResult) -> Result<Vec<Output>, WriteError> {
+    let maps: Vec<Option<Output>> = (0..result.impressions.len())
+        .into_par_iter()
+        .map(|number| {
+            let cover = result.impressions[number].cover.as_ref();
+            let name = cover.and_then(|cover| Some(cover.map.as_ref()?.file.clone()));
+            let bytes = cover_map::encoded(checked, number)?;
+            Ok(name.zip(bytes))
+        })
+        .collect::<Result<_, MapError>>()?;
+    let json = (RESULT_FILE.to_owned(), result_json(result).into_bytes());
+    Ok(maps.into_iter().flatten().chain([json]).collect())
+}
+
+fn write_aside_then_move(outputs: &[Output], folder: &Path) -> Result<(), WriteError> {
+    fs::create_dir_all(folder).map_err(WriteError::at(folder))?;
+    let aside = tempfile::Builder::new()
+        .prefix(".writing-")
+        .tempdir_in(folder)
+        .map_err(WriteError::at(folder))?;
+    for (name, bytes) in outputs {
+        fs::write(aside.path().join(name), bytes).map_err(WriteError::at(&folder.join(name)))?;
+    }
+    for (name, _) in outputs {
+        let place = folder.join(name);
+        fs::rename(aside.path().join(name), &place).map_err(WriteError::at(&place))?;
+    }
+    Ok(())
+}

@@ -1,0 +1,259 @@
+//! Puts a checked case into the words and numbers of the contract.
+
+use super::{
+    Arch, ArchReading, CaseResult, Contract, Cover, CoverMethod, Finding, Format, Frame,
+    ImpressionResult, Level, LimitResult, NotJudged, ProtocolResult, ScanResult, Severity, Side,
+    Spot, SpotKind, Stage, TrayScan, Verdict,
+};
+use crate::cover_map;
+use crate::road::{CheckedCase, CheckedImpression, LoadedScan};
+use crate::rounding::{confidence, direction, figure, point};
+use judge::words;
+
+/// The result of a checked case.
+#[must_use]
+pub fn assemble(checked: &CheckedCase) -> CaseResult {
+    let spots_before: Vec<usize> = checked
+        .impressions
+        .iter()
+        .scan(0, |sum, impression| {
+            let before = *sum;
+            *sum += impression.measurement.spots.len();
+            Some(before)
+        })
+        .collect();
+    CaseResult {
+        schema: Contract::V1,
+        program: concat!("archproof ", env!("CARGO_PKG_VERSION")).to_owned(),
+        case: checked.case.id.clone(),
+        verdict: verdict(checked.judged.verdict),
+        protocol: protocol(&checked.protocol),
+        impressions: (0..checked.impressions.len())
+            .map(|number| impression(checked, number, spots_before[number]))
+            .collect(),
+        wash: Vec::new(),
+        jaw_relation: None,
+        findings: checked
+            .judged
+            .findings
+            .iter()
+            .enumerate()
+            .map(|(number, found)| finding(checked, number, found, &spots_before))
+            .collect(),
+    }
+}
+
+fn impression(checked: &CheckedCase, number: usize, spots_before: usize) -> ImpressionResult {
+    let input = &checked.case.impressions[number];
+    let one = &checked.impressions[number];
+    let judged = &checked.judged.impressions[number];
+    let found = one.measurement.frame.as_ref().ok();
+    ImpressionResult {
+        arch: ArchReading {
+            declared: input.declared.map(arch),
+            detected: found.map(|frame| arch(frame.arch)),
+            confidence: found.map(|frame| confidence(frame.arch_confidence)),
+        },
+        stage: stage(input.stage),
+        verdict: verdict(judged.verdict),
+        scan: scan(one),
+        tray: one.tray.as_deref().map(tray),
+        frame: found.map(|frame| Frame {
+            origin: point(&frame.origin, one.scan.unit.unit()),
+            right: direction(&frame.right),
+            anterior: direction(&frame.anterior),
+            seating: direction(&frame.seating),
+            confidence: confidence(frame.confidence),
+        }),
+        cover: cover(checked, number, spots_before),
+        border: None,
+        landmarks: Vec::new(),
+        defects: Vec::new(),
+        not_judged: judged
+            .not_judged
+            .iter()
+            .map(|entry| NotJudged {
+                check: entry.check.clone(),
+                why: entry.why.clone(),
+            })
+            .collect(),
+    }
+}
+
+fn scan(one: &CheckedImpression) -> ScanResult {
+    let measurement = &one.measurement;
+    let integrity = &measurement.integrity;
+    ScanResult {
+        file: one.scan.file_name.clone(),
+        sha256: one.scan.sha256.clone(),
+        format: format(one.scan.format),
+        unit: one.scan.unit.unit().symbol().to_owned(),
+        unit_assumed: one.scan.unit.is_assumed(),
+        vertices: integrity.vertices as u64,
+        triangles: integrity.triangles as u64,
+        components: integrity.components as u64,
+        boundary_loops: integrity.boundary_loops as u64,
+        non_manifold_edges: integrity.non_manifold_edges as u64,
+        degenerate_triangles: integrity.degenerate_triangles as u64,
+        median_edge_mm: figure(integrity.median_edge),
+        area_mm2: figure(integrity.area),
+        noise_mm: measurement.noise_mm.map(figure),
+        has_colour: one.scan.mesh.colours().is_some(),
+        has_outer_surface: measurement.has_outer_surface,
+        warnings: one.scan.warnings.clone(),
+    }
+}
+
+fn tray(scan: &LoadedScan) -> TrayScan {
+    TrayScan {
+        file: scan.file_name.clone(),
+        sha256: scan.sha256.clone(),
+        format: format(scan.format),
+        unit: scan.unit.unit().symbol().to_owned(),
+        unit_assumed: scan.unit.is_assumed(),
+        vertices: scan.mesh.vertices().len() as u64,
+        triangles: scan.mesh.triangles().len() as u64,
+        warnings: scan.warnings.clone(),
+    }
+}
+
+fn cover(checked: &CheckedCase, number: usize, spots_before: usize) -> Option<Cover> {
+    let one = &checked.impressions[number];
+    let unit = one.scan.unit.unit();
+    let cover = one.measurement.cover.as_ref().ok()?;
+    let spots = one.measurement.spots.iter().zip(spots_before..);
+    Some(Cover {
+        method: match cover.method {
+            measure::CoverMethod::TrayScan => CoverMethod::TrayScan,
+        },
+        registration_rms_mm: figure(cover.registration.rms_mm),
+        registration_uncertainty_mm: figure(cover.registration.uncertainty_mm),
+        tray_seen_mm2: figure(cover.registration.tray_seen_mm2),
+        uncertainty_mm: figure(cover.uncertainty_mm),
+        area_judged_mm2: figure(cover.area_judged_mm2),
+        min_mm: figure(cover.min_mm),
+        p05_mm: figure(cover.p05_mm),
+        median_mm: figure(cover.median_mm),
+        spots: spots
+            .map(|(spot, number)| Spot {
+                id: spot_id(number),
+                kind: match spot.kind {
+                    measure::SpotKind::ShowThrough => SpotKind::ShowThrough,
+                    measure::SpotKind::Thin => SpotKind::Thin,
+                },
+                centre: point(&spot.centre, unit),
+                area_mm2: figure(spot.area_mm2),
+                area_uncertainty_mm2: figure(spot.area_uncertainty_mm2),
+                min_mm: figure(spot.min_mm),
+                zone: words::zone(spot.zone).to_owned(),
+                side: spot.side.map(side),
+                stop: spot.stop.map(|stop| stop as u64),
+                around: spot.around.map(|around| spot_id(spots_before + around)),
+            })
+            .collect(),
+        map: Some(cover_map::described(checked, number)),
+    })
+}
+
+fn finding(
+    checked: &CheckedCase,
+    number: usize,
+    found: &judge::Finding,
+    spots_before: &[usize],
+) -> Finding {
+    let unit = found
+        .impression
+        .map(|impression| checked.impressions[impression].scan.unit.unit());
+    let place = found.place.as_ref();
+    let value = found.figure.as_ref();
+    Finding {
+        id: format!("F{}", number + 1),
+        severity: match found.severity {
+            judge::Severity::Fail => Severity::Fail,
+            judge::Severity::Borderline => Severity::Borderline,
+            judge::Severity::Note => Severity::Note,
+        },
+        check: found.check.code().to_owned(),
+        impression: found.impression.map(|impression| impression as u64),
+        arch: found.arch.map(arch),
+        zone: place.map(|place| words::zone(place.zone).to_owned()),
+        side: place.and_then(|place| place.side).map(side),
+        measured: value.map(|value| figure(value.measured)),
+        unit: value.map(|value| value.unit.clone()),
+        limit: value.map(|value| figure(value.limit)),
+        uncertainty: value.and_then(|value| value.uncertainty).map(figure),
+        at: place.zip(unit).map(|(place, unit)| point(&place.at, unit)),
+        refers_to: found
+            .spot
+            .zip(found.impression)
+            .map(|(spot, impression)| spot_id(spots_before[impression] + spot)),
+        instruction: found.instruction.clone(),
+    }
+}
+
+/// Name of a spot, unique within its case; spots are counted from 0.
+fn spot_id(number: usize) -> String {
+    format!("C{}", number + 1)
+}
+
+fn protocol(protocol: &judge::Protocol) -> ProtocolResult {
+    let limits = protocol.limits().map(|(key, limit)| {
+        let result = LimitResult {
+            value: limit.value,
+            unit: limit.unit.clone(),
+            level: match limit.level {
+                judge::Level::Fail => Level::Fail,
+                judge::Level::Undecided => Level::Undecided,
+                judge::Level::Note => Level::Note,
+            },
+            source: limit.source.clone(),
+        };
+        (key.name().to_owned(), result)
+    });
+    ProtocolResult {
+        name: protocol.name().to_owned(),
+        limits: limits.collect(),
+    }
+}
+
+fn verdict(verdict: judge::Verdict) -> Verdict {
+    match verdict {
+        judge::Verdict::Accept => Verdict::Accept,
+        judge::Verdict::Rework => Verdict::Rework,
+        judge::Verdict::Retake => Verdict::Retake,
+        judge::Verdict::Undecided => Verdict::Undecided,
+    }
+}
+
+fn arch(arch: measure::Arch) -> Arch {
+    match arch {
+        measure::Arch::Maxillary => Arch::Maxillary,
+        measure::Arch::Mandibular => Arch::Mandibular,
+    }
+}
+
+fn side(side: measure::Side) -> Side {
+    match side {
+        measure::Side::Right => Side::Right,
+        measure::Side::Left => Side::Left,
+    }
+}
+
+fn stage(stage: judge::Stage) -> Stage {
+    match stage {
+        judge::Stage::FirstPass => Stage::FirstPass,
+        judge::Stage::Wash => Stage::Wash,
+        judge::Stage::Single => Stage::Single,
+    }
+}
+
+fn format(format: mesh::Format) -> Format {
+    match format {
+        mesh::Format::StlBinary => Format::StlBinary,
+        mesh::Format::StlAscii => Format::StlAscii,
+        mesh::Format::PlyBinaryLe => Format::PlyBinaryLe,
+        mesh::Format::PlyBinaryBe => Format::PlyBinaryBe,
+        mesh::Format::PlyAscii => Format::PlyAscii,
+        mesh::Format::Obj => Format::Obj,
+    }
+}

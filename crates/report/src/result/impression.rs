@@ -1,0 +1,143 @@
+//! One impression of a result.
+
+use super::{Arch, Border, Cover, Defect, Landmark, NotJudged, Point, Verdict};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// One impression scan and what came of it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct ImpressionResult {
+    /// Which jaw it is of.
+    pub arch: ArchReading,
+    /// How far the impression has come.
+    pub stage: Stage,
+    /// Verdict on this impression alone.
+    pub verdict: Verdict,
+    /// The scan file.
+    pub scan: ScanResult,
+    /// The tray scan's file; `null` without one.
+    pub tray: Option<TrayScan>,
+    /// Impression frame, axes and origin in scan coordinates; `null` where none was found.
+    pub frame: Option<Frame>,
+    /// Cover over the tissue surface; `null` where it could not be measured.
+    pub cover: Option<Cover>,
+    /// The border; `null` in this version.
+    pub border: Option<Border>,
+    /// Landmarks; empty in this version.
+    pub landmarks: Vec<Landmark>,
+    /// Surface defects; empty in this version.
+    pub defects: Vec<Defect>,
+    /// What was not judged, and why.
+    pub not_judged: Vec<NotJudged>,
+}
+
+/// The jaw, as declared and as found.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct ArchReading {
+    /// As declared; `null` where nothing was said.
+    pub declared: Option<Arch>,
+    /// As found from the shape; `null` where that was not possible.
+    pub detected: Option<Arch>,
+    /// Of the jaw found: 0 (a guess) to 1; `null` where none was found.
+    pub confidence: Option<f64>,
+}
+
+/// How far an impression has come.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Stage {
+    /// The heavy or medium body, before the wash.
+    FirstPass,
+    /// With the wash over it.
+    Wash,
+    /// Taken in one go, or not said.
+    Single,
+}
+
+/// Container and encoding of a scan file.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+#[allow(missing_docs, reason = "the names say it")]
+pub enum Format {
+    StlBinary,
+    StlAscii,
+    PlyBinaryLe,
+    PlyBinaryBe,
+    PlyAscii,
+    Obj,
+}
+
+/// An impression scan as a file and as a mesh.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct ScanResult {
+    /// Name of the file, without its folders.
+    pub file: String,
+    /// SHA-256 of the file, lower-case hexadecimal.
+    pub sha256: String,
+    /// What the file's contents are.
+    pub format: Format,
+    /// Unit in which the file's numbers were read: `um`, `mm`, `cm`, `m` or `in`.
+    pub unit: String,
+    /// Whether nobody named the unit.
+    pub unit_assumed: bool,
+    /// Number of vertices.
+    pub vertices: u64,
+    /// Number of triangles.
+    pub triangles: u64,
+    /// Connected parts.
+    pub components: u64,
+    /// Closed loops of edges that belong to one triangle only.
+    pub boundary_loops: u64,
+    /// Edges of three triangles or more.
+    pub non_manifold_edges: u64,
+    /// Triangles without area.
+    pub degenerate_triangles: u64,
+    /// Median edge length, mm.
+    pub median_edge_mm: f64,
+    /// Area of the whole mesh, mm².
+    pub area_mm2: f64,
+    /// Standard deviation of the scan's noise along the normal, mm.
+    pub noise_mm: Option<f64>,
+    /// Whether vertices carry colour.
+    pub has_colour: bool,
+    /// Whether the outer surface was scanned too; `null` where that cannot be told.
+    pub has_outer_surface: Option<bool>,
+    /// What was odd about the file and how it was read all the same.
+    pub warnings: Vec<String>,
+}
+
+/// A tray scan as a file.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct TrayScan {
+    /// Name of the file, without its folders.
+    pub file: String,
+    /// SHA-256 of the file, lower-case hexadecimal.
+    pub sha256: String,
+    /// What the file's contents are.
+    pub format: Format,
+    /// Unit in which the file's numbers were read.
+    pub unit: String,
+    /// Whether nobody named the unit.
+    pub unit_assumed: bool,
+    /// Number of vertices.
+    pub vertices: u64,
+    /// Number of triangles.
+    pub triangles: u64,
+    /// What was odd about the file and how it was read all the same.
+    pub warnings: Vec<String>,
+}
+
+/// The impression frame, in scan coordinates.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Frame {
+    /// Centre of the crest line.
+    pub origin: Point,
+    /// Unit vector toward the patient's right.
+    pub right: Point,
+    /// Unit vector toward the patient's front.
+    pub anterior: Point,
+    /// Unit vector from tray toward tissue.
+    pub seating: Point,
+    /// 0 to 1, for the axes.
+    pub confidence: f64,
+}

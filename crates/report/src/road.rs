@@ -1,0 +1,247 @@
+//! The one way through the house: read the scans of a case, measure, judge.
+//!
+//! The command, the batch run and the viewer all go this way, so that one case
+//! has one result wherever it is looked at. Nothing is decided here.
+
+use judge::{
+    Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, UnitReading, judge_case,
+};
+use measure::{ImpressionMeasurement, MeasureSettings};
+use mesh::{Format, Mesh, ReadError, Scan, Unit};
+use rayon::prelude::*;
+use std::borrow::Cow;
+use std::collections::BTreeMap;
+use std::fmt;
+use std::path::Path;
+use std::sync::Arc;
+
+/// How a case is to be checked.
+#[derive(Debug, Clone)]
+pub struct CheckOptions {
+    /// Unit of every scan file, where the operator named it.
+    pub unit: Option<Unit>,
+    /// The limits to judge by.
+    pub protocol: Protocol,
+}
+
+/// A case with everything that was found out about it.
+#[derive(Debug, Clone)]
+pub struct CheckedCase {
+    /// What was given.
+    pub case: Case,
+    /// The limits it was judged by.
+    pub protocol: Protocol,
+    /// What was read and measured, for each impression of the case.
+    pub impressions: Vec<CheckedImpression>,
+    /// Findings and verdicts.
+    pub judged: JudgedCase,
+}
+
+/// One impression, read and measured.
+#[derive(Debug, Clone)]
+pub struct CheckedImpression {
+    /// The impression scan.
+    pub scan: Arc<LoadedScan>,
+    /// The tray scan, where one was given.
+    pub tray: Option<Arc<LoadedScan>>,
+    /// What measuring gave.
+    pub measurement: ImpressionMeasurement,
+}
+
+/// A scan brought to millimetres.
+#[derive(Debug, Clone)]
+pub struct LoadedScan {
+    /// The surface, mm.
+    pub mesh: Mesh,
+    /// Name of the file, without its folders.
+    pub file_name: String,
+    /// SHA-256 of the file, lower-case hexadecimal.
+    pub sha256: String,
+    /// What the file's contents are.
+    pub format: Format,
+    /// How the unit of its numbers was settled.
+    pub unit: UnitReading,
+    /// What was odd about the file.
+    pub warnings: Vec<String>,
+    /// Those of them that need an answer before anything can be judged.
+    pub questions: Vec<String>,
+}
+
+/// A step on the way, for showing progress.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Step {
+    /// The scan files are being read.
+    Reading,
+    /// An impression is being measured.
+    Measuring {
+        /// Its number in the case, from 0.
+        impression: usize,
+        /// How many there are.
+        of: usize,
+        /// What is being measured.
+        stage: measure::Stage,
+    },
+    /// The case is being judged.
+    Judging,
+}
+
+impl fmt::Display for Step {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Reading => f.write_str("reading the scans"),
+            Self::Measuring {
+                impression,
+                of,
+                stage,
+            } => {
+                if *of > 1 {
+                    write!(f, "impression {} of {of}: ", impression + 1)?;
+                }
+                stage.fmt(f)
+            }
+            Self::Judging => f.write_str("judging"),
+        }
+    }
+}
+
+/// Reads, measures and judges a case.
+///
+/// # Errors
+/// When one of its scans cannot be read.
+pub fn check_case(
+    case: Case,
+    options: &CheckOptions,
+    progress: &(dyn Fn(Step) + Sync),
+) -> Result<CheckedCase, ReadError> {
+    progress(Step::Reading);
+    let scans = load_all(&case, options.unit)?;
+    let of = case.impressions.len();
+    let impressions: Vec<CheckedImpression> = case
+        .impressions
+        .iter()
+        .enumerate()
+        .map(|(impression, input)| {
+            let scan = Arc::clone(&scans[input.scan.as_path()]);
+            let tray = input
+                .tray
+                .as_ref()
+                .map(|tray| Arc::clone(&scans[tray.as_path()]));
+            let settings = settings(&options.protocol, input, tray.as_deref());
+            let measurement = measure::measure(
+                &scan.mesh,
+                tray.as_ref().map(|tray| &tray.mesh),
+                &settings,
+                &|stage| {
+                    progress(Step::Measuring {
+                        impression,
+                        of,
+                        stage,
+                    });
+                },
+            );
+            CheckedImpression {
+                scan,
+                tray,
+                measurement,
+            }
+        })
+        .collect();
+    progress(Step::Judging);
+    Ok(judged(case, options.protocol.clone(), impressions))
+}
+
+/// Judges what was measured.
+pub(crate) fn judged(
+    case: Case,
+    protocol: Protocol,
+    impressions: Vec<CheckedImpression>,
+) -> CheckedCase {
+    let evidence: Vec<Evidence<'_>> = impressions
+        .iter()
+        .map(|impression| Evidence {
+            measurement: &impression.measurement,
+            scan: facts(&impression.scan),
+            tray: impression.tray.as_deref().map(facts),
+        })
+        .collect();
+    let judged = judge_case(&case, &evidence, &protocol);
+    CheckedCase {
+        judged,
+        case,
+        protocol,
+        impressions,
+    }
+}
+
+fn facts(scan: &LoadedScan) -> ScanFacts {
+    ScanFacts {
+        sha256: scan.sha256.clone(),
+        unit: scan.unit.clone(),
+        questions: scan.questions.clone(),
+    }
+}
+
+/// Reads every scan file of a case once, side by side. Where several cannot be
+/// read, the first in the order of their paths is told.
+fn load_all(
+    case: &Case,
+    unit: Option<Unit>,
+) -> Result<BTreeMap<&Path, Arc<LoadedScan>>, ReadError> {
+    let paths: std::collections::BTreeSet<&Path> = case
+        .impressions
+        .iter()
+        .flat_map(|input| [Some(&input.scan), input.tray.as_ref()])
+        .flatten()
+        .map(|path| path.as_path())
+        .collect();
+    let read: Vec<_> = paths
+        .par_iter()
+        .map(|&path| Ok((path, Arc::new(load(path, unit)?))))
+        .collect();
+    read.into_iter().collect()
+}
+
+fn load(path: &Path, given: Option<Unit>) -> Result<LoadedScan, ReadError> {
+    let scan = mesh::read_scan(path)?;
+    let unit = UnitReading::of(longest_side(&scan), given);
+    let asking = scan.warnings.iter().filter(|warning| warning.asks());
+    Ok(LoadedScan {
+        questions: asking.map(ToString::to_string).collect(),
+        warnings: scan.warnings.iter().map(ToString::to_string).collect(),
+        file_name: path
+            .file_name()
+            .map_or(Cow::Borrowed(""), |name| name.to_string_lossy())
+            .into(),
+        sha256: scan.sha256,
+        format: scan.format,
+        mesh: match unit.unit() {
+            Unit::Millimetre => scan.mesh,
+            other => scan.mesh.scaled(other.in_mm()),
+        },
+        unit,
+    })
+}
+
+/// Longest side of the box around a scan, in the file's own numbers.
+fn longest_side(scan: &Scan) -> f64 {
+    scan.mesh
+        .bounds()
+        .map_or(0.0, |(low, high)| (high - low).max())
+}
+
+fn settings(
+    protocol: &Protocol,
+    input: &ImpressionInput,
+    tray: Option<&LoadedScan>,
+) -> MeasureSettings {
+    use judge::LimitKey::{LeastSpotArea, ShowThrough, StopSize, ThinCover};
+    // Stops are written in the numbers of the tray scan's file.
+    let in_mm = tray.map_or(1.0, |tray| tray.unit.unit().in_mm());
+    MeasureSettings {
+        show_through_mm: protocol.value(ShowThrough),
+        thin_cover_mm: protocol.value(ThinCover),
+        least_area_mm2: protocol.value(LeastSpotArea),
+        stops: input.stops.iter().map(|stop| stop * in_mm).collect(),
+        stop_radius_mm: protocol.value(StopSize) / 2.0,
+    }
+}

@@ -1,0 +1,232 @@
+//! The terminal summary: the verdict first, then one entry a finding. Made from
+//! the result alone, so that every figure is that of `result.json`.
+
+use crate::result::{Arch, CaseResult, Finding, ImpressionResult, Severity, Side, Stage, Verdict};
+use anstyle::{AnsiColor, Style};
+use std::collections::BTreeMap;
+use std::fmt::{self, Write};
+
+/// Findings that are written out; the rest is counted.
+const MOST_FINDINGS: usize = 12;
+
+/// The summary as text with terminal colours; strip them where they are not
+/// wanted. Nothing is told by colour alone.
+#[must_use]
+pub fn summary(result: &CaseResult) -> String {
+    let mut text = String::new();
+    // Writing to a String cannot fail.
+    let _ = write_summary(&mut text, result);
+    text
+}
+
+fn write_summary(out: &mut String, result: &CaseResult) -> fmt::Result {
+    let style = verdict_style(result.verdict);
+    writeln!(
+        out,
+        "{style}{}{style:#} case {}: {}",
+        verdict_word(result.verdict).to_uppercase(),
+        result.case,
+        what_to_do(result.verdict)
+    )?;
+    for impression in &result.impressions {
+        write_impression(out, impression)?;
+    }
+    write_findings(out, result)?;
+    write_not_judged(out, result)?;
+    write_warnings(out, result)
+}
+
+fn write_impression(out: &mut String, impression: &ImpressionResult) -> fmt::Result {
+    write!(
+        out,
+        "  {}: {}",
+        name(impression),
+        verdict_word(impression.verdict)
+    )?;
+    if let Some(cover) = &impression.cover {
+        write!(
+            out,
+            "; cover least {:.2}, median {:.2}, each ± {:.2} mm, over {:.1} cm² of scanned tissue surface",
+            cover.min_mm,
+            cover.median_mm,
+            cover.uncertainty_mm,
+            cover.area_judged_mm2 / 100.0
+        )?;
+        let stops = cover
+            .spots
+            .iter()
+            .filter(|spot| spot.stop.is_some())
+            .count();
+        if stops > 0 {
+            write!(
+                out,
+                "; tray shows at {stops} declared tissue stops, as it should"
+            )?;
+        }
+    }
+    writeln!(out)
+}
+
+fn write_findings(out: &mut String, result: &CaseResult) -> fmt::Result {
+    let mut first_with: BTreeMap<&str, &str> = BTreeMap::new();
+    for finding in result.findings.iter().take(MOST_FINDINGS) {
+        let style = severity_style(finding.severity);
+        write!(
+            out,
+            "{:>4} {style}{}{style:#} {}",
+            finding.id,
+            severity_word(finding.severity),
+            finding.check
+        )?;
+        let place = place(result, finding);
+        if !place.is_empty() {
+            write!(out, ", {place}")?;
+        }
+        if let Some(figure) = figure(finding) {
+            write!(out, ": {figure}")?;
+        }
+        if let Some(spot) = &finding.refers_to {
+            write!(out, " [{spot}]")?;
+        }
+        writeln!(out)?;
+        match first_with.get(finding.instruction.as_str()) {
+            Some(id) => writeln!(out, "       as {id}")?,
+            None => {
+                writeln!(out, "       {}", finding.instruction)?;
+                first_with.insert(&finding.instruction, &finding.id);
+            }
+        }
+    }
+    match result.findings.len().saturating_sub(MOST_FINDINGS) {
+        0 => Ok(()),
+        more => writeln!(out, "     and {more} more in the result file"),
+    }
+}
+
+/// Same reasons are told once, with everything that they keep from being judged.
+fn write_not_judged(out: &mut String, result: &CaseResult) -> fmt::Result {
+    let mut by_reason: Vec<(&str, Vec<&str>)> = Vec::new();
+    for entry in result.impressions.iter().flat_map(|i| &i.not_judged) {
+        match by_reason.iter_mut().find(|(why, _)| *why == entry.why) {
+            Some((_, checks)) if checks.contains(&entry.check.as_str()) => {}
+            Some((_, checks)) => checks.push(&entry.check),
+            None => by_reason.push((&entry.why, vec![&entry.check])),
+        }
+    }
+    for (why, checks) in by_reason {
+        writeln!(out, "Not judged: {} ({why})", checks.join(", "))?;
+    }
+    Ok(())
+}
+
+fn write_warnings(out: &mut String, result: &CaseResult) -> fmt::Result {
+    for impression in &result.impressions {
+        let scan = &impression.scan;
+        let of_tray = impression
+            .tray
+            .iter()
+            .flat_map(|tray| tray.warnings.iter().map(|warning| (&tray.file, warning)));
+        let of_scan = scan.warnings.iter().map(|warning| (&scan.file, warning));
+        for (file, warning) in of_scan.chain(of_tray) {
+            writeln!(out, "Reading: {file}: {warning}")?;
+        }
+    }
+    Ok(())
+}
+
+/// `maxillary wash`, or as much of it as is known.
+fn name(impression: &ImpressionResult) -> String {
+    let jaw = match impression.arch.declared.or(impression.arch.detected) {
+        Some(arch) => arch_word(arch),
+        None => "unknown jaw",
+    };
+    match impression.stage {
+        Stage::FirstPass => format!("{jaw} first pass"),
+        Stage::Wash => format!("{jaw} wash"),
+        Stage::Single => format!("{jaw} impression"),
+    }
+}
+
+fn place(result: &CaseResult, finding: &Finding) -> String {
+    let several = result.impressions.len() > 1;
+    let impression = finding
+        .impression
+        .and_then(|number| result.impressions.get(usize::try_from(number).ok()?))
+        .filter(|_| several)
+        .map(name);
+    let side = finding.side.map(|side| {
+        match side {
+            Side::Right => "patient's right",
+            Side::Left => "patient's left",
+        }
+        .to_owned()
+    });
+    let parts: Vec<String> = [impression, finding.zone.clone(), side]
+        .into_iter()
+        .flatten()
+        .collect();
+    parts.join(", ")
+}
+
+fn figure(finding: &Finding) -> Option<String> {
+    let (measured, limit) = finding.measured.zip(finding.limit)?;
+    let unit = match finding.unit.as_deref() {
+        None | Some("1") => String::new(),
+        Some(unit) => format!(" {}", unit.replace("mm2", "mm²")),
+    };
+    let uncertainty = finding
+        .uncertainty
+        .map_or(String::new(), |u| format!(" ± {u:.2}"));
+    Some(format!(
+        "{measured:.2}{uncertainty}{unit}, limit {limit}{unit}"
+    ))
+}
+
+fn arch_word(arch: Arch) -> &'static str {
+    match arch {
+        Arch::Maxillary => "maxillary",
+        Arch::Mandibular => "mandibular",
+    }
+}
+
+fn verdict_word(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Accept => "accept",
+        Verdict::Rework => "rework",
+        Verdict::Retake => "retake",
+        Verdict::Undecided => "undecided",
+    }
+}
+
+fn what_to_do(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Accept => "it can be worked from, as far as it was judged.",
+        Verdict::Rework => "mend the places that fail, then take a wash.",
+        Verdict::Retake => "take the impression again.",
+        Verdict::Undecided => "it cannot be judged from what was given; do what is said below.",
+    }
+}
+
+fn severity_word(severity: Severity) -> &'static str {
+    match severity {
+        Severity::Fail => "FAIL",
+        Severity::Borderline => "BORDERLINE",
+        Severity::Note => "note",
+    }
+}
+
+fn verdict_style(verdict: Verdict) -> Style {
+    let colour = match verdict {
+        Verdict::Accept => AnsiColor::Cyan,
+        Verdict::Rework | Verdict::Retake => AnsiColor::Yellow,
+        Verdict::Undecided => AnsiColor::Blue,
+    };
+    Style::new().bold().fg_color(Some(colour.into()))
+}
+
+fn severity_style(severity: Severity) -> Style {
+    match severity {
+        Severity::Fail => Style::new().bold(),
+        Severity::Borderline | Severity::Note => Style::new(),
+    }
+}
