@@ -151,6 +151,22 @@ pub enum ParseError {
         /// Whole items found.
         held: u64,
     },
+    /// An STL that counts no triangles although data follow.
+    #[error(
+        "declares no triangles although {bytes} bytes follow, which are no whole number of triangles; export the scan again"
+    )]
+    NotCounted {
+        /// Bytes after the header.
+        bytes: u64,
+    },
+    /// A PLY whose last vertices are made of the first faces.
+    #[error(
+        "declares {declared} vertices, but the last of them is none: its count does not fit its data; export the scan again"
+    )]
+    VertexCount {
+        /// Number in the header.
+        declared: u64,
+    },
     /// Room for fewer items than the file says it has.
     #[error(
         "declares {declared} {items} but its size leaves room for at most {room}: the file is cut short or its header is damaged; export or copy it again"
@@ -295,6 +311,9 @@ pub enum ParseError {
     Mesh(#[from] MeshError),
 }
 
+/// Most bytes after the end of a scan that pass for padding: a block of a disk.
+const PADDING: u64 = 4096;
+
 /// Something odd in a file that could be read all the same; its text is one
 /// line, without the file's name.
 #[derive(Debug, Clone, PartialEq, Error)]
@@ -312,14 +331,18 @@ pub enum ReadWarning {
     #[error("begins with a UTF-8 byte order mark; it was passed over")]
     ByteOrderMark,
     /// Bytes after the last item.
-    #[error("{bytes} bytes after the end of the scan were left out")]
+    #[error("{} after the end of the scan left out", counted(*.bytes, "byte"))]
     TrailingBytes {
         /// How many.
         bytes: u64,
     },
+    /// Lines of an ASCII PLY with more numbers than the header declares.
+    #[error("lines hold more numbers than the header declares; these were left out")]
+    SurplusValues,
     /// A whole further file after the first.
     #[error(
-        "a second scan of {triangles} triangles follows the first in the same file and was left out; give each scan its own file"
+        "a second scan of {} follows in the same file and was left out; give each scan its own file",
+        counted(*.triangles, "triangle")
     )]
     SecondScan {
         /// Triangles in the second.
@@ -345,20 +368,21 @@ pub enum ReadWarning {
         solids: u64,
     },
     /// Faces of fewer than three corners.
-    #[error("{count} faces with fewer than 3 corners were left out")]
+    #[error("{} with fewer than 3 corners left out", counted(*.count, "face"))]
     FacesWithoutArea {
         /// How many.
         count: u64,
     },
     /// Triangles two of whose corners are one vertex.
-    #[error("{count} triangles with two equal corners were left out")]
+    #[error("{} with two equal corners left out", counted(*.count, "triangle"))]
     RepeatedCorners {
         /// How many.
         count: u64,
     },
     /// Triangles with the same three corners as an earlier one.
     #[error(
-        "{count} triangles lie exactly on another one ({turned} of them facing the other way) and were left out"
+        "{} exactly on another one left out ({turned} facing the other way)",
+        counted(*.count, "triangle")
     )]
     DuplicateTriangles {
         /// How many were dropped.
@@ -367,7 +391,7 @@ pub enum ReadWarning {
         turned: u64,
     },
     /// Vertices that no triangle uses.
-    #[error("{count} of {of} vertices belong to no triangle and were left out")]
+    #[error("{count} of {of} vertices left out, which belong to no triangle")]
     UnusedVertices {
         /// How many.
         count: u64,
@@ -407,11 +431,19 @@ pub enum ReadWarning {
     TexturePicture,
 }
 
+fn counted(count: u64, one: &str) -> String {
+    format!("{count} {one}{}", if count == 1 { "" } else { "s" })
+}
+
 impl ReadWarning {
     /// Whether the file could mean two things, so that nothing should be
     /// judged until somebody has said which.
     #[must_use]
     pub fn asks(&self) -> bool {
-        matches!(self, Self::SecondScan { .. } | Self::WrongCount { .. })
+        match self {
+            Self::SecondScan { .. } | Self::WrongCount { .. } => true,
+            Self::TrailingBytes { bytes } => *bytes > PADDING,
+            _ => false,
+        }
     }
 }

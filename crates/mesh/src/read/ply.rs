@@ -7,9 +7,9 @@
 use super::error::{ParseError, Place, ReadWarning};
 use super::ply_colour::Colours;
 use super::ply_header::{Element, Header, Property, Scalar, Shape};
-use super::ply_values::{Binary, Values};
+use super::ply_values::{Binary, LineByLine, Missing, Values};
 use super::surface::{Stored, Surface, checked};
-use super::text::{Missing, Words, without_byte_order_mark};
+use super::text::{Words, without_byte_order_mark};
 use super::{Format, MAX_TRIANGLES, MAX_VERTICES, Parsed, ply_header};
 use nalgebra::Point3;
 
@@ -23,9 +23,23 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
     let body = match header.format {
         Format::PlyBinaryLe => Body::read(&header, Binary::<false>::new(bytes, start)),
         Format::PlyBinaryBe => Body::read(&header, Binary::<true>::new(bytes, start)),
-        _ => Body::read(&header, Words::new(&bytes[start..], header.lines + 1)),
+        _ => read_text(&header, Words::new(&bytes[start..], header.lines + 1)),
     }?;
     body.into_parsed(&header, mark > 0)
+}
+
+/// Reads a text body as one run of numbers, wherever lines end. Where that
+/// does not come out even, the file may have one record a line with more
+/// numbers on it than the header declares.
+fn read_text(header: &Header, words: Words<'_>) -> Result<Body, ParseError> {
+    let as_one_run = Body::read(header, words.clone());
+    if as_one_run.as_ref().is_ok_and(|body| body.left == 0) {
+        return as_one_run;
+    }
+    Body::read(header, LineByLine::new(words))
+        .ok()
+        .filter(|body| body.left == 0)
+        .map_or(as_one_run, Ok)
 }
 
 /// Refuses, before the body is read, a header without what a surface needs.
@@ -91,7 +105,9 @@ struct Body {
     triangles: Vec<[u32; 3]>,
     vertex_count: u64,
     flat_faces: u64,
+    begins_with_flat_face: bool,
     left: u64,
+    surplus: bool,
 }
 
 impl Body {
@@ -103,7 +119,9 @@ impl Body {
             triangles: Vec::new(),
             vertex_count: header.element("vertex").map_or(0, |e| e.count),
             flat_faces: 0,
+            begins_with_flat_face: false,
             left: 0,
+            surplus: false,
         };
         let mut seen: Vec<&str> = Vec::new();
         for element in &header.elements {
@@ -119,6 +137,7 @@ impl Body {
             }
         }
         body.left = values.left();
+        body.surplus = values.had_surplus();
         Ok(body)
     }
 
@@ -166,6 +185,7 @@ impl Body {
                     }
                 }
             }
+            values.end_record();
             self.vertices.push(point);
             if let Some(colours) = &mut colours {
                 colours.push(colour);
@@ -225,6 +245,7 @@ impl Body {
                     }
                 }
             }
+            values.end_record();
             if strips {
                 self.push_strips(&corners)?;
             } else {
@@ -272,6 +293,7 @@ impl Body {
     fn push_polygon(&mut self, corners: &[Option<u32>]) -> Result<(), ParseError> {
         if corners.len() < 3 {
             self.flat_faces += 1;
+            self.begins_with_flat_face |= self.triangles.is_empty();
         }
         for pair in corners.get(1..).unwrap_or_default().windows(2) {
             if let (Some(a), Some(b), Some(c)) = (corners[0], pair[0], pair[1]) {
@@ -301,13 +323,34 @@ impl Body {
         Ok(())
     }
 
+    /// Whether a vertex count that is a little too large has made a vertex of
+    /// the first faces' bytes. Small whole numbers are tiny numbers when read
+    /// as floating point, and what is left of the last index, a zero, reads as
+    /// a face of no corners; after that everything fits again.
+    fn vertices_run_into_faces(&self, header: &Header) -> bool {
+        const TINY: f64 = 1e-30;
+        header.format != Format::PlyAscii
+            && self.begins_with_flat_face
+            && self.vertices.last().is_some_and(|last| {
+                last.coords.iter().any(|&c| c != 0.0) && last.coords.iter().all(|c| c.abs() < TINY)
+            })
+    }
+
     fn into_parsed(self, header: &Header, mark: bool) -> Result<Parsed, ParseError> {
+        if self.vertices_run_into_faces(header) {
+            return Err(ParseError::VertexCount {
+                declared: self.vertex_count,
+            });
+        }
         let mut warnings = Vec::new();
         if mark {
             warnings.push(ReadWarning::ByteOrderMark);
         }
         if self.left > 0 {
             warnings.push(ReadWarning::TrailingBytes { bytes: self.left });
+        }
+        if self.surplus {
+            warnings.push(ReadWarning::SurplusValues);
         }
         if self.flat_faces > 0 {
             warnings.push(ReadWarning::FacesWithoutArea {
@@ -360,6 +403,7 @@ fn skip_element(element: &Element, values: &mut impl Values) -> Result<(), Parse
             };
             values.skip(kind, length).map_err(ends)?;
         }
+        values.end_record();
     }
     Ok(())
 }

@@ -189,6 +189,8 @@ pub(super) fn parse_within(bytes: &[u8], size: u64) -> Result<Header, ParseError
                 owner.properties.push(property(words).map_err(wrong)?);
             }
             Some(b"end_header") => break,
+            // Some old exporters forgot the word `comment` before the first one.
+            Some(_) if header.elements.is_empty() => header.carries_text = true,
             Some(_) if !lines.holds(b"end_header") => {
                 return Err(wrong("there is no 'end_header' line"));
             }

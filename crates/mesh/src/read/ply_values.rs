@@ -2,7 +2,26 @@
 
 use super::error::{ParseError, Place};
 use super::ply_header::Scalar;
-use super::text::{Missing, Words, number};
+use super::text::{Words, number};
+
+/// Why there is no number.
+#[derive(Debug)]
+pub(super) enum Missing {
+    /// The text has ended.
+    End,
+    /// The word is none.
+    Wrong(ParseError),
+}
+
+impl Missing {
+    /// The error, given what the end of the text means here.
+    pub fn or_end(self, at_end: impl FnOnce() -> ParseError) -> ParseError {
+        match self {
+            Self::End => at_end(),
+            Self::Wrong(error) => error,
+        }
+    }
+}
 
 /// Numbers to be taken in the order in which they are stored.
 pub(super) trait Values {
@@ -17,6 +36,14 @@ pub(super) trait Values {
 
     /// Where the number taken last stands.
     fn place(&self) -> Place;
+
+    /// Marks the end of a record.
+    fn end_record(&mut self) {}
+
+    /// Whether there were numbers beyond those that the header declares.
+    fn had_surplus(&self) -> bool {
+        false
+    }
 
     /// The place to name for the vertex whose coordinate was taken last.
     fn place_of_vertex(&self, index: u64) -> Place {
@@ -127,15 +154,7 @@ impl<const BIG_ENDIAN: bool> Values for Binary<'_, BIG_ENDIAN> {
 impl Values for Words<'_> {
     fn next(&mut self, kind: Scalar) -> Result<f64, Missing> {
         let word = Words::next(self).ok_or(Missing::End)?;
-        let place = Words::place(self);
-        let value = number(word, place).map_err(Missing::Wrong)?;
-        if kind.is_whole() && value.fract() != 0.0 {
-            return Err(Missing::Wrong(ParseError::BadNumber {
-                place,
-                problem: "a number that should be whole is not",
-            }));
-        }
-        Ok(value)
+        value(word, kind, Words::place(self))
     }
 
     fn skip(&mut self, _: Scalar, count: u64) -> Result<(), Missing> {
@@ -158,4 +177,81 @@ impl Values for Words<'_> {
     fn left(&self) -> u64 {
         self.rest().trim_ascii().len() as u64
     }
+}
+
+/// Numbers of a text body of one record a line, whatever stands on the line
+/// after the record's own numbers.
+pub(super) struct LineByLine<'a> {
+    words: Words<'a>,
+    between_records: bool,
+    surplus: bool,
+}
+
+impl<'a> LineByLine<'a> {
+    /// Numbers of these words.
+    pub fn new(words: Words<'a>) -> Self {
+        Self {
+            words,
+            between_records: true,
+            surplus: false,
+        }
+    }
+
+    fn word(&mut self) -> Result<&'a [u8], Missing> {
+        let word = if self.between_records {
+            self.words.next()
+        } else {
+            self.words.next_on_line()
+        };
+        self.between_records = false;
+        word.ok_or(Missing::End)
+    }
+}
+
+impl Values for LineByLine<'_> {
+    fn next(&mut self, kind: Scalar) -> Result<f64, Missing> {
+        let word = self.word()?;
+        value(word, kind, self.words.place())
+    }
+
+    fn skip(&mut self, _: Scalar, count: u64) -> Result<(), Missing> {
+        (0..count).try_for_each(|_| self.word().map(|_| ()))
+    }
+
+    fn room(&self, kind: Scalar) -> u64 {
+        self.words.room(kind)
+    }
+
+    fn place(&self) -> Place {
+        self.words.place()
+    }
+
+    fn end_record(&mut self) {
+        self.surplus |= !self.between_records && self.words.skip_line();
+        self.between_records = true;
+    }
+
+    fn had_surplus(&self) -> bool {
+        self.surplus
+    }
+
+    fn place_of_vertex(&self, _: u64) -> Place {
+        self.words.place()
+    }
+
+    fn left(&self) -> u64 {
+        self.words.left()
+    }
+}
+
+/// A word as a number stored as `kind`.
+fn value(word: &[u8], kind: Scalar, place: Place) -> Result<f64, Missing> {
+    let value = number(word, place).map_err(Missing::Wrong)?;
+    if kind.is_whole() && value.fract() != 0.0 {
+        return Err(Missing::Wrong(ParseError::BadNumber {
+            place,
+            problem: "a number that should be whole is not",
+        }));
+    }
+    Ok(value)
 }

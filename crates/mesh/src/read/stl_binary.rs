@@ -105,6 +105,11 @@ fn count(bytes: &[u8], warnings: &mut Vec<ReadWarning>) -> Result<u64, ParseErro
             held,
         });
     }
+    if declared == 0 && held > 0 {
+        return Err(ParseError::NotCounted {
+            bytes: (bytes.len() - HEADER) as u64,
+        });
+    }
     let trailing = bytes.len() as u64 - size_for(declared);
     if trailing > 0 {
         let rest = &bytes[size_for(declared) as usize..];

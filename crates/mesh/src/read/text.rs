@@ -63,12 +63,6 @@ impl<'a> Words<'a> {
         rest[..length].iter().any(|&b| !is_space(b))
     }
 
-    /// The next number.
-    pub fn number(&mut self) -> Result<f64, Missing> {
-        let word = self.next().ok_or(Missing::End)?;
-        number(word, self.place()).map_err(Missing::Wrong)
-    }
-
     fn word(&mut self) -> &'a [u8] {
         let rest = self.rest();
         let length = rest.iter().position(|&b| is_space(b)).unwrap_or(rest.len());
@@ -82,25 +76,6 @@ impl<'a> Words<'a> {
             self.line += 1;
         }
         self.at += 1;
-    }
-}
-
-/// Why there is no number.
-#[derive(Debug)]
-pub(super) enum Missing {
-    /// The text has ended.
-    End,
-    /// The word is none.
-    Wrong(ParseError),
-}
-
-impl Missing {
-    /// The error, given what the end of the text means here.
-    pub fn or_end(self, at_end: impl FnOnce() -> ParseError) -> ParseError {
-        match self {
-            Self::End => at_end(),
-            Self::Wrong(error) => error,
-        }
     }
 }
 
