@@ -1,0 +1,171 @@
+//! Flanges along the arch: how high the border stands, where frena notch it,
+//! and how far material laps over the tray.
+
+use crate::mouth::{BASE_Z, Flange};
+use crate::profile::Wall;
+use crate::shaping::{bell, rise};
+use crate::stations::{Stations, Wave, arc_lengths, eroded};
+use rand::{Rng, RngExt};
+
+/// A notch that a frenum leaves in a border.
+#[derive(Debug, Clone, Copy)]
+pub struct Notch {
+    /// Arc length of its middle, mm.
+    pub along: f64,
+    /// Depth, mm.
+    pub depth: f64,
+    /// Standard width, mm.
+    pub width: f64,
+}
+
+/// A flange from front to back on both sides.
+#[derive(Debug, Clone)]
+pub struct Border {
+    /// Heights of the border: at the front, in the middle, toward the back and
+    /// at the very end, for each side of x.
+    pub heights: [[f64; 4]; 2],
+    /// Where along the arch the middle is half reached and where the back is, mm.
+    pub turns: [f64; 2],
+    /// Notches.
+    pub notches: Vec<Notch>,
+    /// Radii of the roll: at the front and toward the back, mm.
+    pub rolls: [f64; 2],
+    /// Radius at the base, mm.
+    pub base_radius: f64,
+    /// Wave of the height.
+    pub height_wave: Wave,
+    /// Wave of place and thickness.
+    pub side_wave: Wave,
+}
+
+/// The notched border stands at least this high, mm.
+const LEAST_HEIGHT_MM: f64 = 4.2;
+/// The flange's middle lies this much nearer to the tissue than the tray's wall, mm.
+const INSET_MM: f64 = 0.8;
+
+impl Border {
+    /// Height of the border at an arc length; `end` is where the material ends.
+    fn height(&self, along: f64, end: f64) -> f64 {
+        let [front, middle, back, last] = self.heights[usize::from(along >= 0.0)];
+        let other = self.heights[usize::from(along < 0.0)][0];
+        let reach = along.abs();
+        // Both sides meet smoothly in the midline.
+        let front = front + 0.5 * (other - front) * (1.0 - rise(reach, 0.0, 10.0));
+        let [first, second] = self.turns;
+        let mut height = front + (middle - front) * rise(reach, first - 7.0, first + 7.0);
+        height += (back - middle) * rise(reach, second - 8.0, second + 6.0);
+        height += 0.35 * self.height_wave.at(along);
+        let dip: f64 = self
+            .notches
+            .iter()
+            .map(|n| n.depth * bell((along - n.along) / n.width))
+            .sum();
+        let notched = soft_floor(height - dip, LEAST_HEIGHT_MM);
+        notched + (last - notched) * rise(reach, end - 9.0, end - 0.5)
+    }
+
+    /// The flange along the arch, and the height of the tray wall's edge that
+    /// stays `overlap` mm below the border. `sense` is +1 for the outer wall
+    /// and -1 for an inner one.
+    pub fn stations(
+        &self,
+        wall: &Wall,
+        sense: f64,
+        overlap: f64,
+        end: f64,
+        overflow: &Overflow,
+    ) -> (Stations<Flange>, Stations<f64>) {
+        let heights = Stations::new(end, |along| self.height(along, end));
+        let low = eroded(&heights, 2.5);
+        let edge = Stations::new(end, |along| low.at(along) - overlap);
+        let flange = Stations::new(end, |along| {
+            let border_z = heights.at(along);
+            let share = rise(along.abs(), self.turns[0] - 8.0, self.turns[0] + 8.0);
+            let wave = self.side_wave.at(along);
+            let roll = self.rolls[0] + (self.rolls[1] - self.rolls[0]) * share + 0.12 * wave;
+            let middle =
+                |z: f64, swing: f64| wall.at_height(z)[0] - sense * (INSET_MM - swing * wave);
+            Flange {
+                border_z,
+                border_out: middle(border_z, 0.3),
+                roll: roll.clamp(0.85, 2.4),
+                base_out: middle(BASE_Z, -0.15),
+                base_radius: self.base_radius + 0.2 * wave,
+                overflow_z: soft_floor(edge.at(along) - overflow.reach(along), wall.foot() - 0.8),
+                overflow: overflow.thickness,
+            }
+        });
+        (flange, edge)
+    }
+}
+
+/// Like the greater of both, without a corner.
+fn soft_floor(value: f64, least: f64) -> f64 {
+    let over = value - least;
+    least + 0.5 * (over + over.hypot(0.6))
+}
+
+/// How far, in tongues, material laps down over a wall's outer face.
+#[derive(Debug, Clone)]
+pub struct Overflow {
+    /// Thickness, mm.
+    pub thickness: f64,
+    least: f64,
+    tongues: Vec<Notch>,
+}
+
+impl Overflow {
+    /// Random overflow; `amount` 1 is usual, more covers more of the tray.
+    pub fn random(rng: &mut impl Rng, amount: f64, end: f64) -> Self {
+        let count = rng.random_range(9..15);
+        let tongues = (0..count)
+            .map(|_| Notch {
+                along: rng.random_range(-end..end),
+                depth: amount * rng.random_range(0.8..4.0),
+                width: rng.random_range(1.5..4.5),
+            })
+            .collect();
+        Self {
+            thickness: rng.random_range(0.4..1.1),
+            least: amount * rng.random_range(0.6..1.6),
+            tongues,
+        }
+    }
+
+    fn reach(&self, along: f64) -> f64 {
+        self.least
+            + self
+                .tongues
+                .iter()
+                .map(|t| t.depth * bell((along - t.along) / t.width))
+                .sum::<f64>()
+    }
+}
+
+/// A height along the arch freed from tilt: what is left has a level mean plane.
+pub fn levelled(
+    end: f64,
+    height: impl Fn(f64) -> f64,
+    plan: impl Fn(f64) -> [f64; 2],
+) -> Stations<f64> {
+    let samples: Vec<_> = arc_lengths(end).map(|s| (plan(s), height(s))).collect();
+    let count = samples.len() as f64;
+    let mean = |f: &dyn Fn(&([f64; 2], f64)) -> f64| samples.iter().map(f).sum::<f64>() / count;
+    let (mx, my, mz) = (mean(&|s| s.0[0]), mean(&|s| s.0[1]), mean(&|s| s.1));
+    let moment = |f: &dyn Fn([f64; 3]) -> f64| mean(&|s| f([s.0[0] - mx, s.0[1] - my, s.1 - mz]));
+    let (xx, yy, xy) = (
+        moment(&|d| d[0] * d[0]),
+        moment(&|d| d[1] * d[1]),
+        moment(&|d| d[0] * d[1]),
+    );
+    let (xz, yz) = (moment(&|d| d[0] * d[2]), moment(&|d| d[1] * d[2]));
+    let determinant = xx * yy - xy * xy;
+    let (gx, gy) = (
+        (xz * yy - yz * xy) / determinant,
+        (yz * xx - xz * xy) / determinant,
+    );
+    Stations::new(end, |s| {
+        let [x, y] = plan(s);
+        height(s) - mz - gx * (x - mx) - gy * (y - my)
+    })
+}

@@ -1,0 +1,64 @@
+//! What both arches' random designs share.
+
+use crate::arch_curve::ArchCurve;
+use crate::mouth::Mouth;
+use crate::tray::{Handle, Tray};
+use nalgebra::Point2;
+use rand::{Rng, RngExt};
+
+/// A mouth and a tray that fits it.
+#[derive(Debug, Clone)]
+pub struct Design {
+    /// The tissue's side.
+    pub mouth: Mouth,
+    /// The tray.
+    pub tray: Tray,
+    /// Over how many mm of height overflow thins out.
+    pub overflow_ramp: f64,
+    /// Where the incisive papilla is, in plan.
+    pub papilla: Option<Point2<f64>>,
+}
+
+/// Random amounts that several parts use.
+pub struct Scatter;
+
+impl Scatter {
+    /// An even spread around 0.
+    pub fn around(rng: &mut impl Rng, reach: f64) -> f64 {
+        rng.random_range(-reach..reach)
+    }
+
+    /// Blunt in some impressions, feathered in others.
+    pub fn overflow_ramp(rng: &mut impl Rng) -> f64 {
+        rng.random_range(0.6..2.5)
+    }
+}
+
+/// A front that bends more tightly than this would cross the inner wall.
+const LEAST_FRONT_RADIUS_MM: f64 = 15.8;
+
+/// A random plan with half width and depth in the given ranges.
+pub fn arch_curve(rng: &mut impl Rng, half_width: [f64; 2], depth: [f64; 2]) -> ArchCurve {
+    let half_width = rng.random_range(half_width[0]..half_width[1]);
+    let squareness = rng.random_range(-0.03..0.14);
+    let widened = half_width * (1.0 + squareness);
+    let deepest = widened * widened / LEAST_FRONT_RADIUS_MM;
+    let depth = rng.random_range(depth[0]..depth[1]).min(deepest);
+    ArchCurve::new(half_width, depth, squareness)
+}
+
+/// A stepped handle for a tray whose front wall and floor are given, mm.
+pub fn handle(rng: &mut impl Rng, front: f64, floor: f64) -> Handle {
+    let drop = rng.random_range(4.0..7.0);
+    let length = rng.random_range(18.0..24.0);
+    Handle {
+        middle: [
+            [front - 2.5, floor + 1.2],
+            [front + 4.0, floor + 0.4],
+            [front + 6.0, floor - drop],
+            [front + 6.0 + length, floor - drop],
+        ],
+        width: rng.random_range(13.0..18.0),
+        thickness: rng.random_range(2.2..2.8),
+    }
+}

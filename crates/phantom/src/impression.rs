@@ -1,0 +1,186 @@
+//! The impression as one solid: tray and material, with planted spots.
+
+use crate::mesher::Solid;
+use crate::mouth::{Arch, BASE_Z, Flange, Mouth, Section};
+use crate::shaping::{common, joined, tapered_capsule};
+use crate::spots::Spot;
+use crate::tray::{Tray, TrayColumn};
+use nalgebra::Point3;
+
+/// Material that covers the tray everywhere on the tissue's side, mm.
+pub const LEAST_COVER_MM: f64 = 1.5;
+/// How far across a ridge's bottom rises from its middle, at most, mm.
+const BOWL_MM: f64 = 1.6;
+const BOWL_RADIUS_MM: f64 = 8.0;
+
+/// Tray and material.
+#[derive(Debug, Clone)]
+pub struct Impression {
+    /// The tray.
+    pub tray: Tray,
+    /// The tissue's side.
+    pub mouth: Mouth,
+    /// Planted thin places.
+    pub spots: Vec<Spot>,
+    /// Over how many mm of height overflow thins out.
+    pub overflow_ramp: f64,
+}
+
+/// What does not change along z at a point of the plan.
+#[derive(Debug, Clone)]
+pub struct ImpressionColumn {
+    tray: TrayColumn,
+    section: Section,
+    plan: [f64; 2],
+    relief: f64,
+    floor: f64,
+    floor_slope: f64,
+    dome: f64,
+    slope: [f64; 2],
+    back: f64,
+    spots: u64,
+}
+
+/// How far a point lies outside (or, below 0, inside) the two parts, mm.
+#[derive(Debug, Clone, Copy)]
+pub struct Parts {
+    /// Of the tray.
+    pub tray: f64,
+    /// Of the material.
+    pub material: f64,
+}
+
+impl Impression {
+    /// Both parts at a point.
+    #[must_use]
+    pub fn parts(&self, c: &ImpressionColumn, z: f64) -> Parts {
+        let tray = self.tray.distance(&c.tray, z);
+        let lifted = z - c.relief;
+        let out = c.tray.place.out;
+        let mut floor = (lifted - c.floor) * c.floor_slope;
+        // Under the trough only: the floor of a raised end must not spread
+        // beyond the flanges.
+        floor = common(floor, out - c.section.outer.border_out, 1.0);
+        if self.mouth.kind == Arch::Mandibular {
+            floor = common(floor, c.section.inner.border_out - out, 1.0);
+        }
+        let inner = match self.mouth.kind {
+            Arch::Maxillary => {
+                let slope = (out + c.section.slope_out) * c.slope[0] + lifted * c.slope[1];
+                common(slope, lifted - c.dome, 3.0)
+            }
+            Arch::Mandibular => flange([out, z], &c.section.inner),
+        };
+        let mut material = joined(floor, inner, 2.5);
+        material = joined(material, flange([out, z], &c.section.outer), 2.5);
+        material = joined(material, tray.surface - LEAST_COVER_MM, 0.4);
+        let behind = c.tray.behind.max(0.0);
+        let limit = tray.outer_face - self.overflow(c, z) + 0.35 * behind;
+        material = common(material, limit, 0.4);
+        material = common(material, c.back, 2.4);
+        if c.spots != 0 {
+            let p = Point3::new(c.plan[0], c.plan[1], z);
+            for (i, spot) in self.spots.iter().enumerate() {
+                if c.spots & (1 << i) != 0 {
+                    material = common(material, tray.surface - spot.cover(&p), 0.4);
+                }
+            }
+        }
+        Parts {
+            tray: tray.surface,
+            material,
+        }
+    }
+
+    /// Lowest and highest corner of a box around everything, mm.
+    #[must_use]
+    pub fn bounds(&self) -> (Point3<f64>, Point3<f64>) {
+        let arch = self.tray.arch();
+        let flange = |s: &Section| s.outer.border_z.max(s.inner.border_z);
+        let border = self
+            .mouth
+            .sections
+            .iter()
+            .map(|(_, s)| flange(s))
+            .fold(0.0, f64::max);
+        let palate = self.mouth.palate.map_or(0.0, |p| p.vault);
+        let (lowest, front) = self.tray.low_and_front();
+        let aside = arch.half_width() * 1.12 + 14.0;
+        (
+            Point3::new(-aside, -self.mouth.limb_length - 7.0, lowest - 0.5),
+            Point3::new(aside, front + 1.5, border.max(palate) + 1.5),
+        )
+    }
+
+    /// How far material may stand out from the tray's outer face, mm; below 0
+    /// where it ends inside the shell, out of sight.
+    fn overflow(&self, c: &ImpressionColumn, z: f64) -> f64 {
+        let (flange, top) = if c.tray.place.out > 0.0 {
+            (&c.section.outer, c.tray.tops[0])
+        } else {
+            (&c.section.inner, c.tray.tops[1])
+        };
+        if flange.overflow <= 0.0 {
+            return -0.5 * self.tray.thickness();
+        }
+        let share = ((z - flange.overflow_z) / self.overflow_ramp).clamp(-1.0, 1.0);
+        let hidden = 0.5 * self.tray.thickness();
+        let size = if share < 0.0 { hidden } else { flange.overflow };
+        size * share + 2.0 * (z - (top - 0.8)).max(0.0)
+    }
+}
+
+fn flange(p: [f64; 2], f: &Flange) -> f64 {
+    tapered_capsule(
+        p,
+        [f.border_out, f.border_z - f.roll, f.roll],
+        [f.base_out, BASE_Z, f.base_radius],
+    )
+}
+
+impl Solid for Impression {
+    type Column = ImpressionColumn;
+
+    fn column(&self, x: f64, y: f64) -> ImpressionColumn {
+        let tray = self.tray.column(x, y);
+        let section = self.mouth.sections.at(tray.place.along);
+        let aside = tray.place.out - section.crest_out;
+        let bend = aside * aside / (2.0 * BOWL_RADIUS_MM * BOWL_MM);
+        let slope = aside / BOWL_RADIUS_MM / ((1.0 + bend) * (1.0 + bend));
+        let near = tray.place.out.abs() < 20.0 || self.mouth.palate.is_some();
+        ImpressionColumn {
+            plan: [x, y],
+            relief: if near { self.mouth.relief(x, y) } else { 0.0 },
+            floor: section.crest_z + BOWL_MM * bend / (1.0 + bend),
+            floor_slope: 1.0 / (1.0 + slope * slope).sqrt(),
+            dome: self.mouth.palate.map_or(0.0, |p| p.height(x, y)),
+            slope: section.slope_angle.sin_cos().into(),
+            back: self.mouth.back(x) - y,
+            spots: self
+                .spots
+                .iter()
+                .enumerate()
+                .filter(|(_, spot)| spot.touches_column(x, y))
+                .fold(0, |bits, (i, _)| bits | 1 << i),
+            tray,
+            section,
+        }
+    }
+
+    fn value(&self, column: &ImpressionColumn, z: f64) -> f64 {
+        let parts = self.parts(column, z);
+        parts.tray.min(parts.material)
+    }
+}
+
+impl Solid for Tray {
+    type Column = TrayColumn;
+
+    fn column(&self, x: f64, y: f64) -> TrayColumn {
+        Tray::column(self, x, y)
+    }
+
+    fn value(&self, column: &TrayColumn, z: f64) -> f64 {
+        self.distance(column, z).surface
+    }
+}

@@ -1,0 +1,232 @@
+//! Random maxillary mouths and trays that fit them.
+
+use crate::arch_curve::ArchCurve;
+use crate::border::{Border, Notch, Overflow, levelled};
+use crate::design::{Design, Scatter, arch_curve, handle};
+use crate::mouth::{Arch, Features, Flange, Mouth, Palate, Relief, Section};
+use crate::profile::Profile;
+use crate::shaping::bell;
+use crate::stations::{Stations, Wave};
+use crate::tray::{Tray, TrayParts};
+use nalgebra::Point2;
+use rand::{Rng, RngExt};
+
+/// Where the outer wall of the tray stands, from the arch curve, mm.
+const WALL_OUT_MM: f64 = 9.0;
+/// Least cover that the tray's fit aims at over the palate, mm.
+const PALATE_COVER_MM: f64 = 1.9;
+
+/// A random mouth with its tray.
+pub fn random(rng: &mut impl Rng, overflow: f64, with_handle: bool) -> Design {
+    let thickness = rng.random_range(1.8..2.5);
+    let arch = arch_curve(rng, [22.8, 25.8], [29.0, 36.0]);
+    let limb_length = rng.random_range(8.0..13.0);
+    let extension = [rng.random_range(3.5..4.4), rng.random_range(0.1..0.5)];
+    let end = arch.curved_length() + limb_length + extension[0];
+
+    let palate = random_palate(rng, &arch);
+    let edge_of_dome = palate.vault - palate.fall_aside;
+    let slope_angle = edge_of_dome.atan2(rng.random_range(7.6..8.6));
+    let slope_out = rng.random_range(3.3..4.0);
+    let notch = rng.random_range(3.0..4.2);
+    let notch_at = [0, 1].map(|_| end - rng.random_range(1.0..1.8));
+    let waves: [Wave; 3] = [90.0, 60.0, 50.0].map(|period| Wave::random(rng, period));
+
+    let crest_size = rng.random_range(0.2..0.5);
+    let crest_out = |along: f64| 0.25 * waves[1].at(along);
+    let level = levelled(
+        end,
+        |s| crest_size * waves[0].at(s),
+        |s| {
+            let p = arch.point(crate::arch_curve::ArchPlace {
+                along: s,
+                out: crest_out(s),
+            });
+            [p.x, p.y]
+        },
+    );
+    let crest_z = |along: f64| {
+        let at = notch_at[usize::from(along >= 0.0)];
+        level.at(along) + notch * bell((along.abs() - at) / 2.3)
+    };
+
+    let floor = lowest(&level) - rng.random_range(2.1..2.9) - thickness / 2.0;
+    let plate = lowest_dome(&palate, &arch, limb_length) - PALATE_COVER_MM - thickness / 2.0;
+    let profile = profile(floor, plate, slope_out, slope_angle, thickness);
+
+    let border = random_border(rng, notch);
+    let overflow = Overflow::random(rng, overflow, end);
+    let overlap = rng.random_range(3.0..3.7) + thickness / 2.0 - 1.0;
+    let (outer, outer_top) = border.stations(profile.outer(), 1.0, overlap, end, &overflow);
+    let sections = Stations::new(end, |along| Section {
+        crest_z: crest_z(along),
+        crest_out: crest_out(along),
+        outer: outer.at(along),
+        inner: Flange::default(),
+        slope_out: slope_out + 0.25 * waves[1].at(along),
+        slope_angle: slope_angle + 0.03 * waves[2].at(along),
+    });
+    let features = Features {
+        labial_frenum: border.notches[0].along,
+        buccal_frena: [border.notches[1].along, border.notches[2].along],
+        lingual_frenum: 0.0,
+        posterior: [-notch_at[0], notch_at[1]],
+    };
+    let handle = with_handle.then(|| handle(rng, arch.depth() + WALL_OUT_MM, floor));
+    let mut mouth = Mouth {
+        kind: Arch::Maxillary,
+        arch: arch.clone(),
+        limb_length,
+        extension,
+        sections,
+        palate: Some(palate),
+        reliefs: Vec::new(),
+        features,
+    };
+    let (reliefs, papilla) = random_reliefs(rng, &mouth, slope_out);
+    mouth.reliefs = reliefs;
+    let inner_top = Stations::new(end, |_| 0.0);
+    let tray = Tray::new(TrayParts {
+        arch,
+        profile,
+        thickness,
+        limb_length,
+        outer_top,
+        inner_top,
+        handle,
+    });
+    Design {
+        mouth,
+        tray,
+        overflow_ramp: Scatter::overflow_ramp(rng),
+        papilla: Some(papilla),
+    }
+}
+
+fn random_palate(rng: &mut impl Rng, arch: &ArchCurve) -> Palate {
+    Palate {
+        vault: rng.random_range(6.5..13.5),
+        top_y: rng.random_range(-0.1..0.1) * arch.depth(),
+        fall_aside: rng.random_range(1.1..2.0),
+        fall_along: rng.random_range(0.7..1.3),
+    }
+}
+
+fn lowest(level: &Stations<f64>) -> f64 {
+    level.iter().map(|(_, &z)| z).fold(f64::INFINITY, f64::min)
+}
+
+/// Least height of the dome over the part of the tray that is a level plate.
+fn lowest_dome(palate: &Palate, arch: &ArchCurve, limb_length: f64) -> f64 {
+    let aside = arch.half_width() - 12.0;
+    let along = [arch.depth() - 13.0, -limb_length];
+    along
+        .map(|y| palate.height(0.0, y))
+        .into_iter()
+        .fold(palate.height(aside, palate.top_y), f64::min)
+}
+
+fn profile(floor: f64, plate: f64, slope_out: f64, slope_angle: f64, thickness: f64) -> Profile {
+    let (sin, cos) = slope_angle.sin_cos();
+    let away = 2.2 + thickness / 2.0;
+    let foot = [-slope_out - away * sin, -away * cos];
+    let on_slope = |z: f64| [foot[0] - (z - foot[1]) * cos / sin, z];
+    let flare = 0.09;
+    let wall = |z: f64| [WALL_OUT_MM + flare * z, z];
+    let corners = [
+        wall(30.0),
+        wall(floor),
+        on_slope(floor),
+        on_slope(plate),
+        [-80.0, plate],
+    ];
+    Profile::rounded(&corners, &[2.6, 3.0, 4.0], false)
+}
+
+fn random_border(rng: &mut impl Rng, notch: f64) -> Border {
+    let front = rng.random_range(7.5..11.0);
+    let middle = rng.random_range(7.0..10.0);
+    let heights = [0, 1].map(|_| {
+        let middle = middle + rng.random_range(-0.6..0.6);
+        [
+            front + rng.random_range(-0.4..0.4),
+            middle,
+            middle + rng.random_range(0.2..1.6),
+            notch + rng.random_range(0.9..1.4),
+        ]
+    });
+    let buccal = rng.random_range(23.0..27.0);
+    let notch_beside = |rng: &mut _, side: f64| Notch {
+        along: side * (buccal + Scatter::around(rng, 1.2)),
+        depth: 2.8 + Scatter::around(rng, 0.8),
+        width: 2.6 + Scatter::around(rng, 0.4),
+    };
+    let labial = Notch {
+        along: Scatter::around(rng, 0.9),
+        depth: 3.6 + Scatter::around(rng, 0.8),
+        width: 1.35 + Scatter::around(rng, 0.2),
+    };
+    Border {
+        heights,
+        turns: [18.0, 36.0],
+        notches: vec![labial, notch_beside(rng, -1.0), notch_beside(rng, 1.0)],
+        rolls: [rng.random_range(1.1..1.7), rng.random_range(1.4..2.1)],
+        base_radius: rng.random_range(3.1..3.8),
+        height_wave: Wave::random(rng, 40.0),
+        side_wave: Wave::random(rng, 45.0),
+    }
+}
+
+/// Papilla, rugae, raphe, foveae and tuberosities; also where the papilla is.
+fn random_reliefs(rng: &mut impl Rng, mouth: &Mouth, slope_out: f64) -> (Vec<Relief>, Point2<f64>) {
+    let papilla = mouth.plan(
+        Scatter::around(rng, 0.5),
+        -slope_out - rng.random_range(1.0..1.8),
+    );
+    let mut reliefs = vec![Relief::Bell {
+        at: papilla,
+        widths: [rng.random_range(1.1..1.5), rng.random_range(1.6..2.2)],
+        height: -rng.random_range(0.45..0.9),
+    }];
+    let back = mouth.back(0.0);
+    reliefs.push(Relief::Midline {
+        span: [back + 6.0, papilla.y - 3.0],
+        width: rng.random_range(0.7..1.1),
+        height: -rng.random_range(0.12..0.3),
+    });
+    for side in [-1.0, 1.0] {
+        let mut y = papilla.y - rng.random_range(2.5..4.0);
+        for _ in 0..rng.random_range(3..5) {
+            reliefs.push(Relief::Fold {
+                side,
+                from: [y, rng.random_range(-0.1..0.25)],
+                span: [rng.random_range(1.5..2.5), rng.random_range(8.0..12.0)],
+                width: rng.random_range(0.6..0.85),
+                height: -rng.random_range(0.3..0.5),
+            });
+            y -= rng.random_range(2.8..4.0);
+        }
+        // The tuberosity: a wider and a little deeper end of the trough.
+        let [left, right] = mouth.features.posterior;
+        let notch = if side < 0.0 { left } else { right };
+        reliefs.push(Relief::Pad {
+            at: mouth.plan(notch - side * 10.0, 0.3),
+            half_axes: [5.0, 6.5],
+            height: -rng.random_range(0.3..0.6),
+        });
+    }
+    // Foveae cannot be found in one mouth of five.
+    if rng.random_range(0.0..1.0) > 0.2 {
+        for side in [-1.0, 1.0] {
+            reliefs.push(Relief::Bell {
+                at: Point2::new(
+                    side * rng.random_range(1.4..2.2),
+                    back + rng.random_range(4.0..5.0),
+                ),
+                widths: [0.55, 0.55],
+                height: rng.random_range(0.25..0.45),
+            });
+        }
+    }
+    (reliefs, papilla)
+}

@@ -1,0 +1,129 @@
+//! What a phantom is to be like.
+
+use crate::mouth::Arch;
+use nalgebra::Isometry3;
+
+/// What a phantom is to be like. The same options give the same phantom.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Options {
+    /// Which jaw.
+    pub arch: Arch,
+    /// Chooses the mouth, the tray and everything else that is left to chance.
+    pub seed: u64,
+    /// Wanted median edge length of the impression, mm.
+    pub edge_mm: f64,
+    /// Wanted median edge length of the tray scan, mm.
+    pub tray_edge_mm: f64,
+    /// Where the impression lies in scan coordinates.
+    pub pose: Pose,
+    /// Where the tray lies in its own scan's coordinates.
+    pub tray_pose: Pose,
+    /// What the scanner saw of the impression.
+    pub sides: Sides,
+    /// Standard deviation of Gaussian noise along the normal on both scans, mm.
+    pub noise_sd_mm: f64,
+    /// Whether the impression's scan has colour.
+    pub colour: bool,
+    /// Whether the tray has a handle.
+    pub handle: bool,
+    /// How much material laps over the tray's outer face; 1 is usual.
+    pub overflow: f64,
+    /// Planted thin and bare places.
+    pub spots: Vec<PlantedSpot>,
+}
+
+impl Default for Options {
+    fn default() -> Self {
+        Self {
+            arch: Arch::Maxillary,
+            seed: 0,
+            edge_mm: 0.5,
+            tray_edge_mm: 0.5,
+            pose: Pose::Random,
+            tray_pose: Pose::Random,
+            sides: Sides::Both,
+            noise_sd_mm: 0.0,
+            colour: false,
+            handle: true,
+            overflow: 1.0,
+            spots: Vec::new(),
+        }
+    }
+}
+
+/// Where a scan lies.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Pose {
+    /// As made: z along the seating axis, y to the front.
+    AsMade,
+    /// Anywhere, chosen by the seed.
+    Random,
+    /// Moved by this motion from where it was made.
+    Given(Isometry3<f64>),
+}
+
+/// What a scanner saw.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Sides {
+    /// All of it: a closed surface.
+    Both,
+    /// What is seen from the tissue's side, and a little beyond the border.
+    Tissue,
+}
+
+/// A thin or bare place to plant.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PlantedSpot {
+    /// Where.
+    pub place: Place,
+    /// What.
+    pub kind: SpotKind,
+}
+
+/// A place of the tissue surface.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Place {
+    /// In a section across the arch. `station` runs from -1 at the tray's end
+    /// on the patient's right over 0 in front to 1 on the left.
+    Arch {
+        /// Share of the half arch.
+        station: f64,
+        /// Where in the section.
+        across: Across,
+    },
+    /// On the palate of a maxilla.
+    Palate {
+        /// From the midline toward the patient's right, mm.
+        right_mm: f64,
+        /// Before the ends of the curved part of the arch, mm.
+        anterior_mm: f64,
+    },
+}
+
+/// Where in a section across the arch.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Across {
+    /// The bottom of the trough.
+    Crest,
+    /// The tissue face of the labial or buccal flange.
+    OuterSlope,
+    /// The palatal slope or the tissue face of the lingual flange.
+    InnerSlope,
+}
+
+/// How bare a planted spot is.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum SpotKind {
+    /// The tray shows; about this much surface has a cover of at most 0.2 mm.
+    ShowThrough {
+        /// Wanted area, mm².
+        area_mm2: f64,
+    },
+    /// Material is thin but covers the tray.
+    Thin {
+        /// Least cover, mm.
+        least_mm: f64,
+        /// About this much surface has a cover below 1 mm.
+        area_mm2: f64,
+    },
+}

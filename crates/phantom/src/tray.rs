@@ -1,0 +1,308 @@
+//! The stock tray: a profile swept along the arch, as thick as twice its half
+//! thickness, cut at the back and at the top of its walls.
+//!
+//! The distance to it is exact. A plan curve's signed distance changes by at
+//! most one millimetre a millimetre, so nothing of a swept profile is nearer
+//! than the profile in a point's own section; past the ends of the limbs the
+//! two distances add like the sides of a right angle. Only a wall's top edge,
+//! whose height varies along the arch, needs a search along its curve.
+
+use crate::arch_curve::{ArchCurve, ArchPlace};
+use crate::profile::{Profile, ProfileDistance};
+use crate::stations::Stations;
+use nalgebra::{Point3, Vector3};
+
+const EDGE_STEP_MM: f64 = 0.1;
+/// How far along the arch the nearest point of an edge may lie.
+const EDGE_SEARCH_MM: f64 = 8.0;
+/// The search along an edge matters to the tray's own shape only this near to it.
+const EDGE_NEAR_MM: f64 = 2.5;
+
+/// A stock tray. Lengths in mm, in the phantom's own frame.
+#[derive(Debug, Clone)]
+pub struct Tray {
+    arch: ArchCurve,
+    profile: Profile,
+    half_thickness: f64,
+    limb_length: f64,
+    outer_top: Stations<f64>,
+    inner_top: Stations<f64>,
+    outer_edge: Edge,
+    inner_edge: Option<Edge>,
+    handle: Option<Handle>,
+}
+
+/// What the distances above one point of the plan have in common.
+#[derive(Debug, Clone, Copy)]
+pub struct TrayColumn {
+    /// Place along the arch.
+    pub place: ArchPlace,
+    /// How far behind the ends of the limbs, mm; negative before them.
+    pub behind: f64,
+    /// Heights of the outer and inner wall's middle at its top.
+    pub tops: [f64; 2],
+    plan: [f64; 2],
+    near_edge: [bool; 2],
+}
+
+/// Distances of a point to the tray.
+#[derive(Debug, Clone, Copy)]
+pub struct TrayDistance {
+    /// To the tray's surface, negative inside, mm.
+    pub surface: f64,
+    /// To the outer face of the tray with endless walls; negative on the
+    /// tissue's side of that face, mm.
+    pub outer_face: f64,
+}
+
+/// What a tray is made from.
+#[derive(Debug, Clone)]
+pub struct TrayParts {
+    /// Plan of the channel.
+    pub arch: ArchCurve,
+    /// Middle of the shell across the arch.
+    pub profile: Profile,
+    /// Thickness of the shell, mm.
+    pub thickness: f64,
+    /// Length of the straight limbs, mm.
+    pub limb_length: f64,
+    /// Height of the middle of the outer wall's edge along the arch.
+    pub outer_top: Stations<f64>,
+    /// The same of the inner wall, where the profile has one.
+    pub inner_top: Stations<f64>,
+    /// Handle at the front.
+    pub handle: Option<Handle>,
+}
+
+impl Tray {
+    /// A tray from its parts.
+    #[must_use]
+    pub fn new(parts: TrayParts) -> Self {
+        let TrayParts {
+            arch,
+            profile,
+            thickness,
+            limb_length,
+            outer_top,
+            inner_top,
+            handle,
+        } = parts;
+        let reach = arch.curved_length() + limb_length;
+        let edge = |wall: &crate::profile::Wall, top: &Stations<f64>| {
+            Edge::new(reach, |along| {
+                let [out, z] = wall.at_height(top.at(along));
+                let plan = arch.point(ArchPlace { along, out });
+                Point3::new(plan.x, plan.y, z)
+            })
+        };
+        let outer_edge = edge(profile.outer(), &outer_top);
+        let inner_edge = profile.inner().map(|wall| edge(wall, &inner_top));
+        Self {
+            arch,
+            profile,
+            half_thickness: thickness / 2.0,
+            limb_length,
+            outer_top,
+            inner_top,
+            outer_edge,
+            inner_edge,
+            handle,
+        }
+    }
+
+    /// Plan of the channel.
+    #[must_use]
+    pub fn arch(&self) -> &ArchCurve {
+        &self.arch
+    }
+
+    /// Thickness of the shell, mm.
+    #[must_use]
+    pub fn thickness(&self) -> f64 {
+        2.0 * self.half_thickness
+    }
+
+    /// Arc length from the front to the back end, mm.
+    #[must_use]
+    pub fn reach(&self) -> f64 {
+        self.arch.curved_length() + self.limb_length
+    }
+
+    /// Lowest z and greatest y of the tray, mm, or a little more.
+    #[must_use]
+    pub fn low_and_front(&self) -> (f64, f64) {
+        let low = self.profile.lowest() - self.half_thickness;
+        let front = self.arch.depth() + self.profile.outer().at_height(15.0)[0] + 4.0;
+        self.handle.as_ref().map_or((low, front), |h| {
+            let [y, z] = h.middle[3];
+            (low.min(z - h.thickness), front.max(y + h.thickness))
+        })
+    }
+
+    /// What does not change along z at a point of the plan.
+    #[must_use]
+    pub fn column(&self, x: f64, y: f64) -> TrayColumn {
+        let place = self.arch.place(x, y);
+        let tops = [
+            self.outer_top.at(place.along),
+            self.inner_top.at(place.along),
+        ];
+        let edge_out = |wall: &crate::profile::Wall, top| wall.at_height(top)[0];
+        let outer = edge_out(self.profile.outer(), tops[0]);
+        let inner = self.profile.inner().map(|wall| edge_out(wall, tops[1]));
+        TrayColumn {
+            place,
+            behind: -self.limb_length - y,
+            tops,
+            plan: [x, y],
+            near_edge: [
+                (place.out - outer).abs() < EDGE_NEAR_MM,
+                inner.is_some_and(|inner| (place.out - inner).abs() < EDGE_NEAR_MM),
+            ],
+        }
+    }
+
+    /// Distances at a height, exact near the tray and never too small by more
+    /// than a wall's edge slopes; [`Tray::exact_distance`] is exact everywhere.
+    #[must_use]
+    pub fn distance(&self, column: &TrayColumn, z: f64) -> TrayDistance {
+        let found = self.profile.distance([column.place.out, z], column.tops);
+        let mut to_middle = found.to_cut.hypot(column.behind.max(0.0));
+        let edges = [Some(&self.outer_edge), self.inner_edge.as_ref()];
+        for ((edge, near), top) in edges.into_iter().zip(column.near_edge).zip(column.tops) {
+            if let (Some(edge), true) = (edge, near && (z - top).abs() < EDGE_NEAR_MM) {
+                to_middle = to_middle.min(self.to_edge(edge, column, z));
+            }
+        }
+        self.from_middle(found, to_middle, column, z)
+    }
+
+    /// Distance to the tray's surface, negative inside, mm.
+    #[must_use]
+    pub fn exact_distance(&self, p: &Point3<f64>) -> f64 {
+        let column = self.column(p.x, p.y);
+        let found = self.profile.distance([column.place.out, p.z], column.tops);
+        let to_middle = [Some(&self.outer_edge), self.inner_edge.as_ref()]
+            .into_iter()
+            .flatten()
+            .map(|edge| self.to_edge(edge, &column, p.z))
+            .fold(found.to_cut.hypot(column.behind.max(0.0)), f64::min);
+        self.from_middle(found, to_middle, &column, p.z).surface
+    }
+
+    /// Unit vector along which the distance to the tray grows fastest.
+    #[must_use]
+    pub fn away(&self, p: &Point3<f64>) -> Vector3<f64> {
+        const H: f64 = 1e-5;
+        let slope = |axis: Vector3<f64>| {
+            self.exact_distance(&(p + axis * H)) - self.exact_distance(&(p - axis * H))
+        };
+        Vector3::new(
+            slope(Vector3::x()),
+            slope(Vector3::y()),
+            slope(Vector3::z()),
+        )
+        .try_normalize(0.0)
+        .unwrap_or_else(Vector3::z)
+    }
+
+    fn from_middle(
+        &self,
+        found: ProfileDistance,
+        to_middle: f64,
+        column: &TrayColumn,
+        z: f64,
+    ) -> TrayDistance {
+        let shell = to_middle - self.half_thickness;
+        let surface = match &self.handle {
+            // The handle's root ends in the middle of the shell.
+            Some(handle) => shell.min(handle.distance(column.plan, z).max(-found.side)),
+            None => shell,
+        };
+        TrayDistance {
+            surface,
+            outer_face: found.side - self.half_thickness,
+        }
+    }
+
+    fn to_edge(&self, edge: &Edge, column: &TrayColumn, z: f64) -> f64 {
+        edge.distance(
+            &Point3::new(column.plan[0], column.plan[1], z),
+            column.place.along,
+        )
+    }
+}
+
+/// Top of a wall as a dense line.
+#[derive(Debug, Clone)]
+struct Edge {
+    reach: f64,
+    points: Vec<Point3<f64>>,
+}
+
+impl Edge {
+    fn new(reach: f64, point: impl Fn(f64) -> Point3<f64>) -> Self {
+        let count = (2.0 * reach / EDGE_STEP_MM).ceil();
+        let points = (0..=count as usize)
+            .map(|i| point(-reach + 2.0 * reach * i as f64 / count))
+            .collect();
+        Self { reach, points }
+    }
+
+    fn distance(&self, p: &Point3<f64>, along: f64) -> f64 {
+        const COARSE: usize = 5;
+        let last = self.points.len() - 1;
+        let index = |along: f64| {
+            ((along + self.reach) / (2.0 * self.reach) * last as f64).clamp(0.0, last as f64)
+                as usize
+        };
+        let (low, high) = (index(along - EDGE_SEARCH_MM), index(along + EDGE_SEARCH_MM));
+        let start = (low..=high)
+            .step_by(COARSE)
+            .chain([high])
+            .min_by(|&i, &j| {
+                let [a, b] = [i, j].map(|k| (self.points[k] - p).norm_squared());
+                a.total_cmp(&b)
+            })
+            .unwrap_or(low);
+        let nearest = (start.saturating_sub(COARSE)..(start + COARSE).min(last))
+            .map(|i| to_segment(p, &self.points[i], &self.points[i + 1]))
+            .fold(f64::INFINITY, f64::min);
+        nearest.sqrt()
+    }
+}
+
+fn to_segment(p: &Point3<f64>, a: &Point3<f64>, b: &Point3<f64>) -> f64 {
+    let (run, offset) = (b - a, p - a);
+    let share = (offset.dot(&run) / run.norm_squared().max(1e-18)).clamp(0.0, 1.0);
+    (offset - run * share).norm_squared()
+}
+
+/// A stepped plate that leaves the front of the tray.
+#[derive(Debug, Clone)]
+pub struct Handle {
+    /// Middle line in the midline plane as (y, z), from the tray outward.
+    pub middle: [[f64; 2]; 4],
+    /// Width, mm.
+    pub width: f64,
+    /// Thickness, mm.
+    pub thickness: f64,
+}
+
+impl Handle {
+    fn distance(&self, [x, y]: [f64; 2], z: f64) -> f64 {
+        let rounding = 0.45 * self.thickness;
+        let to_line = self
+            .middle
+            .windows(2)
+            .map(|ends| {
+                let [a, b] = [ends[0], ends[1]].map(|[y, z]| Point3::new(0.0, y, z));
+                to_segment(&Point3::new(0.0, y, z), &a, &b)
+            })
+            .fold(f64::INFINITY, f64::min)
+            .sqrt();
+        let across = to_line - self.thickness / 2.0 + rounding;
+        let aside = x.abs() - self.width / 2.0 + rounding;
+        across.max(0.0).hypot(aside.max(0.0)) + across.max(aside).min(0.0) - rounding
+    }
+}
