@@ -52,6 +52,7 @@ struct Round {
     by_planes_from: usize,
     widths: (f64, f64),
     kept: usize,
+    one_in: usize,
 }
 
 /// Kernel width at the start, as a part of the target's size: what a start may
@@ -65,6 +66,7 @@ const ROUNDS: [Round; 3] = [
         by_planes_from: 5,
         widths: (1.0, 0.25),
         kept: 5,
+        one_in: 10,
     },
     Round {
         points: 1000,
@@ -72,6 +74,7 @@ const ROUNDS: [Round; 3] = [
         by_planes_from: 0,
         widths: (0.25, 0.06),
         kept: 3,
+        one_in: 8,
     },
     Round {
         points: 3000,
@@ -79,6 +82,7 @@ const ROUNDS: [Round; 3] = [
         by_planes_from: 0,
         widths: (0.06, 0.03),
         kept: 3,
+        one_in: 8,
     },
 ];
 
@@ -111,7 +115,7 @@ pub fn register(
             .filter_map(|start| approached(&points, target, start, round, size))
             .collect();
         scored.sort_by(|a, b| b.0.total_cmp(&a.0));
-        scored.truncate(round.kept);
+        scored.truncate(round.kept.max(scored.len() / round.one_in));
         (scores, poses) = scored.into_iter().unzip();
     }
     let best = *poses.first().ok_or_else(|| none.clone())?;
