@@ -7,7 +7,6 @@ use super::text::{Words, number, without_byte_order_mark};
 use super::weld::Welder;
 use super::{MAX_TRIANGLES, Parsed};
 use crate::Format;
-use nalgebra::Point3;
 
 /// Reads the triangles of every solid.
 pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
@@ -78,11 +77,11 @@ struct Facet<'w, 'a> {
 }
 
 impl<'a> Facet<'_, 'a> {
-    fn corners(mut self) -> Result<[Point3<f64>; 3], ParseError> {
+    fn corners(mut self) -> Result<[[f64; 3]; 3], ParseError> {
         self.expect(b"normal", "'normal'")?;
         self.skip_normal()?;
         self.expect(b"loop", "'loop'")?;
-        let mut corners = [Point3::origin(); 3];
+        let mut corners = [[0.0; 3]; 3];
         let mut found = 0;
         loop {
             let word = self.word()?;
@@ -130,16 +129,16 @@ impl<'a> Facet<'_, 'a> {
         }
     }
 
-    fn vertex(&mut self) -> Result<Point3<f64>, ParseError> {
-        let mut point = Point3::origin();
-        for axis in 0..3 {
+    fn vertex(&mut self) -> Result<[f64; 3], ParseError> {
+        let mut point = [0.0; 3];
+        for coordinate in &mut point {
             let word = self.word()?;
             let place = self.words.place();
             let value = match number(word, place) {
                 Err(_) if self.is_last_word() => return Err(self.ends()),
                 value => value?,
             };
-            point[axis] = checked(value, || place)?;
+            *coordinate = checked(value, || place)?;
         }
         Ok(point)
     }

@@ -11,7 +11,6 @@ use super::surface::{Stored, Surface, checked};
 use super::weld::Welder;
 use super::{MAX_TRIANGLES, Parsed};
 use crate::Format;
-use nalgebra::Point3;
 
 /// Bytes before the first triangle.
 pub(super) const HEADER: usize = 84;
@@ -67,7 +66,7 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
                 byte: size_for(index as u64),
             })?;
         }
-        triangles.push(corners.map(|c| welder.add(Point3::from(c.map(f64::from)))));
+        triangles.push(corners.map(|c| welder.add(c)));
         attributes |= record[48..] != [0, 0];
     }
     let surface = Surface {

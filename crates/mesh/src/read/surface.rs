@@ -58,8 +58,12 @@ pub(super) fn checked(value: f64, place: impl FnOnce() -> Place) -> Result<f64, 
 impl Surface {
     /// Joins equal vertices; each keeps the colour of the first.
     pub fn weld(&mut self) {
-        let mut welder = Welder::with_room_for(self.vertices.len());
-        let numbers: Vec<u32> = self.vertices.iter().map(|&p| welder.add(p)).collect();
+        let mut welder = Welder::<f64>::with_room_for(self.vertices.len());
+        let numbers: Vec<u32> = self
+            .vertices
+            .iter()
+            .map(|p| welder.add([p.x, p.y, p.z]))
+            .collect();
         self.vertices = welder.into_vertices();
         if numbers.len() == self.vertices.len() {
             return;

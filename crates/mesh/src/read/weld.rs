@@ -1,52 +1,82 @@
 //! Joining vertices that are at the same place.
 
-use foldhash::fast::RandomState;
 use hashbrown::HashTable;
 use hashbrown::hash_table::Entry;
 use nalgebra::Point3;
-use std::hash::BuildHasher;
+use std::collections::HashMap;
+use std::hash::{BuildHasher, RandomState};
+
+/// A coordinate as it is stored. Equal numbers have equal bits, as long as
+/// none is NaN and -0 has been turned into 0.
+pub(super) trait Coordinate: Copy {
+    /// The bits, at the lower end of 64.
+    type Bits: Copy + Eq + Into<u64>;
+    /// The bits of the number, those of 0 for -0.
+    fn bits(self) -> Self::Bits;
+    /// The number of these bits.
+    fn from_bits(bits: Self::Bits) -> f64;
+}
+
+impl Coordinate for f32 {
+    type Bits = u32;
+    fn bits(self) -> u32 {
+        (self + 0.0).to_bits()
+    }
+    fn from_bits(bits: u32) -> f64 {
+        f64::from(Self::from_bits(bits))
+    }
+}
+
+impl Coordinate for f64 {
+    type Bits = u64;
+    fn bits(self) -> u64 {
+        (self + 0.0).to_bits()
+    }
+    fn from_bits(bits: u64) -> f64 {
+        Self::from_bits(bits)
+    }
+}
 
 /// Numbers different points in order of first appearance; equal points (0 and
 /// -0 are equal) get the same number. No coordinate may be NaN.
-#[derive(Default)]
-pub(super) struct Welder {
-    vertices: Vec<Point3<f64>>,
+pub(super) struct Welder<C: Coordinate> {
+    points: Vec<[C::Bits; 3]>,
     numbers: HashTable<u32>,
-    state: RandomState,
+    seed: [u64; 2],
 }
 
-impl Welder {
+impl<C: Coordinate> Welder<C> {
     /// A welder that need not grow before it has so many points.
     pub fn with_room_for(points: usize) -> Self {
+        // A secret seed keeps a file from being made to collide.
+        let state = RandomState::new();
         Self {
-            vertices: Vec::with_capacity(points),
+            points: Vec::with_capacity(points),
             numbers: HashTable::with_capacity(points),
-            state: RandomState::default(),
+            seed: [state.hash_one(0), state.hash_one(1)],
         }
     }
 
     /// The number of a point.
-    pub fn add(&mut self, point: Point3<f64>) -> u32 {
+    pub fn add(&mut self, point: [C; 3]) -> u32 {
         let Self {
-            vertices,
+            points,
             numbers,
-            state,
+            seed,
         } = self;
-        // Adding 0 turns -0 into 0, which has another bit pattern.
-        let point = point.map(|c| c + 0.0);
-        let hash = |p: &Point3<f64>| state.hash_one([p.x.to_bits(), p.y.to_bits(), p.z.to_bits()]);
+        let point = point.map(C::bits);
         let entry = numbers.entry(
-            hash(&point),
-            |&number| vertices[number as usize] == point,
-            |&number| hash(&vertices[number as usize]),
+            hash(point.map(Into::into), *seed),
+            |&number| points[number as usize] == point,
+            |&number| hash(points[number as usize].map(Into::into), *seed),
         );
         match entry {
             Entry::Occupied(known) => *known.get(),
             Entry::Vacant(free) => {
                 // Limits on file size and triangles keep this below 2^32.
-                let number = vertices.len() as u32;
+                let number = points.len() as u32;
                 free.insert(number);
-                vertices.push(point);
+                points.push(point);
                 number
             }
         }
@@ -54,8 +84,24 @@ impl Welder {
 
     /// The different points, by number.
     pub fn into_vertices(self) -> Vec<Point3<f64>> {
-        self.vertices
+        self.points
+            .into_iter()
+            .map(|point| Point3::from(point.map(C::from_bits)))
+            .collect()
     }
+}
+
+/// Two folded multiplications: three numbers need no general hasher, which is
+/// where most of the time of reading a binary STL went.
+fn hash([x, y, z]: [u64; 3], seed: [u64; 2]) -> u64 {
+    let fold = |a: u64, b: u64| {
+        let product = u128::from(a) * u128::from(b);
+        (product as u64) ^ ((product >> 64) as u64)
+    };
+    fold(
+        fold(x ^ seed[0], y.rotate_left(32) ^ seed[1]) ^ z,
+        0x9E37_79B9_7F4A_7C15,
+    )
 }
 
 /// For each point the first earlier one within `tolerance` of it that is not
@@ -65,8 +111,7 @@ impl Welder {
 /// everything near a point is in the 8 cells around the nearest cell corner.
 pub(super) fn near_earlier(points: &[Point3<f64>], tolerance: f64) -> Vec<u32> {
     const NONE: u32 = u32::MAX;
-    let mut first_in_cell: hashbrown::HashMap<[i64; 3], u32, RandomState> =
-        hashbrown::HashMap::with_hasher(RandomState::default());
+    let mut first_in_cell: HashMap<[i64; 3], u32> = HashMap::new();
     let mut next_in_cell = vec![NONE; points.len()];
     let mut joined_to = Vec::with_capacity(points.len());
     let cell_of = |p: &Point3<f64>| [p.x, p.y, p.z].map(|c| (c / (2.0 * tolerance)).floor() as i64);
@@ -99,13 +144,13 @@ mod tests {
 
     #[test]
     fn equal_points_get_the_number_of_the_first() {
-        let mut welder = Welder::default();
+        let mut welder = Welder::with_room_for(0);
         let numbers = [
-            Point3::new(1.0, 0.0, 0.0),
-            Point3::new(0.0, 0.0, 0.0),
-            Point3::new(1.0, -0.0, 0.0),
-            Point3::new(-0.0, 0.0, -0.0),
-            Point3::new(1.0, f64::MIN_POSITIVE, 0.0),
+            [1.0, 0.0, 0.0],
+            [0.0, 0.0, 0.0],
+            [1.0, -0.0, 0.0],
+            [-0.0, 0.0, -0.0],
+            [1.0, f64::MIN_POSITIVE, 0.0],
         ]
         .map(|p| welder.add(p));
         assert_eq!(numbers, [0, 1, 0, 1, 2]);
