@@ -15,8 +15,19 @@ pub struct Design {
     pub tray: Tray,
     /// Over how many mm of height overflow thins out.
     pub overflow_ramp: f64,
-    /// Where the incisive papilla is, in plan.
-    pub papilla: Option<Point2<f64>>,
+    /// Landmarks that are a place of the plan: name, side of x, place.
+    pub marks: Vec<Mark>,
+}
+
+/// A landmark at a place of the plan.
+#[derive(Debug, Clone, Copy)]
+pub struct Mark {
+    /// Its name in the trade.
+    pub name: &'static str,
+    /// Its place.
+    pub at: Point2<f64>,
+    /// Whether there is one on each side.
+    pub paired: bool,
 }
 
 /// Random amounts that several parts use.

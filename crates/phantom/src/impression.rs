@@ -92,6 +92,30 @@ impl Impression {
         }
     }
 
+    /// Whether a point of the surface lies on the inner side of the border.
+    #[must_use]
+    pub fn is_tissue_side(&self, p: &Point3<f64>) -> bool {
+        let column = self.column(p.x, p.y);
+        let section = &column.section;
+        let out = column.tray.place.out;
+        let middle = |f: &Flange| {
+            let share = (p.z - BASE_Z) / (f.border_z - f.roll - BASE_Z).max(1.0);
+            f.base_out + (f.border_out - f.base_out) * share
+        };
+        let over_tray =
+            self.tray.distance(&column.tray, p.z).outer_face < -0.5 * self.tray.thickness();
+        let within = out < middle(&section.outer)
+            && (self.mouth.palate.is_some() || out > middle(&section.inner));
+        let before_back = column.back < -1.0 || self.faces_up(p);
+        over_tray && within && before_back
+    }
+
+    /// Whether the surface at a point faces the tissue rather than the tray's back.
+    fn faces_up(&self, p: &Point3<f64>) -> bool {
+        let column = self.column(p.x, p.y);
+        self.value(&column, p.z + 1e-3) > self.value(&column, p.z - 1e-3)
+    }
+
     /// Lowest and highest corner of a box around everything, mm.
     #[must_use]
     pub fn bounds(&self) -> (Point3<f64>, Point3<f64>) {

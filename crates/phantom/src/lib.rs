@@ -10,6 +10,7 @@
 
 mod arch_curve;
 mod border;
+mod circle;
 mod design;
 mod impression;
 mod mandible;
@@ -17,17 +18,20 @@ mod maxilla;
 mod mesher;
 mod mouth;
 mod options;
+mod patches;
+mod place;
 mod profile;
 mod scan;
 mod shaping;
 mod spots;
 mod stations;
+mod survey;
 mod tray;
 mod truth;
 
 pub use mouth::Arch;
 pub use options::{Across, Options, Place, PlantedSpot, Pose, Sides, SpotKind};
-pub use truth::{Axes, Truth};
+pub use truth::{Axes, BorderPart, BorderPoint, Landmark, Side, SpotTruth, Truth};
 
 use impression::Impression;
 use mesh::Mesh;
@@ -35,6 +39,7 @@ use mesher::{Grid, Solid};
 use nalgebra::Point3;
 use rand::SeedableRng;
 use rand_pcg::Pcg64;
+use spots::Spot;
 
 /// An impression, the tray it was made in, and what is known about them.
 #[derive(Debug, Clone)]
@@ -62,31 +67,41 @@ impl Phantom {
             Arch::Maxillary => maxilla::random(&mut stream(0), options.overflow, options.handle),
             Arch::Mandibular => mandible::random(&mut stream(0), options.overflow, options.handle),
         };
-        let solid = Impression {
+        let mut solid = Impression {
             tray: design.tray,
             mouth: design.mouth,
             spots: Vec::new(),
             overflow_ramp: design.overflow_ramp,
         };
+        solid.spots = options
+            .spots
+            .iter()
+            .map(|wanted| planted(&solid, wanted))
+            .collect();
         let pose = scan::motion(options.pose, &mut stream(1));
         let tray_pose = scan::motion(options.tray_pose, &mut stream(2));
         let made = meshed(&solid, &solid, options.edge_mm, 0.0);
         let tray = meshed(&solid.tray, &solid, options.tray_edge_mm, 0.37);
-        let truth = Truth {
-            arch: options.arch,
-            seed: options.seed,
-            axes: Axes::of(options.arch, &pose),
-            impression_from_tray: pose * tray_pose.inverse(),
-            tray_thickness_mm: solid.tray.thickness(),
-            made_from_scan: pose.inverse(),
-            impression: solid,
-        };
+        let truth = Truth::of(solid, &design.marks, options.seed, &pose, &tray_pose);
         Self {
             impression: scan::roughened(made.moved(&pose), options.noise_sd_mm, &mut stream(3)),
             tray: scan::roughened(tray.moved(&tray_pose), options.noise_sd_mm, &mut stream(4)),
             truth,
         }
     }
+}
+
+/// Growth of cover around a spot for each mm: gentle on the level parts,
+/// steep on the slopes, which leave less room.
+const RAMPS: [f64; 2] = [0.5, 1.1];
+
+fn planted(solid: &Impression, wanted: &PlantedSpot) -> Spot {
+    let (foot, axis) = solid.foot(wanted.place);
+    let level = match wanted.place {
+        Place::Palate { .. } => true,
+        Place::Arch { across, .. } => across == Across::Crest,
+    };
+    Spot::of_kind(wanted.kind, foot, axis, RAMPS[usize::from(!level)])
 }
 
 /// The mesh of a solid that lies within an impression's box. `shift` moves the

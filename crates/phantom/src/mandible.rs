@@ -2,7 +2,7 @@
 
 use crate::arch_curve::ArchPlace;
 use crate::border::{Border, Notch, Overflow, levelled};
-use crate::design::{Design, Scatter, arch_curve, handle};
+use crate::design::{Design, Mark, Scatter, arch_curve, handle};
 use crate::mouth::{Arch, Features, Mouth, Relief, Section};
 use crate::profile::Profile;
 use crate::shaping::{bell, rise};
@@ -100,6 +100,18 @@ pub fn random(rng: &mut impl Rng, overflow: f64, with_handle: bool) -> Design {
             height: -pad_depth,
         })
         .to_vec();
+    let marks = mouth
+        .reliefs
+        .iter()
+        .filter_map(|r| match *r {
+            Relief::Pad { at, .. } => Some(Mark {
+                name: "retromolar pad",
+                at,
+                paired: true,
+            }),
+            _ => None,
+        })
+        .collect();
     let handle = with_handle.then(|| handle(rng, arch.depth() + WALLS_OUT_MM[0], floor));
     let tray = Tray::new(TrayParts {
         arch,
@@ -114,7 +126,7 @@ pub fn random(rng: &mut impl Rng, overflow: f64, with_handle: bool) -> Design {
         mouth,
         tray,
         overflow_ramp: Scatter::overflow_ramp(rng),
-        papilla: None,
+        marks,
     }
 }
 

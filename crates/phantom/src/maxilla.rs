@@ -2,7 +2,7 @@
 
 use crate::arch_curve::ArchCurve;
 use crate::border::{Border, Notch, Overflow, levelled};
-use crate::design::{Design, Scatter, arch_curve, handle};
+use crate::design::{Design, Mark, Scatter, arch_curve, handle};
 use crate::mouth::{Arch, Features, Flange, Mouth, Palate, Relief, Section};
 use crate::profile::Profile;
 use crate::shaping::bell;
@@ -83,7 +83,7 @@ pub fn random(rng: &mut impl Rng, overflow: f64, with_handle: bool) -> Design {
         reliefs: Vec::new(),
         features,
     };
-    let (reliefs, papilla) = random_reliefs(rng, &mouth, slope_out);
+    let (reliefs, marks) = random_reliefs(rng, &mouth, slope_out);
     mouth.reliefs = reliefs;
     let inner_top = Stations::new(end, |_| 0.0);
     let tray = Tray::new(TrayParts {
@@ -99,7 +99,7 @@ pub fn random(rng: &mut impl Rng, overflow: f64, with_handle: bool) -> Design {
         mouth,
         tray,
         overflow_ramp: Scatter::overflow_ramp(rng),
-        papilla: Some(papilla),
+        marks,
     }
 }
 
@@ -177,8 +177,8 @@ fn random_border(rng: &mut impl Rng, notch: f64) -> Border {
     }
 }
 
-/// Papilla, rugae, raphe, foveae and tuberosities; also where the papilla is.
-fn random_reliefs(rng: &mut impl Rng, mouth: &Mouth, slope_out: f64) -> (Vec<Relief>, Point2<f64>) {
+/// Papilla, rugae, raphe, foveae and tuberosities, and where papilla and foveae are.
+fn random_reliefs(rng: &mut impl Rng, mouth: &Mouth, slope_out: f64) -> (Vec<Relief>, Vec<Mark>) {
     let papilla = mouth.plan(
         Scatter::around(rng, 0.5),
         -slope_out - rng.random_range(1.0..1.8),
@@ -187,6 +187,11 @@ fn random_reliefs(rng: &mut impl Rng, mouth: &Mouth, slope_out: f64) -> (Vec<Rel
         at: papilla,
         widths: [rng.random_range(1.1..1.5), rng.random_range(1.6..2.2)],
         height: -rng.random_range(0.45..0.9),
+    }];
+    let mut marks = vec![Mark {
+        name: "incisive papilla",
+        at: papilla,
+        paired: false,
     }];
     let back = mouth.back(0.0);
     reliefs.push(Relief::Midline {
@@ -218,15 +223,21 @@ fn random_reliefs(rng: &mut impl Rng, mouth: &Mouth, slope_out: f64) -> (Vec<Rel
     // Foveae cannot be found in one mouth of five.
     if rng.random_range(0.0..1.0) > 0.2 {
         for side in [-1.0, 1.0] {
+            let at = Point2::new(
+                side * rng.random_range(1.4..2.2),
+                back + rng.random_range(4.0..5.0),
+            );
+            marks.push(Mark {
+                name: "foveae palatini",
+                at,
+                paired: true,
+            });
             reliefs.push(Relief::Bell {
-                at: Point2::new(
-                    side * rng.random_range(1.4..2.2),
-                    back + rng.random_range(4.0..5.0),
-                ),
+                at,
                 widths: [0.55, 0.55],
                 height: rng.random_range(0.25..0.45),
             });
         }
     }
-    (reliefs, papilla)
+    (reliefs, marks)
 }

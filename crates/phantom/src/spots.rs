@@ -1,9 +1,10 @@
 //! Planted places where the material over the tray is thin or missing.
 
+use crate::options::SpotKind;
 use nalgebra::{Point3, Vector3};
 
 /// A round place where the tissue surface comes near the tray: `least` cover
-/// within `radius`, then more with each mm away from the axis.
+/// within `radius` of the axis, then more with each mm away from it.
 #[derive(Debug, Clone, Copy)]
 pub struct Spot {
     /// Point of the tray's tissue-side surface under the middle.
@@ -18,10 +19,34 @@ pub struct Spot {
     pub ramp: f64,
 }
 
-/// Further from the tray than any material goes along a spot's axis.
+/// Further from the tray than any material goes along a spot's axis, mm.
 const DEPTH_MM: f64 = 7.0;
+/// Radius of the even middle at least, mm.
+const LEAST_RADIUS_MM: f64 = 0.2;
 
 impl Spot {
+    /// A spot of the wanted kind and, on a flat tray, the wanted area; its
+    /// cover grows by about `ramp` for each mm, more if it has to be small.
+    #[must_use]
+    pub fn of_kind(kind: SpotKind, foot: Point3<f64>, axis: Vector3<f64>, ramp: f64) -> Self {
+        let (least, limit, area) = match kind {
+            SpotKind::ShowThrough { area_mm2 } => (0.0, 0.2, area_mm2),
+            SpotKind::Thin { least_mm, area_mm2 } => (least_mm, 1.0, area_mm2),
+        };
+        let outer = (area / std::f64::consts::PI)
+            .sqrt()
+            .max(2.0 * LEAST_RADIUS_MM);
+        let rise: f64 = limit - least;
+        let ramp = ramp.max(rise / (outer - LEAST_RADIUS_MM));
+        Self {
+            foot,
+            axis,
+            radius: outer - rise / ramp,
+            least,
+            ramp,
+        }
+    }
+
     /// Cover that the spot leaves at a point, mm; grows without end away from it.
     #[must_use]
     pub fn cover(&self, p: &Point3<f64>) -> f64 {
@@ -30,7 +55,7 @@ impl Spot {
         let aside = (offset - self.axis * height).norm();
         // Behind the tray's tissue face and far above it the spot fades out, so
         // that neither the overflow nor the other side of the arch is touched.
-        let beyond = (-height - 0.3).max(0.0) * 4.0 + (height - DEPTH_MM).max(0.0) * 4.0;
+        let beyond = (-height - 0.8).max(0.0) * 4.0 + (height - DEPTH_MM).max(0.0) * 4.0;
         self.least + self.ramp * (aside - self.radius).max(0.0) + beyond
     }
 
@@ -41,9 +66,9 @@ impl Spot {
         (x - self.foot.x).hypot(y - self.foot.y) < reach
     }
 
-    /// Place on the tissue surface in the middle of the spot.
+    /// Radius around the axis within which cover stays below `limit` mm on a flat tray.
     #[must_use]
-    pub fn centre(&self) -> Point3<f64> {
-        self.foot + self.axis * self.least
+    pub fn radius_below(&self, limit: f64) -> f64 {
+        self.radius + ((limit - self.least) / self.ramp).max(0.0)
     }
 }

@@ -1,7 +1,9 @@
 //! What is known about a phantom by formula.
 
+use crate::design::Mark;
 use crate::impression::Impression;
 use crate::mouth::Arch;
+use crate::patches;
 use nalgebra::{Isometry3, Point3, Unit, Vector3};
 use serde::Serialize;
 
@@ -19,10 +21,90 @@ pub struct Truth {
     pub impression_from_tray: Isometry3<f64>,
     /// Thickness of the tray's shell, mm.
     pub tray_thickness_mm: f64,
+    /// Planted spots, in the order of the options.
+    pub spots: Vec<SpotTruth>,
+    /// Crest line from the patient's right to the left, between the tuberosities
+    /// or pads.
+    pub crest_line: Vec<Point3<f64>>,
+    /// Closed border, from the labial midline toward the patient's left.
+    pub border: Vec<BorderPoint>,
+    /// Landmarks.
+    pub landmarks: Vec<Landmark>,
     #[serde(skip)]
     pub(crate) impression: Impression,
     #[serde(skip)]
     pub(crate) made_from_scan: Isometry3<f64>,
+}
+
+/// A planted spot as it is, by quadrature over the formula surface.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct SpotTruth {
+    /// Middle, on the tissue surface.
+    pub centre: Point3<f64>,
+    /// Unit vector from the tray toward the tissue there.
+    pub toward_tissue: Vector3<f64>,
+    /// Least cover, mm.
+    pub least_cover_mm: f64,
+    /// Area of the surface whose cover is at most 0.2 mm, mm².
+    pub show_through_area_mm2: f64,
+    /// Area of the surface whose cover is below 1 mm, show-through included, mm².
+    pub thin_area_mm2: f64,
+}
+
+/// The patient's side.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Side {
+    /// The patient's right.
+    Right,
+    /// The patient's left.
+    Left,
+}
+
+/// A landmark of the tissue surface.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Landmark {
+    /// Its name in the trade.
+    pub name: &'static str,
+    /// Its side, where there is one on each.
+    pub side: Option<Side>,
+    /// Where it is: the bottom of a frenum's notch, of the papilla and of a
+    /// retromolar pad, the top of a hamular notch's ridge and of a fovea, the
+    /// midline of the posterior edge.
+    pub point: Point3<f64>,
+}
+
+/// Which stretch of the border.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum BorderPart {
+    /// Labial and buccal.
+    Outer,
+    /// Lingual.
+    Lingual,
+    /// Across the back.
+    Posterior,
+}
+
+/// A point of the border with what is true there. Sections are across the
+/// arch's plan curve.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct BorderPoint {
+    /// Share of the border's length, from 0 at the labial midline.
+    pub s: f64,
+    /// Which stretch.
+    pub part: BorderPart,
+    /// The highest point of the section; across the back of a maxilla the
+    /// furthest one back.
+    pub point: Point3<f64>,
+    /// Height over the crest, mm; not across the back.
+    pub flange_height_mm: Option<f64>,
+    /// Thickness 3 mm below, mm; not where the flange is lower than that.
+    pub flange_thickness_mm: Option<f64>,
+    /// Radius of the circle fitted to 1.5 mm of section either side, mm.
+    pub border_radius_mm: Option<f64>,
+    /// Distance to the tray, mm.
+    pub overlap_mm: f64,
 }
 
 /// Unit vectors of the patient's axes.
@@ -53,6 +135,54 @@ impl Axes {
 }
 
 impl Truth {
+    /// What is true of an impression whose scans were moved from where they
+    /// were made.
+    pub(crate) fn of(
+        impression: Impression,
+        marks: &[Mark],
+        seed: u64,
+        pose: &Isometry3<f64>,
+        tray_pose: &Isometry3<f64>,
+    ) -> Self {
+        let moved_point = |p: BorderPoint| BorderPoint {
+            point: pose * p.point,
+            ..p
+        };
+        let moved_mark = |m: Landmark| Landmark {
+            point: pose * m.point,
+            ..m
+        };
+        Self {
+            arch: impression.mouth.kind,
+            seed,
+            axes: Axes::of(impression.mouth.kind, pose),
+            impression_from_tray: pose * tray_pose.inverse(),
+            tray_thickness_mm: impression.tray.thickness(),
+            spots: impression
+                .spots
+                .iter()
+                .map(|s| patches::measured(&impression, s, pose))
+                .collect(),
+            crest_line: impression.crest_line().iter().map(|p| pose * p).collect(),
+            border: impression.border().into_iter().map(moved_point).collect(),
+            landmarks: impression
+                .landmarks(marks)
+                .into_iter()
+                .map(moved_mark)
+                .collect(),
+            made_from_scan: pose.inverse(),
+            impression,
+        }
+    }
+
+    /// Whether a point of the surface faced the tissue: it lies on the inner
+    /// side of the border.
+    #[must_use]
+    pub fn is_tissue_side(&self, point: &Point3<f64>) -> bool {
+        self.impression
+            .is_tissue_side(&(self.made_from_scan * point))
+    }
+
     /// Distance from a point in scan coordinates to the tray's surface by
     /// formula, mm; negative inside the tray.
     #[must_use]

@@ -1,0 +1,290 @@
+//! Border, crest line and landmarks of an impression, found on its formula.
+
+use crate::circle::fitted_radius;
+use crate::design::Mark;
+use crate::impression::Impression;
+use crate::mesher::Solid;
+use crate::mouth::Arch;
+use crate::place::least_at;
+use crate::truth::{BorderPart, BorderPoint, Landmark, Side};
+use nalgebra::{Point3, Vector3};
+use rayon::prelude::*;
+
+/// Distance between neighbouring points of the lines, mm.
+const STEP_MM: f64 = 0.5;
+/// Depth below the border at which flange thickness is taken, mm.
+const FLANGE_DEPTH_MM: f64 = 3.0;
+/// Arc on either side of the border point that the border's circle is fitted to, mm.
+const BORDER_ARC_MM: f64 = 1.5;
+const TRACE_STEP_MM: f64 = 0.1;
+/// The flanges' own border lines end this far before the material does, mm.
+const CORNER_MM: f64 = 2.0;
+
+/// One of the two flanges of a section.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Which {
+    Outer,
+    Inner,
+}
+
+impl Impression {
+    /// The crest line from the patient's right to the left, in made coordinates.
+    #[must_use]
+    pub fn crest_line(&self) -> Vec<Point3<f64>> {
+        let reach = self.tray.reach() - 6.0;
+        stations(
+            self.along(-1.0).signum() * reach,
+            self.along(1.0).signum() * reach,
+        )
+        .into_par_iter()
+        .filter_map(|along| self.crest(along))
+        .collect()
+    }
+
+    /// The closed border, from the labial midline toward the patient's left.
+    #[must_use]
+    pub fn border(&self) -> Vec<BorderPoint> {
+        let left = self.along(1.0).signum();
+        let end = left * (self.mouth.reach() - CORNER_MM);
+        let flange = |which, from, to| self.flange_border(which, &stations(from, to));
+        let mut line = flange(Which::Outer, 0.0, end);
+        match self.mouth.kind {
+            Arch::Maxillary => {
+                let aside = self.end_aside(Which::Outer, end);
+                line.extend(self.back_border(left * aside, -left * aside));
+            }
+            Arch::Mandibular => {
+                let [outer, inner] = [Which::Outer, Which::Inner].map(|w| self.end_aside(w, end));
+                line.extend(self.back_border(left * outer, left * inner));
+                line.extend(flange(Which::Inner, end, -end));
+                line.extend(self.back_border(-left * inner, -left * outer));
+            }
+        }
+        line.extend(flange(Which::Outer, -end, -left * STEP_MM));
+        number_by_length(&mut line);
+        line
+    }
+
+    /// Distance from the midline at which a flange meets the back.
+    fn end_aside(&self, which: Which, along: f64) -> f64 {
+        let f = self.mouth.sections.at(along);
+        let out = if which == Which::Outer {
+            f.outer.border_out
+        } else {
+            f.inner.border_out
+        };
+        self.mouth.arch.half_width() + out
+    }
+
+    fn flange_border(&self, which: Which, stations: &[f64]) -> Vec<BorderPoint> {
+        stations
+            .par_iter()
+            .filter_map(|&along| self.flange_point(which, along))
+            .collect()
+    }
+
+    /// The highest point of a flange in a section across the arch.
+    fn flange_top(&self, which: Which, along: f64) -> Option<Point3<f64>> {
+        let section = self.mouth.sections.at(along);
+        let middle = if which == Which::Outer {
+            section.outer.border_out
+        } else {
+            section.inner.border_out
+        };
+        let depth = |out: f64| self.top_at(along, out).map_or(f64::INFINITY, |p| -p.z);
+        self.top_at(along, least_at(depth, middle - 1.5, middle + 1.5, 10))
+    }
+
+    fn flange_point(&self, which: Which, along: f64) -> Option<BorderPoint> {
+        let point = self.flange_top(which, along)?;
+        let crest = self.crest(along)?;
+        let across = self.across(along);
+        let below = point - Vector3::z() * FLANGE_DEPTH_MM;
+        let [one, other] = [across, -across].map(|d| self.exit(&below, &d, 8.0));
+        Some(BorderPoint {
+            s: 0.0,
+            part: if which == Which::Outer {
+                BorderPart::Outer
+            } else {
+                BorderPart::Lingual
+            },
+            point,
+            flange_height_mm: Some(point.z - crest.z),
+            flange_thickness_mm: one.zip(other).map(|(a, b)| (a - b).norm()),
+            border_radius_mm: self.border_radius(&point, &across),
+            overlap_mm: self.tray.exact_distance(&point),
+        })
+    }
+
+    /// Unit vector of the plan across the arch, outward.
+    fn across(&self, along: f64) -> Vector3<f64> {
+        let step = self.mouth.plan(along, 1.0) - self.mouth.plan(along, 0.0);
+        Vector3::new(step.x, step.y, 0.0)
+    }
+
+    /// Radius of the least-squares circle through the section near a border point.
+    fn border_radius(&self, point: &Point3<f64>, across: &Vector3<f64>) -> Option<f64> {
+        let mut profile = vec![[0.0, 0.0]];
+        for sense in [-1.0, 1.0] {
+            let mut at = [0.0, 0.0];
+            for _ in 0..(BORDER_ARC_MM / TRACE_STEP_MM).round() as usize {
+                at = self.traced(point, across, at, sense * TRACE_STEP_MM);
+                profile.push(at);
+            }
+        }
+        fitted_radius(&profile)
+    }
+
+    /// The next point along the section's outline, in (across, z) from `origin`.
+    fn traced(
+        &self,
+        origin: &Point3<f64>,
+        across: &Vector3<f64>,
+        from: [f64; 2],
+        step: f64,
+    ) -> [f64; 2] {
+        const H: f64 = 1e-4;
+        let value = |u: f64, w: f64| self.at(&(origin + across * u + Vector3::z() * w));
+        let gradient = |u: f64, w: f64| {
+            [
+                value(u + H, w) - value(u - H, w),
+                value(u, w + H) - value(u, w - H),
+            ]
+            .map(|d| d / (2.0 * H))
+        };
+        let [gu, gw] = gradient(from[0], from[1]);
+        let size = gu.hypot(gw).max(1e-9);
+        let mut at = [from[0] + step * gw / size, from[1] - step * gu / size];
+        for _ in 0..2 {
+            let [gu, gw] = gradient(at[0], at[1]);
+            let share = value(at[0], at[1]) / (gu * gu + gw * gw).max(1e-9);
+            at = [at[0] - share * gu, at[1] - share * gw];
+        }
+        at
+    }
+
+    /// The border across the back, between two distances from the midline.
+    fn back_border(&self, from: f64, to: f64) -> Vec<BorderPoint> {
+        stations(from, to)
+            .into_par_iter()
+            .filter_map(|x| {
+                let point = self.back_point(x)?;
+                Some(BorderPoint {
+                    s: 0.0,
+                    part: BorderPart::Posterior,
+                    point,
+                    flange_height_mm: None,
+                    flange_thickness_mm: None,
+                    border_radius_mm: None,
+                    overlap_mm: self.tray.exact_distance(&point),
+                })
+            })
+            .collect()
+    }
+
+    /// In a section along the arch's midplane: behind the palate the point that
+    /// lies furthest back, behind a limb the highest one, between them both by halves.
+    fn back_point(&self, x: f64) -> Option<Point3<f64>> {
+        let behind = match self.mouth.kind {
+            Arch::Maxillary => {
+                let limb = self.mouth.arch.half_width();
+                1.0 - crate::shaping::rise(x.abs(), limb - 13.0, limb - 4.0)
+            }
+            Arch::Mandibular => 0.0,
+        };
+        let direction = Vector3::new(0.0, -(0.2 + 0.8 * behind), 1.0 - behind);
+        let start = self.mouth.back(x) - 2.0;
+        let found = |z: f64| self.hit(&Point3::new(x, start, z), &Vector3::y(), 8.0);
+        let goal = |z: f64| found(z).map_or(f64::INFINITY, |p| -direction.dot(&p.coords));
+        let (low, high) = (-4.0, self.bounds().1.z);
+        found(least_at(goal, low, high, 40))
+    }
+
+    /// Landmarks in made coordinates.
+    #[must_use]
+    pub fn landmarks(&self, marks: &[Mark]) -> Vec<Landmark> {
+        let features = &self.mouth.features;
+        let side = |x: f64| {
+            if x * self.mouth.kind.right_sign() > 0.0 {
+                Side::Right
+            } else {
+                Side::Left
+            }
+        };
+        let mut found = Vec::new();
+        let mut add = |name, side, point: Option<Point3<f64>>| {
+            found.extend(point.map(|point| Landmark { name, side, point }));
+        };
+        add(
+            "labial frenum",
+            None,
+            self.notch_bottom(Which::Outer, features.labial_frenum),
+        );
+        for along in features.buccal_frena {
+            add(
+                "buccal frenum",
+                Some(side(along)),
+                self.notch_bottom(Which::Outer, along),
+            );
+        }
+        match self.mouth.kind {
+            Arch::Maxillary => {
+                for along in features.posterior {
+                    add("hamular notch", Some(side(along)), self.notch_ridge(along));
+                }
+                add("posterior palatal seal", None, self.back_point(0.0));
+            }
+            Arch::Mandibular => {
+                add(
+                    "lingual frenum",
+                    None,
+                    self.notch_bottom(Which::Inner, features.lingual_frenum),
+                );
+            }
+        }
+        for mark in marks {
+            add(
+                mark.name,
+                mark.paired.then(|| side(mark.at.x)),
+                self.top(mark.at.x, mark.at.y),
+            );
+        }
+        found
+    }
+
+    /// The lowest border point near a frenum.
+    fn notch_bottom(&self, which: Which, along: f64) -> Option<Point3<f64>> {
+        let height = |s: f64| self.flange_top(which, s).map_or(f64::INFINITY, |p| p.z);
+        self.flange_top(which, least_at(height, along - 3.0, along + 3.0, 12))
+    }
+
+    /// The highest point along the trough where the hamular notch closes it.
+    fn notch_ridge(&self, along: f64) -> Option<Point3<f64>> {
+        let out = self.mouth.sections.at(along).crest_out;
+        let depth = |s: f64| self.top_at(s, out).map_or(f64::INFINITY, |p| -p.z);
+        self.top_at(least_at(depth, along - 2.5, along + 2.5, 20), out)
+    }
+}
+
+/// Evenly spaced values from one to the other, both included.
+fn stations(from: f64, to: f64) -> Vec<f64> {
+    let count = ((to - from).abs() / STEP_MM).ceil().max(1.0);
+    (0..=count as usize)
+        .map(|i| from + (to - from) * i as f64 / count)
+        .collect()
+}
+
+/// Gives each point its share of the closed line's length.
+fn number_by_length(line: &mut [BorderPoint]) {
+    let mut length = 0.0;
+    for i in 1..line.len() {
+        length += (line[i].point - line[i - 1].point).norm();
+        line[i].s = length;
+    }
+    if let (Some(first), Some(last)) = (line.first(), line.last()) {
+        length += (first.point - last.point).norm();
+    }
+    for point in line {
+        point.s /= length.max(1e-9);
+    }
+}
