@@ -39,6 +39,8 @@ pub struct JudgedCase {
     pub impressions: Vec<JudgedImpression>,
     /// All findings, most urgent first.
     pub findings: Vec<Finding>,
+    /// What was not judged on the case as a whole.
+    pub not_judged: Vec<NotJudged>,
 }
 
 /// One impression of a judged case.
@@ -143,6 +145,7 @@ pub fn judge_case(case: &Case, evidence: &[Evidence<'_>], protocol: &Protocol) -
         verdict: Verdict::from_findings(findings.iter()),
         impressions,
         findings,
+        not_judged: checks::not_judged_on_case(),
     }
 }
 

@@ -38,7 +38,7 @@ pub(crate) fn from_toml<T: DeserializeOwned, F>(
     fault: impl FnOnce(String) -> F,
 ) -> Result<T, Located<F>> {
     toml::from_str(text).map_err(|error| {
-        let message = fault(error.message().replace('\n', ", "));
+        let message = fault(on_one_line(error.message()));
         match error.span() {
             Some(span) => at(text, span.start, message),
             None => Located {
@@ -47,4 +47,17 @@ pub(crate) fn from_toml<T: DeserializeOwned, F>(
             },
         }
     })
+}
+
+/// What stands in a file can be anything: nothing of it may disturb a terminal.
+fn on_one_line(message: &str) -> String {
+    let mut line = String::new();
+    for c in message.replace('\n', ", ").chars() {
+        if c.is_control() {
+            line.extend(c.escape_default());
+        } else {
+            line.push(c);
+        }
+    }
+    line
 }

@@ -13,6 +13,8 @@ pub mod result;
 mod road;
 mod rounding;
 mod summary;
+#[cfg(test)]
+mod testing;
 
 pub use cover_map::MapError;
 pub use outputs::{RESULT_FILE, WriteError, result_json, write_all};

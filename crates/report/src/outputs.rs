@@ -103,3 +103,80 @@ fn write_aside_then_move(outputs: &[Output], folder: &Path) -> Result<(), WriteE
     }
     Ok(())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::result::assemble;
+    use crate::testing::{checked_with_spots, checked_without_cover};
+
+    #[test]
+    fn everything_is_written_and_nothing_else_is_left() {
+        let parent = tempfile::tempdir().unwrap();
+        let folder = parent.path().join("new/results");
+        let checked = checked_with_spots();
+        let result = assemble(&checked);
+        let files = write_all(&checked, &result, &folder).unwrap();
+        assert_eq!(files, ["cover-maxillary-first-pass.ply", RESULT_FILE]);
+        assert_eq!(
+            names_in(&folder),
+            ["cover-maxillary-first-pass.ply", RESULT_FILE]
+        );
+        assert_eq!(
+            fs::read_to_string(folder.join(RESULT_FILE)).unwrap(),
+            result_json(&result)
+        );
+    }
+
+    #[test]
+    fn the_cover_map_is_the_scan_with_colours() {
+        let parent = tempfile::tempdir().unwrap();
+        let checked = checked_with_spots();
+        let files = write_all(&checked, &assemble(&checked), parent.path()).unwrap();
+        let map = mesh::read_scan(&parent.path().join(&files[0]))
+            .unwrap()
+            .mesh;
+        assert_eq!(map.vertices(), checked.impressions[0].scan.mesh.vertices());
+        let colours = map.colours().unwrap();
+        // Bright end of viridis at 3 mm and beyond, grey where nothing is known.
+        assert_eq!(colours[1..], [[253, 231, 37], [176, 176, 176]]);
+    }
+
+    #[test]
+    fn without_cover_there_is_no_map() {
+        let parent = tempfile::tempdir().unwrap();
+        let checked = checked_without_cover();
+        let files = write_all(&checked, &assemble(&checked), parent.path()).unwrap();
+        assert_eq!(files, [RESULT_FILE]);
+    }
+
+    #[test]
+    fn a_failure_leaves_the_earlier_result_and_no_rubbish() {
+        let parent = tempfile::tempdir().unwrap();
+        let checked = checked_with_spots();
+        let result = assemble(&checked);
+        // A folder in the place of a file cannot be replaced by one.
+        fs::create_dir(parent.path().join("cover-maxillary-first-pass.ply")).unwrap();
+        fs::write(parent.path().join(RESULT_FILE), "earlier").unwrap();
+        let error = write_all(&checked, &result, parent.path()).unwrap_err();
+        assert!(error.to_string().contains("cover-maxillary-first-pass.ply"));
+        assert_eq!(
+            fs::read_to_string(parent.path().join(RESULT_FILE)).unwrap(),
+            "earlier"
+        );
+        assert_eq!(names_in(parent.path()).len(), 2);
+
+        let in_a_file = parent.path().join(RESULT_FILE).join("results");
+        let error = write_all(&checked, &result, &in_a_file).unwrap_err();
+        assert!(!error.to_string().contains('\n'));
+    }
+
+    fn names_in(folder: &Path) -> Vec<String> {
+        let mut names: Vec<String> = fs::read_dir(folder)
+            .unwrap()
+            .map(|entry| entry.unwrap().file_name().into_string().unwrap())
+            .collect();
+        names.sort();
+        names
+    }
+}

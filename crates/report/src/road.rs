@@ -7,9 +7,9 @@ use judge::{
     Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, UnitReading, judge_case,
 };
 use measure::{ImpressionMeasurement, MeasureSettings};
+use mesh::read::shown_path;
 use mesh::{Format, Mesh, ReadError, Scan, Unit};
 use rayon::prelude::*;
-use std::borrow::Cow;
 use std::collections::BTreeMap;
 use std::fmt;
 use std::path::Path;
@@ -53,7 +53,7 @@ pub struct CheckedImpression {
 pub struct LoadedScan {
     /// The surface, mm.
     pub mesh: Mesh,
-    /// Name of the file, without its folders.
+    /// Name of the file, without its folders, as it may be shown.
     pub file_name: String,
     /// SHA-256 of the file, lower-case hexadecimal.
     pub sha256: String,
@@ -208,10 +208,7 @@ fn load(path: &Path, given: Option<Unit>) -> Result<LoadedScan, ReadError> {
     Ok(LoadedScan {
         questions: asking.map(ToString::to_string).collect(),
         warnings: scan.warnings.iter().map(ToString::to_string).collect(),
-        file_name: path
-            .file_name()
-            .map_or(Cow::Borrowed(""), |name| name.to_string_lossy())
-            .into(),
+        file_name: shown_path(path.file_name().map_or(path, Path::new)),
         sha256: scan.sha256,
         format: scan.format,
         mesh: match unit.unit() {

@@ -26,7 +26,7 @@ fn write_summary(out: &mut String, result: &CaseResult) -> fmt::Result {
         "{style}{}{style:#} case {}: {}",
         verdict_word(result.verdict).to_uppercase(),
         result.case,
-        what_to_do(result.verdict)
+        what_to_do(result)
     )?;
     for impression in &result.impressions {
         write_impression(out, impression)?;
@@ -106,7 +106,8 @@ fn write_findings(out: &mut String, result: &CaseResult) -> fmt::Result {
 /// Same reasons are told once, with everything that they keep from being judged.
 fn write_not_judged(out: &mut String, result: &CaseResult) -> fmt::Result {
     let mut by_reason: Vec<(&str, Vec<&str>)> = Vec::new();
-    for entry in result.impressions.iter().flat_map(|i| &i.not_judged) {
+    let on_impressions = result.impressions.iter().flat_map(|i| &i.not_judged);
+    for entry in on_impressions.chain(&result.not_judged) {
         match by_reason.iter_mut().find(|(why, _)| *why == entry.why) {
             Some((_, checks)) if checks.contains(&entry.check.as_str()) => {}
             Some((_, checks)) => checks.push(&entry.check),
@@ -198,8 +199,13 @@ fn verdict_word(verdict: Verdict) -> &'static str {
     }
 }
 
-fn what_to_do(verdict: Verdict) -> &'static str {
-    match verdict {
+fn what_to_do(result: &CaseResult) -> &'static str {
+    let only_first_passes = result
+        .impressions
+        .iter()
+        .all(|impression| impression.stage == Stage::FirstPass);
+    match result.verdict {
+        Verdict::Accept if only_first_passes => "ready for the wash, as far as it was judged.",
         Verdict::Accept => "it can be worked from, as far as it was judged.",
         Verdict::Rework => "mend the places that fail, then take a wash.",
         Verdict::Retake => "take the impression again.",
@@ -228,5 +234,59 @@ fn severity_style(severity: Severity) -> Style {
     match severity {
         Severity::Fail => Style::new().bold(),
         Severity::Borderline | Severity::Note => Style::new(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::result::assemble;
+    use crate::testing::{checked_with_spots, checked_without_cover};
+
+    fn plain(text: &str) -> String {
+        let mut plain = String::new();
+        let mut rest = text;
+        while let Some(start) = rest.find('\u{1b}') {
+            plain.push_str(&rest[..start]);
+            rest = rest[start..].split_once('m').map_or("", |(_, after)| after);
+        }
+        plain + rest
+    }
+
+    #[test]
+    fn the_verdict_comes_first_then_a_place_a_line() {
+        let text = plain(&summary(&assemble(&checked_with_spots())));
+        let expected = "\
+REWORK case D-1042: mend the places that fail, then take a wash.
+  maxillary first pass: rework; cover least 0.03, median 2.46, each ± 0.10 mm, over 36.0 cm² of scanned tissue surface
+  F1 FAIL show-through, residual ridge, patient's right: 0.03 ± 0.10 mm, limit 0.2 mm [C1]
+       Relieve the tray here (out of the mouth, with eye and dust protection, then feel for sharp edges), then take a wash.
+  F2 BORDERLINE show-through, palate: 0.15 ± 0.10 mm, limit 0.2 mm [C2]
+       Too close to tell from the scan: look at the impression here. If tray shows, relieve it (out of the mouth, with eye and dust protection, then feel for sharp edges) and take a wash; if not, scan this place again, finer.
+  F3 note thin-cover, labial flange, patient's left: 0.60 ± 0.10 mm, limit 1 mm [C3]
+       Thin here: if a wash is to follow, give it room by relieving the tray a little (out of the mouth, with eye and dust protection, then feel for sharp edges).
+Not judged: border, landmarks, defects, wash, jaw_relation, consignment (not part of this version's checks)
+";
+        assert_eq!(text, expected);
+    }
+
+    #[test]
+    fn what_was_not_judged_is_told_with_its_reason() {
+        let text = plain(&summary(&assemble(&checked_without_cover())));
+        assert!(text.starts_with("UNDECIDED case D-1042: "), "{text}");
+        assert!(
+            text.contains("Not judged: show-through, thin-cover (no tray scan was given)"),
+            "{text}"
+        );
+    }
+
+    #[test]
+    fn many_findings_are_counted_beyond_the_first() {
+        let mut result = assemble(&checked_with_spots());
+        let one = result.findings[0].clone();
+        result.findings.extend(std::iter::repeat_n(one, 20));
+        let text = plain(&summary(&result));
+        assert!(text.contains("and 11 more in the result file"), "{text}");
+        assert!(text.contains("       as F1\n"), "{text}");
     }
 }

@@ -12,7 +12,7 @@ pub fn run(command: &ProtocolCommand) -> Result<(), Failure> {
         ProtocolCommand::Check { file } => {
             let protocol = Protocol::from_file(file)?;
             let shown = mesh::read::shown_path(file);
-            say(&format!("{shown}: can be used (\"{}\")\n", protocol.name()))?;
+            say(&format!("{shown}: can be used ({:?})\n", protocol.name()))?;
         }
     }
     Ok(())

@@ -20,7 +20,7 @@ mod tissue_stop;
 mod unit_unclear;
 
 pub(crate) use file_unclear::same_files;
-pub(crate) use part_not_judged::on_case;
+pub(crate) use part_not_judged::{not_judged_on_case, on_case};
 
 use crate::finding::{Finding, NotJudged};
 use crate::judging::Subject;
@@ -28,6 +28,9 @@ use measure::NotMeasured;
 use std::fmt;
 use std::str::FromStr;
 use thiserror::Error;
+
+/// Why some parts of the result stay empty.
+const NOT_YET: &str = "not part of this version's checks";
 
 /// What mends a failed check; most pressing first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -64,6 +67,12 @@ macro_rules! checks {
             #[must_use]
             pub fn remedy(self) -> Remedy {
                 match self { $(Self::$variant => Remedy::$remedy,)+ }
+            }
+
+            /// What it is in one sentence.
+            #[must_use]
+            pub fn gist(self) -> &'static str {
+                match self { $(Self::$variant => concat!($($doc),+).trim_ascii(),)+ }
             }
 
             /// Its page, in Markdown: what, why, how, limits of knowledge, source.
@@ -181,8 +190,6 @@ fn judge_spots(subject: &Subject<'_>) -> Vec<Finding> {
 
 /// What was not judged on an impression.
 pub(crate) fn not_judged(subject: &Subject<'_>) -> Vec<NotJudged> {
-    /// Parts of the result that stay empty in this version.
-    const NOT_YET: [&str; 3] = ["border", "landmarks", "defects"];
     let mut entries = Vec::new();
     let mut enter = |check: &str, why: &dyn fmt::Display| {
         entries.push(NotJudged {
@@ -204,8 +211,8 @@ pub(crate) fn not_judged(subject: &Subject<'_>) -> Vec<NotJudged> {
             enter(Check::TissueStop.code(), why);
         }
     }
-    for part in NOT_YET {
-        enter(part, &"not part of this version's checks");
+    for part in ["border", "landmarks", "defects"] {
+        enter(part, &NOT_YET);
     }
     entries
 }

@@ -1,8 +1,8 @@
 //! `part-not-judged`: a part of the case was given that is not judged yet.
 
-use super::Check;
+use super::{Check, NOT_YET};
 use crate::case::{Case, Stage};
-use crate::finding::{Finding, Severity};
+use crate::finding::{Finding, NotJudged, Severity};
 
 pub(crate) fn on_case(case: &Case) -> Vec<Finding> {
     let both_passes = case
@@ -38,6 +38,17 @@ pub(crate) fn on_case(case: &Case) -> Vec<Finding> {
         ));
     }
     findings
+}
+
+/// What is judged on no case in this version, given or not.
+pub(crate) fn not_judged_on_case() -> Vec<NotJudged> {
+    ["wash", "jaw_relation", "consignment"]
+        .into_iter()
+        .map(|part| NotJudged {
+            check: part.to_owned(),
+            why: NOT_YET.to_owned(),
+        })
+        .collect()
 }
 
 fn about_case(severity: Severity, instruction: String) -> Finding {

@@ -2,7 +2,7 @@
 
 use super::Check;
 use crate::case::Stage;
-use crate::decision::{Bound, decide};
+use crate::decision::{Bound, Conformity, decide};
 use crate::finding::{Finding, Place, Severity};
 use crate::judging::{Subject, figure};
 use crate::protocol::LimitKey;
@@ -25,9 +25,9 @@ pub(super) fn judge(subject: &Subject<'_>, cover: &Cover, number: usize) -> Opti
         Bound::AtLeast(limit.value),
     );
     let severity = Severity::of(conformity, limit.level)?;
-    let mut instruction = match severity {
-        Severity::Fail => format!("Relieve the tray here ({SAFELY}), then take a wash."),
-        Severity::Borderline | Severity::Note => format!(
+    let mut instruction = match conformity {
+        Conformity::NotConforming => format!("Relieve the tray here ({SAFELY}), then take a wash."),
+        Conformity::Borderline | Conformity::Conforming => format!(
             "Too close to tell from the scan: look at the impression here. If tray shows, relieve \
              it ({SAFELY}) and take a wash; if not, scan this place again, finer."
         ),

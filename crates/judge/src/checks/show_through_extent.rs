@@ -34,12 +34,12 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let Some(severity) = Severity::of(conformity, limit.level) else {
         return Vec::new();
     };
-    let instruction = match severity {
-        Severity::Fail => {
+    let instruction = match conformity {
+        Conformity::NotConforming => {
             "Too much tray shows for relief and a wash to mend. Choose a tray that fits with room \
              all round, or add material evenly, and take the impression again."
         }
-        Severity::Borderline | Severity::Note => {
+        Conformity::Borderline | Conformity::Conforming => {
             "So much tray shows that relief and a wash may not mend it. Consider taking the \
              impression again in a tray with more room."
         }

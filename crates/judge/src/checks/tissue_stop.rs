@@ -1,7 +1,7 @@
 //! `tissue-stop`: a declared tissue stop that does not show.
 
 use super::Check;
-use crate::decision::{Bound, decide};
+use crate::decision::{Bound, Conformity, decide};
 use crate::finding::{Finding, Place, Severity};
 use crate::judging::{Subject, figure};
 use crate::protocol::LimitKey;
@@ -33,12 +33,12 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
             };
             let conformity = decide(measured, cover.uncertainty_mm, Bound::AtMost(limit.value));
             let severity = Severity::of(conformity, limit.level)?;
-            let instruction = match severity {
-                Severity::Fail => {
+            let instruction = match conformity {
+                Conformity::NotConforming => {
                     "Tray not fully seated here: material covers the tissue stop. Take the \
                      impression again and seat the tray until this stop touches."
                 }
-                Severity::Borderline | Severity::Note => {
+                Conformity::Borderline | Conformity::Conforming => {
                     "Look at this tissue stop: the tray should show. If material covers it, the \
                      tray was not fully seated here and the impression must be taken again."
                 }

@@ -40,6 +40,7 @@ pub fn assemble(checked: &CheckedCase) -> CaseResult {
             .enumerate()
             .map(|(number, found)| finding(checked, number, found, &spots_before))
             .collect(),
+        not_judged: not_judged(&checked.judged.not_judged),
     }
 }
 
@@ -69,14 +70,7 @@ fn impression(checked: &CheckedCase, number: usize, spots_before: usize) -> Impr
         border: None,
         landmarks: Vec::new(),
         defects: Vec::new(),
-        not_judged: judged
-            .not_judged
-            .iter()
-            .map(|entry| NotJudged {
-                check: entry.check.clone(),
-                why: entry.why.clone(),
-            })
-            .collect(),
+        not_judged: not_judged(&judged.not_judged),
     }
 }
 
@@ -189,6 +183,16 @@ fn finding(
             .map(|(spot, impression)| spot_id(spots_before[impression] + spot)),
         instruction: found.instruction.clone(),
     }
+}
+
+fn not_judged(entries: &[judge::NotJudged]) -> Vec<NotJudged> {
+    entries
+        .iter()
+        .map(|entry| NotJudged {
+            check: entry.check.clone(),
+            why: entry.why.clone(),
+        })
+        .collect()
 }
 
 /// Name of a spot, unique within its case; spots are counted from 0.

@@ -20,6 +20,7 @@ pub use impression::{ArchReading, Format, Frame, ImpressionResult, ScanResult, S
 pub use later::{Defect, DefectKind, JawRelation, Landmark, LandmarkSource, LandmarkStatus, Wash};
 
 use schemars::JsonSchema;
+use schemars::generate::SchemaSettings;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -55,6 +56,8 @@ pub struct CaseResult {
     pub jaw_relation: Option<JawRelation>,
     /// What fails or cannot be judged, most urgent first.
     pub findings: Vec<Finding>,
+    /// What was not judged on the case as a whole, and why.
+    pub not_judged: Vec<NotJudged>,
 }
 
 /// What is to become of an impression or a case.
@@ -128,11 +131,131 @@ pub enum Level {
 /// JSON Schema of a result.
 #[must_use]
 pub fn json_schema() -> schemars::Schema {
-    schemars::schema_for!(CaseResult)
+    // As it is written: every field is there, though it may be null.
+    SchemaSettings::draft2020_12()
+        .for_serialize()
+        .into_generator()
+        .into_root_schema_for::<CaseResult>()
 }
 
 /// JSON Schema of a result, as text.
 #[must_use]
 pub fn json_schema_text() -> String {
     format!("{:#}\n", json_schema().as_value())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::outputs::result_json;
+    use crate::testing::{checked_with_spots, checked_without_cover};
+    use serde_json::Value;
+
+    #[test]
+    fn a_result_is_valid_by_its_schema_and_survives_the_round_trip() {
+        let validator = jsonschema::validator_for(json_schema().as_value()).unwrap();
+        for checked in [checked_with_spots(), checked_without_cover()] {
+            let result = assemble(&checked);
+            let text = result_json(&result);
+            let value: Value = serde_json::from_str(&text).unwrap();
+            let faults: Vec<String> = validator
+                .iter_errors(&value)
+                .map(|e| e.to_string())
+                .collect();
+            assert!(faults.is_empty(), "{faults:?}");
+            assert_eq!(serde_json::from_str::<CaseResult>(&text).unwrap(), result);
+        }
+    }
+
+    #[test]
+    fn the_schema_refuses_what_the_contract_does_not_allow() {
+        let validator = jsonschema::validator_for(json_schema().as_value()).unwrap();
+        let good: Value =
+            serde_json::from_str(&result_json(&assemble(&checked_with_spots()))).unwrap();
+        let spoilt = |pointer: &str, by: Value| {
+            let mut value = good.clone();
+            *value.pointer_mut(pointer).unwrap() = by;
+            value
+        };
+        for value in [
+            spoilt("/verdict", "fine".into()),
+            spoilt("/schema", "archproof-result/2".into()),
+            spoilt("/impressions/0/cover/spots/0/kind", "thick".into()),
+            spoilt("/impressions/0/scan/area_mm2", Value::Null),
+            spoilt("/findings/0/instruction", Value::Null),
+        ] {
+            assert!(!validator.is_valid(&value));
+        }
+    }
+
+    /// Every name of the contract, as the design fixes it.
+    #[test]
+    fn every_name_of_the_contract_is_there() {
+        let value: Value =
+            serde_json::from_str(&result_json(&assemble(&checked_with_spots()))).unwrap();
+        for (at, names) in [
+            (
+                "",
+                "schema case verdict protocol impressions wash jaw_relation findings",
+            ),
+            ("/protocol", "name limits"),
+            (
+                "/impressions/0",
+                "arch stage verdict scan frame cover border landmarks defects not_judged",
+            ),
+            ("/impressions/0/arch", "declared detected confidence"),
+            (
+                "/impressions/0/scan",
+                "file sha256 format unit unit_assumed vertices triangles components boundary_loops non_manifold_edges degenerate_triangles median_edge_mm area_mm2 has_colour has_outer_surface",
+            ),
+            (
+                "/impressions/0/frame",
+                "origin right anterior seating confidence",
+            ),
+            (
+                "/impressions/0/cover",
+                "method registration_rms_mm uncertainty_mm area_judged_mm2 min_mm p05_mm median_mm spots",
+            ),
+            (
+                "/impressions/0/cover/spots/0",
+                "id kind centre area_mm2 min_mm zone",
+            ),
+            (
+                "/findings/0",
+                "id severity check arch zone side measured unit limit uncertainty at refers_to instruction",
+            ),
+        ] {
+            let object = value.pointer(at).unwrap().as_object().unwrap();
+            for name in names.split(' ') {
+                assert!(object.contains_key(name), "{at}/{name}");
+            }
+        }
+    }
+
+    #[test]
+    fn points_go_out_in_the_unit_of_the_file() {
+        let mut checked = checked_with_spots();
+        let in_mm = assemble(&checked);
+        let scan = std::sync::Arc::make_mut(&mut checked.impressions[0].scan);
+        scan.unit = judge::UnitReading::Given(mesh::Unit::Centimetre);
+        let in_cm = assemble(&checked);
+        assert_eq!(in_mm.findings[0].at, Some([10.0, 20.0, 5.0]));
+        assert_eq!(in_cm.findings[0].at, Some([1.0, 2.0, 0.5]));
+        assert_eq!(in_cm.findings[0].measured, in_mm.findings[0].measured);
+    }
+
+    #[test]
+    fn what_could_not_be_had_is_null_with_its_reason() {
+        let result = assemble(&checked_without_cover());
+        let impression = &result.impressions[0];
+        assert_eq!(impression.cover, None);
+        assert_eq!(impression.tray, None);
+        let reasons: Vec<&str> = impression
+            .not_judged
+            .iter()
+            .filter(|entry| entry.check == "show-through")
+            .map(|entry| entry.why.as_str())
+            .collect();
+        assert_eq!(reasons, ["no tray scan was given"]);
+    }
 }

@@ -1,0 +1,220 @@
+//! The whole road on the demonstration case: a scan in, a verdict out.
+#![allow(clippy::unwrap_used)]
+
+mod common;
+
+use common::{archproof, run};
+use serde_json::Value;
+use std::fs;
+use std::path::Path;
+use std::process::Stdio;
+use tempfile::TempDir;
+
+fn demonstration() -> TempDir {
+    let folder = tempfile::tempdir().unwrap();
+    let outcome = run(folder.path(), &["demo", "."]);
+    assert_eq!(outcome.code, Some(0), "{}", outcome.complaint);
+    folder
+}
+
+fn result(folder: &Path) -> Value {
+    serde_json::from_str(&fs::read_to_string(folder.join("result.json")).unwrap()).unwrap()
+}
+
+/// The scenario of the demonstration, as its README tells it.
+#[test]
+fn the_demonstration_is_to_be_reworked_at_its_planted_places() {
+    let demo = demonstration();
+    let outcome = run(demo.path(), &["check", "case.toml"]);
+    assert_eq!(
+        outcome.code,
+        Some(1),
+        "{}{}",
+        outcome.out,
+        outcome.complaint
+    );
+    assert!(
+        outcome.out.starts_with("REWORK case DEMO-1: "),
+        "{}",
+        outcome.out
+    );
+    assert_eq!(
+        outcome.complaint, "",
+        "quiet where standard error is no terminal"
+    );
+    assert!(
+        !outcome.out.contains('\u{1b}'),
+        "no colours where it is no terminal"
+    );
+
+    let result = result(&demo.path().join("archproof-DEMO-1"));
+    let places: Vec<String> = result["findings"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|f| format!("{} {} {}", f["severity"], f["check"], f["side"]).replace('"', ""))
+        .collect();
+    let on_the_right = places
+        .iter()
+        .filter(|p| *p == "fail show-through right")
+        .count();
+    assert_eq!(on_the_right, 2, "{places:?}");
+    assert_eq!(places.len(), 3, "{places:?}");
+    assert_eq!(places[2], "note thin-cover left");
+    for finding in result["findings"].as_array().unwrap() {
+        assert!(outcome.out.contains(finding["id"].as_str().unwrap()));
+        assert!(
+            outcome
+                .out
+                .contains(finding["instruction"].as_str().unwrap())
+        );
+    }
+}
+
+#[test]
+fn one_input_gives_the_same_bytes_on_one_thread_and_on_many() {
+    let demo = demonstration();
+    for (folder, threads) in [("one", "1"), ("many", "8")] {
+        run(
+            demo.path(),
+            &["check", "case.toml", "--out", folder, "--threads", threads],
+        );
+    }
+    for file in ["result.json", "cover-maxillary-first-pass.ply"] {
+        let [one, many] =
+            ["one", "many"].map(|folder| fs::read(demo.path().join(folder).join(file)).unwrap());
+        assert!(one == many, "{file}");
+    }
+}
+
+#[test]
+fn json_on_standard_output_is_the_result_file() {
+    let demo = demonstration();
+    let outcome = run(
+        demo.path(),
+        &["check", "case.toml", "--json", "--out", "results"],
+    );
+    let file = fs::read_to_string(demo.path().join("results/result.json")).unwrap();
+    assert_eq!(outcome.out, file);
+}
+
+#[test]
+fn without_a_tray_scan_nothing_is_accepted() {
+    let demo = demonstration();
+    let outcome = run(
+        demo.path(),
+        &["check", "upper-first.ply", "--arch", "maxillary"],
+    );
+    assert_eq!(outcome.code, Some(3), "{}", outcome.out);
+    let result = result(&demo.path().join("archproof-unnamed"));
+    assert_eq!(result["verdict"], "undecided");
+    assert_eq!(
+        result["case"], "unnamed",
+        "never taken from the file's name"
+    );
+    assert!(result["impressions"][0]["cover"].is_null());
+    let not_judged = result["impressions"][0]["not_judged"].as_array().unwrap();
+    assert!(
+        not_judged
+            .iter()
+            .any(|entry| entry["check"] == "show-through")
+    );
+}
+
+#[test]
+fn the_other_jaw_declared_is_asked_about() {
+    let demo = demonstration();
+    let arguments = [
+        "check",
+        "upper-first.ply",
+        "--tray",
+        "upper-tray.stl",
+        "--arch",
+        "mandibular",
+    ];
+    let outcome = run(demo.path(), &arguments);
+    assert_eq!(outcome.code, Some(3), "{}", outcome.out);
+    assert!(outcome.out.contains("arch-mismatch"), "{}", outcome.out);
+}
+
+#[test]
+fn the_impression_given_as_its_own_tray_is_asked_about() {
+    let demo = demonstration();
+    let outcome = run(
+        demo.path(),
+        &["check", "upper-first.ply", "--tray", "upper-first.ply"],
+    );
+    assert_eq!(outcome.code, Some(3), "{}", outcome.out);
+    assert!(outcome.out.contains("file-unclear"), "{}", outcome.out);
+}
+
+/// The same scan in metres: read so, asked about, and answered by --unit.
+#[test]
+fn another_unit_is_asked_about_and_answered() {
+    let demo = demonstration();
+    for file in ["upper-first.ply", "upper-tray.stl"] {
+        let scan = mesh::read_scan(&demo.path().join(file)).unwrap();
+        let name = demo.path().join(format!("{file}.m.ply"));
+        mesh::write::write_ply(&name, &scan.mesh.scaled(0.001)).unwrap();
+    }
+    let arguments = [
+        "check",
+        "upper-first.ply.m.ply",
+        "--tray",
+        "upper-tray.stl.m.ply",
+        "--out",
+    ];
+    let asked = run(demo.path(), &[&arguments[..], &["asked"]].concat());
+    assert_eq!(asked.code, Some(3), "{}", asked.out);
+    assert!(asked.out.contains("--unit m"), "{}", asked.out);
+    let answered = run(
+        demo.path(),
+        &[&arguments[..], &["answered", "--unit", "m"]].concat(),
+    );
+    assert_eq!(answered.code, Some(1), "{}", answered.out);
+
+    run(demo.path(), &["check", "case.toml", "--out", "in-mm"]);
+    let [in_mm, in_m] = ["in-mm", "answered"].map(|folder| result(&demo.path().join(folder)));
+    let figure = |result: &Value, pointer: &str| result.pointer(pointer).unwrap().as_f64().unwrap();
+    let median = "/impressions/0/cover/median_mm";
+    assert!((figure(&in_mm, median) - figure(&in_m, median)).abs() < 1e-3);
+    let x = "/findings/0/at/0";
+    assert!((figure(&in_mm, x) - 1000.0 * figure(&in_m, x)).abs() < 0.1);
+    assert_eq!(in_m["impressions"][0]["scan"]["unit"], "m");
+    assert_eq!(in_m["impressions"][0]["scan"]["unit_assumed"], false);
+}
+
+#[test]
+fn a_reader_that_goes_away_is_no_failure() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut child = std::process::Command::new(env!("CARGO_BIN_EXE_archproof"))
+        .arg("schema")
+        .current_dir(folder.path())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    drop(child.stdout.take());
+    let output = child.wait_with_output().unwrap();
+    assert_eq!(output.status.code(), Some(0));
+    assert!(output.stderr.is_empty());
+}
+
+#[test]
+fn pages_protocol_and_schema_are_printed() {
+    let folder = tempfile::tempdir().unwrap();
+    let codes = run(folder.path(), &["explain"]).out;
+    for line in codes.lines().take_while(|line| !line.is_empty()) {
+        let code = line.split(' ').next().unwrap();
+        let page = run(folder.path(), &["explain", code]);
+        assert_eq!(page.code, Some(0));
+        assert!(page.out.starts_with(&format!("# {code}\n")));
+    }
+    let shown = run(folder.path(), &["protocol", "show"]);
+    fs::write(folder.path().join("again.toml"), &shown.out).unwrap();
+    let checked = run(folder.path(), &["protocol", "check", "again.toml"]);
+    assert_eq!(checked.code, Some(0), "{}", checked.complaint);
+    let schema: Value = serde_json::from_str(&run(folder.path(), &["schema"]).out).unwrap();
+    assert_eq!(schema["title"], "CaseResult");
+    archproof(folder.path()).arg("--version").assert().success();
+}
