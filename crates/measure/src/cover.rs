@@ -100,13 +100,13 @@ fn angle_weighted_normals(mesh: &Mesh) -> Vec<Vector3<f64>> {
     sums
 }
 
-/// Values at vertices averaged with their neighbours', twice: about half a
-/// millimetre at usual resolutions, so that a patch's least cover is not its
-/// noisiest point. Vertices without a value neither give nor get one.
-pub fn smoothed(mesh: &Mesh, values: &[Option<f64>]) -> Vec<Option<f64>> {
-    const ROUNDS: usize = 2;
+/// Values at vertices averaged with their neighbours' so many times, so that a
+/// patch's least cover is not its noisiest point. Vertices without a value
+/// neither give nor get one.
+#[must_use]
+pub fn smoothed(mesh: &Mesh, values: &[Option<f64>], rounds: usize) -> Vec<Option<f64>> {
     let mut values = values.to_vec();
-    for _ in 0..ROUNDS {
+    for _ in 0..rounds {
         let mut sums = vec![(0.0, 0.0); values.len()];
         for corners in mesh.triangles() {
             if let [Some(a), Some(b), Some(c)] = corners.map(|v| values[v as usize]) {

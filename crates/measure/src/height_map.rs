@@ -51,6 +51,11 @@ impl HeightMap {
         map
     }
 
+    /// Side of a cell that vertices at this distance fill, mm.
+    pub fn cell_for(edge_mm: f64) -> f64 {
+        (1.25 * edge_mm).max(0.5)
+    }
+
     /// Side of a cell, mm.
     pub fn cell_mm(&self) -> f64 {
         self.cell_mm

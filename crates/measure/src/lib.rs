@@ -160,6 +160,7 @@ impl Surface {
 pub(crate) struct Impression {
     pub frame: Frame,
     pub local: Mesh,
+    pub edge_mm: f64,
     pub zones: ZoneMap,
     pub regions: Regions,
 }
@@ -167,18 +168,18 @@ pub(crate) struct Impression {
 impl Impression {
     fn of(surface: &Surface, found: FoundFrame) -> Self {
         let local = surface.mesh.moved(&found.frame.local_from_scan());
-        let cell_mm = (1.25 * surface.integrity.median_edge).max(0.5);
         let regions = regions::split(
             &local,
             &surface.topology,
             &found.crest,
             found.frame.arch,
-            cell_mm,
+            surface.integrity.median_edge,
         );
         Self {
             zones: ZoneMap::new(found.crest, found.frame.arch),
             frame: found.frame,
             local,
+            edge_mm: surface.integrity.median_edge,
             regions,
         }
     }

@@ -44,12 +44,13 @@ pub fn split(
     topology: &Topology,
     crest: &CrestLine,
     arch: Arch,
-    cell_mm: f64,
+    edge_mm: f64,
 ) -> Regions {
+    let cell_mm = HeightMap::cell_for(edge_mm);
     let map = HeightMap::of(local.vertices().iter().copied(), cell_mm);
     let borders = BorderHeights::of(&map, crest, arch);
     let nearest_crest: Vec<u16> = cells_nearest(&map, crest);
-    let normals = smoothed_normals(local);
+    let normals = smoothed_normals(local, edge_mm);
     let areas: Vec<f64> = (0..local.triangles().len())
         .map(|t| local.area_vector(t).norm())
         .collect();
@@ -154,6 +155,16 @@ fn highest_beyond(map: &HeightMap, from: &Point3<f64>, outward: Vector2<f64>) ->
     highest
 }
 
+/// How many times values at vertices are averaged with their neighbours' to
+/// smooth over about half a millimetre.
+pub fn smoothing_rounds(edge_mm: f64) -> usize {
+    const REACH_MM: f64 = 0.5;
+    const MOST_ROUNDS: f64 = 4.0;
+    (REACH_MM / edge_mm.max(f64::MIN_POSITIVE))
+        .round()
+        .min(MOST_ROUNDS) as usize
+}
+
 fn running_median(values: &[f64], reach: usize) -> Vec<f64> {
     (0..values.len())
         .map(|i| {
@@ -172,12 +183,11 @@ fn cells_nearest(map: &HeightMap, crest: &CrestLine) -> Vec<u16> {
         .collect()
 }
 
-/// Vertex normals averaged over two rings of neighbours: steep walls must not
-/// flicker with the scan's noise.
-fn smoothed_normals(mesh: &Mesh) -> Vec<Vector3<f64>> {
-    const RINGS: usize = 2;
+/// Vertex normals averaged over about half a millimetre: steep walls must not
+/// flicker with the scan's noise, nor a tray's edge be smoothed away.
+fn smoothed_normals(mesh: &Mesh, edge_mm: f64) -> Vec<Vector3<f64>> {
     let mut normals = mesh.vertex_normals();
-    for _ in 0..RINGS {
+    for _ in 0..smoothing_rounds(edge_mm) {
         let mut sums = vec![Vector3::zeros(); normals.len()];
         for corners in mesh.triangles() {
             let sum: Vector3<f64> = corners.iter().map(|&v| normals[v as usize]).sum();
@@ -194,19 +204,31 @@ fn smoothed_normals(mesh: &Mesh) -> Vec<Vector3<f64>> {
 
 /// The one large piece of tissue surface, with specks in it filled; everything
 /// else that faces up (a handle's top, a ledge of overflow) is outer surface.
-fn tidied(topology: &Topology, areas: &[f64], mut is_tissue: Vec<bool>) -> Vec<bool> {
-    let (label, count) = topology.parts(|a, b| is_tissue[a] == is_tissue[b]);
-    let mut area = vec![0.0; count];
-    for (t, &part) in label.iter().enumerate() {
-        area[part as usize] += areas[t];
-    }
-    let largest = (0..label.len())
-        .filter(|&t| is_tissue[t])
-        .map(|t| label[t])
+fn tidied(topology: &Topology, areas: &[f64], faces_trough: Vec<bool>) -> Vec<bool> {
+    let (part, area) = parts_with_area(topology, areas, &faces_trough);
+    let largest = (0..part.len())
+        .filter(|&t| faces_trough[t])
+        .map(|t| part[t])
         .max_by(|&a, &b| area[a as usize].total_cmp(&area[b as usize]));
-    for (t, &part) in label.iter().enumerate() {
-        let speck = area[part as usize] < SPECK_MM2;
-        is_tissue[t] = Some(part) == largest || (!is_tissue[t] && speck);
+    let one_piece: Vec<bool> = part
+        .iter()
+        .zip(&faces_trough)
+        .map(|(&p, &faces)| faces && Some(p) == largest)
+        .collect();
+    // Specks only now: what lies between two ledges is none.
+    let (part, area) = parts_with_area(topology, areas, &one_piece);
+    part.iter()
+        .zip(one_piece)
+        .map(|(&p, tissue)| tissue || area[p as usize] < SPECK_MM2)
+        .collect()
+}
+
+/// Connected parts of equal label, and the area of each.
+fn parts_with_area(topology: &Topology, areas: &[f64], labels: &[bool]) -> (Vec<u32>, Vec<f64>) {
+    let (part, count) = topology.parts(|a, b| labels[a] == labels[b]);
+    let mut area = vec![0.0; count];
+    for (&p, own) in part.iter().zip(areas) {
+        area[p as usize] += own;
     }
-    is_tissue
+    (part, area)
 }

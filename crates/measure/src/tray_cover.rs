@@ -4,6 +4,7 @@ use crate::cover::{Tray, quantile, smoothed};
 use crate::figures::{
     Cover, CoverMethod, MeasureSettings, NotMeasured, Spot, SpotKind, StopReading, TrayRegistration,
 };
+use crate::regions::smoothing_rounds;
 use crate::registration::{self, Registered, Target};
 use crate::sampling::spread_over;
 use crate::spots::{Patch, patches};
@@ -90,11 +91,21 @@ pub(crate) fn place(
         registration: TrayRegistration {
             impression_from_tray: tray_from_scan.inverse(),
             rms_mm: found.rms_mm,
-            uncertainty_mm: found.uncertainty_mm(&ends),
+            uncertainty_mm: found.uncertainty_mm(&ends).hypot(
+                facet_doubt_mm(impression.edge_mm)
+                    + facet_doubt_mm(tray.surface.integrity.median_edge),
+            ),
             tray_seen_mm2: found.fitting_share * regions.outer_mm2,
             fitting_share: found.fitting_share,
         },
     })
+}
+
+/// How far facets may stray from the curved wall they stand for, mm: the
+/// sagitta of an edge on the sharpest bends that make up much of a tray.
+fn facet_doubt_mm(edge_mm: f64) -> f64 {
+    const BEND_MM: f64 = 8.0;
+    edge_mm * edge_mm / (8.0 * BEND_MM)
 }
 
 /// Cover at every tissue vertex.
@@ -128,7 +139,7 @@ pub(crate) fn over_tissue(
     {
         raw[v] = distance;
     }
-    let at_vertex_mm = smoothed(mesh, &raw);
+    let at_vertex_mm = smoothed(mesh, &raw, smoothing_rounds(impression.edge_mm));
     let mut weighted: Vec<(f64, f64)> = tissue
         .iter()
         .filter_map(|&v| Some((at_vertex_mm[v]?, weights[v])))

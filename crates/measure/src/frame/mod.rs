@@ -71,7 +71,7 @@ pub fn find(mesh: &Mesh, median_edge_mm: f64) -> Result<FoundFrame, NotAnImpress
     {
         return Err(NotAnImpression::WrongSize { longest_mm });
     }
-    let cell_mm = (1.25 * median_edge_mm).max(0.5);
+    let cell_mm = HeightMap::cell_for(median_edge_mm);
     let facing = mean_normal(mesh);
     let mut found: Vec<Candidate> = candidates::likely_axes(mesh)
         .into_iter()
