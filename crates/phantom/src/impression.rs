@@ -5,7 +5,7 @@ use crate::mouth::{Arch, BASE_Z, Flange, Mouth, Section};
 use crate::shaping::{common, joined, tapered_capsule};
 use crate::spots::Spot;
 use crate::tray::{Tray, TrayColumn};
-use nalgebra::Point3;
+use nalgebra::{Point3, Vector3};
 
 /// Material that covers the tray everywhere on the tissue's side, mm.
 pub const LEAST_COVER_MM: f64 = 1.5;
@@ -106,14 +106,14 @@ impl Impression {
             self.tray.distance(&column.tray, p.z).outer_face < -0.5 * self.tray.thickness();
         let within = out < middle(&section.outer)
             && (self.mouth.palate.is_some() || out > middle(&section.inner));
-        let before_back = column.back < -1.0 || self.faces_up(p);
+        let before_back = column.tray.behind < -1.0 || self.faces_up(p);
         over_tray && within && before_back
     }
 
-    /// Whether the surface at a point faces the tissue rather than the tray's back.
+    /// Whether the surface at a point faces up more than back.
     fn faces_up(&self, p: &Point3<f64>) -> bool {
-        let column = self.column(p.x, p.y);
-        self.value(&column, p.z + 1e-3) > self.value(&column, p.z - 1e-3)
+        let step = Vector3::new(0.0, 1e-3, 1e-3);
+        self.at(&(p + step)) > self.at(&(p - step))
     }
 
     /// Lowest and highest corner of a box around everything, mm.

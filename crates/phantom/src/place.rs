@@ -7,7 +7,7 @@ use crate::options::{Across, Place};
 use nalgebra::{Point3, Vector3};
 
 /// Higher than anything, mm.
-const ABOVE_MM: f64 = 25.0;
+const ABOVE_MM: f64 = 18.0;
 
 impl Impression {
     /// The first point of the surface on a ray that starts outside.
@@ -18,7 +18,8 @@ impl Impression {
         direction: &Vector3<f64>,
         reach: f64,
     ) -> Option<Point3<f64>> {
-        self.crossing(1.0, from, direction, reach)
+        let gone = crossing(|gone| self.at(&(from + direction * gone)), reach)?;
+        Some(from + direction * gone)
     }
 
     /// The first point of the surface on a ray that starts inside.
@@ -29,46 +30,16 @@ impl Impression {
         direction: &Vector3<f64>,
         reach: f64,
     ) -> Option<Point3<f64>> {
-        if self.at(from) >= 0.0 {
-            return None;
-        }
-        self.crossing(-1.0, from, direction, reach)
-    }
-
-    fn crossing(
-        &self,
-        sense: f64,
-        from: &Point3<f64>,
-        direction: &Vector3<f64>,
-        reach: f64,
-    ) -> Option<Point3<f64>> {
-        let value_at = |gone: f64| sense * self.at(&(from + direction * gone));
-        let (mut last, mut gone) = ((0.0, f64::INFINITY), 0.0);
-        while gone <= reach {
-            let value = value_at(gone);
-            if value < 0.0 {
-                let found = if last.1.is_finite() {
-                    root(value_at, last, (gone, value))
-                } else {
-                    gone
-                };
-                return Some(from + direction * found);
-            }
-            last = (gone, value);
-            // Border notches steepen the function to about twice a distance.
-            gone += (0.45 * value).max(0.02);
-        }
-        None
+        let gone = crossing(|gone| -self.at(&(from + direction * gone)), reach)?;
+        (gone > 0.0).then(|| from + direction * gone)
     }
 
     /// The highest point of the surface above a point of the plan.
     #[must_use]
     pub fn top(&self, x: f64, y: f64) -> Option<Point3<f64>> {
-        self.hit(
-            &Point3::new(x, y, ABOVE_MM),
-            &-Vector3::z(),
-            ABOVE_MM + 15.0,
-        )
+        let column = self.column(x, y);
+        let gone = crossing(|gone| self.value(&column, ABOVE_MM - gone), 2.0 * ABOVE_MM)?;
+        Some(Point3::new(x, y, ABOVE_MM - gone))
     }
 
     /// The highest point of the surface at a place of the arch.
@@ -89,7 +60,7 @@ impl Impression {
     pub fn crest(&self, along: f64) -> Option<Point3<f64>> {
         let middle = self.mouth.sections.at(along).crest_out;
         let height = |out: f64| self.top_at(along, out).map_or(f64::INFINITY, |p| p.z);
-        let out = least_at(height, middle - 3.0, middle + 3.5, 14);
+        let out = least_at(height, middle - 3.0, middle + 3.0, 6);
         self.top_at(along, out)
     }
 
@@ -144,6 +115,22 @@ impl Impression {
     }
 }
 
+/// Where a function first falls below 0 on the way from 0 to `reach`, taking
+/// its values for distances.
+fn crossing(f: impl Fn(f64) -> f64, reach: f64) -> Option<f64> {
+    let (mut last, mut gone) = (None, 0.0);
+    while gone <= reach {
+        let value = f(gone);
+        if value < 0.0 {
+            return Some(last.map_or(gone, |before| root(f, before, (gone, value))));
+        }
+        last = Some((gone, value));
+        // Border notches steepen the function to about twice a distance.
+        gone += (0.55 * value).max(0.03);
+    }
+    None
+}
+
 /// The zero of a function between two places of opposite sign, by the Illinois
 /// variant of false position, to about 1e-9 mm.
 fn root(f: impl Fn(f64) -> f64, mut a: (f64, f64), mut b: (f64, f64)) -> f64 {
@@ -173,7 +160,7 @@ pub fn least_at(f: impl Fn(f64) -> f64, low: f64, high: f64, count: usize) -> f6
         .unwrap_or(low);
     let (mut a, mut b) = ((best - step).max(low), (best + step).min(high));
     let golden = 0.5 * (5f64.sqrt() - 1.0);
-    for _ in 0..22 {
+    for _ in 0..14 {
         let (c, d) = (b - golden * (b - a), a + golden * (b - a));
         if f(c) < f(d) {
             b = d;

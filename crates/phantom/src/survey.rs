@@ -18,7 +18,7 @@ const FLANGE_DEPTH_MM: f64 = 3.0;
 const BORDER_ARC_MM: f64 = 1.5;
 const TRACE_STEP_MM: f64 = 0.1;
 /// The flanges' own border lines end this far before the material does, mm.
-const CORNER_MM: f64 = 2.0;
+const CORNER_MM: f64 = 0.8;
 
 /// One of the two flanges of a section.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -73,7 +73,8 @@ impl Impression {
         } else {
             f.inner.border_out
         };
-        self.mouth.arch.half_width() + out
+        // Just inside the flange's own line, so that the two meet without a loop.
+        self.mouth.arch.half_width() + out - out.signum()
     }
 
     fn flange_border(&self, which: Which, stations: &[f64]) -> Vec<BorderPoint> {
@@ -92,7 +93,7 @@ impl Impression {
             section.inner.border_out
         };
         let depth = |out: f64| self.top_at(along, out).map_or(f64::INFINITY, |p| -p.z);
-        self.top_at(along, least_at(depth, middle - 1.5, middle + 1.5, 10))
+        self.top_at(along, least_at(depth, middle - 1.5, middle + 1.5, 6))
     }
 
     fn flange_point(&self, which: Which, along: f64) -> Option<BorderPoint> {
@@ -197,7 +198,7 @@ impl Impression {
         let found = |z: f64| self.hit(&Point3::new(x, start, z), &Vector3::y(), 8.0);
         let goal = |z: f64| found(z).map_or(f64::INFINITY, |p| -direction.dot(&p.coords));
         let (low, high) = (-4.0, self.bounds().1.z);
-        found(least_at(goal, low, high, 40))
+        found(least_at(goal, low, high, 30))
     }
 
     /// Landmarks in made coordinates.
