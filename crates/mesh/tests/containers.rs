@@ -1,6 +1,6 @@
 //! What is in a file is told by its contents, and what cannot be read is
 //! refused with its own reason, on one line.
-#![allow(clippy::unwrap_used)]
+#![allow(clippy::unwrap_used, clippy::print_stderr)]
 
 mod common;
 
@@ -146,7 +146,7 @@ mod unix {
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("private.stl");
         std::fs::write(&path, encode_stl(&bowl(2)).unwrap()).unwrap();
-        std::fs::set_permissions(&path, std::fs::Permissions::from_mode(0)).unwrap();
+        std::fs::set_permissions(&path, std::fs::Permissions::from_mode(0o000)).unwrap();
         if std::fs::File::open(&path).is_ok() {
             eprintln!("skipped: this user may read everything");
             return;

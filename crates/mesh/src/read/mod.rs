@@ -10,6 +10,7 @@ mod obj;
 mod open;
 mod ply;
 mod ply_colour;
+mod ply_faces;
 mod ply_header;
 mod ply_values;
 mod shown;
@@ -18,11 +19,13 @@ mod stl_ascii;
 mod stl_binary;
 mod surface;
 mod text;
+mod warning;
 mod weld;
 
-pub use error::{OpenError, ParseError, Place, ReadError, ReadWarning};
+pub use error::{OpenError, ParseError, Place, ReadError};
 pub use shown::shown_path;
 pub use sniff::Foreign;
+pub use warning::ReadWarning;
 
 use crate::Mesh;
 use sha2::{Digest, Sha256};

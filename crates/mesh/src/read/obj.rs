@@ -1,9 +1,10 @@
 //! The geometry of Wavefront OBJ: `v` and `f` lines. Colour after a vertex,
 //! normals, texture coordinates, groups and materials are passed over.
 
-use super::error::{ParseError, Place, ReadWarning};
+use super::error::{ParseError, Place};
 use super::surface::{Stored, Surface, checked};
 use super::text::{Words, number, without_byte_order_mark};
+use super::warning::ReadWarning;
 use super::{Format, MAX_TRIANGLES, MAX_VERTICES, Parsed};
 use nalgebra::Point3;
 

@@ -4,12 +4,14 @@
 //! declares them, so unknown elements and properties cost nothing and none of
 //! them can shift the ones that matter.
 
-use super::error::{ParseError, Place, ReadWarning};
+use super::error::{ParseError, Place};
 use super::ply_colour::Colours;
+use super::ply_faces::{Faces, indices_of};
 use super::ply_header::{Element, Header, Property, Scalar, Shape};
 use super::ply_values::{Binary, LineByLine, Missing, Values};
 use super::surface::{Stored, Surface, checked};
 use super::text::{Words, without_byte_order_mark};
+use super::warning::ReadWarning;
 use super::{Format, MAX_TRIANGLES, MAX_VERTICES, Parsed, ply_header};
 use nalgebra::Point3;
 
@@ -83,13 +85,6 @@ fn check_there_is_a_surface(header: &Header) -> Result<(), ParseError> {
     Ok(())
 }
 
-/// Position of the property that lists a face's vertices.
-fn indices_of(element: &Element) -> Option<usize> {
-    element
-        .position(&["vertex_indices", "vertex_index"])
-        .filter(|&at| matches!(element.properties[at].shape, Shape::List { .. }))
-}
-
 /// What a property of a vertex is to us.
 #[derive(Clone, Copy)]
 enum Role {
@@ -102,10 +97,7 @@ struct Body {
     vertices: Vec<Point3<f64>>,
     whole_coordinates: bool,
     colours: Option<Colours>,
-    triangles: Vec<[u32; 3]>,
-    vertex_count: u64,
-    flat_faces: u64,
-    begins_with_flat_face: bool,
+    faces: Faces,
     left: u64,
     surplus: bool,
 }
@@ -116,10 +108,7 @@ impl Body {
             vertices: Vec::new(),
             whole_coordinates: false,
             colours: None,
-            triangles: Vec::new(),
-            vertex_count: header.element("vertex").map_or(0, |e| e.count),
-            flat_faces: 0,
-            begins_with_flat_face: false,
+            faces: Faces::of(header.element("vertex").map_or(0, |e| e.count)),
             left: 0,
             surplus: false,
         };
@@ -131,7 +120,7 @@ impl Body {
             match name {
                 "vertex" if !again => body.read_vertices(element, &mut values)?,
                 "face" | "tristrips" if !again && element.count > 0 => {
-                    body.read_faces(element, &mut values)?;
+                    body.faces.read(element, &mut values)?;
                 }
                 _ => skip_element(element, &mut values)?,
             }
@@ -198,131 +187,6 @@ impl Body {
         Ok(())
     }
 
-    fn read_faces(
-        &mut self,
-        element: &Element,
-        values: &mut impl Values,
-    ) -> Result<(), ParseError> {
-        let indices = indices_of(element);
-        let strips = element.name == "tristrips";
-        let plain = matches!(
-            element.properties[..],
-            [Property {
-                shape: Shape::List {
-                    count: Scalar::I8 | Scalar::U8,
-                    of: Scalar::I32 | Scalar::U32,
-                },
-                ..
-            }]
-        ) && !strips;
-        self.triangles.reserve(element.count as usize);
-        let mut corners = Vec::new();
-        for number in 0..element.count {
-            if plain && let Some(triangle) = values.plain_triangle() {
-                for index in triangle {
-                    if u64::from(index) >= self.vertex_count {
-                        return Err(self.out_of_range(values, number, f64::from(index)));
-                    }
-                }
-                self.push(triangle)?;
-                continue;
-            }
-            let ends = |missing: Missing| missing.or_end(|| cut_short(element, number));
-            for (at, property) in element.properties.iter().enumerate() {
-                match property.shape {
-                    Shape::One(kind) => values.skip(kind, 1).map_err(ends)?,
-                    Shape::List { count, of } => {
-                        let length = list_length(values, count, of, element, number)?;
-                        if Some(at) != indices {
-                            values.skip(of, length).map_err(ends)?;
-                            continue;
-                        }
-                        corners.clear();
-                        for _ in 0..length {
-                            let index = values.next(of).map_err(ends)?;
-                            corners.push(self.corner(index, strips, values, number)?);
-                        }
-                    }
-                }
-            }
-            values.end_record();
-            if strips {
-                self.push_strips(&corners)?;
-            } else {
-                self.push_polygon(&corners)?;
-            }
-        }
-        Ok(())
-    }
-
-    /// An index as a vertex number; `None` for -1, which starts a new strip.
-    fn corner(
-        &self,
-        index: f64,
-        strips: bool,
-        values: &impl Values,
-        face: u64,
-    ) -> Result<Option<u32>, ParseError> {
-        if index >= 0.0 && index < self.vertex_count as f64 && index.fract() == 0.0 {
-            Ok(Some(index as u32))
-        } else if strips && (index == -1.0 || index == f64::from(u32::MAX)) {
-            Ok(None)
-        } else {
-            Err(self.out_of_range(values, face, index))
-        }
-    }
-
-    fn out_of_range(&self, values: &impl Values, face: u64, index: f64) -> ParseError {
-        ParseError::IndexOutOfRange {
-            place: values.place(),
-            face: face + 1,
-            index: index as i64,
-            vertices: self.vertex_count,
-        }
-    }
-
-    fn push(&mut self, triangle: [u32; 3]) -> Result<(), ParseError> {
-        if self.triangles.len() as u64 == MAX_TRIANGLES {
-            return Err(ParseError::TooManyTriangles);
-        }
-        self.triangles.push(triangle);
-        Ok(())
-    }
-
-    /// A polygon as a fan around its first corner.
-    fn push_polygon(&mut self, corners: &[Option<u32>]) -> Result<(), ParseError> {
-        if corners.len() < 3 {
-            self.flat_faces += 1;
-            self.begins_with_flat_face |= self.triangles.is_empty();
-        }
-        for pair in corners.get(1..).unwrap_or_default().windows(2) {
-            if let (Some(a), Some(b), Some(c)) = (corners[0], pair[0], pair[1]) {
-                self.push([a, b, c])?;
-            }
-        }
-        Ok(())
-    }
-
-    /// Strips, every second triangle turned over. Repeated corners are how
-    /// strips are sewn together, so they are no fault here.
-    fn push_strips(&mut self, corners: &[Option<u32>]) -> Result<(), ParseError> {
-        for strip in corners.split(Option::is_none) {
-            for (number, window) in strip.windows(3).enumerate() {
-                let &[Some(a), Some(b), Some(c)] = window else {
-                    continue;
-                };
-                if a != b && b != c && c != a {
-                    self.push(if number % 2 == 0 {
-                        [a, b, c]
-                    } else {
-                        [b, a, c]
-                    })?;
-                }
-            }
-        }
-        Ok(())
-    }
-
     /// Whether a vertex count that is a little too large has made a vertex of
     /// the first faces' bytes. Small whole numbers are tiny numbers when read
     /// as floating point, and what is left of the last index, a zero, reads as
@@ -330,7 +194,7 @@ impl Body {
     fn vertices_run_into_faces(&self, header: &Header) -> bool {
         const TINY: f64 = 1e-30;
         header.format != Format::PlyAscii
-            && self.begins_with_flat_face
+            && self.faces.begin_flat
             && self.vertices.last().is_some_and(|last| {
                 last.coords.iter().any(|&c| c != 0.0) && last.coords.iter().all(|c| c.abs() < TINY)
             })
@@ -339,7 +203,7 @@ impl Body {
     fn into_parsed(self, header: &Header, mark: bool) -> Result<Parsed, ParseError> {
         if self.vertices_run_into_faces(header) {
             return Err(ParseError::VertexCount {
-                declared: self.vertex_count,
+                declared: self.vertices.len() as u64,
             });
         }
         let mut warnings = Vec::new();
@@ -352,9 +216,9 @@ impl Body {
         if self.surplus {
             warnings.push(ReadWarning::SurplusValues);
         }
-        if self.flat_faces > 0 {
+        if self.faces.flat > 0 {
             warnings.push(ReadWarning::FacesWithoutArea {
-                count: self.flat_faces,
+                count: self.faces.flat,
             });
         }
         if self.colours.is_none() {
@@ -379,7 +243,7 @@ impl Body {
         };
         let mut surface = Surface {
             vertices: self.vertices,
-            triangles: self.triangles,
+            triangles: self.faces.triangles,
             colours: self.colours.map(Colours::into_srgb),
             stored,
         };
@@ -409,7 +273,7 @@ fn skip_element(element: &Element, values: &mut impl Values) -> Result<(), Parse
 }
 
 /// The length of the next list, if the rest of the file could hold it.
-fn list_length(
+pub(super) fn list_length(
     values: &mut impl Values,
     count: Scalar,
     of: Scalar,
@@ -440,7 +304,8 @@ fn list_length(
     Ok(length as u64)
 }
 
-fn cut_short(element: &Element, held: u64) -> ParseError {
+/// The error of an element whose records stop after so many.
+pub(super) fn cut_short(element: &Element, held: u64) -> ParseError {
     ParseError::CutShort {
         items: element.items(),
         declared: element.count,

@@ -1,9 +1,10 @@
 //! ASCII STL, in every spelling that is met: any case, tabs, any line ends,
 //! names with key words in them, several solids, `end loop` for `endloop`.
 
-use super::error::{ParseError, ReadWarning};
+use super::error::ParseError;
 use super::surface::{Stored, Surface, checked};
 use super::text::{Words, number, without_byte_order_mark};
+use super::warning::ReadWarning;
 use super::weld::Welder;
 use super::{MAX_TRIANGLES, Parsed};
 use crate::Format;

@@ -6,8 +6,9 @@
 //! size, which has to be settled first. Stored normals are ignored: the
 //! corners say which way a triangle faces.
 
-use super::error::{ParseError, Place, ReadWarning};
+use super::error::{ParseError, Place};
 use super::surface::{Stored, Surface, checked};
+use super::warning::ReadWarning;
 use super::weld::Welder;
 use super::{MAX_TRIANGLES, Parsed};
 use crate::Format;

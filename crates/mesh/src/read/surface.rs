@@ -1,7 +1,8 @@
 //! From what a file holds to a mesh: what every format needs once its
 //! vertices and triangles are there.
 
-use super::error::{ParseError, Place, ReadWarning};
+use super::error::{ParseError, Place};
+use super::warning::ReadWarning;
 use super::weld::{Welder, near_earlier};
 use super::{Format, Parsed};
 use crate::Mesh;
@@ -290,8 +291,15 @@ fn coarseness(mesh: &Mesh, stored: Stored) -> Option<ReadWarning> {
         Stored::Whole => return Some(ReadWarning::WholeNumbers),
         Stored::Single => {}
     }
-    let (low, high) = mesh.bounds()?;
-    let largest = low.coords.amax().max(high.coords.amax());
+    // Every vertex is used, so the box needs no look at the triangles.
+    let first = mesh.vertices().first()?.coords;
+    let (low, high) = mesh
+        .vertices()
+        .iter()
+        .fold((first, first), |(low, high), p| {
+            (low.inf(&p.coords), high.sup(&p.coords))
+        });
+    let largest = low.amax().max(high.amax());
     let size = (high - low).norm();
     let step = f64::from((largest as f32).next_up()) - f64::from(largest as f32);
     (step > COARSE_STEP * size).then_some(ReadWarning::CoarseCoordinates {
