@@ -156,12 +156,14 @@ impl SpatialIndex {
 
     fn measured(&self, to: &Point3<f64>, at: Lane) -> Nearest {
         let triangle = self.triangles[at.octet as usize][at.lane];
-        let (point, distance, weights) =
-            triangle::nearest_place(to, &self.exact[triangle as usize]);
+        let corners = &self.exact[triangle as usize];
+        let weights = triangle::nearest_weights(to, corners);
+        let [a, b, c] = corners.map(|corner| corner.coords);
+        let point = Point3::from(a * weights[0] + b * weights[1] + c * weights[2]);
         Nearest {
             point,
             triangle,
-            distance,
+            distance: (to - point).norm(),
             weights,
         }
     }
