@@ -2,7 +2,10 @@
 //!
 //! One reader for all encodings walks through the elements as the header
 //! declares them, so unknown elements and properties cost nothing and none of
-//! them can shift the ones that matter.
+//! them can shift the ones that matter. It is our own because what people send
+//! is often what general readers refuse or misread: records wrapped over lines,
+//! lone CR line ends, indices out of range; and because theirs say neither the
+//! byte nor the face, and quote the file's text. The tests hold it against one.
 
 use super::error::{ParseError, Place};
 use super::ply_colour::Colours;

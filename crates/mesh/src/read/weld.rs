@@ -1,7 +1,6 @@
 //! Joining vertices that are at the same place.
 
 use hashbrown::HashTable;
-use hashbrown::hash_table::Entry;
 use nalgebra::Point3;
 use std::collections::HashMap;
 use std::hash::{BuildHasher, RandomState};
@@ -58,6 +57,7 @@ impl<C: Coordinate> Welder<C> {
     }
 
     /// The number of a point.
+    #[inline]
     pub fn add(&mut self, point: [C; 3]) -> u32 {
         let Self {
             points,
@@ -65,21 +65,16 @@ impl<C: Coordinate> Welder<C> {
             seed,
         } = self;
         let point = point.map(C::bits);
-        let entry = numbers.entry(
-            hash(point.map(Into::into), *seed),
-            |&number| points[number as usize] == point,
-            |&number| hash(points[number as usize].map(Into::into), *seed),
-        );
-        match entry {
-            Entry::Occupied(known) => *known.get(),
-            Entry::Vacant(free) => {
-                // Limits on file size and triangles keep this below 2^32.
-                let number = points.len() as u32;
-                free.insert(number);
-                points.push(point);
-                number
-            }
+        let hash_of = |bits: [C::Bits; 3]| hash(bits.map(Into::into), *seed);
+        let own_hash = hash_of(point);
+        if let Some(&number) = numbers.find(own_hash, |&n| points[n as usize] == point) {
+            return number;
         }
+        // Limits on file size and triangles keep this below 2^32.
+        let number = points.len() as u32;
+        points.push(point);
+        numbers.insert_unique(own_hash, number, |&n| hash_of(points[n as usize]));
+        number
     }
 
     /// The different points, by number.
