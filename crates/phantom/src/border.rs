@@ -28,6 +28,8 @@ pub struct Border {
     pub turns: [f64; 2],
     /// Notches.
     pub notches: Vec<Notch>,
+    /// Stretches where the border stands lower: depth, and length as the width.
+    pub shortages: Vec<Notch>,
     /// Radii of the roll: at the front and toward the back, mm.
     pub rolls: [f64; 2],
     /// Radius at the base, mm.
@@ -60,7 +62,20 @@ impl Border {
             .iter()
             .map(|n| n.depth * bell((along - n.along) / n.width))
             .sum();
-        let notched = soft_floor(height - dip, LEAST_HEIGHT_MM);
+        let short: f64 = self
+            .shortages
+            .iter()
+            .map(|n| {
+                n.depth
+                    * (1.0
+                        - rise(
+                            (along - n.along).abs(),
+                            n.width / 2.0 - 1.5,
+                            n.width / 2.0 + 1.5,
+                        ))
+            })
+            .sum();
+        let notched = soft_floor(height - dip, LEAST_HEIGHT_MM) - short;
         notched + (last - notched) * rise(reach, end - 9.0, end - 0.5)
     }
 

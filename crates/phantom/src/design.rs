@@ -1,6 +1,7 @@
 //! What both arches' random designs share.
 
 use crate::arch_curve::ArchCurve;
+use crate::border::Notch;
 use crate::mouth::Mouth;
 use crate::tray::{Handle, Tray};
 use nalgebra::Point2;
@@ -17,6 +18,33 @@ pub struct Design {
     pub overflow_ramp: f64,
     /// Landmarks that are a place of the plan: name, side of x, place.
     pub marks: Vec<Mark>,
+}
+
+/// What is not left to chance.
+#[derive(Debug, Clone)]
+pub struct Wanted {
+    /// How much material laps over the tray; 1 is usual.
+    pub overflow: f64,
+    /// Whether the tray has a handle.
+    pub handle: bool,
+    /// Stretches of low border: signed share of the tray's arc length, length
+    /// and depth in mm.
+    pub short_borders: Vec<[f64; 3]>,
+}
+
+impl Wanted {
+    /// The short stretches on an arch whose tray ends at arc length `reach`.
+    #[must_use]
+    pub fn shortages(&self, reach: f64) -> Vec<Notch> {
+        self.short_borders
+            .iter()
+            .map(|&[share, width, depth]| Notch {
+                along: share * reach,
+                depth,
+                width,
+            })
+            .collect()
+    }
 }
 
 /// A landmark at a place of the plan.

@@ -1,5 +1,6 @@
 //! The impression as one solid: tray and material, with planted spots.
 
+use crate::blemishes::Ball;
 use crate::mesher::Solid;
 use crate::mouth::{Arch, BASE_Z, Flange, Mouth, Section};
 use crate::shaping::{common, joined, tapered_capsule};
@@ -22,6 +23,8 @@ pub struct Impression {
     pub mouth: Mouth,
     /// Planted thin places.
     pub spots: Vec<Spot>,
+    /// Planted voids and nodules.
+    pub balls: Vec<Ball>,
     /// Over how many mm of height overflow thins out.
     pub overflow_ramp: f64,
 }
@@ -39,6 +42,7 @@ pub struct ImpressionColumn {
     slope: [f64; 2],
     back: f64,
     spots: u64,
+    balls: u64,
 }
 
 /// How far a point lies outside (or, below 0, inside) the two parts, mm.
@@ -73,7 +77,7 @@ impl Impression {
         };
         let mut material = joined(floor, inner, 2.5);
         material = joined(material, flange([out, z], &c.section.outer), 2.5);
-        material = joined(material, tray.surface - LEAST_COVER_MM, 0.4);
+        material = joined(material, tray.shell - LEAST_COVER_MM, 0.4);
         let behind = c.tray.behind.max(0.0);
         let limit = tray.outer_face - self.overflow(c, z) + 0.35 * behind;
         material = common(material, limit, 0.4);
@@ -82,8 +86,18 @@ impl Impression {
             let p = Point3::new(c.plan[0], c.plan[1], z);
             for (i, spot) in self.spots.iter().enumerate() {
                 if c.spots & (1 << i) != 0 {
-                    material = common(material, tray.surface - spot.cover(&p), 0.4);
+                    material = common(material, tray.shell - spot.cover(&p), 0.4);
                 }
+            }
+        }
+        for (i, ball) in self.balls.iter().enumerate() {
+            if c.balls & (1 << i) != 0 {
+                let distance = ball.distance(&Point3::new(c.plan[0], c.plan[1], z));
+                material = if ball.solid {
+                    material.min(distance)
+                } else {
+                    material.max(-distance)
+                };
             }
         }
         Parts {
@@ -131,7 +145,7 @@ impl Impression {
         let (lowest, front) = self.tray.low_and_front();
         let aside = arch.half_width() * 1.12 + 14.0;
         (
-            Point3::new(-aside, -self.mouth.limb_length - 7.0, lowest - 0.5),
+            Point3::new(-aside, -self.mouth.limb_length - 8.5, lowest - 0.5),
             Point3::new(aside, front + 1.5, border.max(palate) + 1.5),
         )
     }
@@ -152,6 +166,14 @@ impl Impression {
         let size = if share < 0.0 { hidden } else { flange.overflow };
         size * share + 2.0 * (z - (top - 0.8)).max(0.0)
     }
+}
+
+/// One bit for each answer; more than 64 are left out.
+fn bits(answers: impl Iterator<Item = bool>) -> u64 {
+    answers
+        .take(64)
+        .enumerate()
+        .fold(0, |bits, (i, yes)| bits | u64::from(yes) << i)
 }
 
 fn flange(p: [f64; 2], f: &Flange) -> f64 {
@@ -180,12 +202,8 @@ impl Solid for Impression {
             dome: self.mouth.palate.map_or(0.0, |p| p.height(x, y)),
             slope: section.slope_angle.sin_cos().into(),
             back: self.mouth.back(x) - y,
-            spots: self
-                .spots
-                .iter()
-                .enumerate()
-                .filter(|(_, spot)| spot.touches_column(x, y))
-                .fold(0, |bits, (i, _)| bits | 1 << i),
+            spots: bits(self.spots.iter().map(|spot| spot.touches_column(x, y))),
+            balls: bits(self.balls.iter().map(|ball| ball.touches_column(x, y))),
             tray,
             section,
         }

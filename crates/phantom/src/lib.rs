@@ -9,8 +9,10 @@
 //! ```
 
 mod arch_curve;
+mod blemishes;
 mod border;
 mod circle;
+mod colour;
 mod design;
 mod impression;
 mod mandible;
@@ -29,10 +31,14 @@ mod survey;
 mod tray;
 mod truth;
 
+pub use colour::Colours;
 pub use mouth::Arch;
-pub use options::{Across, Options, Place, PlantedSpot, Pose, Sides, SpotKind};
-pub use truth::{Axes, BorderPart, BorderPoint, Landmark, Side, SpotTruth, Truth};
+pub use options::{Across, Blemish, Colouring, Options, Place, PlantedSpot, Pose, Sides, SpotKind};
+pub use truth::{
+    Axes, BlemishKind, BlemishTruth, BorderPart, BorderPoint, Landmark, Side, SpotTruth, Truth,
+};
 
+use design::{Design, Wanted};
 use impression::Impression;
 use mesh::Mesh;
 use mesher::{Grid, Solid};
@@ -40,6 +46,7 @@ use nalgebra::Point3;
 use rand::SeedableRng;
 use rand_pcg::Pcg64;
 use spots::Spot;
+use tray::Stop;
 
 /// An impression, the tray it was made in, and what is known about them.
 #[derive(Debug, Clone)]
@@ -63,26 +70,33 @@ impl Phantom {
         // change what another leaves to chance.
         let stream =
             |number: u64| Pcg64::seed_from_u64(options.seed.wrapping_mul(64).wrapping_add(number));
-        let design = match options.arch {
-            Arch::Maxillary => maxilla::random(&mut stream(0), options.overflow, options.handle),
-            Arch::Mandibular => mandible::random(&mut stream(0), options.overflow, options.handle),
-        };
-        let mut solid = Impression {
+        let design = designed(options, &mut stream(0));
+        let plain = Impression {
             tray: design.tray,
             mouth: design.mouth,
             spots: Vec::new(),
+            balls: Vec::new(),
             overflow_ramp: design.overflow_ramp,
         };
-        solid.spots = options
-            .spots
-            .iter()
-            .map(|wanted| planted(&solid, wanted))
-            .collect();
+        let solid = with_plantings(&plain, options);
         let pose = scan::motion(options.pose, &mut stream(1));
         let tray_pose = scan::motion(options.tray_pose, &mut stream(2));
-        let made = meshed(&solid, &solid, options.edge_mm, 0.0);
+
+        let mut made = meshed(&solid, &solid, options.edge_mm, 0.0);
         let tray = meshed(&solid.tray, &solid, options.tray_edge_mm, 0.37);
-        let truth = Truth::of(solid, &design.marks, options.seed, &pose, &tray_pose);
+        let mut truth = Truth::of(solid, &design.marks, options.seed, &pose, &tray_pose);
+        truth.blemishes = options
+            .blemishes
+            .iter()
+            .map(|b| blemishes::described(&plain, b, &pose))
+            .collect();
+        if let Some(how) = &options.colour {
+            let colours = Colours::random(&mut stream(5));
+            let painted = colours.painted(&truth.impression, made.vertices(), how, &mut stream(6));
+            made = made.with_colours(Some(painted)).unwrap_or_default();
+            truth.colours = Some(colours);
+        }
+        let made = lost_parts_removed(made, options, &truth, &mut stream(7));
         Self {
             impression: scan::roughened(made.moved(&pose), options.noise_sd_mm, &mut stream(3)),
             tray: scan::roughened(tray.moved(&tray_pose), options.noise_sd_mm, &mut stream(4)),
@@ -91,9 +105,87 @@ impl Phantom {
     }
 }
 
+fn designed(options: &Options, rng: &mut Pcg64) -> Design {
+    let right = options.arch.right_sign();
+    let short_borders = options.blemishes.iter().filter_map(|b| match *b {
+        Blemish::ShortBorder {
+            station,
+            length_mm,
+            by_mm,
+        } => Some([-right * station, length_mm, by_mm]),
+        _ => None,
+    });
+    let wanted = Wanted {
+        overflow: options.overflow,
+        handle: options.handle,
+        short_borders: short_borders.collect(),
+    };
+    match options.arch {
+        Arch::Maxillary => maxilla::random(rng, &wanted),
+        Arch::Mandibular => mandible::random(rng, &wanted),
+    }
+}
+
+/// The impression with its planted spots, balls and stops.
+fn with_plantings(plain: &Impression, options: &Options) -> Impression {
+    let mut solid = plain.clone();
+    let stops = options
+        .stops
+        .iter()
+        .filter_map(|&station| stop(plain, station))
+        .collect();
+    solid.tray = solid.tray.with_stops(stops);
+    solid.spots = options
+        .spots
+        .iter()
+        .map(|wanted| planted(plain, wanted))
+        .collect();
+    solid.balls = options
+        .blemishes
+        .iter()
+        .filter_map(|b| blemishes::ball(plain, b))
+        .collect();
+    solid
+}
+
+/// How far a tissue stop stands over the lowest tissue of its face, so that
+/// all of the face shows, mm.
+const STOP_RISE_MM: f64 = 0.3;
+
+fn stop(plain: &Impression, station: f64) -> Option<Stop> {
+    let along = plain.along(station);
+    let crest = plain.crest(along)?;
+    let bottom = plain.tray.exact_distance(&crest) + 0.5 * plain.tray.thickness();
+    let foot = Point3::new(crest.x, crest.y, crest.z - bottom);
+    Some(Stop {
+        foot,
+        height: bottom + STOP_RISE_MM,
+        across: plain.across(along),
+    })
+}
+
+/// The scan without what the scanner did not see or lost.
+fn lost_parts_removed(made: Mesh, options: &Options, truth: &Truth, rng: &mut Pcg64) -> Mesh {
+    let back = truth.made_from_scan;
+    let mut kept = made;
+    if options.sides == Sides::Tissue {
+        let border: Vec<_> = truth.border.iter().map(|b| back * b.point).collect();
+        kept = scan::seen_from_tissue(&kept, &truth.impression, &border, rng);
+    }
+    for (blemish, described) in options.blemishes.iter().zip(&truth.blemishes) {
+        let centre = back * described.centre;
+        kept = kept.filtered(|t| {
+            let [a, b, c] = kept.corners(t);
+            let middle = Point3::from((a.coords + b.coords + c.coords) / 3.0);
+            !blemishes::is_lost(&truth.impression, blemish, &centre, &middle)
+        });
+    }
+    kept
+}
+
 /// Growth of cover around a spot for each mm: gentle on the level parts,
 /// steep on the slopes, which leave less room.
-const RAMPS: [f64; 2] = [0.5, 1.1];
+const RAMPS: [f64; 2] = [0.5, 1.5];
 
 fn planted(solid: &Impression, wanted: &PlantedSpot) -> Spot {
     let (foot, axis) = solid.foot(wanted.place);

@@ -2,7 +2,7 @@
 
 use crate::arch_curve::ArchPlace;
 use crate::border::{Border, Notch, Overflow, levelled};
-use crate::design::{Design, Mark, Scatter, arch_curve, handle};
+use crate::design::{Design, Mark, Scatter, Wanted, arch_curve, handle};
 use crate::mouth::{Arch, Features, Mouth, Relief, Section};
 use crate::profile::Profile;
 use crate::shaping::{bell, rise};
@@ -11,12 +11,12 @@ use crate::tray::{Tray, TrayParts};
 use rand::{Rng, RngExt};
 
 /// Where the walls of the tray stand, from the arch curve, mm.
-const WALLS_OUT_MM: [f64; 2] = [8.4, -7.6];
+const WALLS_OUT_MM: [f64; 2] = [8.0, -7.2];
 /// Least cover that the tray's fit aims at under the trough, mm.
 const FLOOR_COVER_MM: f64 = 2.0;
 
 /// A random mouth with its tray.
-pub fn random(rng: &mut impl Rng, overflow: f64, with_handle: bool) -> Design {
+pub fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
     let thickness = rng.random_range(1.8..2.4);
     let arch = arch_curve(rng, [22.5, 26.0], [28.0, 34.0]);
     let limb_length = rng.random_range(9.0..14.0);
@@ -58,9 +58,10 @@ pub fn random(rng: &mut impl Rng, overflow: f64, with_handle: bool) -> Design {
         true,
     );
 
-    let buccal = buccal_border(rng, rim);
+    let mut buccal = buccal_border(rng, rim);
+    buccal.shortages = wanted.shortages(arch.curved_length() + limb_length);
     let lingual = lingual_border(rng, rim, end);
-    let overflows = [0, 1].map(|_| Overflow::random(rng, overflow, end));
+    let overflows = [0, 1].map(|_| Overflow::random(rng, wanted.overflow, end));
     let overlap = rng.random_range(3.0..3.6) + thickness / 2.0 - 1.0;
     let (outer, outer_top) = buccal.stations(profile.outer(), 1.0, overlap, end, &overflows[0]);
     let inner_wall = profile.inner().copied();
@@ -112,7 +113,9 @@ pub fn random(rng: &mut impl Rng, overflow: f64, with_handle: bool) -> Design {
             _ => None,
         })
         .collect();
-    let handle = with_handle.then(|| handle(rng, arch.depth() + WALLS_OUT_MM[0], floor));
+    let handle = wanted
+        .handle
+        .then(|| handle(rng, arch.depth() + WALLS_OUT_MM[0], floor));
     let tray = Tray::new(TrayParts {
         arch,
         profile,
@@ -157,6 +160,7 @@ fn buccal_border(rng: &mut impl Rng, rim: f64) -> Border {
         heights,
         turns: [16.0, 36.0],
         notches: vec![labial, beside(rng, -1.0), beside(rng, 1.0)],
+        shortages: Vec::new(),
         rolls: [rng.random_range(0.95..1.4), rng.random_range(1.3..2.0)],
         base_radius: rng.random_range(2.8..3.3),
         height_wave: Wave::random(rng, 40.0),
@@ -185,6 +189,7 @@ fn lingual_border(rng: &mut impl Rng, rim: f64, end: f64) -> Border {
         heights,
         turns: [16.0, end - 14.0],
         notches: vec![frenum],
+        shortages: Vec::new(),
         rolls: [rng.random_range(1.0..1.5), rng.random_range(1.1..1.7)],
         base_radius: rng.random_range(2.7..3.2),
         height_wave: Wave::random(rng, 45.0),

@@ -2,7 +2,7 @@
 
 use crate::arch_curve::ArchCurve;
 use crate::border::{Border, Notch, Overflow, levelled};
-use crate::design::{Design, Mark, Scatter, arch_curve, handle};
+use crate::design::{Design, Mark, Scatter, Wanted, arch_curve, handle};
 use crate::mouth::{Arch, Features, Flange, Mouth, Palate, Relief, Section};
 use crate::profile::Profile;
 use crate::shaping::bell;
@@ -12,12 +12,12 @@ use nalgebra::Point2;
 use rand::{Rng, RngExt};
 
 /// Where the outer wall of the tray stands, from the arch curve, mm.
-const WALL_OUT_MM: f64 = 9.0;
+const WALL_OUT_MM: f64 = 8.7;
 /// Least cover that the tray's fit aims at over the palate, mm.
 const PALATE_COVER_MM: f64 = 1.9;
 
 /// A random mouth with its tray.
-pub fn random(rng: &mut impl Rng, overflow: f64, with_handle: bool) -> Design {
+pub fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
     let thickness = rng.random_range(1.8..2.5);
     let arch = arch_curve(rng, [22.8, 25.8], [29.0, 36.0]);
     let limb_length = rng.random_range(8.0..13.0);
@@ -54,8 +54,9 @@ pub fn random(rng: &mut impl Rng, overflow: f64, with_handle: bool) -> Design {
     let plate = lowest_dome(&palate, &arch, limb_length) - PALATE_COVER_MM - thickness / 2.0;
     let profile = profile(floor, plate, slope_out, slope_angle, thickness);
 
-    let border = random_border(rng, notch);
-    let overflow = Overflow::random(rng, overflow, end);
+    let mut border = random_border(rng, notch);
+    border.shortages = wanted.shortages(arch.curved_length() + limb_length);
+    let overflow = Overflow::random(rng, wanted.overflow, end);
     let overlap = rng.random_range(3.0..3.7) + thickness / 2.0 - 1.0;
     let (outer, outer_top) = border.stations(profile.outer(), 1.0, overlap, end, &overflow);
     let sections = Stations::new(end, |along| Section {
@@ -72,7 +73,9 @@ pub fn random(rng: &mut impl Rng, overflow: f64, with_handle: bool) -> Design {
         lingual_frenum: 0.0,
         posterior: [-notch_at[0], notch_at[1]],
     };
-    let handle = with_handle.then(|| handle(rng, arch.depth() + WALL_OUT_MM, floor));
+    let handle = wanted
+        .handle
+        .then(|| handle(rng, arch.depth() + WALL_OUT_MM, floor));
     let mut mouth = Mouth {
         kind: Arch::Maxillary,
         arch: arch.clone(),
@@ -170,6 +173,7 @@ fn random_border(rng: &mut impl Rng, notch: f64) -> Border {
         heights,
         turns: [18.0, 36.0],
         notches: vec![labial, notch_beside(rng, -1.0), notch_beside(rng, 1.0)],
+        shortages: Vec::new(),
         rolls: [rng.random_range(1.1..1.7), rng.random_range(1.4..2.1)],
         base_radius: rng.random_range(3.1..3.8),
         height_wave: Wave::random(rng, 40.0),

@@ -60,6 +60,9 @@ mix_fields!(Flange {
 /// Height of the centre of every flange's base, mm.
 pub const BASE_Z: f64 = -1.0;
 
+/// How much further back material goes in the middle of a limb than beside it, mm.
+const LIMB_BULGE_MM: f64 = 1.6;
+
 /// What a section across the arch is made of.
 #[derive(Debug, Clone, Copy, Default)]
 pub struct Section {
@@ -180,7 +183,7 @@ impl Relief {
                 height,
             } => {
                 let rho = ((x - at.x) / half_axes[0]).hypot((y - at.y) / half_axes[1]);
-                height * (1.0 - rise(rho, 0.55, 1.15))
+                height * (1.0 - rise(rho, 0.25, 1.3))
             }
             Self::Fold {
                 side,
@@ -244,7 +247,8 @@ impl Mouth {
     pub fn back(&self, x: f64) -> f64 {
         let [mean, swing] = self.extension;
         let phase = 0.13 * x + self.arch.depth();
-        -self.limb_length - mean - swing * phase.sin()
+        let rounded_limbs = LIMB_BULGE_MM * bell((x.abs() - self.arch.half_width()) / 5.0);
+        -self.limb_length - mean - swing * phase.sin() - rounded_limbs
     }
 
     /// Sum of the reliefs at a point of the plan, mm.

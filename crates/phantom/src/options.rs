@@ -22,14 +22,19 @@ pub struct Options {
     pub sides: Sides,
     /// Standard deviation of Gaussian noise along the normal on both scans, mm.
     pub noise_sd_mm: f64,
-    /// Whether the impression's scan has colour.
-    pub colour: bool,
+    /// How the impression's scan is coloured; `None` for no colour.
+    pub colour: Option<Colouring>,
     /// Whether the tray has a handle.
     pub handle: bool,
     /// How much material laps over the tray's outer face; 1 is usual.
     pub overflow: f64,
     /// Planted thin and bare places.
     pub spots: Vec<PlantedSpot>,
+    /// Planted faults of the surface, the border and the scan.
+    pub blemishes: Vec<Blemish>,
+    /// Tissue stops on the tray (4 x 4 mm), as stations of the crest from -1
+    /// on the patient's right to 1 on the left.
+    pub stops: Vec<f64>,
 }
 
 impl Default for Options {
@@ -43,10 +48,12 @@ impl Default for Options {
             tray_pose: Pose::Random,
             sides: Sides::Both,
             noise_sd_mm: 0.0,
-            colour: false,
+            colour: None,
             handle: true,
             overflow: 1.0,
             spots: Vec::new(),
+            blemishes: Vec::new(),
+            stops: Vec::new(),
         }
     }
 }
@@ -69,6 +76,72 @@ pub enum Sides {
     Both,
     /// What is seen from the tissue's side, and a little beyond the border.
     Tissue,
+}
+
+/// How evenly a coloured scan is coloured.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Colouring {
+    /// How much lighter the scan is at 40 mm toward the light, as a share.
+    pub shading: f64,
+    /// Standard deviation of each channel's noise, as a share of full scale.
+    pub noise: f64,
+}
+
+impl Default for Colouring {
+    fn default() -> Self {
+        Self {
+            shading: 0.15,
+            noise: 0.02,
+        }
+    }
+}
+
+/// A planted fault.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Blemish {
+    /// A pit that trapped air left: part of a ball.
+    Void {
+        /// Where.
+        place: Place,
+        /// Diameter of the ball, mm.
+        diameter_mm: f64,
+        /// Depth under the surface around, mm.
+        depth_mm: f64,
+    },
+    /// A bump: part of a ball.
+    Nodule {
+        /// Where.
+        place: Place,
+        /// Diameter of the ball, mm.
+        diameter_mm: f64,
+        /// Height over the surface around, mm.
+        height_mm: f64,
+    },
+    /// No surface within a ball around the place.
+    Hole {
+        /// Where.
+        place: Place,
+        /// Diameter, mm.
+        diameter_mm: f64,
+    },
+    /// The labial or buccal border stands lower over a stretch.
+    ShortBorder {
+        /// Middle of the stretch, from -1 (right) to 1 (left).
+        station: f64,
+        /// Length of the stretch, mm.
+        length_mm: f64,
+        /// How much lower, mm.
+        by_mm: f64,
+    },
+    /// The scan ends below the labial or buccal border over a stretch.
+    CutScan {
+        /// Middle of the stretch, from -1 (right) to 1 (left).
+        station: f64,
+        /// Length of the stretch, mm.
+        length_mm: f64,
+        /// How far below the border, mm.
+        by_mm: f64,
+    },
 }
 
 /// A thin or bare place to plant.

@@ -1,9 +1,12 @@
 //! From a solid to what a scanner gives of it: place in space, noise.
 
+use crate::impression::Impression;
 use crate::options::Pose;
-use mesh::Mesh;
+use crate::stations::Wave;
+use mesh::{Mesh, Topology};
 use nalgebra::{Isometry3, Point3, Translation3, UnitQuaternion, Vector3};
 use rand::{Rng, RngExt};
+use rayon::prelude::*;
 use std::f64::consts::TAU;
 
 /// How far from the origin a random pose may move a scan along each axis, mm.
@@ -37,6 +40,39 @@ pub fn roughened(mesh: Mesh, sd_mm: f64, rng: &mut impl Rng) -> Mesh {
         .collect();
     let colours = mesh.colours().map(<[_]>::to_vec);
     rebuilt(vertices, mesh.triangles().to_vec(), colours)
+}
+
+/// What a scanner that looks from the tissue's side sees: the tissue surface
+/// and a rim of uneven width beyond the border. All in made coordinates.
+pub fn seen_from_tissue(
+    mesh: &Mesh,
+    impression: &Impression,
+    border: &[Point3<f64>],
+    rng: &mut impl Rng,
+) -> Mesh {
+    let wave = Wave::random(rng, 17.0);
+    let mean = rng.random_range(1.2..2.0);
+    let seen: Vec<bool> = mesh
+        .vertices()
+        .par_iter()
+        .map(|p| {
+            let rim = mean + 0.5 * wave.at(impression.mouth.arch.place(p.x, p.y).along);
+            impression.is_tissue_side(p)
+                || border.iter().any(|b| (b - p).norm_squared() < rim * rim)
+        })
+        .collect();
+    let kept = mesh.filtered(|t| mesh.triangles()[t].iter().all(|&v| seen[v as usize]));
+    largest_part(&kept)
+}
+
+fn largest_part(mesh: &Mesh) -> Mesh {
+    let topology = Topology::of(mesh);
+    let mut sizes = vec![0usize; topology.components()];
+    for &part in topology.component_of_triangle() {
+        sizes[part as usize] += 1;
+    }
+    let largest = (0..sizes.len()).max_by_key(|&i| sizes[i]).unwrap_or(0);
+    mesh.filtered(|t| topology.component_of_triangle()[t] as usize == largest)
 }
 
 /// A mesh from parts that are sound by construction.

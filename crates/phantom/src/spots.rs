@@ -15,12 +15,15 @@ pub struct Spot {
     pub radius: f64,
     /// Cover of the middle, mm; 0 shows the tray.
     pub least: f64,
-    /// Growth of cover for each mm outside the radius.
+    /// Growth of cover for each mm outside the radius, as far as it is thin;
+    /// beyond, cover grows ever faster.
     pub ramp: f64,
 }
 
 /// Further from the tray than any material goes along a spot's axis, mm.
 const DEPTH_MM: f64 = 7.0;
+/// Cover up to which a spot's flank is an even cone, mm.
+const EVEN_RAMP_MM: f64 = 1.1;
 /// Radius of the even middle at least, mm.
 const LEAST_RADIUS_MM: f64 = 0.2;
 
@@ -56,7 +59,9 @@ impl Spot {
         // Behind the tray's tissue face and far above it the spot fades out, so
         // that neither the overflow nor the other side of the arch is touched.
         let beyond = (-height - 0.8).max(0.0) * 4.0 + (height - DEPTH_MM).max(0.0) * 4.0;
-        self.least + self.ramp * (aside - self.radius).max(0.0) + beyond
+        let outside = (aside - self.radius).max(0.0);
+        let rounding = (outside - (EVEN_RAMP_MM - self.least) / self.ramp).max(0.0);
+        self.least + self.ramp * outside + 0.8 * rounding * rounding + beyond
     }
 
     /// Whether the spot can matter above a point of the plan.

@@ -18,7 +18,7 @@ const FLANGE_DEPTH_MM: f64 = 3.0;
 const BORDER_ARC_MM: f64 = 1.5;
 const TRACE_STEP_MM: f64 = 0.1;
 /// The flanges' own border lines end this far before the material does, mm.
-const CORNER_MM: f64 = 0.8;
+const CORNER_MM: f64 = 1.5;
 
 /// One of the two flanges of a section.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -61,8 +61,49 @@ impl Impression {
             }
         }
         line.extend(flange(Which::Outer, -end, -left * STEP_MM));
+        let mut line = self.bridged(&line);
         number_by_length(&mut line);
         line
+    }
+
+    /// The closed line with points put in where neighbours lie far apart: at
+    /// the corners, where the highest point gives way to the furthest one back.
+    fn bridged(&self, line: &[BorderPoint]) -> Vec<BorderPoint> {
+        let mut closer = Vec::with_capacity(line.len());
+        for (one, next) in line.iter().zip(line.iter().cycle().skip(1)) {
+            closer.push(*one);
+            let step = next.point - one.point;
+            let parts = (step.norm() / (2.0 * STEP_MM)).floor();
+            for i in 1..parts as usize {
+                let between = one.point + step * (i as f64 / parts);
+                let point = self.top(between.x, between.y);
+                closer.extend(point.map(|point| self.unmeasured(point)));
+            }
+        }
+        closer
+    }
+
+    fn unmeasured(&self, point: Point3<f64>) -> BorderPoint {
+        BorderPoint {
+            s: 0.0,
+            part: BorderPart::Posterior,
+            point,
+            flange_height_mm: None,
+            flange_thickness_mm: None,
+            border_radius_mm: None,
+            overlap_mm: self.tray.exact_distance(&point),
+        }
+    }
+
+    /// The labial or buccal border at a station told from -1 (right) to 1 (left).
+    #[must_use]
+    pub fn border_at(&self, station: f64) -> Point3<f64> {
+        let along = self.along(station);
+        let flange = self.mouth.sections.at(along).outer;
+        self.flange_top(Which::Outer, along).unwrap_or_else(|| {
+            let plan = self.mouth.plan(along, flange.border_out);
+            Point3::new(plan.x, plan.y, flange.border_z)
+        })
     }
 
     /// Distance from the midline at which a flange meets the back.
@@ -118,7 +159,8 @@ impl Impression {
     }
 
     /// Unit vector of the plan across the arch, outward.
-    fn across(&self, along: f64) -> Vector3<f64> {
+    #[must_use]
+    pub fn across(&self, along: f64) -> Vector3<f64> {
         let step = self.mouth.plan(along, 1.0) - self.mouth.plan(along, 0.0);
         Vector3::new(step.x, step.y, 0.0)
     }
@@ -168,18 +210,7 @@ impl Impression {
     fn back_border(&self, from: f64, to: f64) -> Vec<BorderPoint> {
         stations(from, to)
             .into_par_iter()
-            .filter_map(|x| {
-                let point = self.back_point(x)?;
-                Some(BorderPoint {
-                    s: 0.0,
-                    part: BorderPart::Posterior,
-                    point,
-                    flange_height_mm: None,
-                    flange_thickness_mm: None,
-                    border_radius_mm: None,
-                    overlap_mm: self.tray.exact_distance(&point),
-                })
-            })
+            .filter_map(|x| Some(self.unmeasured(self.back_point(x)?)))
             .collect()
     }
 
@@ -193,7 +224,7 @@ impl Impression {
             }
             Arch::Mandibular => 0.0,
         };
-        let direction = Vector3::new(0.0, -(0.2 + 0.8 * behind), 1.0 - behind);
+        let direction = Vector3::new(0.0, -(0.6 + 0.4 * behind), 1.0 - behind);
         let start = self.mouth.back(x) - 2.0;
         let found = |z: f64| self.hit(&Point3::new(x, start, z), &Vector3::y(), 8.0);
         let goal = |z: f64| found(z).map_or(f64::INFINITY, |p| -direction.dot(&p.coords));

@@ -30,6 +30,47 @@ pub struct Tray {
     outer_edge: Edge,
     inner_edge: Option<Edge>,
     handle: Option<Handle>,
+    stops: Vec<Stop>,
+}
+
+/// A block on the tray's floor that is meant to touch the tissue.
+#[derive(Debug, Clone, Copy)]
+pub struct Stop {
+    /// Middle of its foot, inside the shell.
+    pub foot: Point3<f64>,
+    /// Height over the foot, mm.
+    pub height: f64,
+    /// Unit vector of the plan across the arch.
+    pub across: Vector3<f64>,
+}
+
+/// Half the side of a stop, mm.
+const STOP_HALF_MM: f64 = 2.0;
+
+impl Stop {
+    /// Middle of the face that touches the tissue.
+    #[must_use]
+    pub fn face(&self) -> Point3<f64> {
+        self.foot + Vector3::z() * self.height
+    }
+
+    fn distance(&self, [x, y]: [f64; 2], z: f64) -> f64 {
+        let offset = Point3::new(x, y, z) - self.foot - Vector3::z() * (self.height / 2.0);
+        let u = offset.x * self.across.x + offset.y * self.across.y;
+        let v = offset.y * self.across.x - offset.x * self.across.y;
+        let over = [
+            u.abs() - STOP_HALF_MM,
+            v.abs() - STOP_HALF_MM,
+            offset.z.abs() - self.height / 2.0,
+        ];
+        let outside = over.iter().map(|o| o.max(0.0).powi(2)).sum::<f64>().sqrt();
+        outside
+            + over
+                .iter()
+                .copied()
+                .fold(f64::NEG_INFINITY, f64::max)
+                .min(0.0)
+    }
 }
 
 /// What the distances above one point of the plan have in common.
@@ -50,6 +91,8 @@ pub struct TrayColumn {
 pub struct TrayDistance {
     /// To the tray's surface, negative inside, mm.
     pub surface: f64,
+    /// The same without handle and stops, mm.
+    pub shell: f64,
     /// To the outer face of the tray with endless walls; negative on the
     /// tissue's side of that face, mm.
     pub outer_face: f64,
@@ -107,7 +150,20 @@ impl Tray {
             outer_edge,
             inner_edge,
             handle,
+            stops: Vec::new(),
         }
+    }
+
+    /// The tray with tissue stops on its floor.
+    #[must_use]
+    pub fn with_stops(self, stops: Vec<Stop>) -> Self {
+        Self { stops, ..self }
+    }
+
+    /// The tissue stops.
+    #[must_use]
+    pub fn stops(&self) -> &[Stop] {
+        &self.stops
     }
 
     /// Plan of the channel.
@@ -219,8 +275,13 @@ impl Tray {
             Some(handle) => shell.min(handle.distance(column.plan, z).max(-found.side)),
             None => shell,
         };
+        let surface = self
+            .stops
+            .iter()
+            .fold(surface, |d, s| d.min(s.distance(column.plan, z)));
         TrayDistance {
             surface,
+            shell,
             outer_face: found.side - self.half_thickness,
         }
     }

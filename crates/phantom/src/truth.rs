@@ -1,5 +1,6 @@
 //! What is known about a phantom by formula.
 
+use crate::colour::Colours;
 use crate::design::Mark;
 use crate::impression::Impression;
 use crate::mouth::Arch;
@@ -23,6 +24,12 @@ pub struct Truth {
     pub tray_thickness_mm: f64,
     /// Planted spots, in the order of the options.
     pub spots: Vec<SpotTruth>,
+    /// Planted blemishes, in the order of the options.
+    pub blemishes: Vec<BlemishTruth>,
+    /// Middles of the tissue stops' faces, in tray-scan coordinates.
+    pub stops: Vec<Point3<f64>>,
+    /// Colours of the scan, where it has any.
+    pub colours: Option<Colours>,
     /// Crest line from the patient's right to the left, between the tuberosities
     /// or pads.
     pub crest_line: Vec<Point3<f64>>,
@@ -49,6 +56,35 @@ pub struct SpotTruth {
     pub show_through_area_mm2: f64,
     /// Area of the surface whose cover is below 1 mm, show-through included, mm².
     pub thin_area_mm2: f64,
+}
+
+/// What kind of planted blemish.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum BlemishKind {
+    /// A pit.
+    Void,
+    /// A bump.
+    Nodule,
+    /// No surface.
+    Hole,
+    /// The border is low over a stretch.
+    ShortBorder,
+    /// The scan ends below the border over a stretch.
+    CutScan,
+}
+
+/// A planted blemish.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct BlemishTruth {
+    /// What it is.
+    pub kind: BlemishKind,
+    /// Where the surface (or the border) would be without it.
+    pub centre: Point3<f64>,
+    /// Diameter of its ball, or length of its stretch, mm.
+    pub size_mm: f64,
+    /// Depth, height, or how far the border is short or cut, mm.
+    pub depth_mm: f64,
 }
 
 /// The patient's side.
@@ -136,7 +172,7 @@ impl Axes {
 
 impl Truth {
     /// What is true of an impression whose scans were moved from where they
-    /// were made.
+    /// were made; planted blemishes and colours are added by their makers.
     pub(crate) fn of(
         impression: Impression,
         marks: &[Mark],
@@ -163,6 +199,14 @@ impl Truth {
                 .iter()
                 .map(|s| patches::measured(&impression, s, pose))
                 .collect(),
+            blemishes: Vec::new(),
+            stops: impression
+                .tray
+                .stops()
+                .iter()
+                .map(|s| tray_pose * s.face())
+                .collect(),
+            colours: None,
             crest_line: impression.crest_line().iter().map(|p| pose * p).collect(),
             border: impression.border().into_iter().map(moved_point).collect(),
             landmarks: impression

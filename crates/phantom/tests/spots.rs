@@ -110,7 +110,7 @@ fn a_sound_phantom_covers_its_tray_everywhere() {
                 .iter()
                 .filter(|p| made.truth.is_tissue_side(p));
             let covers: Vec<f64> = tissue.map(|p| made.truth.cover_at(p)).collect();
-            assert!(covers.len() > 8000, "{arch:?} {seed}: {}", covers.len());
+            assert!(covers.len() > 5000, "{arch:?} {seed}: {}", covers.len());
             let least = covers.iter().copied().fold(f64::INFINITY, f64::min);
             assert!(least > 1.3, "{arch:?} {seed}: {least}");
         }
