@@ -114,6 +114,9 @@ pub struct TrayRegistration {
     pub tray_seen_mm2: f64,
     /// Share of the outer surface that lies on the tray, 0 to 1.
     pub fitting_share: f64,
+    /// Share of the outer surface that lies inside the tray's wall, 0 to 1:
+    /// next to nothing for the right tray, rigid and unaltered.
+    pub behind_share: f64,
 }
 
 /// How cover was had.

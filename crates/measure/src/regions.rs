@@ -215,11 +215,16 @@ fn tidied(topology: &Topology, areas: &[f64], faces_trough: Vec<bool>) -> Vec<bo
         .zip(&faces_trough)
         .map(|(&p, &faces)| faces && Some(p) == largest)
         .collect();
-    // Specks only now: what lies between two ledges is none.
+    // Specks only now: what lies between two ledges is none, nor is an island.
     let (part, area) = parts_with_area(topology, areas, &one_piece);
+    let mut within_tissue = vec![false; area.len()];
+    for t in 0..part.len() {
+        within_tissue[part[t] as usize] |= topology.neighbours(t).any(|n| one_piece[n]);
+    }
     part.iter()
+        .map(|&p| p as usize)
         .zip(one_piece)
-        .map(|(&p, tissue)| tissue || area[p as usize] < SPECK_MM2)
+        .map(|(p, tissue)| tissue || (within_tissue[p] && area[p] < SPECK_MM2))
         .collect()
 }
 

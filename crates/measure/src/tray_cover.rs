@@ -16,6 +16,9 @@ use nalgebra::{Isometry3, Point3, Vector3};
 const OUTER_POINTS: usize = 20_000;
 /// Share of the outer surface that must lie on the tray.
 const LEAST_FITTING_SHARE: f64 = 0.15;
+/// Outer surface behind the tray's, as a part of what fits: nothing can be
+/// scanned through a tray, so more than a little means another tray.
+const MOST_BEHIND: f64 = 0.1;
 /// A tray's channel floor lies this far below the crest of the impression in
 /// it, mm (common practice: 2 to 4 mm of material).
 const USUAL_DEPTH_MM: f64 = 3.0;
@@ -56,7 +59,10 @@ pub(crate) fn place(
 ) -> Result<PlacedTray, NotMeasured> {
     let regions = &impression.regions;
     let outer = spread_over(&impression.local, OUTER_POINTS, |t| !regions.is_tissue[t]);
-    let fits = |found: &Registered| found.fitting_share >= LEAST_FITTING_SHARE;
+    let fits = |found: &Registered| {
+        found.fitting_share >= LEAST_FITTING_SHARE
+            && found.behind_share <= MOST_BEHIND * found.fitting_share
+    };
     let from_frames = tray.local_from_tray.map(|local_from_tray| {
         let tray_from_local =
             local_from_tray.inverse() * nalgebra::Translation3::new(0.0, 0.0, USUAL_DEPTH_MM);
@@ -97,6 +103,7 @@ pub(crate) fn place(
             ),
             tray_seen_mm2: found.fitting_share * regions.outer_mm2,
             fitting_share: found.fitting_share,
+            behind_share: found.behind_share,
         },
     })
 }

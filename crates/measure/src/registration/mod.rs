@@ -28,6 +28,10 @@ pub struct Registered {
     pub rms_mm: f64,
     /// Share of source points that fit.
     pub fitting_share: f64,
+    /// Share of source points that lie behind the target: within 2 mm of it,
+    /// deeper than those that fit. Next to nothing where the target is what
+    /// the source partly shows, for nothing can be scanned through it.
+    pub behind_share: f64,
     /// Covariance of the pose.
     covariance: PoseCovariance,
     /// How far apart starts ended that fit as well, mm.
@@ -98,8 +102,11 @@ pub fn register(
     target: &Target,
     starts: &[Isometry3<f64>],
 ) -> Result<Registered, NotMeasured> {
-    /// Poses that end this close to each other, mm, are one.
+    /// Poses farther apart than this, mm, are different placings.
     const SAME_MM: f64 = 0.5;
+    /// Coarse fits nearer than this, mm, end in one place when finished.
+    const NOTABLE_MM: f64 = 0.1;
+    const RIVAL_POINTS: usize = 3000;
     /// Fits this much worse than the best are no rivals.
     const RIVAL: f64 = 0.85;
     let none = NotMeasured::TrayDoesNotFit {
@@ -119,23 +126,28 @@ pub fn register(
         (scores, poses) = scored.into_iter().unzip();
     }
     let best = *poses.first().ok_or_else(|| none.clone())?;
-    let ends: Vec<Point3<f64>> = thinned(source, 200).iter().map(|s| s.point).collect();
+    let best = finished(&thinned(source, FINISHING_POINTS), target, best).ok_or(none)?;
+    let ends = thinned(source, 200);
     let apart = |pose: &Isometry3<f64>| {
-        let sum: f64 = ends
+        let squares = ends
             .iter()
-            .map(|p| (pose * p - best * p).norm_squared())
-            .sum();
-        (sum / ends.len().max(1) as f64).sqrt()
+            .map(|s| (pose * s.point - best.target_from_source * s.point).norm_squared());
+        (squares.sum::<f64>() / ends.len().max(1) as f64).sqrt()
     };
-    let rivals = poses
+    // A rival that ends where the best did, once it is finished too, is none.
+    let spread_mm = poses
         .iter()
         .zip(&scores)
-        .filter(|&(_, &s)| s > RIVAL * scores[0]);
-    let spread_mm = rivals.map(|(pose, _)| apart(pose)).fold(0.0, f64::max);
+        .skip(1)
+        .filter(|&(pose, &score)| score > RIVAL * scores[0] && apart(pose) > NOTABLE_MM)
+        .filter_map(|(pose, _)| finished(&thinned(source, RIVAL_POINTS), target, *pose))
+        .filter(|rival| rival.fitting_share > RIVAL * best.fitting_share)
+        .map(|rival| apart(&rival.target_from_source))
+        .fold(0.0, f64::max);
     if spread_mm > SAME_MM {
         return Err(NotMeasured::AmbiguousRegistration { spread_mm });
     }
-    finished(&thinned(source, FINISHING_POINTS), target, best).ok_or(none)
+    Ok(Registered { spread_mm, ..best })
 }
 
 /// Registers a surface in any pose on a target that shows the same thing, from
@@ -190,6 +202,8 @@ fn approached(
 /// The finest fit: the kernel shrinks to what the residuals themselves spread.
 fn finished(points: &[SurfacePoint], target: &Target, start: Isometry3<f64>) -> Option<Registered> {
     const STEPS: usize = 12;
+    const BEHIND_MM: f64 = 2.0;
+    const PLAY_MM: f64 = 0.05;
     const NARROWEST_MM: f64 = 0.03;
     const STILL_MM: f64 = 1e-4;
     let mut pose = start;
@@ -209,21 +223,24 @@ fn finished(points: &[SurfacePoint], target: &Target, start: Isometry3<f64>) -> 
         }
         width = narrowed.max(0.6 * width);
     }
-    let matches: Vec<_> = target
-        .matches(points, &pose, 3.0 * width)
+    let near: Vec<_> = target
+        .matches(points, &pose, BEHIND_MM)
         .into_iter()
         .flatten()
         .collect();
-    let fitting: Vec<f64> = matches
-        .iter()
-        .map(target::Match::off_plane)
-        .filter(|r| r.abs() <= width)
-        .collect();
+    let off: Vec<f64> = near.iter().map(target::Match::off_plane).collect();
+    let fitting: Vec<f64> = off.iter().copied().filter(|r| r.abs() <= width).collect();
+    let behind = off.iter().filter(|&&r| r < -(width + PLAY_MM)).count();
     let squares: f64 = fitting.iter().map(|r| r * r).sum();
+    let matches: Vec<_> = near
+        .into_iter()
+        .filter(|m| m.distance() <= 3.0 * width)
+        .collect();
     Some(Registered {
         target_from_source: pose,
         rms_mm: (squares / fitting.len().max(1) as f64).sqrt(),
         fitting_share: fitting.len() as f64 / points.len() as f64,
+        behind_share: behind as f64 / points.len() as f64,
         covariance: PoseCovariance::of(&matches, width)?,
         spread_mm: 0.0,
     })
