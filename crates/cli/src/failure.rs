@@ -33,6 +33,8 @@ pub enum Failure {
     Scans(#[from] mesh::write::WriteError),
     #[error("{}: cannot be written ({source}); free space or give another folder", mesh::read::shown_path(.path))]
     Demo { path: PathBuf, source: io::Error },
+    #[error("{}: is a case already; give another folder for the demonstration", mesh::read::shown_path(.0))]
+    CaseInTheWay(PathBuf),
     #[error("standard output cannot be written ({0})")]
     Output(#[from] io::Error),
 }

@@ -56,7 +56,7 @@ fn files_in(folder: &Path) -> usize {
 #[rstest]
 #[case::empty("empty.stl", b"".to_vec())]
 #[case::truncated("cut.stl", binary_stl(100, 40))]
-#[case::text_cut_short("cut-text.stl", TRIANGLE[..90].as_bytes().to_vec())]
+#[case::text_cut_short("cut-text.stl", TRIANGLE.as_bytes()[..90].to_vec())]
 #[case::text_renamed("letter.ply", b"Dear colleague, the scan is attached.\n".to_vec())]
 #[case::web_page("download.stl", b"<!DOCTYPE html><html><body>404</body></html>".to_vec())]
 #[case::archive("scan.stl", b"PK\x03\x04\x14\x00\x00\x00\x08\x00scan".to_vec())]

@@ -72,6 +72,21 @@ fn the_demonstration_is_to_be_reworked_at_its_planted_places() {
 }
 
 #[test]
+fn a_demonstration_is_never_written_over_a_case() {
+    let folder = tempfile::tempdir().unwrap();
+    let case = folder.path().join("case.toml");
+    fs::write(&case, "case = \"D-7\"").unwrap();
+    let outcome = run(folder.path(), &["demo", "."]);
+    assert_eq!(outcome.code, Some(2));
+    assert!(
+        outcome.complaint.contains("case.toml"),
+        "{}",
+        outcome.complaint
+    );
+    assert_eq!(fs::read_to_string(case).unwrap(), "case = \"D-7\"");
+}
+
+#[test]
 fn one_input_gives_the_same_bytes_on_one_thread_and_on_many() {
     let demo = demonstration();
     for (folder, threads) in [("one", "1"), ("many", "8")] {

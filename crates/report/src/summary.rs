@@ -33,6 +33,7 @@ fn write_summary(out: &mut String, result: &CaseResult) -> fmt::Result {
     }
     write_findings(out, result)?;
     write_not_judged(out, result)?;
+    write_maps(out, result)?;
     write_warnings(out, result)
 }
 
@@ -46,9 +47,9 @@ fn write_impression(out: &mut String, impression: &ImpressionResult) -> fmt::Res
     if let Some(cover) = &impression.cover {
         write!(
             out,
-            "; cover least {:.2}, median {:.2}, each ± {:.2} mm, over {:.1} cm² of scanned tissue surface",
-            cover.min_mm,
-            cover.median_mm,
+            "; cover least {}, median {}, each ± {:.2} mm, over {:.1} cm² of scanned tissue surface",
+            two_decimals(cover.min_mm),
+            two_decimals(cover.median_mm),
             cover.uncertainty_mm,
             cover.area_judged_mm2 / 100.0
         )?;
@@ -120,6 +121,19 @@ fn write_not_judged(out: &mut String, result: &CaseResult) -> fmt::Result {
     Ok(())
 }
 
+/// How the colours of the cover maps are to be read.
+fn write_maps(out: &mut String, result: &CaseResult) -> fmt::Result {
+    let covers = result.impressions.iter().flat_map(|i| &i.cover);
+    for map in covers.flat_map(|cover| &cover.map) {
+        writeln!(
+            out,
+            "Cover map {}: {}, dark {} mm to bright {} mm; grey where cover is not known",
+            map.file, map.colours, map.from_mm, map.to_mm
+        )?;
+    }
+    Ok(())
+}
+
 fn write_warnings(out: &mut String, result: &CaseResult) -> fmt::Result {
     for impression in &result.impressions {
         let scan = &impression.scan;
@@ -179,8 +193,14 @@ fn figure(finding: &Finding) -> Option<String> {
         .uncertainty
         .map_or(String::new(), |u| format!(" ± {u:.2}"));
     Some(format!(
-        "{measured:.2}{uncertainty}{unit}, limit {limit}{unit}"
+        "{}{uncertainty}{unit}, limit {limit}{unit}",
+        two_decimals(measured)
     ))
+}
+
+/// Two decimals, and no sign before nothing.
+fn two_decimals(value: f64) -> String {
+    format!("{:.2}", (value * 100.0).round() / 100.0 + 0.0)
 }
 
 fn arch_word(arch: Arch) -> &'static str {
@@ -266,8 +286,15 @@ REWORK case D-1042: mend the places that fail, then take a wash.
   F3 note thin-cover, labial flange, patient's left: 0.60 ± 0.10 mm, limit 1 mm [C3]
        Thin here: if a wash is to follow, give it room by relieving the tray a little (out of the mouth, with eye and dust protection, then feel for sharp edges).
 Not judged: border, landmarks, defects, wash, jaw_relation, consignment (not part of this version's checks)
+Cover map cover-maxillary-first-pass.ply: viridis, dark 0 mm to bright 3 mm; grey where cover is not known
 ";
         assert_eq!(text, expected);
+    }
+
+    #[test]
+    fn nothing_has_no_sign() {
+        assert_eq!(two_decimals(-0.004), "0.00");
+        assert_eq!(two_decimals(-0.006), "-0.01");
     }
 
     #[test]

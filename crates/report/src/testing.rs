@@ -58,7 +58,7 @@ fn measurement() -> ImpressionMeasurement {
             non_manifold_edges: 0,
             degenerate_triangles: 0,
             median_edge: 0.25,
-            area: 9000.123_456,
+            area: 9_000.123_456,
         },
         frame: Ok(Frame {
             origin: Point3::new(1.0, 2.0, 3.0),
@@ -79,6 +79,7 @@ fn measurement() -> ImpressionMeasurement {
                 uncertainty_mm: 0.05,
                 tray_seen_mm2: 2000.0,
                 fitting_share: 0.6,
+                behind_share: 0.0,
             },
             at_vertex_mm: vec![Some(0.03), Some(3.0), None],
             uncertainty_mm: 0.1,

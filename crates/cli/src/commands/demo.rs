@@ -25,7 +25,8 @@ The invented scenario: a maxillary first pass in a stock tray, scanned from all
 sides with the patient still in the chair, and a scan of the same tray, empty,
 which lies in coordinates of its own. The tray was pressed up too far on the
 patient's right: it shows through on the crest of the ridge there and on the
-palate, and the material is thin on the labial flange on the left.
+palate beside the midline. On the left the material is thin on the facial slope
+in front.
 
     archproof check case.toml
 
@@ -42,13 +43,18 @@ pub fn run(folder: &Path) -> Result<(), Failure> {
         path: folder.to_owned(),
         source,
     })?;
+    let case_file = folder.join("case.toml");
+    // A demonstration may be written over itself, but never over a real case.
+    if fs::read(&case_file).is_ok_and(|there| there != CASE.as_bytes()) {
+        return Err(Failure::CaseInTheWay(case_file));
+    }
     let made = Phantom::new(&scenario());
     write_ply(&folder.join("upper-first.ply"), &made.impression)?;
     write_stl(&folder.join("upper-tray.stl"), &made.tray)?;
     for (name, text) in [("README.txt", READ_ME), ("case.toml", CASE)] {
         write_atomically(&folder.join(name), |out| out.write_all(text.as_bytes()))?;
     }
-    let case = shown_path(&folder.join("case.toml"));
+    let case = shown_path(&case_file);
     say(&format!(
         "A demonstration case (invented) was written. Check it with:\n  archproof check {case}\n"
     ))?;

@@ -40,6 +40,7 @@ pub fn sound() -> ImpressionMeasurement {
                 uncertainty_mm: 0.05,
                 tray_seen_mm2: 2000.0,
                 fitting_share: 0.6,
+                behind_share: 0.0,
             },
             at_vertex_mm: vec![Some(2.5); 1000],
             uncertainty_mm: 0.1,

@@ -123,6 +123,8 @@ fn cover(checked: &CheckedCase, number: usize, spots_before: usize) -> Option<Co
         registration_rms_mm: figure(cover.registration.rms_mm),
         registration_uncertainty_mm: figure(cover.registration.uncertainty_mm),
         tray_seen_mm2: figure(cover.registration.tray_seen_mm2),
+        fitting_share: figure(cover.registration.fitting_share),
+        behind_share: figure(cover.registration.behind_share),
         uncertainty_mm: figure(cover.uncertainty_mm),
         area_judged_mm2: figure(cover.area_judged_mm2),
         min_mm: figure(cover.min_mm),

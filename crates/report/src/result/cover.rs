@@ -27,6 +27,11 @@ pub struct Cover {
     pub registration_uncertainty_mm: f64,
     /// Area of the impression's outer surface that lies on the tray, mm².
     pub tray_seen_mm2: f64,
+    /// Share of the outer surface that lies on the tray, 0 to 1.
+    pub fitting_share: f64,
+    /// Share of the outer surface that lies inside the tray's wall, 0 to 1: next
+    /// to nothing for the right tray, rigid and unaltered.
+    pub behind_share: f64,
     /// Expanded uncertainty (k = 2) of a cover value, mm.
     pub uncertainty_mm: f64,
     /// Scanned tissue surface, flange slopes included, over which cover is known, mm².
