@@ -5,6 +5,7 @@ use crate::mouth::{BASE_Z, Flange};
 use crate::profile::Wall;
 use crate::shaping::{bell, rise};
 use crate::stations::{Stations, Wave, arc_lengths, eroded};
+use nalgebra::{Matrix3, Vector3};
 use rand::{Rng, RngExt};
 
 /// A notch that a frenum leaves in a border.
@@ -163,24 +164,15 @@ pub fn levelled(
     height: impl Fn(f64) -> f64,
     plan: impl Fn(f64) -> [f64; 2],
 ) -> Stations<f64> {
-    let samples: Vec<_> = arc_lengths(end).map(|s| (plan(s), height(s))).collect();
-    let count = samples.len() as f64;
-    let mean = |f: &dyn Fn(&([f64; 2], f64)) -> f64| samples.iter().map(f).sum::<f64>() / count;
-    let (mx, my, mz) = (mean(&|s| s.0[0]), mean(&|s| s.0[1]), mean(&|s| s.1));
-    let moment = |f: &dyn Fn([f64; 3]) -> f64| mean(&|s| f([s.0[0] - mx, s.0[1] - my, s.1 - mz]));
-    let (xx, yy, xy) = (
-        moment(&|d| d[0] * d[0]),
-        moment(&|d| d[1] * d[1]),
-        moment(&|d| d[0] * d[1]),
-    );
-    let (xz, yz) = (moment(&|d| d[0] * d[2]), moment(&|d| d[1] * d[2]));
-    let determinant = xx * yy - xy * xy;
-    let (gx, gy) = (
-        (xz * yy - yz * xy) / determinant,
-        (yz * xx - xz * xy) / determinant,
-    );
-    Stations::new(end, |s| {
-        let [x, y] = plan(s);
-        height(s) - mz - gx * (x - mx) - gy * (y - my)
-    })
+    let row = |along: f64| {
+        let [x, y] = plan(along);
+        Vector3::new(1.0, x, y)
+    };
+    let (mut normal, mut right) = (Matrix3::zeros(), Vector3::zeros());
+    for along in arc_lengths(end) {
+        normal += row(along) * row(along).transpose();
+        right += row(along) * height(along);
+    }
+    let plane = normal.lu().solve(&right).unwrap_or_default();
+    Stations::new(end, |along| height(along) - plane.dot(&row(along)))
 }

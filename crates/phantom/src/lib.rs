@@ -23,6 +23,7 @@ mod options;
 mod patches;
 mod place;
 mod profile;
+mod random_spots;
 mod scan;
 mod shaping;
 mod spots;

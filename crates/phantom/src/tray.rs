@@ -230,7 +230,7 @@ impl Tray {
                 to_middle = to_middle.min(self.to_edge(edge, column, z));
             }
         }
-        self.from_middle(found, to_middle, column, z)
+        self.distances(found, to_middle, column, z)
     }
 
     /// Distance to the tray's surface, negative inside, mm.
@@ -243,7 +243,7 @@ impl Tray {
             .flatten()
             .map(|edge| self.to_edge(edge, &column, p.z))
             .fold(found.to_cut.hypot(column.behind.max(0.0)), f64::min);
-        self.from_middle(found, to_middle, &column, p.z).surface
+        self.distances(found, to_middle, &column, p.z).surface
     }
 
     /// Unit vector along which the distance to the tray grows fastest.
@@ -262,7 +262,7 @@ impl Tray {
         .unwrap_or_else(Vector3::z)
     }
 
-    fn from_middle(
+    fn distances(
         &self,
         found: ProfileDistance,
         to_middle: f64,

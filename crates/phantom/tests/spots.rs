@@ -1,6 +1,8 @@
 //! Planted spots against closed forms, and their absence in sound phantoms.
 
-use phantom::{Across, Arch, Options, Phantom, Place, PlantedSpot, SpotKind};
+use mesh::Topology;
+use nalgebra::Point3;
+use phantom::{Across, Arch, Options, Phantom, Place, PlantedSpot, SpotKind, SpotTruth};
 use std::f64::consts::PI;
 
 #[test]
@@ -96,7 +98,7 @@ fn spots_anywhere_on_the_arch_are_about_as_large_as_wanted() {
 #[test]
 fn a_sound_phantom_covers_its_tray_everywhere() {
     for arch in [Arch::Maxillary, Arch::Mandibular] {
-        for seed in 0..12 {
+        for seed in 0..8 {
             let made = Phantom::new(&Options {
                 arch,
                 seed,
@@ -115,4 +117,73 @@ fn a_sound_phantom_covers_its_tray_everywhere() {
             assert!(least > 1.3, "{arch:?} {seed}: {least}");
         }
     }
+}
+
+#[test]
+fn random_spots_are_as_many_and_as_large_in_the_mesh_as_in_the_truth() {
+    for (arch, seed) in [(Arch::Maxillary, 31), (Arch::Mandibular, 32)] {
+        let spots = PlantedSpot::random(arch, seed, 4, 3);
+        assert_eq!(spots.len(), 7);
+        let made = Phantom::new(&Options {
+            arch,
+            seed,
+            edge_mm: 0.25,
+            tray_edge_mm: 3.0,
+            spots,
+            ..Options::default()
+        });
+        for limit in [0.2, 1.0] {
+            let area = |s: &SpotTruth| {
+                if limit < 0.5 {
+                    s.show_through_area_mm2
+                } else {
+                    s.thin_area_mm2
+                }
+            };
+            let mut expected: Vec<f64> = made
+                .truth
+                .spots
+                .iter()
+                .map(area)
+                .filter(|&a| a > 0.0)
+                .collect();
+            let mut found = patches_below(&made, limit);
+            expected.sort_by(f64::total_cmp);
+            found.sort_by(f64::total_cmp);
+            assert_eq!(
+                found.len(),
+                expected.len(),
+                "{arch:?} {limit}: {found:?} {expected:?}"
+            );
+            for (found, expected) in found.iter().zip(&expected) {
+                // A triangle counts or does not, so half an edge of the rim is open.
+                let rim = 0.125 * 2.0 * (PI * expected).sqrt();
+                assert!(
+                    (found - expected).abs() < rim,
+                    "{arch:?} {limit}: {found} {expected}"
+                );
+            }
+        }
+    }
+}
+
+/// Areas of the connected patches of tissue-side triangles with less cover.
+fn patches_below(made: &Phantom, limit: f64) -> Vec<f64> {
+    let scan = &made.impression;
+    let low: Vec<bool> = (0..scan.triangles().len())
+        .map(|t| {
+            let [a, b, c] = scan.corners(t);
+            let middle = Point3::from((a.coords + b.coords + c.coords) / 3.0);
+            made.truth.cover_at(&middle) < limit && made.truth.is_tissue_side(&middle)
+        })
+        .collect();
+    let (part, count) = Topology::of(scan).parts(|t, u| low[t] == low[u]);
+    let mut areas = vec![0.0; count];
+    for (t, &part) in part.iter().enumerate() {
+        if low[t] {
+            areas[part as usize] += scan.area_vector(t).norm();
+        }
+    }
+    areas.retain(|&a| a > 0.0);
+    areas
 }

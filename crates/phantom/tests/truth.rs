@@ -1,7 +1,7 @@
 //! The truth beside a phantom against its mesh and against what is known of mouths.
 
 use nalgebra::Point3;
-use phantom::{Across, Arch, Blemish, BorderPart, Options, Phantom, Place, Side, Sides};
+use phantom::{Across, Arch, Blemish, BorderPart, Options, Phantom, Place, Side, Sides, Truth};
 
 const ARCHES: [Arch; 2] = [Arch::Maxillary, Arch::Mandibular];
 
@@ -13,6 +13,18 @@ fn fine(arch: Arch, seed: u64) -> Phantom {
         tray_edge_mm: 3.0,
         ..Options::default()
     })
+}
+
+/// The truth does not depend on the mesh, so a coarse one will do.
+fn truth_of(arch: Arch, seed: u64) -> Truth {
+    let options = Options {
+        arch,
+        seed,
+        edge_mm: 3.0,
+        tray_edge_mm: 3.0,
+        ..Options::default()
+    };
+    Phantom::new(&options).truth
 }
 
 fn nearest_vertex(made: &Phantom, p: &Point3<f64>) -> f64 {
@@ -46,7 +58,7 @@ fn lines_and_landmarks_lie_on_the_scanned_surface() {
 fn the_border_starts_at_the_front_runs_to_the_left_and_is_closed() {
     for arch in ARCHES {
         for seed in 0..3 {
-            let truth = fine(arch, seed).truth;
+            let truth = truth_of(arch, seed);
             let border = &truth.border;
             let middle: Point3<f64> = Point3::from(
                 border
@@ -77,7 +89,7 @@ fn the_border_starts_at_the_front_runs_to_the_left_and_is_closed() {
 fn flanges_have_the_sizes_of_real_ones() {
     for arch in ARCHES {
         for seed in 0..4 {
-            let truth = fine(arch, seed).truth;
+            let truth = truth_of(arch, seed);
             for b in truth
                 .border
                 .iter()
@@ -97,7 +109,7 @@ fn flanges_have_the_sizes_of_real_ones() {
 fn the_crest_s_mean_plane_is_square_to_the_seating_axis_within_a_degree() {
     for arch in ARCHES {
         for seed in 0..4 {
-            let truth = fine(arch, seed).truth;
+            let truth = truth_of(arch, seed);
             let count = truth.crest_line.len() as f64;
             let mean = truth
                 .crest_line
@@ -133,7 +145,7 @@ fn landmarks_are_on_their_sides_and_as_far_apart_as_in_mouths() {
         (Arch::Mandibular, "retromolar pad", 38.0..56.0),
     ] {
         for seed in 0..4 {
-            let truth = fine(arch, seed).truth;
+            let truth = truth_of(arch, seed);
             let find = |side| {
                 truth
                     .landmarks
