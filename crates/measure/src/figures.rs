@@ -80,6 +80,8 @@ pub enum NotAnImpression {
     Positive,
     #[error("no arch-shaped trough was found")]
     NoTrough,
+    #[error("its tissue surface lies on the tray everywhere: this is the empty tray")]
+    EmptyTray,
 }
 
 /// Impression frame, found from the surface alone.
@@ -146,6 +148,8 @@ pub struct Cover {
     pub p05_mm: f64,
     /// Median by area, mm.
     pub median_mm: f64,
+    /// 95th percentile by area, mm.
+    pub p95_mm: f64,
 }
 
 /// What a patch of little cover is.

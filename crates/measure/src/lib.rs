@@ -29,6 +29,10 @@ use zones::ZoneMap;
 /// then easily narrower than a triangle.
 pub const COARSEST_EDGE_MM: f64 = 1.0;
 
+/// Where nearly all of the tissue surface is nearer to the tray than this, mm,
+/// there is no material: scans of one tray differ by less.
+const EMPTY_TRAY_MM: f64 = 0.2;
+
 /// Steps of measuring, for progress.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Stage {
@@ -116,6 +120,9 @@ pub fn measure(
     };
     progress(Stage::Cover);
     let covered = tray_cover::over_tissue(&impression, &tray, &placed, noise_mm.unwrap_or(0.0));
+    if covered.p95_mm <= EMPTY_TRAY_MM {
+        return nothing(NotMeasured::NotAnImpression(NotAnImpression::EmptyTray));
+    }
     progress(Stage::Spots);
     let stops = tray_cover::stops(&impression, &placed, &covered, settings);
     let spots = tray_cover::spots(&impression, &covered, &stops, settings);

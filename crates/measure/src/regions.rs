@@ -33,7 +33,7 @@ impl Regions {
     /// Whether lips', cheeks' and tray's side was scanned too: the little that
     /// turns over at the border of a one-sided scan does not count.
     pub fn has_outer_surface(&self) -> bool {
-        const LEAST_SHARE: f64 = 0.15;
+        const LEAST_SHARE: f64 = 0.3;
         self.outer_mm2 > LEAST_SHARE * self.tissue_mm2
     }
 }

@@ -151,8 +151,8 @@ pub(crate) fn over_tissue(
         .iter()
         .filter_map(|&v| Some((at_vertex_mm[v]?, weights[v])))
         .collect();
-    let mut part = |part| quantile(&mut weighted, part).unwrap_or(f64::NAN);
-    let (min_mm, p05_mm, median_mm) = (part(0.0), part(0.05), part(0.5));
+    let part = |part| quantile(&mut weighted, part).unwrap_or(f64::NAN);
+    let [min_mm, p05_mm, median_mm, p95_mm] = [0.0, 0.05, 0.5, 0.95].map(part);
     // The pose's doubt and what smoothing leaves of the scan's noise are
     // independent of each other.
     let noise = 2.0 * noise_mm;
@@ -165,6 +165,7 @@ pub(crate) fn over_tissue(
         min_mm,
         p05_mm,
         median_mm,
+        p95_mm,
     }
 }
 

@@ -87,6 +87,7 @@ fn measurement() -> ImpressionMeasurement {
             min_mm: 0.03,
             p05_mm: 0.9,
             median_mm: 2.46,
+            p95_mm: 4.0,
         }),
         spots: Vec::new(),
         stops: Vec::new(),

@@ -48,6 +48,7 @@ pub fn sound() -> ImpressionMeasurement {
             min_mm: 1.4,
             p05_mm: 1.8,
             median_mm: 2.5,
+            p95_mm: 4.0,
         }),
         spots: Vec::new(),
         stops: Vec::new(),
