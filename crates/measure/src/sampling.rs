@@ -40,3 +40,9 @@ pub fn spread_over(mesh: &Mesh, count: usize, chosen: impl Fn(usize) -> bool) ->
     }
     points
 }
+
+/// Mean of points; the origin where there are none.
+pub fn centre_of(points: &[SurfacePoint]) -> Point3<f64> {
+    let sum: Vector3<f64> = points.iter().map(|s| s.point.coords).sum();
+    Point3::from(sum / points.len().max(1) as f64)
+}

@@ -4,7 +4,9 @@
 //! the best is finished on many with a kernel as narrow as the noise allows.
 //! The surfaces are taken as rigid.
 
+mod evenly;
 mod icp;
+mod point_pairs;
 pub mod rigid;
 mod starts;
 mod target;
@@ -14,8 +16,9 @@ pub use starts::{anywhere, around};
 pub use target::Target;
 
 use crate::figures::NotMeasured;
-use crate::sampling::SurfacePoint;
-use nalgebra::{Isometry3, Point3, Vector3};
+use crate::sampling::{SurfacePoint, centre_of};
+use evenly::evenly_apart;
+use nalgebra::{Isometry3, Point3};
 use rayon::prelude::*;
 use uncertainty::PoseCovariance;
 
@@ -150,8 +153,9 @@ pub fn register(
     Ok(Registered { spread_mm, ..best })
 }
 
-/// Registers a surface in any pose on a target that shows the same thing, from
-/// starts in every orientation about the centres of both.
+/// Registers a surface in any pose on a target that shows the same thing: from
+/// the poses that most pairs of points agree on and, where little fits from
+/// there, from every orientation about the centres of both as well.
 ///
 /// # Errors
 /// As [`register`].
@@ -159,14 +163,20 @@ pub fn register_anywhere(
     source: &[SurfacePoint],
     target: &Target,
 ) -> Result<Registered, NotMeasured> {
+    /// Where so much of the source fits, nothing else can fit better.
+    const ENOUGH: f64 = 0.5;
+    const VOTED: usize = 16;
     const ORIENTATIONS: usize = 400;
-    let sum: Vector3<f64> = source.iter().map(|s| s.point.coords).sum();
-    let centre = Point3::from(sum / source.len().max(1) as f64);
-    register(
-        source,
-        target,
-        &anywhere(&centre, &target.centre(), ORIENTATIONS),
-    )
+    let spaced = evenly_apart(source, target.spacing_mm());
+    let mut starts = point_pairs::voted(&spaced, target.spaced(), target.spacing_mm());
+    starts.truncate(VOTED);
+    match register(source, target, &starts) {
+        Ok(found) if found.fitting_share >= ENOUGH => Ok(found),
+        _ => {
+            starts.extend(anywhere(&centre_of(source), &target.centre(), ORIENTATIONS));
+            register(source, target, &starts)
+        }
+    }
 }
 
 /// A start brought closer, with its score: the mean weight under the round's

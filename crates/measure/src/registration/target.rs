@@ -1,12 +1,19 @@
 //! The surface that others are registered on.
 
-use crate::sampling::SurfacePoint;
+use super::evenly::evenly_apart;
+use crate::sampling::{SurfacePoint, spread_over};
 use mesh::{Mesh, SpatialIndex};
 use nalgebra::{Isometry3, Point3, Vector3};
 
 /// Normals that differ by more than this (cosine) are different surfaces: the
 /// two faces of a shell lie closer together than a start may be off.
 const SAME_FACE: f64 = 0.5;
+
+/// Points that stand for the whole surface.
+const POINTS: usize = 20_000;
+/// Squares as wide as the spacing that would cover the surface: about two points
+/// that keep the spacing from each other find room on three of them.
+const SQUARES: f64 = 1400.0;
 
 /// A surface with its search tree and normals.
 #[derive(Clone)]
@@ -16,6 +23,8 @@ pub struct Target {
     normals: Vec<Vector3<f64>>,
     centre: Point3<f64>,
     size_mm: f64,
+    spacing_mm: f64,
+    spaced: Vec<SurfacePoint>,
 }
 
 /// A source point and the place on the target that it is paired with, both in
@@ -48,7 +57,10 @@ impl Target {
     pub fn new(mesh: &Mesh) -> Self {
         let count = mesh.vertices().len().max(1) as f64;
         let sum: Vector3<f64> = mesh.vertices().iter().map(|p| p.coords).sum();
+        let spacing_mm = (mesh.area() / SQUARES).sqrt();
         Self {
+            spacing_mm,
+            spaced: evenly_apart(&spread_over(mesh, POINTS, |_| true), spacing_mm),
             centre: Point3::from(sum / count),
             index: SpatialIndex::new(mesh),
             triangles: mesh.triangles().to_vec(),
@@ -67,6 +79,19 @@ impl Target {
     #[must_use]
     pub fn centre(&self) -> Point3<f64> {
         self.centre
+    }
+
+    /// Distance of the [`spaced`](Self::spaced) points from each other, mm.
+    #[must_use]
+    pub fn spacing_mm(&self) -> f64 {
+        self.spacing_mm
+    }
+
+    /// About a thousand points that keep a distance from each other, with
+    /// normals that are means over it.
+    #[must_use]
+    pub fn spaced(&self) -> &[SurfacePoint] {
+        &self.spaced
     }
 
     /// The search tree.
