@@ -1,6 +1,6 @@
 //! Progress on standard error, seen only where that is a terminal.
 
-use indicatif::{ProgressBar, ProgressDrawTarget};
+use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
 use report::Step;
 use std::time::Duration;
 
@@ -10,7 +10,8 @@ pub struct Progress(ProgressBar);
 impl Progress {
     /// Starts showing; hidden where standard error is no terminal.
     pub fn start() -> Self {
-        let bar = ProgressBar::with_draw_target(None, ProgressDrawTarget::stderr());
+        let bar = ProgressBar::with_draw_target(None, ProgressDrawTarget::stderr())
+            .with_style(ProgressStyle::default_spinner());
         if !bar.is_hidden() {
             bar.enable_steady_tick(Duration::from_millis(100));
         }

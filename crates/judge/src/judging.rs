@@ -142,11 +142,26 @@ pub fn judge_case(case: &Case, evidence: &[Evidence<'_>], protocol: &Protocol) -
     findings.extend(checks::on_case(case));
     findings.sort_by_key(urgency);
     JudgedCase {
-        verdict: Verdict::from_findings(findings.iter()),
+        verdict: on_the_whole(case, &subjects, &findings),
         impressions,
         findings,
         not_judged: checks::not_judged_on_case(),
     }
+}
+
+/// The most pressing of what is to become of the impressions and of the case
+/// itself: a question about one impression does not hide that another must
+/// surely be mended.
+fn on_the_whole(case: &Case, subjects: &[Subject<'_>], findings: &[Finding]) -> Verdict {
+    let all_looked_at = !subjects.is_empty() && subjects.len() == case.impressions.len();
+    subjects
+        .iter()
+        .map(|subject| Some(subject.number))
+        .chain([None])
+        .map(|about| Verdict::from_findings(findings.iter().filter(move |f| f.impression == about)))
+        .chain((!all_looked_at).then_some(Verdict::Undecided))
+        .min()
+        .unwrap_or(Verdict::Undecided)
 }
 
 /// A finding on a first pass that a wash has followed: it is to be looked after

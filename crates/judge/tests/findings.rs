@@ -354,6 +354,36 @@ fn a_wash_decides_and_its_first_pass_is_history() {
 }
 
 #[test]
+fn a_question_about_one_jaw_does_not_hide_that_the_other_must_be_mended() {
+    let mut upper = sound();
+    upper.spots = vec![spot(0.0)];
+    // Found maxillary, declared mandibular.
+    let lower = sound();
+    let case = Case {
+        impressions: vec![
+            input(Some(Arch::Maxillary), Stage::Wash),
+            input(Some(Arch::Mandibular), Stage::Wash),
+        ],
+        ..two_passes()
+    };
+    let both: Vec<Evidence<'_>> = vec![evidence(&upper, 0), evidence(&lower, 1)];
+    let judged = judge_case(&case, &both, &Protocol::default());
+    assert_eq!(judged.impressions[1].verdict, Verdict::Undecided);
+    assert_eq!(judged.verdict, Verdict::Rework);
+}
+
+#[test]
+fn an_impression_that_nobody_measured_is_never_accepted() {
+    let measured = sound();
+    let judged = judge_case(
+        &two_passes(),
+        &[evidence(&measured, 0)],
+        &Protocol::default(),
+    );
+    assert_eq!(judged.verdict, Verdict::Undecided);
+}
+
+#[test]
 fn the_same_scan_as_first_pass_and_wash_is_asked_about() {
     let wash = sound();
     let same: Vec<Evidence<'_>> = vec![evidence(&wash, 0), evidence(&wash, 0)];
