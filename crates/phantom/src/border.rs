@@ -137,13 +137,13 @@ impl Overflow {
         let tongues = (0..count)
             .map(|_| Notch {
                 along: rng.random_range(-end..end),
-                depth: amount * rng.random_range(0.8..4.0),
+                depth: amount * rng.random_range(1.2..5.0),
                 width: rng.random_range(1.5..4.5),
             })
             .collect();
         Self {
             thickness: rng.random_range(0.4..1.1),
-            least: amount * rng.random_range(0.6..1.6),
+            least: amount * rng.random_range(0.8..2.2),
             tongues,
         }
     }

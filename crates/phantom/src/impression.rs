@@ -80,13 +80,16 @@ impl Impression {
         material = joined(material, tray.shell - LEAST_COVER_MM, 0.4);
         let behind = c.tray.behind.max(0.0);
         let limit = tray.outer_face - self.overflow(c, z) + 0.35 * behind;
-        material = common(material, limit, 0.4);
+        material = common(material, limit, 0.7);
         material = common(material, c.back, 2.4);
         if c.spots != 0 {
             let p = Point3::new(c.plan[0], c.plan[1], z);
             for (i, spot) in self.spots.iter().enumerate() {
                 if c.spots & (1 << i) != 0 {
-                    material = common(material, tray.shell - spot.cover(&p), 0.4);
+                    let cover = spot.cover(&p);
+                    // A soft brim, but nothing softened where material is thin.
+                    let brim = (cover - 0.9).clamp(0.4, 1.6);
+                    material = common(material, tray.shell - cover, brim);
                 }
             }
         }

@@ -61,7 +61,7 @@ impl Spot {
         let beyond = (-height - 0.8).max(0.0) * 4.0 + (height - DEPTH_MM).max(0.0) * 4.0;
         let outside = (aside - self.radius).max(0.0);
         let rounding = (outside - (EVEN_RAMP_MM - self.least) / self.ramp).max(0.0);
-        self.least + self.ramp * outside + 0.8 * rounding * rounding + beyond
+        self.least + self.ramp * outside + 0.5 * rounding * rounding + beyond
     }
 
     /// Whether the spot can matter above a point of the plan.
