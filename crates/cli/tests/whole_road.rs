@@ -5,15 +5,31 @@ mod common;
 
 use common::{archproof, run};
 use serde_json::Value;
+use std::ffi::OsString;
 use std::fs;
 use std::path::Path;
 use std::process::Stdio;
+use std::sync::LazyLock;
 use tempfile::TempDir;
 
-fn demonstration() -> TempDir {
+/// The files of the demonstration, made once for all tests.
+static DEMONSTRATION: LazyLock<Vec<(OsString, Vec<u8>)>> = LazyLock::new(|| {
     let folder = tempfile::tempdir().unwrap();
     let outcome = run(folder.path(), &["demo", "."]);
     assert_eq!(outcome.code, Some(0), "{}", outcome.complaint);
+    fs::read_dir(folder.path())
+        .unwrap()
+        .map(|entry| entry.unwrap())
+        .map(|entry| (entry.file_name(), fs::read(entry.path()).unwrap()))
+        .collect()
+});
+
+/// A folder with the demonstration in it.
+fn demonstration() -> TempDir {
+    let folder = tempfile::tempdir().unwrap();
+    for (name, bytes) in DEMONSTRATION.iter() {
+        fs::write(folder.path().join(name), bytes).unwrap();
+    }
     folder
 }
 
