@@ -43,7 +43,7 @@ fn scans() -> Vec<(&'static str, Mesh)> {
 /// where they belong.
 #[test]
 fn a_part_in_any_pose_is_laid_back_on_the_whole() {
-    const SOURCE_POINTS: usize = 20_000;
+    const SOURCE_POINTS: usize = 10_000;
     for (name, whole) in scans() {
         let target = Target::new(&whole);
         let began = Instant::now();

@@ -68,7 +68,8 @@ struct TargetPairs {
     pairs: Vec<TargetPair>,
 }
 
-/// A pair: its first point, and the turn at which the second is seen from it.
+/// A pair: its first point, and the turn (in steps) at which the second is seen
+/// from it.
 #[derive(Clone, Copy, Default)]
 struct TargetPair {
     first: u32,
@@ -86,7 +87,7 @@ impl TargetPairs {
                 points.iter().filter_map(move |second| {
                     let pair = TargetPair {
                         first: number as u32,
-                        turn: turn_seen(upright, second) as f32,
+                        turn: turn_seen(upright, second),
                     };
                     Some((key(first, second, spacing)? as u32, pair))
                 })
@@ -120,8 +121,14 @@ impl TargetPairs {
             // little.
             let vote = 1.0 / (alike.len() as f32).sqrt();
             for pair in alike {
-                let between = (f64::from(pair.turn) - turn).rem_euclid(TAU) / TAU;
-                let step = ((between * TURN_STEPS as f64) as usize).min(TURN_STEPS - 1);
+                let between = pair.turn - turn;
+                let onward = between
+                    + if between < 0.0 {
+                        TURN_STEPS as f32
+                    } else {
+                        0.0
+                    };
+                let step = (onward as usize).min(TURN_STEPS - 1);
                 votes[pair.first as usize * TURN_STEPS + step] += vote;
             }
         }
@@ -225,10 +232,11 @@ fn upright(at: &SurfacePoint) -> Isometry3<f64> {
     turn * Translation3::from(-at.point.coords)
 }
 
-/// The angle about the x axis at which a point is seen from an upright one, rad.
-fn turn_seen(upright: &Isometry3<f64>, at: &SurfacePoint) -> f64 {
+/// The turn about the x axis, in steps from none to all, at which a point is seen
+/// from an upright one.
+fn turn_seen(upright: &Isometry3<f64>, at: &SurfacePoint) -> f32 {
     let seen = upright * at.point;
-    seen.z.atan2(seen.y)
+    ((seen.z.atan2(seen.y) / TAU + 0.5) * TURN_STEPS as f64) as f32
 }
 
 /// Poses that are nearly one joined to the one of them with the most votes,
