@@ -60,6 +60,8 @@ pub struct Phantom {
     pub truth: Truth,
 }
 
+/// Finer meshes are not made: they would not fit in memory, mm.
+const LEAST_EDGE_MM: f64 = 0.1;
 /// Median edge of a mesh over the step of the grid it was made on.
 const EDGE_PER_STEP: f64 = 1.0;
 
@@ -200,7 +202,7 @@ fn planted(solid: &Impression, wanted: &PlantedSpot) -> Spot {
 /// The mesh of a solid that lies within an impression's box. `shift` moves the
 /// grid by a share of its step.
 fn meshed<S: Solid>(solid: &S, within: &Impression, edge_mm: f64, shift: f64) -> Mesh {
-    let step = edge_mm / EDGE_PER_STEP;
+    let step = edge_mm.max(LEAST_EDGE_MM) / EDGE_PER_STEP;
     let (low, high) = within.bounds();
     let low = Point3::from(low.coords.add_scalar(-(2.0 + shift) * step));
     let high = Point3::from(high.coords.add_scalar(2.0 * step));

@@ -10,7 +10,7 @@ pub struct Options {
     pub arch: Arch,
     /// Chooses the mouth, the tray and everything else that is left to chance.
     pub seed: u64,
-    /// Wanted median edge length of the impression, mm.
+    /// Wanted median edge length of the impression, mm; at least 0.1.
     pub edge_mm: f64,
     /// Wanted median edge length of the tray scan, mm.
     pub tray_edge_mm: f64,

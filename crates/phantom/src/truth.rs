@@ -18,7 +18,8 @@ pub struct Truth {
     pub seed: u64,
     /// The patient's axes.
     pub axes: Axes,
-    /// Moves tray-scan coordinates into impression-scan coordinates.
+    /// Moves tray-scan coordinates into impression-scan coordinates; written
+    /// as a quaternion (i, j, k, w) and a translation in mm.
     pub impression_from_tray: Isometry3<f64>,
     /// Thickness of the tray's shell, mm.
     pub tray_thickness_mm: f64,
