@@ -1,1 +1,2 @@
-//! Tests of the whole command live in the files beside this one.
+//! Tests of the whole live in the files beside this one; checks against other
+//! libraries, which need Python, in `outside/`.
