@@ -2,6 +2,11 @@
 //! tooth-bearing half arch. None is an impression, all have what phantoms lack:
 //! a scanner's own noise, holes and triangles.
 
+#![expect(
+    clippy::print_stdout,
+    reason = "the figures are for reading, with --nocapture"
+)]
+
 use measure::cover::Tray;
 use measure::registration::{Target, register_anywhere};
 use measure::sampling::spread_over;
