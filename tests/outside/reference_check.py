@@ -18,6 +18,7 @@ import open3d as o3d
 import trimesh
 from scipy.sparse import coo_array
 from scipy.sparse.csgraph import connected_components
+from scipy.spatial import cKDTree
 
 SHOW_THROUGH_MM, THIN_MM, MAP_TO_MM = 0.2, 1.0, 3.0
 COARSE_MM = 1.5
@@ -71,7 +72,8 @@ def visible(mesh, scene, middle, axis) -> np.ndarray:
 def tissue_faces(mesh: trimesh.Trimesh) -> tuple[np.ndarray, np.ndarray]:
     """The seating axis and the faces of the tissue surface: along the flattest
     principal axis, the side whose visible surface is the more strongly hollow
-    (its faces look at each other), and its greatest connected part."""
+    (its faces look at each other), and its greatest connected part. The axis is
+    then the mean normal of that surface, which is its border's."""
     middle = mesh.bounds.mean(axis=0)
     scene = scene_of(mesh, middle)
     flattest = np.linalg.svd(np.cov((mesh.vertices - middle).T))[0][:, 2]
@@ -85,12 +87,59 @@ def tissue_faces(mesh: trimesh.Trimesh) -> tuple[np.ndarray, np.ndarray]:
         score = spread * np.abs(steep * mesh.area_faces[seen]).sum()
         if best is None or score > best[0]:
             best = (score, axis, seen)
-    _, axis, seen = best
-    numbers = np.flatnonzero(seen)
-    both = seen[mesh.face_adjacency].all(axis=1)
+    faces = greatest_part(mesh, best[2])
+    axis = (mesh.face_normals[faces] * mesh.area_faces[faces, None]).sum(axis=0)
+    axis /= np.linalg.norm(axis)
+    return axis, greatest_part(mesh, visible(mesh, scene, middle, axis))
+
+
+def greatest_part(mesh: trimesh.Trimesh, chosen: np.ndarray) -> np.ndarray:
+    numbers = np.flatnonzero(chosen)
+    both = chosen[mesh.face_adjacency].all(axis=1)
     labels = labelled(mesh.face_adjacency[both], len(mesh.faces))
     areas = np.bincount(labels[numbers], mesh.area_faces[numbers])
-    return axis, numbers[labels[numbers] == areas.argmax()]
+    return numbers[labels[numbers] == areas.argmax()]
+
+
+def front(points: np.ndarray, seating: np.ndarray) -> dict:
+    """The anterior axis in the plane that mirrors the tissue surface best,
+    toward the narrower end; and the arch: a palate, or none."""
+    points = points[:: max(1, len(points) // 3000)]
+    middle = points.mean(axis=0)
+    across = np.linalg.svd(seating[None])[2][1:]
+    flat, height = (points - middle) @ across.T, (points - middle) @ seating
+    tree = cKDTree(np.column_stack([flat, height]))
+
+    def misfit(angle: float) -> float:
+        side = np.array([-np.sin(angle), np.cos(angle)])
+        mirrored = flat - 2 * np.outer(flat @ side, side)
+        return tree.query(np.column_stack([mirrored, height]))[0].mean()
+
+    step = np.radians(5)
+    angle = min(np.arange(0, np.pi, step), key=misfit)
+    angle = min(angle + np.linspace(-step, step, 21), key=misfit)
+    ahead = np.array([np.cos(angle), np.sin(angle)])
+    along, aside = flat @ ahead, np.abs(flat @ [-ahead[1], ahead[0]])
+    ends = [sign * along > np.quantile(sign * along, 0.85) for sign in (1, -1)]
+    if aside[ends[1]].mean() < aside[ends[0]].mean():
+        ahead = -ahead
+    in_middle = (np.hypot(*flat.T) < 8).mean()
+    return {
+        "seating": seating.tolist(),
+        "anterior": (ahead @ across).tolist(),
+        "arch": "maxillary" if in_middle > 0.02 else "mandibular",
+    }
+
+
+def noise_of(mesh: trimesh.Trimesh) -> float:
+    """From how far vertices stand off the mean of their neighbours."""
+    a, b = np.vstack([mesh.edges_unique, mesh.edges_unique[:, ::-1]]).T
+    size = len(mesh.vertices)
+    around = coo_array((np.ones(len(a)), (a, b)), (size, size)).tocsr()
+    count = np.maximum(np.bincount(a, minlength=size), 1)
+    off = mesh.vertices - (around @ mesh.vertices) / count[:, None]
+    off = np.einsum("ij,ij->i", off, mesh.vertex_normals) / np.sqrt(1 + 1 / count)
+    return float(1.4826 * np.median(np.abs(off - np.median(off))))
 
 
 def labelled(pairs: np.ndarray, size: int) -> np.ndarray:
@@ -221,16 +270,17 @@ def main() -> None:
     }
     done("integrity")
     axis, tissue = tissue_faces(impression)
+    vertices = np.unique(impression.faces[tissue])
+    result["frame"] = front(impression.vertices[vertices], axis)
+    result["noise_mm"] = noise_of(impression)
     done("frame and tissue")
     outer = np.setdiff1d(np.arange(len(impression.faces)), tissue)
     pose, rms, uncertainty = register(tray, impression, outer)
     done("registration")
-    vertices = np.unique(impression.faces[tissue])
     cover = np.full(len(impression.vertices), np.nan)
     cover[vertices] = cover_of(tray, impression.vertices[vertices], pose)
     done("cover")
     even = smoothed(impression, tissue, cover)
-    result["seating"] = axis.tolist()
     result["cover"] = {
         "registration_rms_mm": float(rms),
         "uncertainty_mm": float(uncertainty),
