@@ -56,10 +56,16 @@ fn normal(along: f64, across: f64) -> Vector3<f64> {
     u.cross(&v).normalize()
 }
 
+/// A surface and the points whose nearest places on it are asked for.
+struct Scene {
+    mesh: Mesh,
+    points: Vec<Point3<f64>>,
+}
+
 /// The shell's mesh and points 1 to 4 mm off it on either side, scattered
 /// evenly but in no order (Roberts' generalised golden ratio sequence).
 /// All coordinates are exact in `f32`.
-fn scene() -> Result<(Mesh, Vec<Point3<f64>>), Box<dyn Error>> {
+fn scene() -> Result<Scene, Box<dyn Error>> {
     let [m, n] = CELLS;
     let share = |i: u32, of: u32| f64::from(i) / f64::from(of);
     let vertices = (0..=m)
@@ -77,7 +83,10 @@ fn scene() -> Result<(Mesh, Vec<Point3<f64>>), Box<dyn Error>> {
             rounded(shell(u, v) + off * normal(u, v))
         })
         .collect();
-    Ok((Mesh::new(vertices, triangles, None)?, points))
+    Ok(Scene {
+        mesh: Mesh::new(vertices, triangles, None)?,
+        points,
+    })
 }
 
 fn rounded(p: Point3<f64>) -> Point3<f64> {
@@ -85,7 +94,7 @@ fn rounded(p: Point3<f64>) -> Point3<f64> {
 }
 
 fn write(folder: &Path) -> Result<(), Box<dyn Error>> {
-    let (mesh, points) = scene()?;
+    let Scene { mesh, points } = scene()?;
     let bytes = |points: &[Point3<f64>]| -> Vec<u8> {
         points
             .iter()
@@ -110,7 +119,7 @@ fn write(folder: &Path) -> Result<(), Box<dyn Error>> {
 }
 
 fn time(folder: &Path, threads: usize) -> Result<(), Box<dyn Error>> {
-    let (mesh, points) = scene()?;
+    let Scene { mesh, points } = scene()?;
     let pool = rayon::ThreadPoolBuilder::new()
         .num_threads(threads)
         .build()?;
