@@ -3,7 +3,10 @@
 //! A helper for finding things: undercuts are hidden in it, so no figure is
 //! ever taken from a height map.
 
-use nalgebra::{Point2, Point3};
+use nalgebra::{Point2, Point3, Vector2};
+
+/// Side of a cell for finding crest, border and symmetry, mm.
+pub const FINE_CELL_MM: f64 = 0.5;
 
 /// Height of the topmost surface over each cell; `NAN` where there is none.
 #[derive(Debug, Clone)]
@@ -16,14 +19,14 @@ pub struct HeightMap {
 }
 
 impl HeightMap {
-    /// The map of points whose z is the height, with gaps of a cell or two
-    /// between points filled from their neighbours.
-    pub fn of(points: impl Iterator<Item = Point3<f64>> + Clone, cell_mm: f64) -> Self {
+    /// The map of triangles over vertices whose z is the height. Triangles are
+    /// filled in, or a coarse place would show what lies beneath it.
+    pub fn of(vertices: &[Point3<f64>], triangles: &[[u32; 3]], cell_mm: f64) -> Self {
         let (mut low, mut high) = (
             Point2::new(f64::INFINITY, f64::INFINITY),
             Point2::new(f64::NEG_INFINITY, f64::NEG_INFINITY),
         );
-        for p in points.clone() {
+        for p in vertices {
             low = Point2::new(low.x.min(p.x), low.y.min(p.y));
             high = Point2::new(high.x.max(p.x), high.y.max(p.y));
         }
@@ -39,21 +42,49 @@ impl HeightMap {
             rows,
             heights: vec![f32::NAN; columns * rows],
         };
-        for p in points {
-            let column = ((p.x - low.x) / cell_mm) as usize;
-            let row = ((p.y - low.y) / cell_mm) as usize;
-            let height = &mut map.heights[row * columns + column];
-            // `max` of NaN and a number is the number.
-            *height = height.max(p.z as f32);
+        for corners in triangles {
+            map.raise(corners.map(|v| vertices[v as usize]));
         }
-        map.fill_gaps();
-        map.fill_gaps();
         map
     }
 
-    /// Side of a cell that vertices at this distance fill, mm.
-    pub fn cell_for(edge_mm: f64) -> f64 {
-        (1.25 * edge_mm).max(0.5)
+    /// Raises the cells under a triangle's corners, and those whose centres it
+    /// covers, to it.
+    fn raise(&mut self, corners: [Point3<f64>; 3]) {
+        let [a, b, c] = corners.map(|p| (p.xy() - self.low) / self.cell_mm);
+        for (at, corner) in [a, b, c].iter().zip(&corners) {
+            self.raise_cell(at.x as usize, at.y as usize, corner.z);
+        }
+        let rows_of = |y: f64| (y - 0.5).max(0.0);
+        let (first_row, last_row) = (
+            rows_of(a.y.min(b.y).min(c.y)).ceil() as usize,
+            (a.y.max(b.y).max(c.y) - 0.5).floor(),
+        );
+        let doubled_area = (b - a).perp(&(c - a));
+        if last_row < first_row as f64 || doubled_area == 0.0 {
+            return;
+        }
+        let first_column = rows_of(a.x.min(b.x).min(c.x)).ceil() as usize;
+        let last_column = (a.x.max(b.x).max(c.x) - 0.5).floor();
+        for row in first_row..=(last_row as usize) {
+            let mut column = first_column;
+            while column as f64 <= last_column {
+                let place = Vector2::new(column as f64 + 0.5, row as f64 + 0.5);
+                let v = (place - a).perp(&(c - a)) / doubled_area;
+                let w = (b - a).perp(&(place - a)) / doubled_area;
+                if v >= 0.0 && w >= 0.0 && v + w <= 1.0 {
+                    let height = corners[0].z * (1.0 - v - w) + corners[1].z * v + corners[2].z * w;
+                    self.raise_cell(column, row, height);
+                }
+                column += 1;
+            }
+        }
+    }
+
+    fn raise_cell(&mut self, column: usize, row: usize, height: f64) {
+        let cell = &mut self.heights[row * self.columns + column];
+        // `max` of NaN and a number is the number.
+        *cell = cell.max(height as f32);
     }
 
     /// Side of a cell, mm.
@@ -135,39 +166,6 @@ impl HeightMap {
             })
             .collect()
     }
-
-    /// Gives each empty cell with five or more filled neighbours their mean height.
-    fn fill_gaps(&mut self) {
-        let before = self.heights.clone();
-        for row in 1..self.rows.saturating_sub(1) {
-            for column in 1..self.columns.saturating_sub(1) {
-                let i = row * self.columns + column;
-                if !before[i].is_nan() {
-                    continue;
-                }
-                let around = [
-                    i - self.columns - 1,
-                    i - self.columns,
-                    i - self.columns + 1,
-                    i - 1,
-                    i + 1,
-                    i + self.columns - 1,
-                    i + self.columns,
-                    i + self.columns + 1,
-                ];
-                let (mut sum, mut filled) = (0.0, 0);
-                for j in around {
-                    if !before[j].is_nan() {
-                        sum += before[j];
-                        filled += 1;
-                    }
-                }
-                if filled >= 5 {
-                    self.heights[i] = sum / filled as f32;
-                }
-            }
-        }
-    }
 }
 
 /// A moving maximum or minimum over a square window, rows then columns; what
@@ -205,19 +203,34 @@ mod tests {
 
     #[test]
     fn a_groove_has_the_depth_it_was_cut_with() {
-        // A plate 40 x 20 mm with a groove 6 mm wide and 3 mm deep along y.
-        let points = (0..160).flat_map(|i| {
-            (0..80).map(move |j| {
-                let (x, y) = (f64::from(i) * 0.25, f64::from(j) * 0.25);
-                let depth = if (17.0..23.0).contains(&x) { 3.0 } else { 0.0 };
-                Point3::new(x, y, -depth)
-            })
-        });
-        let map = HeightMap::of(points, 0.5);
+        // A plate 40 x 20 mm with a groove 6 mm wide and 3 mm deep along y, and
+        // a second plate below it that must not show; in triangles of 2 mm.
+        let mut vertices = Vec::new();
+        let mut triangles = Vec::new();
+        for (floor, deep) in [(0.0, 3.0), (-10.0, 0.0)] {
+            let first = vertices.len() as u32;
+            for i in 0..=20_u32 {
+                for j in 0..=10_u32 {
+                    let (x, y) = (2.0 * f64::from(i), 2.0 * f64::from(j));
+                    let depth = if (17.0..23.0).contains(&x) { deep } else { 0.0 };
+                    vertices.push(Point3::new(x, y, floor - depth));
+                }
+            }
+            for i in 0..20 {
+                for j in 0..10 {
+                    let k = first + i * 11 + j;
+                    triangles.extend([[k, k + 11, k + 1], [k + 1, k + 11, k + 12]]);
+                }
+            }
+        }
+        let map = HeightMap::of(&vertices, &triangles, 0.5);
         let depths = map.valley_depths(5.0);
         for (i, centre) in map.cells() {
-            let expected = if (17.0..23.0).contains(&centre.x) {
+            // Walls 2 mm wide lead down to the floor from 18 to 22 mm.
+            let expected = if (18.5..21.5).contains(&centre.x) {
                 3.0
+            } else if (16.0..24.0).contains(&centre.x) {
+                continue;
             } else {
                 0.0
             };

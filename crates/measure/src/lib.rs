@@ -90,7 +90,7 @@ pub fn measure(
         spots: Vec::new(),
         stops: Vec::new(),
     };
-    let found = match frame::find(&surface.mesh, integrity.median_edge) {
+    let found = match frame::find(&surface.mesh) {
         Ok(found) => found,
         Err(what) => {
             let why = NotMeasured::NotAnImpression(what);

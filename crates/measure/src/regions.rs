@@ -7,7 +7,7 @@
 
 use crate::figures::Arch;
 use crate::frame::CrestLine;
-use crate::height_map::HeightMap;
+use crate::height_map::{FINE_CELL_MM, HeightMap};
 use mesh::{Mesh, Topology};
 use nalgebra::{Point3, Vector2, Vector3};
 
@@ -46,8 +46,7 @@ pub fn split(
     arch: Arch,
     edge_mm: f64,
 ) -> Regions {
-    let cell_mm = HeightMap::cell_for(edge_mm);
-    let map = HeightMap::of(local.vertices().iter().copied(), cell_mm);
+    let map = HeightMap::of(local.vertices(), local.triangles(), FINE_CELL_MM);
     let borders = BorderHeights::of(&map, crest, arch);
     let nearest_crest: Vec<u16> = cells_nearest(&map, crest);
     let normals = smoothed_normals(local, edge_mm);

@@ -33,10 +33,8 @@ pub(crate) struct PreparedTray {
 impl PreparedTray {
     pub fn of(mesh: &Mesh) -> Self {
         let surface = Surface::of(mesh);
-        let (target, found) = rayon::join(
-            || Target::new(&surface.mesh),
-            || frame::find(&surface.mesh, surface.integrity.median_edge),
-        );
+        let (target, found) =
+            rayon::join(|| Target::new(&surface.mesh), || frame::find(&surface.mesh));
         Self {
             local_from_tray: found.ok().map(|f| f.frame.local_from_scan()),
             target,

@@ -2,10 +2,11 @@
 
 use super::{basis_along, crest};
 use crate::fit::{Plane, principal_axes};
-use crate::height_map::HeightMap;
+use crate::height_map::{FINE_CELL_MM, HeightMap};
 use crate::sampling::spread_over;
 use mesh::Mesh;
 use nalgebra::{Point3, Unit, UnitVector3, Vector3};
+use rayon::prelude::*;
 
 /// Half the widest trough looked for, mm: the channel of a denture-bearing
 /// ridge is 8 to 14 mm wide (common practice, no source).
@@ -65,11 +66,10 @@ pub fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
     let mut axes = principal.to_vec();
     axes.extend(Unit::try_new(mean_normal(mesh).0, 0.2));
     let mut scored: Vec<(f64, UnitVector3<f64>)> = axes
-        .iter()
-        .flat_map(|&axis| [axis, -axis])
+        .par_iter()
+        .flat_map_iter(|&axis| [axis, -axis])
         .map(|axis| {
-            let turn = basis_along(&axis);
-            let map = HeightMap::of(points.iter().map(|p| turn * p), COARSE_CELL_MM);
+            let map = map_along(mesh, &axis, COARSE_CELL_MM);
             (trough_size(&map, &map.valley_depths(HALF_TROUGH_MM)), axis)
         })
         .collect();
@@ -83,19 +83,22 @@ pub fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
         .collect()
 }
 
+/// Height map seen along an axis, in the system of [`basis_along`].
+fn map_along(mesh: &Mesh, axis: &UnitVector3<f64>, cell_mm: f64) -> HeightMap {
+    let turn = basis_along(axis);
+    let turned: Vec<Point3<f64>> = mesh.vertices().iter().map(|p| turn * p).collect();
+    HeightMap::of(&turned, mesh.triangles(), cell_mm)
+}
+
 /// Turns an axis until it stands square to the crest line seen along it.
 /// `None` where no trough sweeps round an arch.
-pub fn settled(
-    vertices: &[Point3<f64>],
-    axis: UnitVector3<f64>,
-    cell_mm: f64,
-) -> Option<Candidate> {
+pub fn settled(mesh: &Mesh, axis: UnitVector3<f64>) -> Option<Candidate> {
     const TURNS: usize = 6;
     const STILL: f64 = 0.1 * std::f64::consts::PI / 180.0;
     let mut axis = axis;
     for turn_number in 0..TURNS {
         let turn = basis_along(&axis);
-        let map = HeightMap::of(vertices.iter().map(|p| turn * p), cell_mm);
+        let map = map_along(mesh, &axis, FINE_CELL_MM);
         let depths = map.valley_depths(HALF_TROUGH_MM);
         let bottoms = crest::Bottoms::seen_from_centre(&map, &depths)?;
         if bottoms.sweep() < LEAST_SWEEP {

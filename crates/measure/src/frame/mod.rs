@@ -16,7 +16,7 @@ mod symmetry;
 pub use crest::CrestLine;
 
 use crate::figures::{Frame, NotAnImpression};
-use crate::height_map::HeightMap;
+use crate::height_map::{FINE_CELL_MM, HeightMap};
 use candidates::{Candidate, mean_normal};
 use mesh::Mesh;
 use nalgebra::{
@@ -62,7 +62,7 @@ fn rotation_to(anterior: &Vector3<f64>, seating: &Vector3<f64>) -> UnitQuaternio
 /// # Errors
 /// When the surface is of the wrong size, shows no arch-shaped trough, or shows
 /// it from behind.
-pub fn find(mesh: &Mesh, median_edge_mm: f64) -> Result<FoundFrame, NotAnImpression> {
+pub fn find(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
     let longest_mm = mesh.bounds().map_or(0.0, |(low, high)| (high - low).max());
     // The box of a turned scan is larger than the scan, by at most the square
     // root of three; the exact test is made in the frame.
@@ -71,11 +71,10 @@ pub fn find(mesh: &Mesh, median_edge_mm: f64) -> Result<FoundFrame, NotAnImpress
     {
         return Err(NotAnImpression::WrongSize { longest_mm });
     }
-    let cell_mm = HeightMap::cell_for(median_edge_mm);
     let facing = mean_normal(mesh);
     let mut found: Vec<Candidate> = candidates::likely_axes(mesh)
         .into_iter()
-        .filter_map(|axis| candidates::settled(mesh.vertices(), axis, cell_mm))
+        .filter_map(|axis| candidates::settled(mesh, axis))
         .collect();
     found.sort_by(|a, b| b.trough_mm3.total_cmp(&a.trough_mm3));
     let best_shown = found.iter().position(|c| facing.is_shown(&c.axis));
@@ -96,7 +95,8 @@ pub fn find(mesh: &Mesh, median_edge_mm: f64) -> Result<FoundFrame, NotAnImpress
     let plane = symmetry::plane_of(best);
     let anterior = plane.anterior;
     let turn = rotation_to(&anterior, &best.axis);
-    let map = HeightMap::of(mesh.vertices().iter().map(|p| turn * p), cell_mm);
+    let turned: Vec<Point3<f64>> = mesh.vertices().iter().map(|p| turn * p).collect();
+    let map = HeightMap::of(&turned, mesh.triangles(), FINE_CELL_MM);
     let crest = CrestLine::trace(&map).ok_or(NotAnImpression::NoTrough)?;
     let centre = crest.centre();
     let crest = crest.moved_by(-centre);
