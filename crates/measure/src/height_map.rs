@@ -135,6 +135,37 @@ impl HeightMap {
             })
     }
 
+    /// Parts of the map, joined through sides and corners of cells, whose cells
+    /// hold surface and are `chosen`; each as its cells.
+    pub fn connected(&self, chosen: impl Fn(usize) -> bool) -> Vec<Vec<usize>> {
+        let open = |cell: usize| !self.heights[cell].is_nan() && chosen(cell);
+        let mut seen = vec![false; self.heights.len()];
+        let mut parts = Vec::new();
+        for start in 0..self.heights.len() {
+            if seen[start] || !open(start) {
+                continue;
+            }
+            seen[start] = true;
+            let mut part = vec![start];
+            let mut next = 0;
+            while next < part.len() {
+                let (row, column) = (part[next] / self.columns, part[next] % self.columns);
+                next += 1;
+                for r in row.saturating_sub(1)..(row + 2).min(self.rows) {
+                    for c in column.saturating_sub(1)..(column + 2).min(self.columns) {
+                        let cell = r * self.columns + c;
+                        if !seen[cell] && open(cell) {
+                            seen[cell] = true;
+                            part.push(cell);
+                        }
+                    }
+                }
+            }
+            parts.push(part);
+        }
+        parts
+    }
+
     /// Depth of each cell below the grey-scale closing of the map with a square
     /// of the given half side: how deep the cell lies in a valley narrower than
     /// the square (Serra 1982; black top-hat). 0 off the surface.

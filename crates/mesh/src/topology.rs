@@ -152,7 +152,8 @@ fn connected_parts(
     (label, parts as usize)
 }
 
-/// Strings boundary half-edges (coded as triangle * 3 + corner) into vertex loops.
+/// Strings boundary half-edges (coded as triangle * 3 + corner) into vertex
+/// loops. Where a triangle is inside out, its edge is walked the other way.
 fn loops(triangles: &[[u32; 3]], boundary: &[u32]) -> Vec<Vec<u32>> {
     let mut edges: Vec<(u32, u32)> = boundary
         .iter()
@@ -162,30 +163,34 @@ fn loops(triangles: &[[u32; 3]], boundary: &[u32]) -> Vec<Vec<u32>> {
         })
         .collect();
     edges.sort_unstable();
+    // The edges at each vertex, those that leave it first.
+    let mut ends: Vec<(u32, bool, usize)> = edges
+        .iter()
+        .enumerate()
+        .flat_map(|(i, &(from, to))| [(from, false, i), (to, true, i)])
+        .collect();
+    ends.sort_unstable();
     let mut used = vec![false; edges.len()];
     let mut loops: Vec<Vec<u32>> = Vec::new();
     for first in 0..edges.len() {
-        if used[first] {
-            continue;
-        }
         let mut chain = Vec::new();
-        let mut at = first;
-        loop {
-            used[at] = true;
-            chain.push(edges[at].0);
-            let from = edges[at].1;
-            let start = edges.partition_point(|e| e.0 < from);
-            match edges[start..]
+        let mut vertex = edges[first].0;
+        let mut next = Some(first).filter(|&i| !used[i]);
+        while let Some(edge) = next {
+            used[edge] = true;
+            chain.push(vertex);
+            let (from, to) = edges[edge];
+            vertex = if vertex == from { to } else { from };
+            let start = ends.partition_point(|end| end.0 < vertex);
+            next = ends[start..]
                 .iter()
-                .take_while(|e| e.0 == from)
-                .zip(start..)
-                .find(|&(_, i)| !used[i])
-            {
-                Some((_, next)) => at = next,
-                None => break,
-            }
+                .take_while(|end| end.0 == vertex)
+                .map(|end| end.2)
+                .find(|&i| !used[i]);
         }
-        loops.push(chain);
+        if !chain.is_empty() {
+            loops.push(chain);
+        }
     }
     loops.sort_by_key(|chain| (std::cmp::Reverse(chain.len()), chain[0]));
     loops
@@ -223,6 +228,21 @@ mod tests {
         assert!(!topology.is_closed());
         assert_eq!(topology.boundary_loops().len(), 1);
         assert_eq!(topology.boundary_loops()[0].len(), 3);
+    }
+
+    #[test]
+    fn a_triangle_inside_out_does_not_break_its_boundary_loop() {
+        let square = [[0., 0., 0.], [1., 0., 0.], [1., 1., 0.], [0., 1., 0.]];
+        let mesh = Mesh::new(
+            square.map(Point3::from).to_vec(),
+            vec![[0, 1, 2], [0, 3, 2]],
+            None,
+        )
+        .expect("indices are in range");
+        let topology = Topology::of(&mesh);
+        assert_eq!(topology.misoriented_edges(), 1);
+        assert_eq!(topology.boundary_loops().len(), 1);
+        assert_eq!(topology.boundary_loops()[0].len(), 4);
     }
 
     #[test]

@@ -21,6 +21,7 @@ impl Bottoms {
     /// The bottoms seen from the centroid of the trough's cells. `None` without
     /// a trough.
     pub fn seen_from_centre(map: &HeightMap, depths: &[f32]) -> Option<Self> {
+        let depths = &of_large_parts(map, depths);
         let (mut sum, mut weight) = (Vector2::zeros(), 0.0);
         for (i, centre) in map.cells() {
             if depths[i] > BOTTOM_DEPTH_MM {
@@ -31,22 +32,28 @@ impl Bottoms {
         (weight > 0.0).then(|| Self::seen_from(map, depths, Point2::from(sum / weight)))
     }
 
-    /// The bottoms seen from a place.
-    pub fn seen_from(map: &HeightMap, depths: &[f32], centre: Point2<f64>) -> Self {
-        const FARTHEST_MM: f64 = 70.0;
-        let step = map.cell_mm() / 2.0;
-        let by_direction = (0..DIRECTIONS)
+    /// The bottoms seen from a place: in each direction, the lowest point of
+    /// the deepest stretch of trough.
+    fn seen_from(map: &HeightMap, depths: &[f32], centre: Point2<f64>) -> Self {
+        /// A stretch this shallow beside the usual is a dip of the palate.
+        const LEAST_PART_OF_USUAL: f32 = 0.4;
+        let stretches: Vec<Option<Stretch>> = (0..DIRECTIONS)
             .map(|i| {
                 let angle = TAU * i as f64 / DIRECTIONS as f64;
-                let along = Vector2::new(angle.cos(), angle.sin());
-                (1..(FARTHEST_MM / step) as usize)
-                    .filter_map(|k| {
-                        let place = centre + along * (k as f64 * step);
-                        let in_trough = depths[map.cell_of(place)?] > BOTTOM_DEPTH_MM;
-                        let height = map.at(place)?;
-                        in_trough.then(|| Point3::new(place.x, place.y, height))
-                    })
-                    .min_by(|a, b| a.z.total_cmp(&b.z))
+                deepest_stretch(map, depths, centre, Vector2::new(angle.cos(), angle.sin()))
+            })
+            .collect();
+        let mut known: Vec<f32> = stretches.iter().flatten().map(|s| s.depth).collect();
+        known.sort_by(f32::total_cmp);
+        let usual = known.get(known.len() * 3 / 4).copied().unwrap_or(0.0);
+        let by_direction = stretches
+            .into_iter()
+            .map(|stretch| {
+                Some(
+                    stretch
+                        .filter(|s| s.depth > LEAST_PART_OF_USUAL * usual)?
+                        .bottom,
+                )
             })
             .collect();
         Self {
@@ -71,6 +78,77 @@ impl Bottoms {
         let (start, length) = widest_gap(&self.by_direction);
         TAU * (start as f64 + (length as f64 - 1.0) / 2.0) / DIRECTIONS as f64
     }
+}
+
+/// A run of trough along one direction.
+struct Stretch {
+    bottom: Point3<f64>,
+    depth: f32,
+}
+
+/// The deepest run of trough on the way out from the centre.
+fn deepest_stretch(
+    map: &HeightMap,
+    depths: &[f32],
+    centre: Point2<f64>,
+    along: Vector2<f64>,
+) -> Option<Stretch> {
+    const FARTHEST_MM: f64 = 70.0;
+    let step = map.cell_mm() / 2.0;
+    let mut deepest: Option<Stretch> = None;
+    let mut current: Option<Stretch> = None;
+    for k in 1..(FARTHEST_MM / step) as usize {
+        let place = centre + along * (k as f64 * step);
+        let depth = map.cell_of(place).map_or(0.0, |cell| depths[cell]);
+        let height = map.at(place).filter(|_| depth > BOTTOM_DEPTH_MM);
+        current = match (height, current) {
+            (Some(height), None) => Some(Stretch {
+                bottom: Point3::new(place.x, place.y, height),
+                depth,
+            }),
+            (Some(height), Some(mut run)) => {
+                if height < run.bottom.z {
+                    run.bottom = Point3::new(place.x, place.y, height);
+                }
+                run.depth = run.depth.max(depth);
+                Some(run)
+            }
+            (None, run) => {
+                deepest = deeper(deepest, run);
+                None
+            }
+        };
+    }
+    deeper(deepest, current)
+}
+
+fn deeper(a: Option<Stretch>, b: Option<Stretch>) -> Option<Stretch> {
+    match (a, b) {
+        (Some(a), Some(b)) => Some(if b.depth > a.depth { b } else { a }),
+        (a, b) => a.or(b),
+    }
+}
+
+/// The depths with those of small valleys set to nothing: pits, the step of a
+/// handle, hollows between rugae.
+fn of_large_parts(map: &HeightMap, depths: &[f32]) -> Vec<f32> {
+    /// A valley smaller than this part of the largest is none of the trough.
+    const LEAST_PART: f32 = 0.12;
+    let parts = map.connected(|cell| depths[cell] > BOTTOM_DEPTH_MM);
+    let sizes: Vec<f32> = parts
+        .iter()
+        .map(|part| part.iter().map(|&cell| depths[cell]).sum())
+        .collect();
+    let largest = sizes.iter().copied().fold(0.0, f32::max);
+    let mut kept = vec![0.0; depths.len()];
+    for (part, size) in parts.iter().zip(sizes) {
+        if size >= LEAST_PART * largest {
+            for &cell in part {
+                kept[cell] = depths[cell];
+            }
+        }
+    }
+    kept
 }
 
 /// Start and length of the longest run (round the circle) without a bottom.
@@ -132,8 +210,15 @@ impl CrestLine {
         let ordered: Vec<Point3<f64>> = (0..DIRECTIONS)
             .filter_map(|i| bottoms.by_direction[(back + i) % DIRECTIONS])
             .collect();
-        (ordered.len() >= 20).then(|| Self {
-            points: resampled(&smoothed(&ordered), 1.0),
+        if ordered.len() < 20 {
+            return None;
+        }
+        let whole = resampled(&smoothed(&ordered), 1.0);
+        let front = (0..whole.len()).max_by(|&a, &b| whole[a].y.total_cmp(&whole[b].y))?;
+        let first = front - limb_length(whole[..=front].iter().rev());
+        let last = front + limb_length(whole[front..].iter());
+        Some(Self {
+            points: whole[first..=last].to_vec(),
         })
     }
 
@@ -172,6 +257,25 @@ impl CrestLine {
             .try_normalize(0.0)
             .unwrap_or_else(Vector2::y)
     }
+}
+
+/// How many points of a line from the front run on until it turns in across
+/// the back: limbs run backward, and what joins them is not crest.
+fn limb_length<'a>(from_front: impl Iterator<Item = &'a Point3<f64>>) -> usize {
+    const SPAN: usize = 4;
+    const BACKWARD: f64 = 0.7;
+    const TURNED: f64 = 0.3;
+    let points: Vec<&Point3<f64>> = from_front.collect();
+    let mut is_limb = false;
+    for i in SPAN..points.len() {
+        let step = points[i] - points[i - SPAN];
+        let backward = -step.y / step.norm().max(f64::MIN_POSITIVE);
+        is_limb |= backward > BACKWARD;
+        if is_limb && backward < TURNED {
+            return i - SPAN;
+        }
+    }
+    points.len().saturating_sub(1)
 }
 
 /// Running mean over a few points, ends kept.
