@@ -98,8 +98,10 @@ pub fn measure(
         }
     };
     progress(Stage::Regions);
-    let impression = Impression::of(&surface, found);
-    let noise_mm = noise::estimate(&impression.local, |_| true);
+    let (impression, noise_mm) = rayon::join(
+        || Impression::of(&surface, found),
+        || noise::estimate(&surface.mesh, |_| true),
+    );
     let has_outer = impression.regions.has_outer_surface();
     let nothing = |why| nothing(Ok(impression.frame.clone()), Some(has_outer), noise_mm, why);
     let Some(tray) = tray else {

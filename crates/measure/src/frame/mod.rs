@@ -22,6 +22,7 @@ use mesh::Mesh;
 use nalgebra::{
     Isometry3, Matrix3, Point3, Rotation3, Translation3, UnitQuaternion, UnitVector3, Vector3,
 };
+use rayon::prelude::*;
 
 /// Longest and shortest plausible longest side of an impression in its tray,
 /// handle included, mm (common practice, no source).
@@ -73,7 +74,7 @@ pub fn find(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
     }
     let facing = mean_normal(mesh);
     let mut found: Vec<Candidate> = candidates::likely_axes(mesh)
-        .into_iter()
+        .into_par_iter()
         .filter_map(|axis| candidates::settled(mesh, axis))
         .collect();
     found.sort_by(|a, b| b.trough_mm3.total_cmp(&a.trough_mm3));

@@ -4,6 +4,7 @@ use super::basis_along;
 use super::candidates::Candidate;
 use crate::height_map::HeightMap;
 use nalgebra::{Point2, Point3, Unit, UnitVector3, Vector2, Vector3};
+use rayon::prelude::*;
 
 /// What the plane of symmetry says.
 pub struct SymmetryPlane {
@@ -32,17 +33,18 @@ pub fn plane_of(candidate: &Candidate) -> SymmetryPlane {
     let cost =
         |angle: f64, offset: f64| mirror_cost(&candidate.map, &surface, centre, angle, offset);
 
+    let grid: Vec<(f64, f64, f64)> = (-15..=15)
+        .into_par_iter()
+        .flat_map_iter(|i| (-6..=6).map(move |j| (f64::from(i), f64::from(j))))
+        .map(|(i, offset)| {
+            let angle = forward + i * 2f64.to_radians();
+            (cost(angle, offset), angle, offset)
+        })
+        .collect();
     let mut best = (f64::INFINITY, forward, 0.0);
-    let mut costs = Vec::new();
-    for i in -15..=15 {
-        let angle = forward + f64::from(i) * 2f64.to_radians();
-        for j in -6..=6 {
-            let offset = f64::from(j);
-            let value = cost(angle, offset);
-            costs.push(value);
-            if value < best.0 {
-                best = (value, angle, offset);
-            }
+    for trial in &grid {
+        if trial.0 < best.0 {
+            best = *trial;
         }
     }
     let (mut turn, mut shift) = (1f64.to_radians(), 0.5);
@@ -58,6 +60,7 @@ pub fn plane_of(candidate: &Candidate) -> SymmetryPlane {
             None => (turn, shift) = (turn / 2.0, shift / 2.0),
         }
     }
+    let mut costs: Vec<f64> = grid.iter().map(|trial| trial.0).collect();
     costs.sort_by(f64::total_cmp);
     let usual = costs[costs.len() / 2];
     let in_basis = Vector3::new(best.1.cos(), best.1.sin(), 0.0);

@@ -45,17 +45,30 @@ pub fn step_by_planes(
     pose: &Isometry3<f64>,
     width: f64,
 ) -> Option<Isometry3<f64>> {
-    let matches: Vec<Match> = target
-        .matches(source, pose, CUT * width)
-        .into_iter()
-        .flatten()
-        .collect();
+    let matches = matches_within(source, target, pose, width);
+    Some(motion_by_planes(&matches, width)? * pose)
+}
+
+/// The matches that weigh anything under a kernel.
+pub fn matches_within(
+    source: &[SurfacePoint],
+    target: &Target,
+    pose: &Isometry3<f64>,
+    width: f64,
+) -> Vec<Match> {
+    let matches = target.matches(source, pose, CUT * width);
+    matches.into_iter().flatten().collect()
+}
+
+/// The small motion that brings matches nearer to their tangent planes. `None`
+/// where they leave a freedom open.
+pub fn motion_by_planes(matches: &[Match], width: f64) -> Option<Isometry3<f64>> {
     if matches.len() < 6 {
         return None;
     }
-    let system = NormalEquations::of(&matches, width);
+    let system = NormalEquations::of(matches, width);
     let step = system.matrix.cholesky()?.solve(&system.right_side);
-    Some(system.as_motion(&step) * pose)
+    Some(system.as_motion(&step))
 }
 
 /// Normal equations of the plane distances, with rotations about the centroid

@@ -209,30 +209,14 @@ fn approached(
     Some((fit / points.len() as f64, pose))
 }
 
-/// The finest fit: the kernel shrinks to what the residuals themselves spread.
+/// The finest fit: the kernel shrinks to what the residuals themselves spread,
+/// on few points until the pose stands still, then on all.
 fn finished(points: &[SurfacePoint], target: &Target, start: Isometry3<f64>) -> Option<Registered> {
-    const STEPS: usize = 12;
     const BEHIND_MM: f64 = 2.0;
     const PLAY_MM: f64 = 0.05;
-    const NARROWEST_MM: f64 = 0.03;
-    const STILL_MM: f64 = 1e-4;
-    let mut pose = start;
-    let mut width = 0.3;
-    for _ in 0..STEPS {
-        let next = icp::step_by_planes(points, target, &pose, width)?;
-        let moved = points
-            .iter()
-            .step_by(97)
-            .map(|s| (next * s.point - pose * s.point).norm());
-        let still = moved.fold(0.0, f64::max) < STILL_MM;
-        pose = next;
-        let residuals = within(points, target, &pose, width);
-        let narrowed = (3.0 * spread_of(&residuals)).clamp(NARROWEST_MM, width);
-        if still && narrowed > 0.95 * width {
-            break;
-        }
-        width = narrowed.max(0.6 * width);
-    }
+    let few = thinned(points, 4000);
+    let (pose, width) = narrowed(&few, target, start, 0.3, 12)?;
+    let (pose, width) = narrowed(points, target, pose, width, 3)?;
     let near: Vec<_> = target
         .matches(points, &pose, BEHIND_MM)
         .into_iter()
@@ -256,15 +240,39 @@ fn finished(points: &[SurfacePoint], target: &Target, start: Isometry3<f64>) -> 
     })
 }
 
-/// Plane distances of the points that lie within a width of the target.
-fn within(points: &[SurfacePoint], target: &Target, pose: &Isometry3<f64>, width: f64) -> Vec<f64> {
-    target
-        .matches(points, pose, 3.0 * width)
-        .iter()
-        .flatten()
-        .map(target::Match::off_plane)
-        .filter(|r| r.abs() <= width)
-        .collect()
+/// Steps under a kernel that narrows from a width, at most so many; gives the
+/// pose and the last width.
+fn narrowed(
+    points: &[SurfacePoint],
+    target: &Target,
+    start: Isometry3<f64>,
+    first_width: f64,
+    steps: usize,
+) -> Option<(Isometry3<f64>, f64)> {
+    const NARROWEST_MM: f64 = 0.03;
+    const STILL_MM: f64 = 1e-4;
+    let (mut pose, mut width) = (start, first_width);
+    for _ in 0..steps {
+        let matches = icp::matches_within(points, target, &pose, width);
+        let motion = icp::motion_by_planes(&matches, width)?;
+        let moved = matches
+            .iter()
+            .step_by(97)
+            .map(|m| (motion * m.moved - m.moved).norm());
+        let still = moved.fold(0.0, f64::max) < STILL_MM;
+        pose = motion * pose;
+        let close: Vec<f64> = matches
+            .iter()
+            .map(target::Match::off_plane)
+            .filter(|r| r.abs() <= width)
+            .collect();
+        let own = (3.0 * spread_of(&close)).clamp(NARROWEST_MM, first_width);
+        if still && own > 0.95 * width {
+            break;
+        }
+        width = own.min(width).max(0.6 * width);
+    }
+    Some((pose, width))
 }
 
 /// Standard deviation by the median of absolute values.
