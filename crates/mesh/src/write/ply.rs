@@ -2,6 +2,10 @@
 
 use super::{EncodeError, WriteError, write_atomically};
 use crate::Mesh;
+use ply_rs::ply::{
+    Addable, DefaultElement, ElementDef, Encoding, Header, PropertyDef, PropertyType, ScalarType,
+};
+use ply_rs::writer::Writer;
 use std::io::{self, Write};
 use std::path::Path;
 
@@ -69,13 +73,13 @@ fn check(mesh: &Mesh, scalars: &[(&str, &[f32])]) -> Result<(), EncodeError> {
     Ok(())
 }
 
-fn encode(mesh: &Mesh, scalars: &[(&str, &[f32])], out: &mut dyn Write) -> io::Result<()> {
+fn encode(mesh: &Mesh, scalars: &[(&str, &[f32])], mut out: &mut dyn Write) -> io::Result<()> {
     let single = mesh
         .vertices()
         .iter()
         .flat_map(|p| p.coords.iter())
         .all(|&c| f64::from(c as f32) == c);
-    header(mesh, scalars, single, out)?;
+    Writer::<DefaultElement>::new().write_header(&mut out, &header(mesh, scalars, single))?;
 
     let colours = mesh.colours();
     let mut record = Vec::new();
@@ -106,35 +110,61 @@ fn encode(mesh: &Mesh, scalars: &[(&str, &[f32])], out: &mut dyn Write) -> io::R
     Ok(())
 }
 
-fn header(
-    mesh: &Mesh,
-    scalars: &[(&str, &[f32])],
-    single: bool,
-    out: &mut dyn Write,
-) -> io::Result<()> {
-    let coordinate = if single { "float" } else { "double" };
-    writeln!(out, "ply\nformat binary_little_endian 1.0")?;
-    writeln!(out, "element vertex {}", mesh.vertices().len())?;
-    for axis in ["x", "y", "z"] {
-        writeln!(out, "property {coordinate} {axis}")?;
-    }
-    if mesh.colours().is_some() {
-        for channel in ["red", "green", "blue"] {
-            writeln!(out, "property uchar {channel}")?;
-        }
-    }
-    for (name, _) in scalars {
-        writeln!(out, "property float {name}")?;
-    }
+/// What stands before the records; the format's own rules are ply-rs's.
+fn header(mesh: &Mesh, scalars: &[(&str, &[f32])], single: bool) -> Header {
+    let coordinate = if single {
+        ScalarType::Float
+    } else {
+        ScalarType::Double
+    };
     // `int`, because not every reader takes `uint`; beyond it there is no way.
     let index = if mesh.vertices().len() > i32::MAX as usize {
-        "uint"
+        ScalarType::UInt
     } else {
-        "int"
+        ScalarType::Int
     };
-    writeln!(out, "element face {}", mesh.triangles().len())?;
-    writeln!(
-        out,
-        "property list uchar {index} vertex_indices\nend_header"
-    )
+    let colour: &[&str] = match mesh.colours() {
+        Some(_) => &["red", "green", "blue"],
+        None => &[],
+    };
+    let scalar = |name: &str, kind| property(name, PropertyType::Scalar(kind));
+    let of_vertex = ["x", "y", "z"]
+        .map(|axis| scalar(axis, coordinate.clone()))
+        .into_iter()
+        .chain(colour.iter().map(|c| scalar(c, ScalarType::UChar)))
+        .chain(
+            scalars
+                .iter()
+                .map(|(name, _)| scalar(name, ScalarType::Float)),
+        );
+    let of_face = property(
+        "vertex_indices",
+        PropertyType::List(ScalarType::UChar, index),
+    );
+    let mut header = Header::new();
+    header.encoding = Encoding::BinaryLittleEndian;
+    for definition in [
+        element("vertex", mesh.vertices().len(), of_vertex),
+        element("face", mesh.triangles().len(), [of_face]),
+    ] {
+        header.elements.add(definition);
+    }
+    header
+}
+
+fn element(
+    name: &str,
+    count: usize,
+    properties: impl IntoIterator<Item = PropertyDef>,
+) -> ElementDef {
+    let mut element = ElementDef::new(name.to_owned());
+    element.count = count;
+    for property in properties {
+        element.properties.add(property);
+    }
+    element
+}
+
+fn property(name: &str, kind: PropertyType) -> PropertyDef {
+    PropertyDef::new(name.to_owned(), kind)
 }
