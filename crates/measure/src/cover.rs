@@ -27,7 +27,8 @@ impl<'a> Tray<'a> {
     }
 
     /// Signed distances, mm, of points (impression coordinates) to the tray:
-    /// negative inside its wall. `None` only where the tray has no triangles.
+    /// negative inside its wall. `None` where the nearest part of the tray shows
+    /// its back: the wall between was not scanned, or there is no tray.
     pub fn distances(
         &self,
         points: &[Point3<f64>],
@@ -38,22 +39,28 @@ impl<'a> Tray<'a> {
             .nearest_many(&moved, f64::INFINITY)
             .iter()
             .zip(&moved)
-            .map(|(nearest, point)| nearest.as_ref().map(|n| self.signed(point, n)))
+            .map(|(nearest, point)| self.signed(point, nearest.as_ref()?))
             .collect()
     }
 
     /// The sign is that of the pseudonormal of the nearest face, edge or corner
     /// (Baerentzen and Aanaes 2005), which is exact for a closed surface.
-    fn signed(&self, point: &Point3<f64>, nearest: &Nearest) -> f64 {
-        if nearest.distance > HALF_WALL_MM {
-            return nearest.distance;
-        }
+    fn signed(&self, point: &Point3<f64>, nearest: &Nearest) -> Option<f64> {
+        /// Cosine from which a back is meant; at the rim of an open scan the
+        /// sign alone says nothing.
+        const BACK: f64 = -0.5;
+        let off = point - nearest.point;
         let outward = self.pseudonormal(nearest);
-        if outward.dot(&(point - nearest.point)) < 0.0 {
-            -nearest.distance
-        } else {
-            nearest.distance
+        if nearest.distance <= HALF_WALL_MM {
+            let inside = outward.dot(&off) < 0.0;
+            return Some(if inside {
+                -nearest.distance
+            } else {
+                nearest.distance
+            });
         }
+        let cosine = outward.dot(&off) / (outward.norm() * off.norm()).max(f64::MIN_POSITIVE);
+        (cosine > BACK).then_some(nearest.distance)
     }
 
     fn pseudonormal(&self, nearest: &Nearest) -> Vector3<f64> {

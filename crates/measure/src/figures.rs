@@ -61,6 +61,10 @@ pub enum NotMeasured {
     )]
     AmbiguousRegistration { spread_mm: f64 },
     #[error(
+        "the tray scan lacks its inner surface, or is inside out: over {missing_percent:.0} % of the tissue surface it shows its back"
+    )]
+    TrayInsideMissing { missing_percent: f64 },
+    #[error(
         "the median edge is {median_edge_mm:.2} mm, too coarse to measure cover (1 mm at most)"
     )]
     TooCoarse { median_edge_mm: f64 },

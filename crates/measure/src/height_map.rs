@@ -16,6 +16,7 @@ pub struct HeightMap {
     columns: usize,
     rows: usize,
     heights: Vec<f32>,
+    shows_outside: Vec<bool>,
 }
 
 impl HeightMap {
@@ -41,6 +42,7 @@ impl HeightMap {
             columns,
             rows,
             heights: vec![f32::NAN; columns * rows],
+            shows_outside: vec![false; columns * rows],
         };
         for corners in triangles {
             map.raise(corners.map(|v| vertices[v as usize]));
@@ -52,15 +54,17 @@ impl HeightMap {
     /// covers, to it.
     fn raise(&mut self, corners: [Point3<f64>; 3]) {
         let [a, b, c] = corners.map(|p| (p.xy() - self.low) / self.cell_mm);
+        // Twice the area in plan: positive where the outside is seen.
+        let doubled_area = (b - a).perp(&(c - a));
+        let outside = doubled_area > 0.0;
         for (at, corner) in [a, b, c].iter().zip(&corners) {
-            self.raise_cell(at.x as usize, at.y as usize, corner.z);
+            self.raise_cell(at.x as usize, at.y as usize, corner.z, outside);
         }
         let rows_of = |y: f64| (y - 0.5).max(0.0);
         let (first_row, last_row) = (
             rows_of(a.y.min(b.y).min(c.y)).ceil() as usize,
             (a.y.max(b.y).max(c.y) - 0.5).floor(),
         );
-        let doubled_area = (b - a).perp(&(c - a));
         if last_row < first_row as f64 || doubled_area == 0.0 {
             return;
         }
@@ -74,17 +78,25 @@ impl HeightMap {
                 let w = (b - a).perp(&(place - a)) / doubled_area;
                 if v >= 0.0 && w >= 0.0 && v + w <= 1.0 {
                     let height = corners[0].z * (1.0 - v - w) + corners[1].z * v + corners[2].z * w;
-                    self.raise_cell(column, row, height);
+                    self.raise_cell(column, row, height, outside);
                 }
                 column += 1;
             }
         }
     }
 
-    fn raise_cell(&mut self, column: usize, row: usize, height: f64) {
-        let cell = &mut self.heights[row * self.columns + column];
-        // `max` of NaN and a number is the number.
-        *cell = cell.max(height as f32);
+    fn raise_cell(&mut self, column: usize, row: usize, height: f64, outside: bool) {
+        let cell = row * self.columns + column;
+        let height = height as f32;
+        if self.heights[cell].is_nan() || self.heights[cell] < height {
+            self.heights[cell] = height;
+            self.shows_outside[cell] = outside;
+        }
+    }
+
+    /// Whether a cell's topmost surface shows its outside.
+    pub fn shows_outside(&self, cell: usize) -> bool {
+        self.shows_outside[cell]
     }
 
     /// Side of a cell, mm.

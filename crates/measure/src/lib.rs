@@ -121,7 +121,11 @@ pub fn measure(
         Err(why) => return nothing(why),
     };
     progress(Stage::Cover);
-    let covered = tray_cover::over_tissue(&impression, &tray, &placed, noise_mm.unwrap_or(0.0));
+    let covered =
+        match tray_cover::over_tissue(&impression, &tray, &placed, noise_mm.unwrap_or(0.0)) {
+            Ok(covered) => covered,
+            Err(why) => return nothing(why),
+        };
     if covered.p95_mm <= EMPTY_TRAY_MM {
         return nothing(NotMeasured::NotAnImpression(NotAnImpression::EmptyTray));
     }

@@ -19,6 +19,14 @@ const LEAST_FITTING_SHARE: f64 = 0.15;
 /// Outer surface behind the tray's, as a part of what fits: nothing can be
 /// scanned through a tray, so more than a little means another tray.
 const MOST_BEHIND: f64 = 0.1;
+/// How far the frames of an impression and of its tray may be apart.
+const FRAMES_APART: registration::Scatter = registration::Scatter {
+    turn: 0.15,
+    step_mm: 4.0,
+};
+/// Part of the tissue surface over which cover may be unknown: show-through
+/// there would pass unseen.
+const MOST_MISSING: f64 = 0.05;
 /// A tray's channel floor lies this far below the crest of the impression in
 /// it, mm (common practice: 2 to 4 mm of material).
 const USUAL_DEPTH_MM: f64 = 3.0;
@@ -67,8 +75,11 @@ pub(crate) fn place(
         let starts = registration::around(
             &tray_from_local,
             &(tray_from_local * Point3::origin()),
-            &(tray_from_local * Vector3::z()),
-            &(tray_from_local * Vector3::y()),
+            [
+                &(tray_from_local * Vector3::z()),
+                &(tray_from_local * Vector3::y()),
+            ],
+            FRAMES_APART,
         );
         registration::register(&outer, &tray.target, &starts)
     });
@@ -119,7 +130,7 @@ pub(crate) fn over_tissue(
     tray: &PreparedTray,
     placed: &PlacedTray,
     noise_mm: f64,
-) -> Cover {
+) -> Result<Cover, NotMeasured> {
     let mesh = &impression.local;
     let mut weights = vec![0.0; mesh.vertices().len()];
     for (t, corners) in mesh.triangles().iter().enumerate() {
@@ -145,6 +156,15 @@ pub(crate) fn over_tissue(
         raw[v] = distance;
     }
     let at_vertex_mm = smoothed(mesh, &raw, smoothing_rounds(impression.edge_mm));
+    let area =
+        |vertices: &mut dyn Iterator<Item = &usize>| vertices.map(|&v| weights[v]).sum::<f64>();
+    let missing =
+        area(&mut tissue.iter().filter(|&&v| raw[v].is_none())) / area(&mut tissue.iter());
+    if missing > MOST_MISSING {
+        return Err(NotMeasured::TrayInsideMissing {
+            missing_percent: 100.0 * missing,
+        });
+    }
     let mut weighted: Vec<(f64, f64)> = tissue
         .iter()
         .filter_map(|&v| Some((at_vertex_mm[v]?, weights[v])))
@@ -154,7 +174,7 @@ pub(crate) fn over_tissue(
     // The pose's doubt and what smoothing leaves of the scan's noise are
     // independent of each other.
     let noise = 2.0 * noise_mm;
-    Cover {
+    Ok(Cover {
         method: CoverMethod::TrayScan,
         uncertainty_mm: placed.registration.uncertainty_mm.hypot(noise),
         registration: placed.registration.clone(),
@@ -164,7 +184,7 @@ pub(crate) fn over_tissue(
         p05_mm,
         median_mm,
         p95_mm,
-    }
+    })
 }
 
 /// A declared stop with the vertices of tissue surface that belong to it.

@@ -23,32 +23,21 @@ pub struct Candidate {
     pub axis: UnitVector3<f64>,
     /// Size of the trough seen along it, mm³.
     pub trough_mm3: f64,
+    /// Whether it is the surface's outside that forms the trough.
+    pub shows_outside: bool,
     /// Height map in the system of [`basis_along`].
     pub map: HeightMap,
     /// Trough bottoms in that system by direction from their centre.
     pub bottoms: crest::Bottoms,
 }
 
-/// Which way the triangles of an open scan face on the whole.
-#[derive(Debug, Clone, Copy)]
-pub struct Facing(Vector3<f64>);
-
 /// Mean of the outward normals by area: zero for a closed surface, by the
 /// divergence theorem; toward the scanner for a surface scanned from one side.
-pub fn mean_normal(mesh: &Mesh) -> Facing {
+fn mean_normal(mesh: &Mesh) -> Vector3<f64> {
     let sum: Vector3<f64> = (0..mesh.triangles().len())
         .map(|t| mesh.area_vector(t))
         .sum();
-    Facing(sum / mesh.area().max(f64::MIN_POSITIVE))
-}
-
-impl Facing {
-    /// Whether the surface shows its outside to a viewer along `axis`; a
-    /// surface scanned from all sides does to everyone.
-    pub fn is_shown(&self, axis: &UnitVector3<f64>) -> bool {
-        const ONE_SIDED: f64 = 0.2;
-        self.0.norm() < ONE_SIDED || self.0.dot(axis) > 0.0
-    }
+    sum / mesh.area().max(f64::MIN_POSITIVE)
 }
 
 /// The axes worth settling: both senses of the principal axes and of the mean
@@ -64,7 +53,7 @@ pub fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
         return Vec::new();
     };
     let mut axes = principal.to_vec();
-    axes.extend(Unit::try_new(mean_normal(mesh).0, 0.2));
+    axes.extend(Unit::try_new(mean_normal(mesh), 0.2));
     let mut scored: Vec<(f64, UnitVector3<f64>)> = axes
         .par_iter()
         .flat_map_iter(|&axis| [axis, -axis])
@@ -110,6 +99,7 @@ pub fn settled(mesh: &Mesh, axis: UnitVector3<f64>) -> Option<Candidate> {
             return Some(Candidate {
                 axis,
                 trough_mm3: trough_size(&map, &depths),
+                shows_outside: shows_outside(&map, &depths),
                 map,
                 bottoms,
             });
@@ -133,6 +123,15 @@ fn robust_normal(points: &[Point3<f64>]) -> Option<UnitVector3<f64>> {
         plane = Plane::fit(&kept)?;
     }
     Some(plane.normal)
+}
+
+/// Whether most of the trough's surface shows its outside.
+fn shows_outside(map: &HeightMap, depths: &[f32]) -> bool {
+    let trough = (0..depths.len()).filter(|&cell| depths[cell] > LEAST_DEPTH_MM);
+    let (outside, all) = trough.fold((0, 0), |(outside, all), cell| {
+        (outside + usize::from(map.shows_outside(cell)), all + 1)
+    });
+    2 * outside > all
 }
 
 fn trough_size(map: &HeightMap, depths: &[f32]) -> f64 {

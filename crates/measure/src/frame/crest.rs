@@ -95,38 +95,35 @@ fn deepest_stretch(
 ) -> Option<Stretch> {
     const FARTHEST_MM: f64 = 70.0;
     let step = map.cell_mm() / 2.0;
-    let mut deepest: Option<Stretch> = None;
-    let mut current: Option<Stretch> = None;
-    for k in 1..(FARTHEST_MM / step) as usize {
-        let place = centre + along * (k as f64 * step);
-        let depth = map.cell_of(place).map_or(0.0, |cell| depths[cell]);
-        let height = map.at(place).filter(|_| depth > BOTTOM_DEPTH_MM);
-        current = match (height, current) {
-            (Some(height), None) => Some(Stretch {
-                bottom: Point3::new(place.x, place.y, height),
-                depth,
-            }),
-            (Some(height), Some(mut run)) => {
-                if height < run.bottom.z {
-                    run.bottom = Point3::new(place.x, place.y, height);
-                }
-                run.depth = run.depth.max(depth);
-                Some(run)
+    let way: Vec<(Point3<f64>, f32)> = (1..(FARTHEST_MM / step) as usize)
+        .map(|k| {
+            let place = centre + along * (k as f64 * step);
+            let depth = map.cell_of(place).map_or(0.0, |cell| depths[cell]);
+            match map.at(place) {
+                Some(height) => (Point3::new(place.x, place.y, height), depth),
+                None => (Point3::new(place.x, place.y, 0.0), 0.0),
             }
-            (None, run) => {
-                deepest = deeper(deepest, run);
-                None
-            }
-        };
-    }
-    deeper(deepest, current)
+        })
+        .collect();
+    let deepest = |run: &[(Point3<f64>, f32)]| run.iter().map(|w| w.1).fold(0.0, f32::max);
+    let run = way
+        .chunk_by(|a, b| (a.1 > BOTTOM_DEPTH_MM) == (b.1 > BOTTOM_DEPTH_MM))
+        .filter(|run| run[0].1 > BOTTOM_DEPTH_MM)
+        .max_by(|a, b| deepest(a).total_cmp(&deepest(b)))?;
+    Some(Stretch {
+        bottom: middle_of_floor(run),
+        depth: deepest(run),
+    })
 }
 
-fn deeper(a: Option<Stretch>, b: Option<Stretch>) -> Option<Stretch> {
-    match (a, b) {
-        (Some(a), Some(b)) => Some(if b.depth > a.depth { b } else { a }),
-        (a, b) => a.or(b),
-    }
+/// Middle of the lowest part of a run: a tray's channel has a flat floor, on
+/// which the lowest place of all is anywhere.
+fn middle_of_floor(run: &[(Point3<f64>, f32)]) -> Point3<f64> {
+    const FLAT_MM: f64 = 0.15;
+    let lowest = run.iter().map(|w| w.0.z).fold(f64::INFINITY, f64::min);
+    let floor = run.iter().map(|w| w.0).filter(|p| p.z <= lowest + FLAT_MM);
+    let (sum, count) = floor.fold((Vector3::zeros(), 0.0), |(s, n), p| (s + p.coords, n + 1.0));
+    Point3::from(sum / f64::max(count, 1.0))
 }
 
 /// The depths with those of small valleys set to nothing: pits, the step of a
@@ -227,7 +224,7 @@ impl CrestLine {
         &self.points
     }
 
-    /// Middle of the crest line: halfway between its sides, mean otherwise.
+    /// Mean of the crest line's points.
     pub fn centre(&self) -> Vector3<f64> {
         self.points.iter().map(|p| p.coords).sum::<Vector3<f64>>() / self.points.len() as f64
     }

@@ -17,7 +17,7 @@ pub use crest::CrestLine;
 
 use crate::figures::{Frame, NotAnImpression};
 use crate::height_map::{FINE_CELL_MM, HeightMap};
-use candidates::{Candidate, mean_normal};
+use candidates::Candidate;
 use mesh::Mesh;
 use nalgebra::{
     Isometry3, Matrix3, Point3, Rotation3, Translation3, UnitQuaternion, UnitVector3, Vector3,
@@ -27,6 +27,11 @@ use rayon::prelude::*;
 /// Longest and shortest plausible longest side of an impression in its tray,
 /// handle included, mm (common practice, no source).
 const PLAUSIBLE_LENGTH_MM: std::ops::RangeInclusive<f64> = 35.0..=160.0;
+
+/// A trough seen from behind that is so many times larger than the one seen
+/// from the front makes a ridge of the arch. Below that, the back of a scan
+/// whose underside is missing may be all that is seen.
+const MOST_SEEN_FROM_BEHIND: f64 = 3.0;
 
 /// A frame with the crest line it rests on.
 #[derive(Debug, Clone)]
@@ -72,26 +77,23 @@ pub fn find(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
     {
         return Err(NotAnImpression::WrongSize { longest_mm });
     }
-    let facing = mean_normal(mesh);
     let mut found: Vec<Candidate> = candidates::likely_axes(mesh)
         .into_par_iter()
         .filter_map(|axis| candidates::settled(mesh, axis))
         .collect();
     found.sort_by(|a, b| b.trough_mm3.total_cmp(&a.trough_mm3));
-    let best_shown = found.iter().position(|c| facing.is_shown(&c.axis));
-    let best = match best_shown {
-        None if found.is_empty() => return Err(NotAnImpression::NoTrough),
-        None => return Err(NotAnImpression::Positive),
-        Some(i) if found[0].trough_mm3 > 1.5 * found[i].trough_mm3 => {
-            return Err(NotAnImpression::Positive);
-        }
-        Some(i) => &found[i],
+    let largest_mm3 = found.first().ok_or(NotAnImpression::NoTrough)?.trough_mm3;
+    let (best, rival_mm3) = {
+        let mut shown = found.iter().filter(|c| c.shows_outside);
+        let best = shown.next().ok_or(NotAnImpression::Positive)?;
+        let rival = shown.find(|c| c.axis.angle(&best.axis) > 0.5);
+        (best, rival.map_or(0.0, |c| c.trough_mm3))
     };
-    let rival_mm3 = found
-        .iter()
-        .filter(|c| c.axis.angle(&best.axis) > 0.5 && facing.is_shown(&c.axis))
-        .map(|c| c.trough_mm3)
-        .fold(0.0, f64::max);
+    // Hollows beside a ridge form a trough of sorts on a cast, too; but seen
+    // from behind, through its back, the ridge itself is a larger one.
+    if largest_mm3 > MOST_SEEN_FROM_BEHIND * best.trough_mm3 {
+        return Err(NotAnImpression::Positive);
+    }
 
     let plane = symmetry::plane_of(best);
     let anterior = plane.anterior;
@@ -99,7 +101,10 @@ pub fn find(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
     let turned: Vec<Point3<f64>> = mesh.vertices().iter().map(|p| turn * p).collect();
     let map = HeightMap::of(&turned, mesh.triangles(), FINE_CELL_MM);
     let crest = CrestLine::trace(&map).ok_or(NotAnImpression::NoTrough)?;
-    let centre = crest.centre();
+    // Along the limbs and in height the crest line says where the middle is;
+    // across, the plane of symmetry does, however far either limb was traced.
+    let mut centre = crest.centre();
+    centre.x = (turn * plane.point).x;
     let crest = crest.moved_by(-centre);
     let arch = arch::recognised(&map, &crest, centre);
     let seating = best.axis.into_inner();

@@ -10,6 +10,8 @@ use rayon::prelude::*;
 pub struct SymmetryPlane {
     /// Unit vector toward the patient's front, scan coordinates.
     pub anterior: UnitVector3<f64>,
+    /// A point of the plane, scan coordinates.
+    pub point: Point3<f64>,
     /// 1 for a clear optimum, 0 for none.
     pub confidence: f64,
 }
@@ -64,8 +66,11 @@ pub fn plane_of(candidate: &Candidate) -> SymmetryPlane {
     costs.sort_by(f64::total_cmp);
     let usual = costs[costs.len() / 2];
     let in_basis = Vector3::new(best.1.cos(), best.1.sin(), 0.0);
+    let on_plane = centre + Vector2::new(-best.1.sin(), best.1.cos()) * best.2;
+    let scan_from_basis = basis_along(&candidate.axis).inverse();
     SymmetryPlane {
-        anterior: Unit::new_normalize(basis_along(&candidate.axis).inverse() * in_basis),
+        anterior: Unit::new_normalize(scan_from_basis * in_basis),
+        point: scan_from_basis * Point3::new(on_plane.x, on_plane.y, 0.0),
         confidence: (1.0 - best.0 / usual).clamp(0.0, 1.0),
     }
 }

@@ -12,13 +12,13 @@ mod starts;
 mod target;
 mod uncertainty;
 
-pub use starts::{anywhere, around};
+pub use starts::{Scatter, anywhere, around};
 pub use target::Target;
 
 use crate::figures::NotMeasured;
 use crate::sampling::{SurfacePoint, centre_of};
 use evenly::evenly_apart;
-use nalgebra::{Isometry3, Point3};
+use nalgebra::{Isometry3, Point3, Vector3};
 use rayon::prelude::*;
 use uncertainty::PoseCovariance;
 
@@ -42,6 +42,13 @@ pub struct Registered {
 }
 
 impl Registered {
+    /// How much fits and how closely: share of the points over the root mean
+    /// square of their distances, with a floor below which closer is no better.
+    fn closeness(&self) -> f64 {
+        const CLOSE_MM: f64 = 0.02;
+        self.fitting_share / self.rms_mm.max(CLOSE_MM)
+    }
+
     /// Expanded uncertainty (k = 2) of where the pose puts points of the target
     /// (target coordinates), mm: 95th percentile over the points.
     #[must_use]
@@ -130,6 +137,7 @@ pub fn register(
     }
     let best = *poses.first().ok_or_else(|| none.clone())?;
     let best = finished(&thinned(source, FINISHING_POINTS), target, best).ok_or(none)?;
+    let best = shaken(source, target, best);
     let ends = thinned(source, 200);
     let apart = |pose: &Isometry3<f64>| {
         let squares = ends
@@ -144,7 +152,7 @@ pub fn register(
         .skip(1)
         .filter(|&(pose, &score)| score > RIVAL * scores[0] && apart(pose) > NOTABLE_MM)
         .filter_map(|(pose, _)| finished(&thinned(source, RIVAL_POINTS), target, *pose))
-        .filter(|rival| rival.fitting_share > RIVAL * best.fitting_share)
+        .filter(|rival| rival.closeness() > RIVAL * best.closeness())
         .map(|rival| apart(&rival.target_from_source))
         .fold(0.0, f64::max);
     if spread_mm > SAME_MM {
@@ -238,6 +246,45 @@ fn finished(points: &[SurfacePoint], target: &Target, start: Isometry3<f64>) -> 
         covariance: PoseCovariance::of(&matches, width)?,
         spread_mm: 0.0,
     })
+}
+
+/// A fit that looks caught beside the true one (too rough, or on too little of
+/// the surface) is tried again from poses around it under a narrow kernel, for
+/// as long as that finds a better one.
+fn shaken(source: &[SurfacePoint], target: &Target, found: Registered) -> Registered {
+    const ROUGH_MM: f64 = 0.06;
+    const LITTLE: f64 = 0.35;
+    const ROUNDS: usize = 4;
+    let scatters = [(0.03, 1.5), (0.06, 3.0)].map(|(turn, step_mm)| Scatter { turn, step_mm });
+    const WIDTH_MM: f64 = 0.6;
+    let points = thinned(source, 1500);
+    let axes = [&Vector3::z(), &Vector3::y()];
+    let mut best = found;
+    for _ in 0..ROUNDS {
+        if best.rms_mm <= ROUGH_MM && best.fitting_share >= LITTLE {
+            break;
+        }
+        let pose = best.target_from_source;
+        let about = pose * centre_of(source);
+        let better = scatters
+            .into_par_iter()
+            .flat_map_iter(|scatter| around(&pose, &about, axes, scatter))
+            .filter_map(|start| {
+                let (pose, _) = narrowed(&points, target, start, WIDTH_MM, 10)?;
+                finished(&points, target, pose)
+            })
+            .max_by(|a, b| a.closeness().total_cmp(&b.closeness()))
+            .filter(|rival| rival.closeness() > 1.02 * best.closeness())
+            .and_then(|rival| {
+                let all = thinned(source, FINISHING_POINTS);
+                finished(&all, target, rival.target_from_source)
+            });
+        match better {
+            Some(better) if better.closeness() > best.closeness() => best = better,
+            _ => break,
+        }
+    }
+    best
 }
 
 /// Steps under a kernel that narrows from a width, at most so many; gives the

@@ -3,33 +3,37 @@
 use nalgebra::{Isometry3, Point3, Quaternion, Translation3, UnitQuaternion, Vector3};
 use std::f64::consts::TAU;
 
-/// Poses around one that is nearly right: turned and moved by as much as the
-/// frames of an impression and of its tray are apart at worst. `about` is the
-/// point that turns leave in place, in target coordinates.
+/// How far starts lie from the pose they surround.
+#[derive(Debug, Clone, Copy)]
+pub struct Scatter {
+    /// Turn about each axis, rad.
+    pub turn: f64,
+    /// Step along each axis, mm.
+    pub step_mm: f64,
+}
+
+/// A pose, and it turned and moved both ways along each axis of a frame (`up`,
+/// `forward` and what is across them, in target coordinates). Turns leave
+/// `about` in place.
 pub fn around(
     pose: &Isometry3<f64>,
     about: &Point3<f64>,
-    up: &Vector3<f64>,
-    forward: &Vector3<f64>,
+    [up, forward]: [&Vector3<f64>; 2],
+    scatter: Scatter,
 ) -> Vec<Isometry3<f64>> {
-    const TURN: f64 = 0.15;
-    const STEP_MM: f64 = 4.0;
-    let across = forward.cross(up);
-    let turns = [*up, -up, across, -across, *forward, -forward]
-        .map(|axis| UnitQuaternion::from_scaled_axis(axis * TURN))
-        .map(|turn| {
-            let back = about.coords - turn * about.coords;
-            Isometry3::from_parts(Translation3::from(back), turn)
-        });
-    let steps = [
-        up * STEP_MM,
-        -up * STEP_MM,
-        forward * STEP_MM,
-        -forward * STEP_MM,
-    ]
-    .map(|step| Isometry3::from_parts(Translation3::from(step), UnitQuaternion::identity()));
+    let axes = [*up, *forward, forward.cross(up)];
+    let both_ways = axes.into_iter().flat_map(|axis| [axis, -axis]);
+    let turns = both_ways.clone().map(|axis| {
+        let turn = UnitQuaternion::from_scaled_axis(axis * scatter.turn);
+        let back = about.coords - turn * about.coords;
+        Isometry3::from_parts(Translation3::from(back), turn)
+    });
+    let steps = both_ways.map(|axis| {
+        let step = Translation3::from(axis * scatter.step_mm);
+        Isometry3::from_parts(step, UnitQuaternion::identity())
+    });
     std::iter::once(*pose)
-        .chain(turns.into_iter().chain(steps).map(|change| change * pose))
+        .chain(turns.chain(steps).map(|change| change * pose))
         .collect()
 }
 
