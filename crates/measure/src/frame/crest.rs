@@ -198,8 +198,9 @@ pub struct CrestLine {
 }
 
 impl CrestLine {
-    /// Traces the crest line on a height map in local directions.
-    pub fn trace(map: &HeightMap) -> Option<Self> {
+    /// Traces the crest line on a height map in local directions, whose plane
+    /// of symmetry lies at `midline_x`.
+    pub fn trace(map: &HeightMap, midline_x: f64) -> Option<Self> {
         let depths = map.valley_depths(TROUGH_HALF_WIDTH_MM);
         let bottoms = Bottoms::seen_from_centre(map, &depths)?;
         // From straight back (-y), anticlockwise: over +x, front, -x.
@@ -212,8 +213,8 @@ impl CrestLine {
         }
         let whole = resampled(&smoothed(&ordered), 1.0);
         let front = (0..whole.len()).max_by(|&a, &b| whole[a].y.total_cmp(&whole[b].y))?;
-        let first = front - limb_length(whole[..=front].iter().rev());
-        let last = front + limb_length(whole[front..].iter());
+        let first = front - limb_length(whole[..=front].iter().rev(), midline_x);
+        let last = front + limb_length(whole[front..].iter(), midline_x);
         Some(Self {
             points: whole[first..=last].to_vec(),
         })
@@ -258,17 +259,18 @@ impl CrestLine {
 
 /// How many points of a line from the front run on until it turns in across
 /// the back: limbs run backward, and what joins them is not crest.
-fn limb_length<'a>(from_front: impl Iterator<Item = &'a Point3<f64>>) -> usize {
-    const SPAN: usize = 4;
+fn limb_length<'a>(from_front: impl Iterator<Item = &'a Point3<f64>>, midline_x: f64) -> usize {
+    let off_midline = |p: &Point3<f64>| (p.x - midline_x).abs();
+    const SPAN: usize = 5;
     const BACKWARD: f64 = 0.7;
-    const TURNED: f64 = 0.3;
+    const INWARD: f64 = 0.6;
     let points: Vec<&Point3<f64>> = from_front.collect();
     let mut is_limb = false;
     for i in SPAN..points.len() {
-        let step = points[i] - points[i - SPAN];
-        let backward = -step.y / step.norm().max(f64::MIN_POSITIVE);
-        is_limb |= backward > BACKWARD;
-        if is_limb && backward < TURNED {
+        let (from, to) = (points[i - SPAN], points[i]);
+        let length = (to - from).norm().max(f64::MIN_POSITIVE);
+        is_limb |= (from.y - to.y) / length > BACKWARD;
+        if is_limb && (off_midline(from) - off_midline(to)) / length > INWARD {
             return i - SPAN;
         }
     }

@@ -100,11 +100,12 @@ pub fn find(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
     let turn = rotation_to(&anterior, &best.axis);
     let turned: Vec<Point3<f64>> = mesh.vertices().iter().map(|p| turn * p).collect();
     let map = HeightMap::of(&turned, mesh.triangles(), FINE_CELL_MM);
-    let crest = CrestLine::trace(&map).ok_or(NotAnImpression::NoTrough)?;
+    let midline_x = (turn * plane.point).x;
+    let crest = CrestLine::trace(&map, midline_x).ok_or(NotAnImpression::NoTrough)?;
     // Along the limbs and in height the crest line says where the middle is;
     // across, the plane of symmetry does, however far either limb was traced.
     let mut centre = crest.centre();
-    centre.x = (turn * plane.point).x;
+    centre.x = midline_x;
     let crest = crest.moved_by(-centre);
     let arch = arch::recognised(&map, &crest, centre);
     let seating = best.axis.into_inner();
