@@ -16,11 +16,11 @@ impl Plane {
     /// the axis of least variance (Pearson 1901). `None` for fewer than three
     /// points or points on one line.
     pub fn fit(points: &[Point3<f64>]) -> Option<Self> {
-        let (centre, axes, variances) = principal_axes(points)?;
-        let on_a_line = variances[1] <= 1e-12 * variances[2];
+        let spread = PrincipalAxes::of(points)?;
+        let on_a_line = spread.variances[1] <= 1e-12 * spread.variances[2];
         (points.len() >= 3 && !on_a_line).then(|| Self {
-            point: centre,
-            normal: axes[0],
+            point: spread.centre,
+            normal: spread.axes[0],
         })
     }
 
@@ -30,27 +30,37 @@ impl Plane {
     }
 }
 
-/// Centroid, principal axes and variances along them, least variance first.
-pub fn principal_axes(
-    points: &[Point3<f64>],
-) -> Option<(Point3<f64>, [UnitVector3<f64>; 3], [f64; 3])> {
-    if points.is_empty() {
-        return None;
+/// How points are spread about their centroid.
+pub struct PrincipalAxes {
+    /// The centroid.
+    pub centre: Point3<f64>,
+    /// The axes, that of least variance first.
+    pub axes: [UnitVector3<f64>; 3],
+    /// Variance along each axis.
+    pub variances: [f64; 3],
+}
+
+impl PrincipalAxes {
+    /// The axes of a set of points; `None` for none.
+    pub fn of(points: &[Point3<f64>]) -> Option<Self> {
+        if points.is_empty() {
+            return None;
+        }
+        let count = points.len() as f64;
+        let centre = points.iter().map(|p| p.coords).sum::<Vector3<f64>>() / count;
+        let covariance = points.iter().fold(Matrix3::zeros(), |sum, p| {
+            let d = p.coords - centre;
+            sum + d * d.transpose()
+        }) / count;
+        let eigen = covariance.symmetric_eigen();
+        let mut order = [0, 1, 2];
+        order.sort_by(|&a, &b| eigen.eigenvalues[a].total_cmp(&eigen.eigenvalues[b]));
+        Some(Self {
+            centre: Point3::from(centre),
+            axes: order.map(|i| Unit::new_normalize(eigen.eigenvectors.column(i).into_owned())),
+            variances: order.map(|i| eigen.eigenvalues[i]),
+        })
     }
-    let count = points.len() as f64;
-    let centre = points.iter().map(|p| p.coords).sum::<Vector3<f64>>() / count;
-    let covariance = points.iter().fold(Matrix3::zeros(), |sum, p| {
-        let d = p.coords - centre;
-        sum + d * d.transpose()
-    }) / count;
-    let eigen = covariance.symmetric_eigen();
-    let mut order = [0, 1, 2];
-    order.sort_by(|&a, &b| eigen.eigenvalues[a].total_cmp(&eigen.eigenvalues[b]));
-    Some((
-        Point3::from(centre),
-        order.map(|i| Unit::new_normalize(eigen.eigenvectors.column(i).into_owned())),
-        order.map(|i| eigen.eigenvalues[i]),
-    ))
 }
 
 #[cfg(test)]
@@ -71,7 +81,7 @@ mod tests {
         let folder =
             Path::new(env!("CARGO_MANIFEST_DIR")).join("../../../shared/data/nist-l2/Plane");
         if !folder.exists() {
-            eprintln!("skipped: {} is absent", folder.display());
+            println!("skipped: {} is absent", folder.display());
             return;
         }
         for set in 1..=30 {

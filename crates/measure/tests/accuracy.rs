@@ -1,6 +1,8 @@
 //! How well an impression is measured, over many phantoms whose truth is known
 //! by formula. Run with `--nocapture` to see the figures.
 
+#![allow(clippy::print_stdout, reason = "the figures are what the test is for")]
+
 use measure::{ImpressionMeasurement, MeasureSettings, NotMeasured, SpotKind, frame, measure};
 use nalgebra::Vector3;
 use phantom::{Arch, Options, Phantom, PlantedSpot, Sides};

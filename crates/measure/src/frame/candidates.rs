@@ -1,7 +1,7 @@
 //! Likely seating axes, and how each settles on the trough seen along it.
 
 use super::{basis_along, crest};
-use crate::fit::{Plane, principal_axes};
+use crate::fit::{Plane, PrincipalAxes};
 use crate::height_map::{FINE_CELL_MM, HeightMap};
 use crate::sampling::spread_over;
 use mesh::Mesh;
@@ -49,10 +49,10 @@ pub fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
         .iter()
         .map(|s| s.point)
         .collect();
-    let Some((_, principal, _)) = principal_axes(&points) else {
+    let Some(spread) = PrincipalAxes::of(&points) else {
         return Vec::new();
     };
-    let mut axes = principal.to_vec();
+    let mut axes = spread.axes.to_vec();
     axes.extend(Unit::try_new(mean_normal(mesh), 0.2));
     let mut scored: Vec<(f64, UnitVector3<f64>)> = axes
         .par_iter()
