@@ -208,13 +208,17 @@ fn approached(
         };
         pose = take(points, target, &pose, width)?;
     }
-    let fit: f64 = target
-        .matches(points, &pose, 3.0 * last)
+    Some((fit(points, target, &pose, last), pose))
+}
+
+/// Mean weight of the points under a kernel.
+fn fit(points: &[SurfacePoint], target: &Target, pose: &Isometry3<f64>, width: f64) -> f64 {
+    let matches = icp::matches_within(points, target, pose, width);
+    let sum: f64 = matches
         .iter()
-        .flatten()
-        .map(|m| icp::weight(m.distance(), last))
+        .map(|m| icp::weight(m.distance(), width))
         .sum();
-    Some((fit / points.len() as f64, pose))
+    sum / points.len().max(1) as f64
 }
 
 /// The finest fit: the kernel shrinks to what the residuals themselves spread,
@@ -254,10 +258,11 @@ fn finished(points: &[SurfacePoint], target: &Target, start: Isometry3<f64>) -> 
 fn shaken(source: &[SurfacePoint], target: &Target, found: Registered) -> Registered {
     const ROUGH_MM: f64 = 0.06;
     const LITTLE: f64 = 0.35;
-    const ROUNDS: usize = 4;
+    const ROUNDS: usize = 3;
     let scatters = [(0.03, 1.5), (0.06, 3.0)].map(|(turn, step_mm)| Scatter { turn, step_mm });
     const WIDTH_MM: f64 = 0.6;
-    let points = thinned(source, 1500);
+    const CLOSE_MM: f64 = 0.1;
+    let points = thinned(source, 1000);
     let axes = [&Vector3::z(), &Vector3::y()];
     let mut best = found;
     for _ in 0..ROUNDS {
@@ -270,17 +275,13 @@ fn shaken(source: &[SurfacePoint], target: &Target, found: Registered) -> Regist
             .into_par_iter()
             .flat_map_iter(|scatter| around(&pose, &about, axes, scatter))
             .filter_map(|start| {
-                let (pose, _) = narrowed(&points, target, start, WIDTH_MM, 10)?;
-                finished(&points, target, pose)
+                let (pose, _) = narrowed(&points, target, start, WIDTH_MM, 8)?;
+                Some((fit(&points, target, &pose, CLOSE_MM), pose))
             })
-            .max_by(|a, b| a.closeness().total_cmp(&b.closeness()))
-            .filter(|rival| rival.closeness() > 1.02 * best.closeness())
-            .and_then(|rival| {
-                let all = thinned(source, FINISHING_POINTS);
-                finished(&all, target, rival.target_from_source)
-            });
+            .max_by(|a, b| a.0.total_cmp(&b.0))
+            .and_then(|(_, pose)| finished(&thinned(source, FINISHING_POINTS), target, pose));
         match better {
-            Some(better) if better.closeness() > best.closeness() => best = better,
+            Some(better) if better.closeness() > 1.02 * best.closeness() => best = better,
             _ => break,
         }
     }
