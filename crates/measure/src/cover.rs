@@ -12,17 +12,23 @@ pub struct Tray<'a> {
     mesh: &'a Mesh,
     topology: &'a Topology,
     index: &'a SpatialIndex,
-    corner_normals: Vec<Vector3<f64>>,
+    corner_normals: &'a [Vector3<f64>],
 }
 
 impl<'a> Tray<'a> {
-    /// A tray in mm, wound outward.
-    pub fn new(mesh: &'a Mesh, topology: &'a Topology, index: &'a SpatialIndex) -> Self {
+    /// A tray in mm, wound outward, with the normals that
+    /// [`angle_weighted_normals`] gives for it.
+    pub fn new(
+        mesh: &'a Mesh,
+        topology: &'a Topology,
+        index: &'a SpatialIndex,
+        corner_normals: &'a [Vector3<f64>],
+    ) -> Self {
         Self {
             mesh,
             topology,
             index,
-            corner_normals: angle_weighted_normals(mesh),
+            corner_normals,
         }
     }
 
@@ -94,7 +100,8 @@ fn unit_normal(mesh: &Mesh, triangle: usize) -> Vector3<f64> {
 }
 
 /// Sum of the unit normals round each vertex, weighted by the angle at it.
-fn angle_weighted_normals(mesh: &Mesh) -> Vec<Vector3<f64>> {
+#[must_use]
+pub fn angle_weighted_normals(mesh: &Mesh) -> Vec<Vector3<f64>> {
     let mut sums = vec![Vector3::zeros(); mesh.vertices().len()];
     for t in 0..mesh.triangles().len() {
         let normal = unit_normal(mesh, t);

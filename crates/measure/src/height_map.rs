@@ -50,16 +50,16 @@ impl HeightMap {
         map
     }
 
-    /// Raises the cells under a triangle's corners, and those whose centres it
+    /// Raises the cell under a triangle's middle, and those whose centres it
     /// covers, to it.
     fn raise(&mut self, corners: [Point3<f64>; 3]) {
         let [a, b, c] = corners.map(|p| (p.xy() - self.low) / self.cell_mm);
         // Twice the area in plan: positive where the outside is seen.
         let doubled_area = (b - a).perp(&(c - a));
         let outside = doubled_area > 0.0;
-        for (at, corner) in [a, b, c].iter().zip(&corners) {
-            self.raise_cell(at.x as usize, at.y as usize, corner.z, outside);
-        }
+        let middle = (a + b + c) / 3.0;
+        let height = (corners[0].z + corners[1].z + corners[2].z) / 3.0;
+        self.raise_cell(middle.x as usize, middle.y as usize, height, outside);
         let rows_of = |y: f64| (y - 0.5).max(0.0);
         let (first_row, last_row) = (
             rows_of(a.y.min(b.y).min(c.y)).ceil() as usize,
@@ -196,8 +196,8 @@ impl HeightMap {
             padded[start..start + self.columns]
                 .copy_from_slice(&ground[row * self.columns..(row + 1) * self.columns]);
         }
-        let raised = square_filter(&padded, columns, rows, reach, f32::max);
-        let closed = square_filter(&raised, columns, rows, reach, f32::min);
+        let raised = square_filter(&padded, columns, reach, f32::NEG_INFINITY, f32::max);
+        let closed = square_filter(&raised, columns, reach, f32::INFINITY, f32::min);
         (0..self.heights.len())
             .map(|i| {
                 let (row, column) = (i / self.columns, i % self.columns);
@@ -212,32 +212,53 @@ impl HeightMap {
 }
 
 /// A moving maximum or minimum over a square window, rows then columns; what
-/// lies off the grid does not count.
+/// lies off the grid is `nothing` to it.
 fn square_filter(
     values: &[f32],
     columns: usize,
-    rows: usize,
     reach: usize,
+    nothing: f32,
+    pick: impl Fn(f32, f32) -> f32 + Copy,
+) -> Vec<f32> {
+    let along_rows = row_filter(values, columns, reach, nothing, pick);
+    let turned = transposed(&along_rows, columns);
+    let rows = values.len() / columns;
+    let along_columns = row_filter(&turned, rows, reach, nothing, pick);
+    transposed(&along_columns, rows)
+}
+
+/// The filter along each row, by windows that double in width: as many passes
+/// as the width has binary digits.
+fn row_filter(
+    values: &[f32],
+    columns: usize,
+    reach: usize,
+    nothing: f32,
     pick: impl Fn(f32, f32) -> f32,
 ) -> Vec<f32> {
-    let mut along_rows = vec![0.0; values.len()];
-    for row in 0..rows {
-        let line = &values[row * columns..(row + 1) * columns];
-        for column in 0..columns {
-            let window = &line[column.saturating_sub(reach)..(column + reach + 1).min(columns)];
-            along_rows[row * columns + column] = window.iter().copied().fold(line[column], &pick);
-        }
-    }
-    let mut out = along_rows.clone();
-    for row in 0..rows {
-        for other in row.saturating_sub(reach)..(row + reach + 1).min(rows) {
-            for column in 0..columns {
-                let at = row * columns + column;
-                out[at] = pick(out[at], along_rows[other * columns + column]);
+    let width = 2 * reach + 1;
+    let mut out = Vec::with_capacity(values.len());
+    let mut line = vec![nothing; columns + 2 * reach];
+    for row in values.chunks_exact(columns) {
+        line.fill(nothing);
+        line[reach..reach + columns].copy_from_slice(row);
+        let mut done = 1;
+        while 2 * done <= width {
+            for i in 0..line.len() - done {
+                line[i] = pick(line[i], line[i + done]);
             }
+            done *= 2;
         }
+        out.extend((0..columns).map(|i| pick(line[i], line[i + width - done])));
     }
     out
+}
+
+fn transposed(values: &[f32], columns: usize) -> Vec<f32> {
+    let rows = values.len() / columns;
+    (0..columns)
+        .flat_map(|column| (0..rows).map(move |row| values[row * columns + column]))
+        .collect()
 }
 
 #[cfg(test)]

@@ -10,6 +10,7 @@ use crate::frame::CrestLine;
 use crate::height_map::{FINE_CELL_MM, HeightMap};
 use mesh::{Mesh, Topology};
 use nalgebra::{Point3, Vector2, Vector3};
+use rayon::prelude::*;
 
 /// Lateral reach of a flange from the crest, mm (common practice, no source).
 const FLANGE_REACH_MM: f64 = 14.0;
@@ -54,6 +55,7 @@ pub fn split(
         .map(|t| local.area_vector(t).norm())
         .collect();
     let faces_trough: Vec<bool> = (0..local.triangles().len())
+        .into_par_iter()
         .map(|t| {
             let [a, b, c] = local.corners(t);
             let place = Point3::from((a.coords + b.coords + c.coords) / 3.0);
@@ -178,6 +180,7 @@ fn running_median(values: &[f64], reach: usize) -> Vec<f64> {
 /// The nearest crest point of every cell of a map.
 fn cells_nearest(map: &HeightMap, crest: &CrestLine) -> Vec<u16> {
     (0..map.cell_count())
+        .into_par_iter()
         .map(|cell| crest.nearest(map.centre_of(cell)) as u16)
         .collect()
 }

@@ -1,6 +1,6 @@
 //! Cover from the scan of the empty tray.
 
-use crate::cover::{Tray, quantile, smoothed};
+use crate::cover::{Tray, angle_weighted_normals, quantile, smoothed};
 use crate::figures::{
     Cover, CoverMethod, MeasureSettings, NotMeasured, Spot, SpotKind, StopReading, TrayRegistration,
 };
@@ -13,7 +13,7 @@ use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Vector3};
 
 /// Points that stand for the impression's outer surface.
-const OUTER_POINTS: usize = 20_000;
+const OUTER_POINTS: usize = 12_000;
 /// Share of the outer surface that must lie on the tray.
 const LEAST_FITTING_SHARE: f64 = 0.15;
 /// Outer surface behind the tray's, as a part of what fits: nothing can be
@@ -35,17 +35,24 @@ const USUAL_DEPTH_MM: f64 = 3.0;
 pub(crate) struct PreparedTray {
     surface: Surface,
     target: Target,
+    corner_normals: Vec<Vector3<f64>>,
     local_from_tray: Option<Isometry3<f64>>,
 }
 
 impl PreparedTray {
     pub fn of(mesh: &Mesh) -> Self {
         let surface = Surface::of(mesh);
-        let (target, found) =
-            rayon::join(|| Target::new(&surface.mesh), || frame::find(&surface.mesh));
+        let (found, (target, corner_normals)) = rayon::join(
+            || frame::find(&surface.mesh),
+            || {
+                let normals = angle_weighted_normals(&surface.mesh);
+                (Target::new(&surface.mesh), normals)
+            },
+        );
         Self {
             local_from_tray: found.ok().map(|f| f.frame.local_from_scan()),
             target,
+            corner_normals,
             surface,
         }
     }
@@ -147,6 +154,7 @@ pub(crate) fn over_tissue(
         &tray.surface.mesh,
         &tray.surface.topology,
         tray.target.index(),
+        &tray.corner_normals,
     );
     let mut raw = vec![None; weights.len()];
     for (&v, distance) in tissue

@@ -7,7 +7,7 @@
     reason = "the figures are for reading, with --nocapture"
 )]
 
-use measure::cover::Tray;
+use measure::cover::{Tray, angle_weighted_normals};
 use measure::registration::{Target, register_anywhere};
 use measure::sampling::spread_over;
 use measure::{COARSEST_EDGE_MM, MeasureSettings, NotMeasured, measure};
@@ -92,10 +92,11 @@ fn a_copy_moved_out_by_1_5_mm_reads_1_5_mm() {
             .zip(scan.vertex_normals())
             .map(|(p, normal)| p + normal * OUT_MM)
             .collect();
-        let mut distances: Vec<f64> = Tray::new(&scan, &topology, &index)
+        let normals = angle_weighted_normals(&scan);
+        let mut distances: Vec<f64> = Tray::new(&scan, &topology, &index, &normals)
             .distances(&out, &Isometry3::identity())
             .into_iter()
-            .map(|d| d.expect("the scan has triangles"))
+            .flatten()
             .collect();
         let median = quantile(&mut distances, 0.5);
         println!("{name}: median distance {median:.4} mm");

@@ -66,7 +66,7 @@ pub fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
     let best = scored[0].0;
     scored
         .into_iter()
-        .take_while(|&(score, _)| score > 0.25 * best)
+        .take_while(|&(score, _)| score > 0.4 * best)
         .take(4)
         .map(|(_, axis)| axis)
         .collect()

@@ -91,8 +91,8 @@ const ROUNDS: [Round; 3] = [
         one_in: 8,
     },
     Round {
-        points: 3000,
-        steps: 12,
+        points: 2000,
+        steps: 8,
         by_planes_from: 0,
         widths: (0.06, 0.03),
         kept: 3,
@@ -101,7 +101,7 @@ const ROUNDS: [Round; 3] = [
 ];
 
 /// Points of the last, finest fit.
-const FINISHING_POINTS: usize = 20_000;
+const FINISHING_POINTS: usize = 12_000;
 
 /// Registers a surface, given as evenly spread points, on a target.
 ///
@@ -176,7 +176,7 @@ pub fn register_anywhere(
     const VOTED: usize = 16;
     const ORIENTATIONS: usize = 400;
     let spaced = evenly_apart(source, target.spacing_mm());
-    let mut starts = point_pairs::voted(&spaced, target.spaced(), target.spacing_mm());
+    let mut starts = point_pairs::voted(&spaced, &target.spaced(), target.spacing_mm());
     starts.truncate(VOTED);
     match register(source, target, &starts) {
         Ok(found) if found.fitting_share >= ENOUGH => Ok(found),
@@ -228,7 +228,7 @@ fn finished(points: &[SurfacePoint], target: &Target, start: Isometry3<f64>) -> 
     const PLAY_MM: f64 = 0.05;
     let few = thinned(points, 4000);
     let (pose, width) = narrowed(&few, target, start, 0.3, 12)?;
-    let (pose, width) = narrowed(points, target, pose, width, 3)?;
+    let (pose, width) = narrowed(points, target, pose, width, 2)?;
     let near: Vec<_> = target
         .matches(points, &pose, BEHIND_MM)
         .into_iter()

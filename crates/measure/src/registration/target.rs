@@ -24,7 +24,7 @@ pub struct Target {
     centre: Point3<f64>,
     size_mm: f64,
     spacing_mm: f64,
-    spaced: Vec<SurfacePoint>,
+    spread: Vec<SurfacePoint>,
 }
 
 /// A source point and the place on the target that it is paired with, both in
@@ -60,7 +60,7 @@ impl Target {
         let spacing_mm = (mesh.area() / SQUARES).sqrt();
         Self {
             spacing_mm,
-            spaced: evenly_apart(&spread_over(mesh, POINTS, |_| true), spacing_mm),
+            spread: spread_over(mesh, POINTS, |_| true),
             centre: Point3::from(sum / count),
             index: SpatialIndex::new(mesh),
             triangles: mesh.triangles().to_vec(),
@@ -88,10 +88,11 @@ impl Target {
     }
 
     /// About a thousand points that keep a distance from each other, with
-    /// normals that are means over it.
+    /// normals that are means over it. Chosen anew at each call: few targets
+    /// are ever asked.
     #[must_use]
-    pub fn spaced(&self) -> &[SurfacePoint] {
-        &self.spaced
+    pub fn spaced(&self) -> Vec<SurfacePoint> {
+        evenly_apart(&self.spread, self.spacing_mm)
     }
 
     /// The search tree.
