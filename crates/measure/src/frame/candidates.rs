@@ -72,6 +72,21 @@ pub fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
         .collect()
 }
 
+/// Whether a surface scanned from one side stands up where an impression has
+/// its trough: seen through its back, it shows by far the larger hollow.
+pub fn stands_up(mesh: &Mesh) -> bool {
+    const TIMES_LARGER: f64 = 3.0;
+    const NOTABLE_MM3: f64 = 300.0;
+    let Some(outward) = Unit::try_new(mean_normal(mesh), 0.2) else {
+        return false;
+    };
+    let [from_front, from_behind] = [outward, -outward].map(|axis| {
+        let map = map_along(mesh, &axis, FINE_CELL_MM);
+        trough_size(&map, &map.valley_depths(HALF_TROUGH_MM))
+    });
+    from_behind > NOTABLE_MM3.max(TIMES_LARGER * from_front)
+}
+
 /// Height map seen along an axis, in the system of [`basis_along`].
 fn map_along(mesh: &Mesh, axis: &UnitVector3<f64>, cell_mm: f64) -> HeightMap {
     let turn = basis_along(axis);

@@ -82,7 +82,13 @@ pub fn find(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
         .filter_map(|axis| candidates::settled(mesh, axis))
         .collect();
     found.sort_by(|a, b| b.trough_mm3.total_cmp(&a.trough_mm3));
-    let largest_mm3 = found.first().ok_or(NotAnImpression::NoTrough)?.trough_mm3;
+    let Some(largest_mm3) = found.first().map(|c| c.trough_mm3) else {
+        return Err(if candidates::stands_up(mesh) {
+            NotAnImpression::Positive
+        } else {
+            NotAnImpression::NoTrough
+        });
+    };
     let (best, rival_mm3) = {
         let mut shown = found.iter().filter(|c| c.shows_outside);
         let best = shown.next().ok_or(NotAnImpression::Positive)?;
