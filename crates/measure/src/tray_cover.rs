@@ -168,9 +168,14 @@ pub(crate) fn over_tissue(
         |vertices: &mut dyn Iterator<Item = &usize>| vertices.map(|&v| weights[v]).sum::<f64>();
     let missing =
         area(&mut tissue.iter().filter(|&&v| raw[v].is_none())) / area(&mut tissue.iter());
-    if missing > MOST_MISSING {
+    // Without any tissue surface the share is not a number.
+    if missing.is_nan() || missing > MOST_MISSING {
         return Err(NotMeasured::TrayInsideMissing {
-            missing_percent: 100.0 * missing,
+            missing_percent: if missing.is_nan() {
+                100.0
+            } else {
+                100.0 * missing
+            },
         });
     }
     let mut weighted: Vec<(f64, f64)> = tissue
