@@ -1,5 +1,6 @@
 //! What measuring gives: plain data for judging and reporting.
 
+use crate::border::Border;
 use mesh::Integrity;
 use nalgebra::{Isometry3, Point3, Vector3};
 use thiserror::Error;
@@ -68,6 +69,8 @@ pub enum NotMeasured {
         "the median edge is {median_edge_mm:.2} mm, too coarse to measure cover (1 mm at most)"
     )]
     TooCoarse { median_edge_mm: f64 },
+    #[error("no border line could be followed round the scan")]
+    NoBorder,
     #[error("not an impression: {0}")]
     NotAnImpression(NotAnImpression),
 }
@@ -219,6 +222,8 @@ pub struct ImpressionMeasurement {
     pub spots: Vec<Spot>,
     /// Declared tissue stops.
     pub stops: Vec<StopReading>,
+    /// The border line and its sections.
+    pub border: Result<Border, NotMeasured>,
 }
 
 /// What measuring must be told, in mm: levels at which patches are outlined,
@@ -235,4 +240,6 @@ pub struct MeasureSettings {
     pub stops: Vec<Point3<f64>>,
     /// Half side of a tissue stop, mm.
     pub stop_radius_mm: f64,
+    /// Depth below the border at which flange thickness is taken, mm.
+    pub flange_depth_mm: f64,
 }

@@ -5,6 +5,7 @@
 //! gives an [`ImpressionMeasurement`]: plain data, lengths in mm, points in the
 //! impression's own scan coordinates.
 
+pub mod border;
 pub mod cover;
 mod figures;
 mod fit;
@@ -18,6 +19,9 @@ mod spots;
 mod tray_cover;
 mod zones;
 
+pub use border::{
+    Border, BorderPart, Dip, DipKind, Measured, Missing, Reading, Section, SectionPoint, Station,
+};
 pub use figures::*;
 
 use frame::FoundFrame;
@@ -89,6 +93,7 @@ pub fn measure(
         cover: Err(why),
         spots: Vec::new(),
         stops: Vec::new(),
+        border: Err(NotMeasured::NoBorder),
     };
     let found = match frame::find(&surface.mesh) {
         Ok(found) => found,
@@ -139,6 +144,7 @@ pub fn measure(
         cover: Ok(covered),
         spots,
         stops: stops.into_iter().map(|s| s.reading).collect(),
+        border: Err(NotMeasured::NoBorder),
         integrity,
     }
 }

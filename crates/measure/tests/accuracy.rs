@@ -17,6 +17,7 @@ fn settings() -> MeasureSettings {
         least_area_mm2: 1.0,
         stops: Vec::new(),
         stop_radius_mm: 2.0,
+        flange_depth_mm: 3.0,
     }
 }
 

@@ -112,6 +112,7 @@ fn none_of_them_is_taken_for_an_impression() {
         least_area_mm2: 0.25,
         stops: Vec::new(),
         stop_radius_mm: 2.0,
+        flange_depth_mm: 3.0,
     };
     for (name, scan) in scans() {
         let measured = measure(&scan, None, &settings, &|_| ());

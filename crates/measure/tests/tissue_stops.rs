@@ -23,6 +23,7 @@ fn measured(phantom: &Phantom, stops: Vec<Point3<f64>>) -> ImpressionMeasurement
         least_area_mm2: 1.0,
         stops,
         stop_radius_mm: 2.0,
+        flange_depth_mm: 3.0,
     };
     measure(&phantom.impression, Some(&phantom.tray), &settings, &|_| {})
 }

@@ -12,6 +12,7 @@ fn measured(impression: &Mesh, tray: &Mesh) -> ImpressionMeasurement {
         least_area_mm2: 1.0,
         stops: Vec::new(),
         stop_radius_mm: 2.0,
+        flange_depth_mm: 3.0,
     };
     measure(impression, Some(tray), &settings, &|_| {})
 }

@@ -240,5 +240,6 @@ fn settings(
         least_area_mm2: protocol.value(LeastSpotArea),
         stops: input.stops.iter().map(|stop| stop * in_mm).collect(),
         stop_radius_mm: protocol.value(StopSize) / 2.0,
+        flange_depth_mm: 3.0,
     }
 }

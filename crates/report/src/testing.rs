@@ -91,6 +91,7 @@ fn measurement() -> ImpressionMeasurement {
         }),
         spots: Vec::new(),
         stops: Vec::new(),
+        border: Err(NotMeasured::NoBorder),
     }
 }
 

@@ -2,8 +2,8 @@
 
 use judge::{Case, Evidence, ImpressionInput, ScanFacts, Stage, UnitReading};
 use measure::{
-    Arch, Cover, CoverMethod, Frame, ImpressionMeasurement, Side, Spot, SpotKind, StopReading,
-    TrayRegistration, Zone,
+    Arch, Cover, CoverMethod, Frame, ImpressionMeasurement, NotMeasured, Side, Spot, SpotKind,
+    StopReading, TrayRegistration, Zone,
 };
 use mesh::Integrity;
 use nalgebra::{Isometry3, Point3, Vector3};
@@ -52,6 +52,7 @@ pub fn sound() -> ImpressionMeasurement {
         }),
         spots: Vec::new(),
         stops: Vec::new(),
+        border: Err(NotMeasured::NoBorder),
     }
 }
 

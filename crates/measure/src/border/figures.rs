@@ -1,0 +1,143 @@
+//! What is measured round the border: plain data.
+
+use crate::figures::{Side, Zone};
+use nalgebra::Point3;
+use thiserror::Error;
+
+/// A measured length and its expanded uncertainty (k = 2).
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Measured {
+    /// The length, mm.
+    pub mm: f64,
+    /// Its expanded uncertainty, mm.
+    pub uncertainty_mm: f64,
+}
+
+/// Why a station lacks a figure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum Missing {
+    #[error("the scan shows the tissue side only")]
+    TissueSideOnly,
+    #[error("the scan ends here before the border turns over")]
+    ScanEnds,
+    #[error("no surface was scanned here")]
+    NoSurface,
+    #[error("no crest line runs here")]
+    NoCrest,
+    #[error("the flange is lower than the depth at which thickness is taken")]
+    FlangeTooLow,
+    #[error("the border does not turn over as a roll here")]
+    NoRoll,
+    #[error("no tray scan is registered")]
+    NoTray,
+}
+
+/// A figure of a station, or why there is none.
+pub type Reading = Result<Measured, Missing>;
+
+/// Which stretch of the closed border.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum BorderPart {
+    /// Labial and buccal.
+    Outer,
+    /// Lingual, of a mandibular impression.
+    Lingual,
+    /// Across the back: behind the palate, behind tuberosities or pads.
+    Posterior,
+}
+
+/// The border of one impression.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Border {
+    /// Whether the line closes without a gap in the scan.
+    pub closed: bool,
+    /// Length of the closed line, mm.
+    pub length_mm: f64,
+    /// Half a millimetre or less apart, from the labial midline toward the
+    /// patient's left and all the way round.
+    pub stations: Vec<Station>,
+    /// Where the border stands lower than its neighbourhood.
+    pub dips: Vec<Dip>,
+    /// The crest line, scan coordinates, mm, from the patient's right to the left.
+    pub crest_line: Vec<Point3<f64>>,
+}
+
+/// One position on the border.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Station {
+    /// Share of the border's length, 0 to 1.
+    pub s: f64,
+    /// Which stretch of the border.
+    pub part: BorderPart,
+    /// Part of the arch.
+    pub zone: Zone,
+    /// Patient's side; `None` on the midline.
+    pub side: Option<Side>,
+    /// The border point, scan coordinates, mm.
+    pub point: Point3<f64>,
+    /// Expanded uncertainty (k = 2) of the border point along the seating axis, mm.
+    pub uncertainty_mm: f64,
+    /// The scan ends here before the border turns over.
+    pub scan_ends: bool,
+    /// From the crest point up to the border point, along the seating axis.
+    pub flange_height: Reading,
+    /// Between tissue face and outer face, `flange_depth_mm` below the border.
+    pub flange_thickness: Reading,
+    /// Radius of the least-squares circle through the roll.
+    pub border_radius: Reading,
+    /// From the border point to the nearest point of the tray.
+    pub overlap: Reading,
+    /// Number of the station that lies opposite, on the other side of the midline.
+    pub opposite: Option<usize>,
+    /// The cut through the impression here.
+    pub section: Section,
+}
+
+/// A point in a section: across the arch (away from its inside), along the
+/// seating axis; mm. The border point is the origin.
+pub type SectionPoint = [f64; 2];
+
+/// The cut of the mesh by the plane of a station.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Section {
+    /// Tissue face, each polyline in order.
+    pub tissue: Vec<Vec<SectionPoint>>,
+    /// Outer face, each polyline in order.
+    pub outer: Vec<Vec<SectionPoint>>,
+    /// The tray, where it is registered.
+    pub tray: Vec<Vec<SectionPoint>>,
+    /// The crest point.
+    pub crest: Option<SectionPoint>,
+    /// The two points between which thickness is taken: tissue face, outer face.
+    pub thickness: Option<[SectionPoint; 2]>,
+    /// Centre of the circle through the roll.
+    pub roll_centre: Option<SectionPoint>,
+}
+
+/// What a dip of the border is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum DipKind {
+    /// Narrow, as a frenum leaves it.
+    Notch,
+    /// A stretch too long for a frenum.
+    Short,
+}
+
+/// A place where the border stands lower than its neighbourhood.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Dip {
+    /// What it is.
+    pub kind: DipKind,
+    /// Number of the station where it begins.
+    pub from: usize,
+    /// Number of the station where it ends; less than `from` where the dip
+    /// lies across the first station.
+    pub to: usize,
+    /// Number of its lowest station.
+    pub bottom: usize,
+    /// How far its lowest station lies below the neighbourhood.
+    pub depth: Measured,
+    /// Width at half depth, mm.
+    pub width_mm: f64,
+}

@@ -1,0 +1,5 @@
+//! The border: where tissue surface turns over into outer surface.
+
+mod figures;
+
+pub use figures::*;
