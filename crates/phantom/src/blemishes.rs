@@ -1,7 +1,7 @@
 //! Planted faults of the surface and of the scan.
 
 use crate::impression::Impression;
-use crate::options::Blemish;
+use crate::options::{Blemish, FlangeSide};
 use crate::truth::{BlemishKind, BlemishTruth};
 use nalgebra::{Isometry3, Point3, Vector3};
 
@@ -54,9 +54,10 @@ pub fn ball(impression: &Impression, blemish: &Blemish) -> Option<Ball> {
             diameter_mm,
             height_mm,
         } => (place, diameter_mm, height_mm, true),
-        Blemish::Hole { .. } | Blemish::ShortBorder { .. } | Blemish::CutScan { .. } => {
-            return None;
-        }
+        Blemish::Hole { .. }
+        | Blemish::ShortBorder { .. }
+        | Blemish::KnifeEdge { .. }
+        | Blemish::CutScan { .. } => return None,
     };
     let (on, outward) = surface(impression, impression.foot(place));
     let radius = diameter / 2.0;
@@ -71,6 +72,7 @@ pub fn ball(impression: &Impression, blemish: &Blemish) -> Option<Ball> {
 /// What is true of a planted blemish, in scan coordinates.
 pub fn described(plain: &Impression, blemish: &Blemish, pose: &Isometry3<f64>) -> BlemishTruth {
     let at = |place| pose * surface(plain, plain.foot(place)).0;
+    let border = |flange, station| pose * plain.border_at(flange, station);
     let (kind, centre, diameter_mm, depth_mm) = match *blemish {
         Blemish::Void {
             place,
@@ -84,22 +86,35 @@ pub fn described(plain: &Impression, blemish: &Blemish, pose: &Isometry3<f64>) -
         } => (BlemishKind::Nodule, at(place), diameter_mm, height_mm),
         Blemish::Hole { place, diameter_mm } => (BlemishKind::Hole, at(place), diameter_mm, 0.0),
         Blemish::ShortBorder {
+            flange,
             station,
             length_mm,
             by_mm,
         } => (
             BlemishKind::ShortBorder,
-            pose * plain.border_at(station),
+            border(flange, station),
             length_mm,
             by_mm,
         ),
+        Blemish::KnifeEdge {
+            flange,
+            station,
+            length_mm,
+            radius_mm,
+        } => (
+            BlemishKind::KnifeEdge,
+            border(flange, station),
+            length_mm,
+            radius_mm,
+        ),
         Blemish::CutScan {
+            flange,
             station,
             length_mm,
             by_mm,
         } => (
             BlemishKind::CutScan,
-            pose * plain.border_at(station),
+            border(flange, station),
             length_mm,
             by_mm,
         ),
@@ -122,14 +137,22 @@ pub fn is_lost(
     match *blemish {
         Blemish::Hole { diameter_mm, .. } => (p - centre).norm() < diameter_mm / 2.0,
         Blemish::CutScan {
-            length_mm, by_mm, ..
+            flange,
+            length_mm,
+            by_mm,
+            ..
         } => {
             let middle = impression.mouth.arch.place(centre.x, centre.y);
             let here = impression.mouth.arch.place(p.x, p.y);
+            let section = impression.mouth.sections.at(here.along);
+            let on_flange = match flange {
+                FlangeSide::Outer => here.out > 0.0,
+                FlangeSide::Lingual => here.out < 0.0 && impression.mouth.palate.is_none(),
+            };
             (here.along - middle.along).abs() < length_mm / 2.0
-                && here.out > 0.0
-                && p.z > impression.mouth.sections.at(here.along).outer.border_z - by_mm
+                && on_flange
+                && p.z > section.flange(flange).border_z - by_mm
         }
-        Blemish::Void { .. } | Blemish::Nodule { .. } | Blemish::ShortBorder { .. } => false,
+        _ => false,
     }
 }

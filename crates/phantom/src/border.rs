@@ -19,6 +19,14 @@ pub struct Notch {
     pub width: f64,
 }
 
+impl Notch {
+    /// 1 over a stretch as long as the notch is wide, 0 away from it.
+    fn stretch(&self, along: f64) -> f64 {
+        let half = self.width / 2.0;
+        1.0 - rise((along - self.along).abs(), half - 1.5, half + 1.5)
+    }
+}
+
 /// A flange from front to back on both sides.
 #[derive(Debug, Clone)]
 pub struct Border {
@@ -31,6 +39,9 @@ pub struct Border {
     pub notches: Vec<Notch>,
     /// Stretches where the border stands lower: depth, and length as the width.
     pub shortages: Vec<Notch>,
+    /// Stretches where the border is sharp: radius as the depth, and length as
+    /// the width.
+    pub knife_edges: Vec<Notch>,
     /// Radii of the roll: at the front and toward the back, mm.
     pub rolls: [f64; 2],
     /// Radius at the base, mm.
@@ -45,6 +56,10 @@ pub struct Border {
 const LEAST_HEIGHT_MM: f64 = 4.2;
 /// The flange's middle lies this much nearer to the tissue than the tray's wall, mm.
 const INSET_MM: f64 = 0.8;
+/// How much shorter the tray is where material runs out into a knife edge, mm.
+const KNIFE_BEYOND_TRAY_MM: f64 = 1.0;
+/// Radius at the base of a flange with a knife edge, as a multiple of its roll.
+const KNIFE_TAPER: f64 = 3.0;
 
 impl Border {
     /// Height of the border at an arc length; `end` is where the material ends.
@@ -66,18 +81,23 @@ impl Border {
         let short: f64 = self
             .shortages
             .iter()
-            .map(|n| {
-                n.depth
-                    * (1.0
-                        - rise(
-                            (along - n.along).abs(),
-                            n.width / 2.0 - 1.5,
-                            n.width / 2.0 + 1.5,
-                        ))
-            })
+            .map(|n| n.depth * n.stretch(along))
             .sum();
         let notched = soft_floor(height - dip, LEAST_HEIGHT_MM) - short;
         notched + (last - notched) * rise(reach, end - 9.0, end - 0.5)
+    }
+
+    /// How much a knife edge there is at an arc length, 0 to 1.
+    fn knife(&self, along: f64) -> f64 {
+        let shares = self.knife_edges.iter().map(|k| k.stretch(along));
+        shares.fold(0.0, f64::max)
+    }
+
+    /// A radius of the section, where a knife edge makes it `share` of its own.
+    fn sharpened(&self, along: f64, radius: f64, share: f64) -> f64 {
+        self.knife_edges.iter().fold(radius, |radius, knife| {
+            radius + (share * knife.depth - radius) * knife.stretch(along)
+        })
     }
 
     /// The flange along the arch, and the height of the tray wall's edge that
@@ -93,7 +113,9 @@ impl Border {
     ) -> (Stations<Flange>, Stations<f64>) {
         let heights = Stations::new(end, |along| self.height(along, end));
         let low = eroded(&heights, 2.5);
-        let edge = Stations::new(end, |along| low.at(along) - overlap);
+        let edge = Stations::new(end, |along| {
+            low.at(along) - overlap - KNIFE_BEYOND_TRAY_MM * self.knife(along)
+        });
         let flange = Stations::new(end, |along| {
             let border_z = heights.at(along);
             let share = rise(along.abs(), self.turns[0] - 8.0, self.turns[0] + 8.0);
@@ -104,9 +126,9 @@ impl Border {
             Flange {
                 border_z,
                 border_out: middle(border_z, 0.3),
-                roll: roll.clamp(0.85, 2.4),
+                roll: self.sharpened(along, roll.clamp(0.85, 2.4), 1.0),
                 base_out: middle(BASE_Z, -0.15),
-                base_radius: self.base_radius + 0.2 * wave,
+                base_radius: self.sharpened(along, self.base_radius + 0.2 * wave, KNIFE_TAPER),
                 overflow_z: soft_floor(edge.at(along) - overflow.reach(along), wall.foot() - 0.8),
                 overflow: overflow.thickness,
             }

@@ -1,8 +1,9 @@
 //! What both arches' random designs share.
 
 use crate::arch_curve::ArchCurve;
-use crate::border::Notch;
+use crate::border::{Border, Notch};
 use crate::mouth::Mouth;
+use crate::options::FlangeSide;
 use crate::tray::{Handle, Tray};
 use nalgebra::Point2;
 use rand::{Rng, RngExt};
@@ -27,23 +28,47 @@ pub struct Wanted {
     pub overflow: f64,
     /// Whether the tray has a handle.
     pub handle: bool,
-    /// Stretches of low border: signed share of the tray's arc length, length
-    /// and depth in mm.
-    pub short_borders: Vec<[f64; 3]>,
+    /// Stretches of border that are to differ.
+    pub stretches: Vec<Stretch>,
+}
+
+/// A stretch of a border that is to differ.
+#[derive(Debug, Clone, Copy)]
+pub struct Stretch {
+    /// On which flange.
+    pub flange: FlangeSide,
+    /// Its middle, as a signed share of the tray's arc length.
+    pub share: f64,
+    /// Its length, mm.
+    pub length_mm: f64,
+    /// How it differs.
+    pub change: Change,
+}
+
+/// How a stretch of border is to differ.
+#[derive(Debug, Clone, Copy)]
+pub enum Change {
+    /// It stands lower by this many mm.
+    Lower(f64),
+    /// Its roll has this radius, mm.
+    Sharpen(f64),
 }
 
 impl Wanted {
-    /// The short stretches on an arch whose tray ends at arc length `reach`.
-    #[must_use]
-    pub fn shortages(&self, reach: f64) -> Vec<Notch> {
-        self.short_borders
-            .iter()
-            .map(|&[share, width, depth]| Notch {
-                along: share * reach,
+    /// Plants the stretches of one flange into its border, on an arch whose
+    /// tray ends at arc length `reach`.
+    pub fn plant(&self, flange: FlangeSide, reach: f64, border: &mut Border) {
+        for stretch in self.stretches.iter().filter(|s| s.flange == flange) {
+            let (depth, planted) = match stretch.change {
+                Change::Lower(by) => (by, &mut border.shortages),
+                Change::Sharpen(radius) => (radius, &mut border.knife_edges),
+            };
+            planted.push(Notch {
+                along: stretch.share * reach,
                 depth,
-                width,
-            })
-            .collect()
+                width: stretch.length_mm,
+            });
+        }
     }
 }
 

@@ -24,6 +24,7 @@ mod patches;
 mod place;
 mod profile;
 mod random_spots;
+mod rim;
 mod scan;
 mod shaping;
 mod spots;
@@ -34,12 +35,15 @@ mod truth;
 
 pub use colour::Colours;
 pub use mouth::Arch;
-pub use options::{Across, Blemish, Colouring, Options, Place, PlantedSpot, Pose, Sides, SpotKind};
+pub use options::{
+    Across, Blemish, Colouring, FlangeSide, Options, Place, PlantedSpot, Pose, RimFaults, Sides,
+    SpotKind,
+};
 pub use truth::{
     Axes, BlemishKind, BlemishTruth, BorderPart, BorderPoint, Landmark, Side, SpotTruth, Truth,
 };
 
-use design::{Design, Wanted};
+use design::{Change, Design, Stretch, Wanted};
 use impression::Impression;
 use mesh::Mesh;
 use mesher::{Grid, Solid};
@@ -99,7 +103,8 @@ impl Phantom {
             made = made.with_colours(Some(painted)).unwrap_or_default();
             truth.colours = Some(colours);
         }
-        let made = lost_parts_removed(made, options, &truth, &mut stream(7));
+        let made = lost_parts_removed(made, options, &mut truth, &mut stream(7));
+        let made = rim::spoilt(&made, &options.rim, &truth, &mut stream(8));
         Self {
             impression: scan::roughened(made.moved(&pose), options.noise_sd_mm, &mut stream(3)),
             tray: scan::roughened(tray.moved(&tray_pose), options.noise_sd_mm, &mut stream(4)),
@@ -110,18 +115,32 @@ impl Phantom {
 
 fn designed(options: &Options, rng: &mut Pcg64) -> Design {
     let right = options.arch.right_sign();
-    let short_borders = options.blemishes.iter().filter_map(|b| match *b {
+    let stretches = options.blemishes.iter().filter_map(|b| match *b {
         Blemish::ShortBorder {
+            flange,
             station,
             length_mm,
             by_mm,
-        } => Some([-right * station, length_mm, by_mm]),
+        } => Some((flange, station, length_mm, Change::Lower(by_mm))),
+        Blemish::KnifeEdge {
+            flange,
+            station,
+            length_mm,
+            radius_mm,
+        } => Some((flange, station, length_mm, Change::Sharpen(radius_mm))),
         _ => None,
     });
     let wanted = Wanted {
         overflow: options.overflow,
         handle: options.handle,
-        short_borders: short_borders.collect(),
+        stretches: stretches
+            .map(|(flange, station, length_mm, change)| Stretch {
+                flange,
+                share: -right * station,
+                length_mm,
+                change,
+            })
+            .collect(),
     };
     match options.arch {
         Arch::Maxillary => maxilla::random(rng, &wanted),
@@ -168,12 +187,13 @@ fn stop(plain: &Impression, station: f64) -> Option<Stop> {
 }
 
 /// The scan without what the scanner did not see or lost.
-fn lost_parts_removed(made: Mesh, options: &Options, truth: &Truth, rng: &mut Pcg64) -> Mesh {
+fn lost_parts_removed(made: Mesh, options: &Options, truth: &mut Truth, rng: &mut Pcg64) -> Mesh {
     let back = truth.made_from_scan;
     let mut kept = made;
     if options.sides == Sides::Tissue {
         let border: Vec<_> = truth.border.iter().map(|b| back * b.point).collect();
-        kept = scan::seen_from_tissue(&kept, &truth.impression, &border, rng);
+        let bites = rim::bites(&border, options.rim.bites_mm, rng);
+        kept = scan::seen_from_tissue(&kept, &truth.impression, &border, &bites, rng);
     }
     for (blemish, described) in options.blemishes.iter().zip(&truth.blemishes) {
         let centre = back * described.centre;
@@ -182,6 +202,10 @@ fn lost_parts_removed(made: Mesh, options: &Options, truth: &Truth, rng: &mut Pc
             let middle = Point3::from((a.coords + b.coords + c.coords) / 3.0);
             !blemishes::is_lost(&truth.impression, blemish, &centre, &middle)
         });
+        for b in &mut truth.border {
+            let lost = blemishes::is_lost(&truth.impression, blemish, &centre, &(back * b.point));
+            b.scanned &= !lost;
+        }
     }
     kept
 }

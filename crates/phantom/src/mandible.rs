@@ -4,6 +4,7 @@ use crate::arch_curve::ArchPlace;
 use crate::border::{Border, Notch, Overflow, levelled};
 use crate::design::{Design, Mark, Scatter, Wanted, arch_curve, handle};
 use crate::mouth::{Arch, Features, Mouth, Relief, Section};
+use crate::options::FlangeSide;
 use crate::profile::Profile;
 use crate::shaping::{bell, rise};
 use crate::stations::{Stations, Wave};
@@ -59,8 +60,10 @@ pub fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
     );
 
     let mut buccal = buccal_border(rng, rim);
-    buccal.shortages = wanted.shortages(arch.curved_length() + limb_length);
-    let lingual = lingual_border(rng, rim, end);
+    let mut lingual = lingual_border(rng, rim, end);
+    let tray_end = arch.curved_length() + limb_length;
+    wanted.plant(FlangeSide::Outer, tray_end, &mut buccal);
+    wanted.plant(FlangeSide::Lingual, tray_end, &mut lingual);
     let overflows = [0, 1].map(|_| Overflow::random(rng, wanted.overflow, end));
     let overlap = rng.random_range(3.0..3.6) + thickness / 2.0 - 1.0;
     let (outer, outer_top) = buccal.stations(profile.outer(), 1.0, overlap, end, &overflows[0]);
@@ -161,6 +164,7 @@ fn buccal_border(rng: &mut impl Rng, rim: f64) -> Border {
         turns: [16.0, 36.0],
         notches: vec![labial, beside(rng, -1.0), beside(rng, 1.0)],
         shortages: Vec::new(),
+        knife_edges: Vec::new(),
         rolls: [rng.random_range(0.95..1.4), rng.random_range(1.3..2.0)],
         base_radius: rng.random_range(2.8..3.3),
         height_wave: Wave::random(rng, 40.0),
@@ -190,6 +194,7 @@ fn lingual_border(rng: &mut impl Rng, rim: f64, end: f64) -> Border {
         turns: [16.0, end - 14.0],
         notches: vec![frenum],
         shortages: Vec::new(),
+        knife_edges: Vec::new(),
         rolls: [rng.random_range(1.0..1.5), rng.random_range(1.1..1.7)],
         base_radius: rng.random_range(2.7..3.2),
         height_wave: Wave::random(rng, 45.0),

@@ -4,6 +4,7 @@ use crate::arch_curve::ArchCurve;
 use crate::border::{Border, Notch, Overflow, levelled};
 use crate::design::{Design, Mark, Scatter, Wanted, arch_curve, handle};
 use crate::mouth::{Arch, Features, Flange, Mouth, Palate, Relief, Section};
+use crate::options::FlangeSide;
 use crate::profile::Profile;
 use crate::shaping::bell;
 use crate::stations::{Stations, Wave};
@@ -55,7 +56,11 @@ pub fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
     let profile = profile(floor, plate, slope_out, slope_angle, thickness);
 
     let mut border = random_border(rng, notch);
-    border.shortages = wanted.shortages(arch.curved_length() + limb_length);
+    wanted.plant(
+        FlangeSide::Outer,
+        arch.curved_length() + limb_length,
+        &mut border,
+    );
     let overflow = Overflow::random(rng, wanted.overflow, end);
     let overlap = rng.random_range(3.0..3.7) + thickness / 2.0 - 1.0;
     let (outer, outer_top) = border.stations(profile.outer(), 1.0, overlap, end, &overflow);
@@ -174,6 +179,7 @@ fn random_border(rng: &mut impl Rng, notch: f64) -> Border {
         turns: [18.0, 36.0],
         notches: vec![labial, notch_beside(rng, -1.0), notch_beside(rng, 1.0)],
         shortages: Vec::new(),
+        knife_edges: Vec::new(),
         rolls: [rng.random_range(1.1..1.7), rng.random_range(1.4..2.1)],
         base_radius: rng.random_range(3.1..3.8),
         height_wave: Wave::random(rng, 40.0),

@@ -2,6 +2,7 @@
 //! palate, and the fine relief of the tissue.
 
 use crate::arch_curve::{ArchCurve, ArchPlace};
+use crate::options::FlangeSide;
 use crate::shaping::{bell, rise};
 use crate::stations::{Stations, mix_fields};
 use nalgebra::Point2;
@@ -87,6 +88,17 @@ mix_fields!(Section {
     slope_out,
     slope_angle
 });
+
+impl Section {
+    /// One of its flanges.
+    #[must_use]
+    pub fn flange(&self, which: FlangeSide) -> &Flange {
+        match which {
+            FlangeSide::Outer => &self.outer,
+            FlangeSide::Lingual => &self.inner,
+        }
+    }
+}
 
 /// Arc lengths at which landmarks were made. Sides are those of x: 0 for
 /// negative, 1 for positive.

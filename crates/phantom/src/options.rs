@@ -2,6 +2,7 @@
 
 use crate::mouth::Arch;
 use nalgebra::Isometry3;
+use serde::Serialize;
 
 /// What a phantom is to be like. The same options give the same phantom.
 #[derive(Debug, Clone, PartialEq)]
@@ -32,6 +33,8 @@ pub struct Options {
     pub spots: Vec<PlantedSpot>,
     /// Planted faults of the surface, the border and the scan.
     pub blemishes: Vec<Blemish>,
+    /// What the scanner made of the scan's rim.
+    pub rim: RimFaults,
     /// Tissue stops on the tray (4 x 4 mm), as stations of the crest from -1
     /// on the patient's right to 1 on the left.
     pub stops: Vec<f64>,
@@ -53,6 +56,7 @@ impl Default for Options {
             overflow: 1.0,
             spots: Vec::new(),
             blemishes: Vec::new(),
+            rim: RimFaults::default(),
             stops: Vec::new(),
         }
     }
@@ -76,6 +80,18 @@ pub enum Sides {
     Both,
     /// What is seen from the tissue's side, and a little beyond the border.
     Tissue,
+}
+
+/// What a scanner made of the surface near the border.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct RimFaults {
+    /// Greatest depth of the bites out of the open rim of a tissue-side scan,
+    /// mm. They stay on the outer side: the border itself still turns over.
+    pub bites_mm: f64,
+    /// Number of stray patches that float 2 to 5 mm off the border.
+    pub islands: usize,
+    /// Number of small holes, 1.5 to 4 mm from the border.
+    pub holes: usize,
 }
 
 /// How evenly a coloured scan is coloured.
@@ -124,8 +140,10 @@ pub enum Blemish {
         /// Diameter, mm.
         diameter_mm: f64,
     },
-    /// The labial or buccal border stands lower over a stretch.
+    /// The border stands lower over a stretch.
     ShortBorder {
+        /// On which flange.
+        flange: FlangeSide,
         /// Middle of the stretch, from -1 (right) to 1 (left).
         station: f64,
         /// Length of the stretch, mm.
@@ -133,8 +151,21 @@ pub enum Blemish {
         /// How much lower, mm.
         by_mm: f64,
     },
-    /// The scan ends below the labial or buccal border over a stretch.
+    /// The border is thin and sharp over a stretch.
+    KnifeEdge {
+        /// On which flange.
+        flange: FlangeSide,
+        /// Middle of the stretch, from -1 (right) to 1 (left).
+        station: f64,
+        /// Length of the stretch, mm.
+        length_mm: f64,
+        /// Radius of the roll, mm.
+        radius_mm: f64,
+    },
+    /// The border was moulded but the scan ends below it over a stretch.
     CutScan {
+        /// On which flange.
+        flange: FlangeSide,
         /// Middle of the stretch, from -1 (right) to 1 (left).
         station: f64,
         /// Length of the stretch, mm.
@@ -142,6 +173,16 @@ pub enum Blemish {
         /// How far below the border, mm.
         by_mm: f64,
     },
+}
+
+/// A flange of a section across the arch.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum FlangeSide {
+    /// Labial or buccal.
+    Outer,
+    /// Lingual. A maxillary impression has none: nothing is planted there.
+    Lingual,
 }
 
 /// A thin or bare place to plant.

@@ -2,6 +2,7 @@
 
 use crate::impression::Impression;
 use crate::options::Pose;
+use crate::rim::Bite;
 use crate::stations::Wave;
 use mesh::{Mesh, Topology};
 use nalgebra::{Isometry3, Point3, Translation3, UnitQuaternion, Vector3};
@@ -43,11 +44,13 @@ pub fn roughened(mesh: Mesh, sd_mm: f64, rng: &mut impl Rng) -> Mesh {
 }
 
 /// What a scanner that looks from the tissue's side sees: the tissue surface
-/// and a rim of uneven width beyond the border. All in made coordinates.
+/// and a rim of uneven width beyond the border, less what is bitten off.
+/// All in made coordinates.
 pub fn seen_from_tissue(
     mesh: &Mesh,
     impression: &Impression,
     border: &[Point3<f64>],
+    bites: &[Bite],
     rng: &mut impl Rng,
 ) -> Mesh {
     let wave = Wave::random(rng, 17.0);
@@ -59,6 +62,7 @@ pub fn seen_from_tissue(
             let rim = mean + 0.5 * wave.at(impression.mouth.arch.place(p.x, p.y).along);
             impression.is_tissue_side(p)
                 || border.iter().any(|b| (b - p).norm_squared() < rim * rim)
+                    && !bites.iter().any(|b| b.takes(p, border))
         })
         .collect();
     let kept = mesh.filtered(|t| mesh.triangles()[t].iter().all(|&v| seen[v as usize]));

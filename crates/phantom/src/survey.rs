@@ -5,6 +5,7 @@ use crate::design::Mark;
 use crate::impression::Impression;
 use crate::mesher::Solid;
 use crate::mouth::Arch;
+use crate::options::FlangeSide;
 use crate::place::least_at;
 use crate::truth::{BorderPart, BorderPoint, Landmark, Side};
 use nalgebra::{Point3, Vector3};
@@ -19,13 +20,6 @@ const BORDER_ARC_MM: f64 = 1.5;
 const TRACE_STEP_MM: f64 = 0.1;
 /// The flanges' own border lines end this far before the material does, mm.
 const CORNER_MM: f64 = 1.5;
-
-/// One of the two flanges of a section.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Which {
-    Outer,
-    Inner,
-}
 
 impl Impression {
     /// The crest line from the patient's right to the left, in made coordinates.
@@ -47,20 +41,21 @@ impl Impression {
         let left = self.along(1.0).signum();
         let end = left * (self.mouth.reach() - CORNER_MM);
         let flange = |which, from, to| self.flange_border(which, &stations(from, to));
-        let mut line = flange(Which::Outer, 0.0, end);
+        let mut line = flange(FlangeSide::Outer, 0.0, end);
         match self.mouth.kind {
             Arch::Maxillary => {
-                let aside = self.end_aside(Which::Outer, end);
+                let aside = self.end_aside(FlangeSide::Outer, end);
                 line.extend(self.back_border(left * aside, -left * aside));
             }
             Arch::Mandibular => {
-                let [outer, inner] = [Which::Outer, Which::Inner].map(|w| self.end_aside(w, end));
+                let [outer, inner] =
+                    [FlangeSide::Outer, FlangeSide::Lingual].map(|w| self.end_aside(w, end));
                 line.extend(self.back_border(left * outer, left * inner));
-                line.extend(flange(Which::Inner, end, -end));
+                line.extend(flange(FlangeSide::Lingual, end, -end));
                 line.extend(self.back_border(-left * inner, -left * outer));
             }
         }
-        line.extend(flange(Which::Outer, -end, -left * STEP_MM));
+        line.extend(flange(FlangeSide::Outer, -end, -left * STEP_MM));
         let mut line = self.bridged(&line);
         number_by_length(&mut line);
         line
@@ -92,33 +87,29 @@ impl Impression {
             flange_thickness_mm: None,
             border_radius_mm: None,
             overlap_mm: self.tray.exact_distance(&point),
+            scanned: true,
         }
     }
 
-    /// The labial or buccal border at a station told from -1 (right) to 1 (left).
+    /// The border of a flange at a station told from -1 (right) to 1 (left).
     #[must_use]
-    pub fn border_at(&self, station: f64) -> Point3<f64> {
+    pub fn border_at(&self, which: FlangeSide, station: f64) -> Point3<f64> {
         let along = self.along(station);
-        let flange = self.mouth.sections.at(along).outer;
-        self.flange_top(Which::Outer, along).unwrap_or_else(|| {
+        let flange = *self.mouth.sections.at(along).flange(which);
+        self.flange_top(which, along).unwrap_or_else(|| {
             let plan = self.mouth.plan(along, flange.border_out);
             Point3::new(plan.x, plan.y, flange.border_z)
         })
     }
 
     /// Distance from the midline at which a flange meets the back.
-    fn end_aside(&self, which: Which, along: f64) -> f64 {
-        let f = self.mouth.sections.at(along);
-        let out = if which == Which::Outer {
-            f.outer.border_out
-        } else {
-            f.inner.border_out
-        };
+    fn end_aside(&self, which: FlangeSide, along: f64) -> f64 {
+        let out = self.mouth.sections.at(along).flange(which).border_out;
         // Just inside the flange's own line, so that the two meet without a loop.
         self.mouth.arch.half_width() + out - out.signum()
     }
 
-    fn flange_border(&self, which: Which, stations: &[f64]) -> Vec<BorderPoint> {
+    fn flange_border(&self, which: FlangeSide, stations: &[f64]) -> Vec<BorderPoint> {
         stations
             .par_iter()
             .filter_map(|&along| self.flange_point(which, along))
@@ -126,18 +117,13 @@ impl Impression {
     }
 
     /// The highest point of a flange in a section across the arch.
-    fn flange_top(&self, which: Which, along: f64) -> Option<Point3<f64>> {
-        let section = self.mouth.sections.at(along);
-        let middle = if which == Which::Outer {
-            section.outer.border_out
-        } else {
-            section.inner.border_out
-        };
+    fn flange_top(&self, which: FlangeSide, along: f64) -> Option<Point3<f64>> {
+        let middle = self.mouth.sections.at(along).flange(which).border_out;
         let depth = |out: f64| self.top_at(along, out).map_or(f64::INFINITY, |p| -p.z);
         self.top_at(along, least_at(depth, middle - 1.5, middle + 1.5, 6))
     }
 
-    fn flange_point(&self, which: Which, along: f64) -> Option<BorderPoint> {
+    fn flange_point(&self, which: FlangeSide, along: f64) -> Option<BorderPoint> {
         let point = self.flange_top(which, along)?;
         let crest = self.crest(along)?;
         let across = self.across(along);
@@ -145,7 +131,7 @@ impl Impression {
         let [one, other] = [across, -across].map(|d| self.exit(&below, &d, 8.0));
         Some(BorderPoint {
             s: 0.0,
-            part: if which == Which::Outer {
+            part: if which == FlangeSide::Outer {
                 BorderPart::Outer
             } else {
                 BorderPart::Lingual
@@ -155,6 +141,7 @@ impl Impression {
             flange_thickness_mm: one.zip(other).map(|(a, b)| (a - b).norm()),
             border_radius_mm: self.border_radius(&point, &across),
             overlap_mm: self.tray.exact_distance(&point),
+            scanned: true,
         })
     }
 
@@ -250,13 +237,13 @@ impl Impression {
         add(
             "labial frenum",
             None,
-            self.notch_bottom(Which::Outer, features.labial_frenum),
+            self.notch_bottom(FlangeSide::Outer, features.labial_frenum),
         );
         for along in features.buccal_frena {
             add(
                 "buccal frenum",
                 Some(side(along)),
-                self.notch_bottom(Which::Outer, along),
+                self.notch_bottom(FlangeSide::Outer, along),
             );
         }
         match self.mouth.kind {
@@ -270,7 +257,7 @@ impl Impression {
                 add(
                     "lingual frenum",
                     None,
-                    self.notch_bottom(Which::Inner, features.lingual_frenum),
+                    self.notch_bottom(FlangeSide::Lingual, features.lingual_frenum),
                 );
             }
         }
@@ -285,7 +272,7 @@ impl Impression {
     }
 
     /// The lowest border point near a frenum.
-    fn notch_bottom(&self, which: Which, along: f64) -> Option<Point3<f64>> {
+    fn notch_bottom(&self, which: FlangeSide, along: f64) -> Option<Point3<f64>> {
         let height = |s: f64| self.flange_top(which, s).map_or(f64::INFINITY, |p| p.z);
         self.flange_top(which, least_at(height, along - 3.0, along + 3.0, 12))
     }

@@ -69,9 +69,11 @@ pub enum BlemishKind {
     Nodule,
     /// No surface.
     Hole,
-    /// The border is low over a stretch.
+    /// The border itself is low over a stretch.
     ShortBorder,
-    /// The scan ends below the border over a stretch.
+    /// The border is thin and sharp over a stretch.
+    KnifeEdge,
+    /// The border is sound but the scan ends below it over a stretch.
     CutScan,
 }
 
@@ -84,7 +86,7 @@ pub struct BlemishTruth {
     pub centre: Point3<f64>,
     /// Diameter of its ball, or length of its stretch, mm.
     pub size_mm: f64,
-    /// Depth, height, or how far the border is short or cut, mm.
+    /// Depth, height, how far the border is short or cut, or its radius, mm.
     pub depth_mm: f64,
 }
 
@@ -142,6 +144,8 @@ pub struct BorderPoint {
     pub border_radius_mm: Option<f64>,
     /// Distance to the tray, mm.
     pub overlap_mm: f64,
+    /// Not lost to a planted hole or a cut of the scan.
+    pub scanned: bool,
 }
 
 /// Unit vectors of the patient's axes.
