@@ -1,33 +1,51 @@
 //! Planted faults of the surface and of the scan.
 
 use crate::impression::Impression;
-use crate::options::{Blemish, FlangeSide};
+use crate::mesher::Solid;
+use crate::options::{Blemish, FlangeSide, Place};
 use crate::truth::{BlemishKind, BlemishTruth};
 use nalgebra::{Isometry3, Point3, Vector3};
 
-/// A ball taken from the material (a void) or added to it (a nodule).
-#[derive(Debug, Clone, Copy)]
-pub struct Ball {
-    /// Centre.
-    pub centre: Point3<f64>,
+/// A round cut into the material (a void, a fold) or addition to it (a nodule):
+/// everything within a radius of a spine, which is a point or a line.
+#[derive(Debug, Clone)]
+pub struct Bead {
+    /// Points of the spine.
+    pub spine: Vec<Point3<f64>>,
     /// Radius, mm.
     pub radius: f64,
-    /// Whether the ball is material.
+    /// Whether it is material.
     pub solid: bool,
 }
 
-impl Ball {
-    /// Distance to the ball's surface, negative inside, mm.
+impl Bead {
+    /// Distance to the surface around the spine, negative inside, mm.
     #[must_use]
     pub fn distance(&self, p: &Point3<f64>) -> f64 {
-        (p - self.centre).norm() - self.radius
+        let to_spine = match self.spine[..] {
+            [only] => (p - only).norm(),
+            _ => self
+                .spine
+                .windows(2)
+                .map(|ends| to_segment(p, &ends[0], &ends[1]))
+                .fold(f64::INFINITY, f64::min),
+        };
+        to_spine - self.radius
     }
 
-    /// Whether the ball is near a point of the plan.
+    /// Whether it is near a point of the plan.
     #[must_use]
     pub fn touches_column(&self, x: f64, y: f64) -> bool {
-        (x - self.centre.x).hypot(y - self.centre.y) < self.radius + 2.5
+        self.spine
+            .iter()
+            .any(|c| (x - c.x).hypot(y - c.y) < self.radius + 2.5)
     }
+}
+
+fn to_segment(p: &Point3<f64>, a: &Point3<f64>, b: &Point3<f64>) -> f64 {
+    let (run, off) = (b - a, p - a);
+    let share = (off.dot(&run) / run.norm_squared().max(1e-18)).clamp(0.0, 1.0);
+    (off - run * share).norm()
 }
 
 /// Where the tissue surface lies over a planted blemish, and its direction
@@ -41,32 +59,99 @@ fn surface(
     (impression.hit(&start, &-axis, 8.0).unwrap_or(foot), axis)
 }
 
-/// The ball of a void or a nodule; `None` for other blemishes.
-pub fn ball(impression: &Impression, blemish: &Blemish) -> Option<Ball> {
-    let (place, diameter, rise, solid) = match *blemish {
+/// What a void, a nodule or a fold cuts away or adds; `None` for other blemishes.
+pub fn bead(impression: &Impression, blemish: &Blemish) -> Option<Bead> {
+    match *blemish {
         Blemish::Void {
             place,
             diameter_mm,
             depth_mm,
-        } => (place, diameter_mm, depth_mm, false),
+        } => Some(ball(impression, place, diameter_mm, depth_mm, false)),
         Blemish::Nodule {
             place,
             diameter_mm,
             height_mm,
-        } => (place, diameter_mm, height_mm, true),
+        } => Some(ball(impression, place, diameter_mm, height_mm, true)),
+        Blemish::Fold {
+            place,
+            heading_deg,
+            length_mm,
+            width_mm,
+            depth_mm,
+        } => {
+            let radius = Blemish::ball_of_mouth(width_mm, depth_mm) / 2.0;
+            let spine = line_on_surface(impression, place, heading_deg, length_mm)
+                .into_iter()
+                .map(|p| p + outward_at(impression, &p) * (radius - depth_mm))
+                .collect();
+            Some(Bead {
+                spine,
+                radius,
+                solid: false,
+            })
+        }
         Blemish::Hole { .. }
         | Blemish::ShortBorder { .. }
         | Blemish::KnifeEdge { .. }
-        | Blemish::CutScan { .. } => return None,
-    };
+        | Blemish::CutScan { .. } => None,
+    }
+}
+
+fn ball(impression: &Impression, place: Place, diameter: f64, rise: f64, solid: bool) -> Bead {
     let (on, outward) = surface(impression, impression.foot(place));
     let radius = diameter / 2.0;
     let up = if solid { rise - radius } else { radius - rise };
-    Some(Ball {
-        centre: on + outward * up,
+    Bead {
+        spine: vec![on + outward * up],
         radius,
         solid,
-    })
+    }
+}
+
+/// Points of the tissue surface on a line whose middle is a place; a heading of
+/// 0 runs along the arch (on the palate, across it).
+fn line_on_surface(
+    impression: &Impression,
+    place: Place,
+    heading_deg: f64,
+    length: f64,
+) -> Vec<Point3<f64>> {
+    const STEP_MM: f64 = 0.25;
+    let (on, axis) = surface(impression, impression.foot(place));
+    let ahead = match place {
+        Place::Palate { .. } => Vector3::x(),
+        Place::Arch { station, .. } => {
+            let along = impression.along(station);
+            let run =
+                impression.mouth.plan(along + 0.5, 0.0) - impression.mouth.plan(along - 0.5, 0.0);
+            Vector3::new(run.x, run.y, 0.0)
+        }
+    };
+    let level = (ahead - axis * axis.dot(&ahead)).normalize();
+    let turn = heading_deg.to_radians();
+    let heading = level * turn.cos() + axis.cross(&level) * turn.sin();
+    let steps = (length / STEP_MM).round().max(1.0) as i32;
+    (0..=steps)
+        .filter_map(|i| {
+            let gone = length * (f64::from(i) / f64::from(steps) - 0.5);
+            impression.hit(&(on + heading * gone + axis * 5.0), &-axis, 10.0)
+        })
+        .collect()
+}
+
+/// Unit vector away from the material at a point of its surface.
+fn outward_at(impression: &Impression, p: &Point3<f64>) -> Vector3<f64> {
+    const STEP_MM: f64 = 0.05;
+    let slope = |along: Vector3<f64>| {
+        impression.at(&(p + along * STEP_MM)) - impression.at(&(p - along * STEP_MM))
+    };
+    Vector3::new(
+        slope(Vector3::x()),
+        slope(Vector3::y()),
+        slope(Vector3::z()),
+    )
+    .try_normalize(1e-12)
+    .unwrap_or_else(Vector3::z)
 }
 
 /// What is true of a planted blemish, in scan coordinates.
@@ -84,6 +169,12 @@ pub fn described(plain: &Impression, blemish: &Blemish, pose: &Isometry3<f64>) -
             diameter_mm,
             height_mm,
         } => (BlemishKind::Nodule, at(place), diameter_mm, height_mm),
+        Blemish::Fold {
+            place,
+            length_mm,
+            depth_mm,
+            ..
+        } => (BlemishKind::Fold, at(place), length_mm, depth_mm),
         Blemish::Hole { place, diameter_mm } => (BlemishKind::Hole, at(place), diameter_mm, 0.0),
         Blemish::ShortBorder {
             flange,

@@ -1,6 +1,6 @@
 //! The impression as one solid: tray and material, with planted spots.
 
-use crate::blemishes::Ball;
+use crate::blemishes::Bead;
 use crate::mesher::Solid;
 use crate::mouth::{Arch, BASE_Z, Flange, Mouth, Section};
 use crate::shaping::{common, joined, tapered_capsule};
@@ -23,8 +23,8 @@ pub struct Impression {
     pub mouth: Mouth,
     /// Planted thin places.
     pub spots: Vec<Spot>,
-    /// Planted voids and nodules.
-    pub balls: Vec<Ball>,
+    /// Planted voids, nodules and folds.
+    pub beads: Vec<Bead>,
     /// Over how many mm of height overflow thins out.
     pub overflow_ramp: f64,
 }
@@ -42,7 +42,7 @@ pub struct ImpressionColumn {
     slope: [f64; 2],
     back: f64,
     spots: u64,
-    balls: u64,
+    beads: u64,
 }
 
 /// How far a point lies outside (or, below 0, inside) the two parts, mm.
@@ -93,10 +93,10 @@ impl Impression {
                 }
             }
         }
-        for (i, ball) in self.balls.iter().enumerate() {
-            if c.balls & (1 << i) != 0 {
-                let distance = ball.distance(&Point3::new(c.plan[0], c.plan[1], z));
-                material = if ball.solid {
+        for (i, bead) in self.beads.iter().enumerate() {
+            if c.beads & (1 << i) != 0 {
+                let distance = bead.distance(&Point3::new(c.plan[0], c.plan[1], z));
+                material = if bead.solid {
                     material.min(distance)
                 } else {
                     material.max(-distance)
@@ -206,7 +206,7 @@ impl Solid for Impression {
             slope: section.slope_angle.sin_cos().into(),
             back: self.mouth.back(x) - y,
             spots: bits(self.spots.iter().map(|spot| spot.touches_column(x, y))),
-            balls: bits(self.balls.iter().map(|ball| ball.touches_column(x, y))),
+            beads: bits(self.beads.iter().map(|bead| bead.touches_column(x, y))),
             tray,
             section,
         }

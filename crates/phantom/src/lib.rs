@@ -23,6 +23,7 @@ mod options;
 mod patches;
 mod place;
 mod profile;
+mod random_blemishes;
 mod random_spots;
 mod rim;
 mod scan;
@@ -82,7 +83,7 @@ impl Phantom {
             tray: design.tray,
             mouth: design.mouth,
             spots: Vec::new(),
-            balls: Vec::new(),
+            beads: Vec::new(),
             overflow_ramp: design.overflow_ramp,
         };
         let solid = with_plantings(&plain, options);
@@ -148,7 +149,7 @@ fn designed(options: &Options, rng: &mut Pcg64) -> Design {
     }
 }
 
-/// The impression with its planted spots, balls and stops.
+/// The impression with its planted spots, blemishes and stops.
 fn with_plantings(plain: &Impression, options: &Options) -> Impression {
     let mut solid = plain.clone();
     let stops = options
@@ -162,10 +163,10 @@ fn with_plantings(plain: &Impression, options: &Options) -> Impression {
         .iter()
         .map(|wanted| planted(plain, wanted))
         .collect();
-    solid.balls = options
+    solid.beads = options
         .blemishes
         .iter()
-        .filter_map(|b| blemishes::ball(plain, b))
+        .filter_map(|b| blemishes::bead(plain, b))
         .collect();
     solid
 }

@@ -133,6 +133,21 @@ pub enum Blemish {
         /// Height over the surface around, mm.
         height_mm: f64,
     },
+    /// A narrow groove where material met without joining, round at its bottom
+    /// and sharp at its edges.
+    Fold {
+        /// Its middle.
+        place: Place,
+        /// Its run, in degrees from the direction along the arch (on the
+        /// palate, across it).
+        heading_deg: f64,
+        /// Length, mm.
+        length_mm: f64,
+        /// Width at the surface, mm.
+        width_mm: f64,
+        /// Depth under the surface around, mm.
+        depth_mm: f64,
+    },
     /// No surface within a ball around the place.
     Hole {
         /// Where.

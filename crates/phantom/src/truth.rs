@@ -67,6 +67,8 @@ pub enum BlemishKind {
     Void,
     /// A bump.
     Nodule,
+    /// A narrow groove.
+    Fold,
     /// No surface.
     Hole,
     /// The border itself is low over a stretch.
@@ -84,7 +86,7 @@ pub struct BlemishTruth {
     pub kind: BlemishKind,
     /// Where the surface (or the border) would be without it.
     pub centre: Point3<f64>,
-    /// Diameter of its ball, or length of its stretch, mm.
+    /// Diameter of its ball, length of its groove or of its stretch, mm.
     pub size_mm: f64,
     /// Depth, height, how far the border is short or cut, or its radius, mm.
     pub depth_mm: f64,

@@ -1,5 +1,6 @@
 //! The truth beside a phantom against its mesh and against what is known of mouths.
 
+use mesh::SpatialIndex;
 use nalgebra::Point3;
 use phantom::{Across, Arch, Blemish, BorderPart, Options, Phantom, Place, Side, Sides, Truth};
 
@@ -208,6 +209,63 @@ fn a_void_is_as_deep_as_planted_and_a_nodule_as_high() {
                 "{arch:?}: {furthest} {blemish:?}"
             );
         }
+    }
+}
+
+/// A fold's bottom lies as deep as planted, and the surface beside it not at all.
+#[test]
+fn a_fold_is_as_deep_and_as_narrow_as_planted() {
+    let (width_mm, depth_mm) = (0.6, 0.4);
+    for heading_deg in [0.0, 70.0] {
+        let options = Options {
+            arch: Arch::Mandibular,
+            seed: 5,
+            edge_mm: 0.2,
+            tray_edge_mm: 3.0,
+            ..Options::default()
+        };
+        let fold = Blemish::Fold {
+            place: Place::Arch {
+                station: 0.4,
+                across: Across::Crest,
+            },
+            heading_deg,
+            length_mm: 5.0,
+            width_mm,
+            depth_mm,
+        };
+        let sound = Phantom::new(&options);
+        let folded = Phantom::new(&Options {
+            blemishes: vec![fold],
+            ..options
+        });
+        let truth = folded.truth.blemishes[0];
+        assert_eq!(truth.size_mm, 5.0);
+        let index = SpatialIndex::new(&sound.impression);
+        let grooved: Vec<(Point3<f64>, f64)> = folded
+            .impression
+            .vertices()
+            .iter()
+            .filter(|v| (*v - truth.centre).norm() < 3.5)
+            .filter_map(|v| Some((*v, index.nearest(v, 2.0)?.distance)))
+            .filter(|(_, depth)| *depth > 0.05)
+            .collect();
+        let deepest = grooved.iter().map(|g| g.1).fold(0.0, f64::max);
+        assert!((deepest - depth_mm).abs() < 0.05, "{deepest}");
+        let far = |from: &Point3<f64>| {
+            let off = grooved.iter().map(|g| g.0 - from);
+            off.max_by(|a, b| a.norm().total_cmp(&b.norm()))
+                .expect("a groove")
+        };
+        let end = truth.centre + far(&truth.centre);
+        let run = far(&end);
+        assert!((run.norm() - 5.0 - 0.3).abs() < 0.4, "{}", run.norm());
+        let aside = grooved
+            .iter()
+            .map(|g| (g.0 - end).cross(&run.normalize()).norm())
+            .fold(0.0, f64::max);
+        // The arch bends a little, and the bottom lies below the line.
+        assert!(aside < 1.0, "{aside}");
     }
 }
 
