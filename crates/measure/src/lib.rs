@@ -52,6 +52,8 @@ pub enum Stage {
     Cover,
     /// Patches of little cover.
     Spots,
+    /// The border and its sections.
+    Border,
 }
 
 impl std::fmt::Display for Stage {
@@ -63,6 +65,7 @@ impl std::fmt::Display for Stage {
             Self::Registration => "registering the tray scan",
             Self::Cover => "measuring cover",
             Self::Spots => "outlining show-through and thin places",
+            Self::Border => "following the border",
         })
     }
 }
@@ -84,68 +87,90 @@ pub fn measure(
         || tray.map(tray_cover::PreparedTray::of),
     );
     progress(Stage::Frame);
-    let integrity = surface.integrity.clone();
-    let nothing = |frame, has_outer_surface, noise_mm, why| ImpressionMeasurement {
-        integrity: integrity.clone(),
-        frame,
-        has_outer_surface,
-        noise_mm,
-        cover: Err(why),
-        spots: Vec::new(),
-        stops: Vec::new(),
-        border: Err(NotMeasured::NoBorder),
-    };
     let found = match frame::find(&surface.mesh) {
         Ok(found) => found,
-        Err(what) => {
-            let why = NotMeasured::NotAnImpression(what);
-            return nothing(Err(why.clone()), None, None, why);
-        }
+        Err(what) => return not_an_impression(surface.integrity, what),
     };
     progress(Stage::Regions);
     let (impression, noise_mm) = rayon::join(
         || Impression::of(&surface, found),
         || noise::estimate(&surface.mesh, |_| true),
     );
-    let has_outer = impression.regions.has_outer_surface();
-    let nothing = |why| nothing(Ok(impression.frame.clone()), Some(has_outer), noise_mm, why);
-    let Some(tray) = tray else {
-        return nothing(NotMeasured::NoTray);
-    };
-    if integrity.median_edge > COARSEST_EDGE_MM {
-        return nothing(NotMeasured::TooCoarse {
-            median_edge_mm: integrity.median_edge,
-        });
-    }
-    if !has_outer {
-        return nothing(NotMeasured::NoOuterSurface);
-    }
+    let noise = noise_mm.unwrap_or(0.0);
     progress(Stage::Registration);
-    let placed = match tray_cover::place(&impression, &tray) {
-        Ok(placed) => placed,
-        Err(why) => return nothing(why),
-    };
+    let placed = tray
+        .as_ref()
+        .ok_or(NotMeasured::NoTray)
+        .and_then(|tray| Ok((tray, registered(&impression, tray)?)));
     progress(Stage::Cover);
-    let covered =
-        match tray_cover::over_tissue(&impression, &tray, &placed, noise_mm.unwrap_or(0.0)) {
-            Ok(covered) => covered,
-            Err(why) => return nothing(why),
-        };
-    if covered.p95_mm <= EMPTY_TRAY_MM {
-        return nothing(NotMeasured::NotAnImpression(NotAnImpression::EmptyTray));
+    let cover = placed
+        .as_ref()
+        .map_err(Clone::clone)
+        .and_then(|(tray, placed)| tray_cover::over_tissue(&impression, tray, placed, noise));
+    if cover.as_ref().is_ok_and(|c| c.p95_mm <= EMPTY_TRAY_MM) {
+        return not_an_impression(surface.integrity, NotAnImpression::EmptyTray);
     }
     progress(Stage::Spots);
-    let stops = tray_cover::stops(&impression, &placed, &covered, settings);
-    let spots = tray_cover::spots(&impression, &covered, &stops, settings);
+    let stops = match (&placed, &cover) {
+        (Ok((_, placed)), Ok(cover)) => tray_cover::stops(&impression, placed, cover, settings),
+        _ => Vec::new(),
+    };
+    let spots = cover.as_ref().map_or_else(
+        |_| Vec::new(),
+        |cover| tray_cover::spots(&impression, cover, &stops, settings),
+    );
+    progress(Stage::Border);
+    let local_tray = placed
+        .as_ref()
+        .ok()
+        .map(|(tray, placed)| placed.in_place(tray, noise));
+    let border = border::measure(
+        &impression,
+        &surface,
+        local_tray.as_ref(),
+        noise,
+        settings.flange_depth_mm,
+    );
     ImpressionMeasurement {
-        frame: Ok(impression.frame.clone()),
-        has_outer_surface: Some(true),
+        has_outer_surface: Some(impression.regions.has_outer_surface()),
+        frame: Ok(impression.frame),
         noise_mm,
-        cover: Ok(covered),
+        cover,
         spots,
         stops: stops.into_iter().map(|s| s.reading).collect(),
-        border: Err(NotMeasured::NoBorder),
+        border,
+        integrity: surface.integrity,
+    }
+}
+
+/// Where the tray lies, if the impression's scan can tell.
+fn registered(
+    impression: &Impression,
+    tray: &tray_cover::PreparedTray,
+) -> Result<tray_cover::PlacedTray, NotMeasured> {
+    if impression.edge_mm > COARSEST_EDGE_MM {
+        return Err(NotMeasured::TooCoarse {
+            median_edge_mm: impression.edge_mm,
+        });
+    }
+    if !impression.regions.has_outer_surface() {
+        return Err(NotMeasured::NoOuterSurface);
+    }
+    tray_cover::place(impression, tray)
+}
+
+/// What is left to say of a scan that shows something else.
+fn not_an_impression(integrity: Integrity, what: NotAnImpression) -> ImpressionMeasurement {
+    let why = NotMeasured::NotAnImpression(what);
+    ImpressionMeasurement {
         integrity,
+        frame: Err(why.clone()),
+        has_outer_surface: None,
+        noise_mm: None,
+        cover: Err(why.clone()),
+        spots: Vec::new(),
+        stops: Vec::new(),
+        border: Err(why),
     }
 }
 

@@ -9,7 +9,7 @@ use crate::registration::{self, Registered, Target};
 use crate::sampling::spread_over;
 use crate::spots::{Patch, patches};
 use crate::{Impression, Surface, frame};
-use mesh::Mesh;
+use mesh::{Mesh, SpatialIndex};
 use nalgebra::{Isometry3, Point3, Vector3};
 
 /// Points that stand for the impression's outer surface.
@@ -62,6 +62,29 @@ impl PreparedTray {
 pub(crate) struct PlacedTray {
     tray_from_local: Isometry3<f64>,
     registration: TrayRegistration,
+}
+
+/// A tray in the impression's local coordinates.
+pub(crate) struct LocalTray<'a> {
+    /// Its surface, in its own coordinates.
+    pub index: &'a SpatialIndex,
+    /// Moves local coordinates into its own.
+    pub tray_from_local: Isometry3<f64>,
+    /// Its surface, in local coordinates.
+    pub mesh: Mesh,
+    /// Expanded uncertainty (k = 2) of a distance to it, mm.
+    pub uncertainty_mm: f64,
+}
+
+impl PlacedTray {
+    pub fn in_place<'a>(&self, tray: &'a PreparedTray, noise_mm: f64) -> LocalTray<'a> {
+        LocalTray {
+            index: tray.target.index(),
+            tray_from_local: self.tray_from_local,
+            mesh: tray.surface.mesh.moved(&self.tray_from_local.inverse()),
+            uncertainty_mm: self.registration.uncertainty_mm.hypot(2.0 * noise_mm),
+        }
+    }
 }
 
 /// Registers the tray on the outer surface of the impression: from the frames

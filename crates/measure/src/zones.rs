@@ -34,6 +34,11 @@ impl ZoneMap {
         Self { crest, arch, front }
     }
 
+    /// The crest line's points, local coordinates, mm.
+    pub fn crest_points(&self) -> &[Point3<f64>] {
+        self.crest.points()
+    }
+
     /// The zone of a place.
     pub fn zone(&self, place: &Point3<f64>) -> Zone {
         let station = self.crest.nearest(place.xy());

@@ -201,8 +201,10 @@ impl Impression {
             .collect()
     }
 
-    /// In a section along the arch's midplane: behind the palate the point that
-    /// lies furthest back, behind a limb the highest one, between them both by halves.
+    /// In a section along the arch's midplane: the point furthest in a direction
+    /// that leans back from the seating axis by 30 degrees behind a limb, where
+    /// the surface turns from up to back, and by 80 behind the palate, where the
+    /// posterior edge is meant; between them the lean changes smoothly.
     fn back_point(&self, x: f64) -> Option<Point3<f64>> {
         let behind = match self.mouth.kind {
             Arch::Maxillary => {
@@ -211,7 +213,8 @@ impl Impression {
             }
             Arch::Mandibular => 0.0,
         };
-        let direction = Vector3::new(0.0, -(0.6 + 0.4 * behind), 1.0 - behind);
+        let lean = (60.0 + 20.0 * behind).to_radians();
+        let direction = Vector3::new(0.0, -lean.sin(), lean.cos());
         let start = self.mouth.back(x) - 2.0;
         let found = |z: f64| self.hit(&Point3::new(x, start, z), &Vector3::y(), 8.0);
         let goal = |z: f64| found(z).map_or(f64::INFINITY, |p| -direction.dot(&p.coords));

@@ -50,7 +50,8 @@ pub enum BorderPart {
 /// The border of one impression.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Border {
-    /// Whether the line closes without a gap in the scan.
+    /// Whether the line closes on scanned surface: gaps of a few millimetres are
+    /// bridged.
     pub closed: bool,
     /// Length of the closed line, mm.
     pub length_mm: f64,
@@ -76,8 +77,9 @@ pub struct Station {
     pub side: Option<Side>,
     /// The border point, scan coordinates, mm.
     pub point: Point3<f64>,
-    /// Expanded uncertainty (k = 2) of the border point along the seating axis, mm.
-    pub uncertainty_mm: f64,
+    /// Expanded uncertainty (k = 2) of the border point along the seating axis,
+    /// mm; `None` where no surface was scanned and the point was put in between.
+    pub uncertainty_mm: Option<f64>,
     /// The scan ends here before the border turns over.
     pub scan_ends: bool,
     /// From the crest point up to the border point, along the seating axis.

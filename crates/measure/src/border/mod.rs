@@ -1,5 +1,215 @@
-//! The border: where tissue surface turns over into outer surface.
+//! The border: where tissue surface turns over into outer surface, followed all
+//! the way round, and what the sections across it show.
+//!
+//! First the border is followed roughly on the height map, as the one closed
+//! path of most height; then the mesh is cut square to it every half
+//! millimetre, and every figure is taken on the cut.
 
+mod circle;
+mod cut;
+mod dips;
 mod figures;
+mod line;
+mod outline;
+mod profile;
+mod rays;
+mod station;
 
+pub use cut::{CutLine, Cutter, SectionPlane};
 pub use figures::*;
+
+use crate::figures::{Arch, NotMeasured};
+use crate::height_map::{FINE_CELL_MM, HeightMap};
+use crate::tray_cover::LocalTray;
+use crate::{Impression, Surface};
+use nalgebra::{Point3, Vector2};
+use rayon::prelude::*;
+use rays::Spine;
+use station::{Outlook, Reached};
+
+/// Greatest distance between stations, mm.
+const STEP_MM: f64 = 0.5;
+/// The rough border is smoothed over this much to either side, mm.
+const SMOOTH_MM: f64 = 1.5;
+/// Pieces of surface smaller than this part of the largest are stray data.
+const LEAST_PART: f64 = 0.05;
+
+/// Follows the border and measures its sections. Points in the outcome lie in
+/// scan coordinates.
+pub(crate) fn measure(
+    impression: &Impression,
+    surface: &Surface,
+    tray: Option<&LocalTray<'_>>,
+    noise_mm: f64,
+    flange_depth_mm: f64,
+) -> Result<Border, NotMeasured> {
+    let belongs = main_parts(surface);
+    let arch = impression.frame.arch;
+    let kept: Vec<[u32; 3]> = impression
+        .local
+        .triangles()
+        .iter()
+        .enumerate()
+        .filter(|(t, _)| belongs[*t])
+        .map(|(_, corners)| *corners)
+        .collect();
+    let map = HeightMap::of(impression.local.vertices(), &kept, FINE_CELL_MM);
+    let spine = Spine::of(impression.zones.crest_points(), &map);
+    let rays = rays::rays_round(&spine, arch);
+    let rough = outline::rough_border(&map, &rays).ok_or(NotMeasured::NoBorder)?;
+    let rough = from_midline(line::smooth_and_even(&rough, STEP_MM, SMOOTH_MM), arch);
+    let outlook = Outlook {
+        impression,
+        spine: &spine,
+        cutter: Cutter::new(&impression.local, |t| belongs[t]),
+        tray,
+        tray_cutter: tray.map(|tray| Cutter::new(&tray.mesh, |_| true)),
+        noise_mm,
+        flange_depth_mm,
+    };
+    let outward = outward_normals(&rough);
+    let reached: Vec<Reached> = rough
+        .par_iter()
+        .zip(&outward)
+        .map(|(point, outward)| outlook.look(point, *outward))
+        .collect();
+    Ok(assembled(impression, reached))
+}
+
+/// The closed line beginning at the labial midline and running toward the
+/// patient's left. The line runs toward -x there, which is the left of an
+/// upper jaw.
+fn from_midline(mut line: Vec<Point3<f64>>, arch: Arch) -> Vec<Point3<f64>> {
+    if arch == Arch::Mandibular {
+        line.reverse();
+    }
+    let front = (0..line.len())
+        .filter(|&i| line[i].y > 0.0)
+        .min_by(|&a, &b| {
+            // The lingual border crosses the midline too, further back.
+            let off = |i: usize| line[i].x.abs() - 0.05 * line[i].y;
+            off(a).total_cmp(&off(b))
+        });
+    line.rotate_left(front.unwrap_or(0));
+    line
+}
+
+/// Unit vectors in plan away from the inside of a closed line.
+fn outward_normals(line: &[Point3<f64>]) -> Vec<Vector2<f64>> {
+    const REACH: usize = 6;
+    let twice_area: f64 = (0..line.len())
+        .map(|i| {
+            line[i]
+                .xy()
+                .coords
+                .perp(&line[(i + 1) % line.len()].xy().coords)
+        })
+        .sum();
+    let sense = twice_area.signum();
+    line::directions(line, REACH)
+        .into_iter()
+        .map(|along| Vector2::new(along.y, -along.x) * sense)
+        .collect()
+}
+
+/// Stations as they leave: numbered along the line, named, in scan coordinates.
+fn assembled(impression: &Impression, reached: Vec<Reached>) -> Border {
+    const WIDEST_GAP_MM: f64 = 3.0;
+    let points: Vec<Point3<f64>> = reached.iter().map(|r| r.point).collect();
+    let length_mm = line::length(&points);
+    let scan_from_local = impression.frame.local_from_scan().inverse();
+    let widest = reached
+        .chunk_by(|a, b| a.uncertainty_mm.is_none() == b.uncertainty_mm.is_none())
+        .filter(|run| run[0].uncertainty_mm.is_none())
+        .map(|run| run.len() as f64 * STEP_MM)
+        .fold(0.0, f64::max);
+    let crest_line = crest_line(&reached)
+        .iter()
+        .map(|p| scan_from_local * p)
+        .collect();
+    let dips = dips::dips(&reached);
+    let opposite = opposites(&reached);
+    let mut passed = 0.0;
+    let steps: Vec<f64> = line::steps(&points).collect();
+    let stations = reached
+        .into_iter()
+        .zip(opposite)
+        .zip(steps)
+        .map(|((own, opposite), step)| {
+            let s = passed / length_mm;
+            passed += step;
+            Station {
+                s,
+                part: own.part,
+                zone: impression.zones.zone(&own.point),
+                side: impression.zones.side(&own.point),
+                point: scan_from_local * own.point,
+                uncertainty_mm: own.uncertainty_mm,
+                scan_ends: own.scan_ends,
+                flange_height: own.flange_height,
+                flange_thickness: own.flange_thickness,
+                border_radius: own.border_radius,
+                overlap: own.overlap,
+                opposite,
+                section: own.section,
+            }
+        })
+        .collect();
+    Border {
+        closed: widest <= WIDEST_GAP_MM,
+        length_mm,
+        stations,
+        dips,
+        crest_line,
+    }
+}
+
+/// The bottoms of the sections across the outer border, smooth, from the
+/// patient's right to the left.
+fn crest_line(reached: &[Reached]) -> Vec<Point3<f64>> {
+    const SMOOTH_MM: f64 = 2.0;
+    // The stations run from the midline to the left end, and back to it from
+    // the right one.
+    let back = reached
+        .iter()
+        .position(|station| station.part != BorderPart::Outer)
+        .unwrap_or(reached.len());
+    let (left, right) = reached.split_at(back);
+    let bottoms: Vec<Point3<f64>> = right
+        .iter()
+        .chain(left)
+        .filter(|station| station.part == BorderPart::Outer)
+        .filter_map(|station| station.crest)
+        .collect();
+    line::smoothed(&bottoms, (SMOOTH_MM / STEP_MM) as usize)
+}
+
+/// For each station the one of the same stretch nearest to its mirror image.
+fn opposites(reached: &[Reached]) -> Vec<Option<usize>> {
+    const WITHIN_MM: f64 = 4.0;
+    reached
+        .iter()
+        .map(|own| {
+            let mirrored = nalgebra::Point2::new(-own.point.x, own.point.y);
+            let distance = |i: usize| (reached[i].point.xy() - mirrored).norm();
+            (0..reached.len())
+                .filter(|&i| reached[i].part == own.part)
+                .min_by(|&a, &b| distance(a).total_cmp(&distance(b)))
+                .filter(|&i| distance(i) <= WITHIN_MM)
+        })
+        .collect()
+}
+
+/// Which triangles belong to the impression, and not to stray islands.
+fn main_parts(surface: &Surface) -> Vec<bool> {
+    let component = surface.topology.component_of_triangle();
+    let mut areas = vec![0.0; surface.topology.components()];
+    for (triangle, &own) in component.iter().enumerate() {
+        areas[own as usize] += surface.mesh.area_vector(triangle).norm();
+    }
+    let largest = areas.iter().copied().fold(0.0, f64::max);
+    component
+        .iter()
+        .map(|&own| areas[own as usize] >= LEAST_PART * largest)
+        .collect()
+}

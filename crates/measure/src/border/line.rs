@@ -1,0 +1,118 @@
+//! Closed lines in space.
+
+use nalgebra::{Point3, Vector2, Vector3};
+
+/// Length of a closed line, mm.
+pub fn length(points: &[Point3<f64>]) -> f64 {
+    steps(points).sum()
+}
+
+/// Lengths of the steps from each point to the next, round to the first.
+pub fn steps(points: &[Point3<f64>]) -> impl Iterator<Item = f64> + '_ {
+    (0..points.len()).map(|i| (points[(i + 1) % points.len()] - points[i]).norm())
+}
+
+/// A closed line made even and smooth: points at equal steps of at most
+/// `step_mm`, averaged along the line over `reach_mm` to either side with
+/// weights that fall off linearly.
+pub fn smooth_and_even(points: &[Point3<f64>], step_mm: f64, reach_mm: f64) -> Vec<Point3<f64>> {
+    let even = evenly(points, step_mm);
+    let reach = (reach_mm / step_mm).round() as isize;
+    let count = even.len() as isize;
+    let smooth: Vec<Point3<f64>> = (0..count)
+        .map(|i| {
+            let (mut sum, mut weights) = (Vector3::zeros(), 0.0);
+            for k in -reach..=reach {
+                let weight = 1.0 - k.unsigned_abs() as f64 / (reach + 1) as f64;
+                sum += even[(i + k).rem_euclid(count) as usize].coords * weight;
+                weights += weight;
+            }
+            Point3::from(sum / weights)
+        })
+        .collect();
+    evenly(&smooth, step_mm)
+}
+
+/// A closed line as points at equal steps of at most `step_mm`, the first kept.
+fn evenly(points: &[Point3<f64>], step_mm: f64) -> Vec<Point3<f64>> {
+    let whole = length(points);
+    let count = (whole / step_mm).ceil().max(3.0) as usize;
+    let step = whole / count as f64;
+    let mut out = Vec::with_capacity(count);
+    let mut next = 0.0;
+    let mut passed = 0.0;
+    for (i, length) in steps(points).enumerate() {
+        let (a, b) = (points[i], points[(i + 1) % points.len()]);
+        while next <= passed + length && out.len() < count {
+            out.push(a + (b - a) * ((next - passed) / length.max(f64::MIN_POSITIVE)));
+            next += step;
+        }
+        passed += length;
+    }
+    out
+}
+
+/// Mean over `reach` points of an open line to either side; toward the ends,
+/// which stay, over fewer.
+pub fn smoothed(points: &[Point3<f64>], reach: usize) -> Vec<Point3<f64>> {
+    (0..points.len())
+        .map(|i| {
+            let reach = reach.min(i).min(points.len() - 1 - i);
+            let window = &points[i - reach..=i + reach];
+            let sum: Vector3<f64> = window.iter().map(|p| p.coords).sum();
+            Point3::from(sum / window.len() as f64)
+        })
+        .collect()
+}
+
+/// Unit vector in plan along a closed line at each point, over `reach` points
+/// to either side.
+pub fn directions(points: &[Point3<f64>], reach: usize) -> Vec<Vector2<f64>> {
+    let count = points.len();
+    (0..count)
+        .map(|i| {
+            let (ahead, behind) = (
+                points[(i + reach) % count],
+                points[(i + count - reach) % count],
+            );
+            (ahead - behind)
+                .xy()
+                .try_normalize(0.0)
+                .unwrap_or_else(Vector2::y)
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::f64::consts::TAU;
+
+    #[test]
+    fn a_square_comes_out_even() {
+        let square: Vec<Point3<f64>> = [[0.0, 0.0], [2.0, 0.0], [2.0, 2.0], [0.0, 2.0]]
+            .map(|[x, y]| Point3::new(x, y, 1.0))
+            .to_vec();
+        let even = evenly(&square, 0.4);
+        assert_eq!(even.len(), 20);
+        assert!((length(&even) - 8.0).abs() < 1e-12);
+        assert!(steps(&even).all(|step| (step - 0.4).abs() < 1e-12));
+        assert_eq!(even[0], square[0]);
+    }
+
+    #[test]
+    fn smoothing_keeps_a_wide_circle_and_its_directions() {
+        let circle: Vec<Point3<f64>> = (0..700)
+            .map(|i| {
+                let (sin, cos) = (TAU * f64::from(i) / 700.0).sin_cos();
+                Point3::new(30.0 * cos, 30.0 * sin, 0.0)
+            })
+            .collect();
+        let smooth = smooth_and_even(&circle, 0.5, 1.0);
+        assert!(smooth.iter().all(|p| (p.coords.norm() - 30.0).abs() < 0.02));
+        let along = directions(&smooth, 4);
+        for (point, along) in smooth.iter().zip(along) {
+            assert!(point.xy().coords.normalize().dot(&along).abs() < 1e-3);
+        }
+    }
+}
