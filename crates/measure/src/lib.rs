@@ -11,6 +11,7 @@ mod figures;
 mod fit;
 pub mod frame;
 mod height_map;
+pub mod layers;
 mod noise;
 pub mod regions;
 pub mod registration;

@@ -41,6 +41,15 @@ pub struct Nearest {
     pub weights: [f64; 3],
 }
 
+/// Where a ray first meets a mesh.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Hit {
+    /// Distance along the ray, in the mesh's unit.
+    pub distance: f64,
+    /// The triangle that is met.
+    pub triangle: u32,
+}
+
 /// A search tree over the triangles of a mesh.
 ///
 /// Distances to the nearest place are good to 1e-5 mm, and distances along rays
@@ -121,15 +130,35 @@ impl SpatialIndex {
     /// within `reach`, whichever side it shows.
     #[must_use]
     pub fn ray(&self, from: &Point3<f64>, direction: &Vector3<f64>, reach: f64) -> Option<f64> {
+        self.first_hit(from, direction, reach)
+            .map(|hit| hit.distance)
+    }
+
+    /// The first triangle along a ray (`direction` of unit length) within
+    /// `reach`, whichever side it shows.
+    #[must_use]
+    pub fn first_hit(
+        &self,
+        from: &Point3<f64>,
+        direction: &Vector3<f64>,
+        reach: f64,
+    ) -> Option<Hit> {
         let ray = Ray::new(self.single(from), vector(direction));
         let (from, along) = (ray.origin.to_array(), ray.dir.to_array());
         self.tree
             .find_best(
                 reach as f32,
                 |node: &BvhNode, best| node.cast_ray(&ray, best),
-                |octet, _| Some(least(self.octets[octet as usize].ray_distances(from, along)).0),
+                |octet, _| {
+                    Some(least(
+                        self.octets[octet as usize].ray_distances(from, along),
+                    ))
+                },
             )
-            .map(|(_, distance)| f64::from(distance))
+            .map(|(octet, (distance, lane))| Hit {
+                distance: f64::from(distance),
+                triangle: self.triangles[octet as usize][lane],
+            })
     }
 
     /// The nearest triangle, starting from one that is likely near.

@@ -13,7 +13,7 @@ mod triangles;
 pub mod unit;
 pub mod write;
 
-pub use index::{Nearest, SpatialIndex};
+pub use index::{Hit, Nearest, SpatialIndex};
 pub use integrity::Integrity;
 pub use read::{Format, ReadError, Scan, read_scan};
 pub use topology::Topology;
