@@ -13,6 +13,7 @@ mod ply_colour;
 mod ply_faces;
 mod ply_header;
 mod ply_values;
+mod polygon;
 mod shown;
 mod sniff;
 mod stl_ascii;

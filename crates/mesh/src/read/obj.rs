@@ -2,6 +2,7 @@
 //! normals, texture coordinates, groups and materials are passed over.
 
 use super::error::{ParseError, Place};
+use super::polygon::Fan;
 use super::surface::{Stored, Surface, checked};
 use super::text::{Words, number, without_byte_order_mark};
 use super::warning::ReadWarning;
@@ -29,7 +30,6 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
 struct Contents {
     vertices: Vec<Point3<f64>>,
     triangles: Vec<[u32; 3]>,
-    corners: Vec<u32>,
     faces: u64,
     flat_faces: u64,
     /// The greatest index that was beyond the vertices read so far, and where:
@@ -59,23 +59,20 @@ impl Contents {
 
     fn face(&mut self, words: &mut Words<'_>) -> Result<(), ParseError> {
         self.faces += 1;
-        self.corners.clear();
+        let mut fan = Fan::default();
         while let Some(word) = on_logical_line(words) {
             if word.starts_with(b"#") {
                 break;
             }
             let corner = self.corner(word, words.place())?;
-            self.corners.push(corner);
-        }
-        if self.corners.len() < 3 {
-            self.flat_faces += 1;
-        }
-        for pair in self.corners.get(1..).unwrap_or_default().windows(2) {
-            if self.triangles.len() as u64 == MAX_TRIANGLES {
-                return Err(ParseError::TooManyTriangles);
+            if let Some(triangle) = fan.add(corner) {
+                if self.triangles.len() as u64 == MAX_TRIANGLES {
+                    return Err(ParseError::TooManyTriangles);
+                }
+                self.triangles.push(triangle);
             }
-            self.triangles.push([self.corners[0], pair[0], pair[1]]);
         }
+        self.flat_faces += u64::from(fan.is_flat());
         Ok(())
     }
 

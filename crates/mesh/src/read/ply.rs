@@ -10,7 +10,7 @@
 use super::error::{ParseError, Place};
 use super::ply_colour::Colours;
 use super::ply_faces::{Faces, indices_of};
-use super::ply_header::{Element, Header, Property, Scalar, Shape};
+use super::ply_header::{Element, Header, Scalar, Shape};
 use super::ply_values::{Binary, LineByLine, Missing, Values};
 use super::surface::{Stored, Surface, checked};
 use super::text::{Words, without_byte_order_mark};
@@ -41,10 +41,17 @@ fn read_text(header: &Header, words: Words<'_>) -> Result<Body, ParseError> {
     if as_one_run.as_ref().is_ok_and(|body| body.left == 0) {
         return as_one_run;
     }
-    Body::read(header, LineByLine::new(words))
-        .ok()
-        .filter(|body| body.left == 0)
-        .map_or(as_one_run, Ok)
+    // Dropped before the second attempt: two would take twice the memory.
+    let fault = as_one_run.err();
+    let line_by_line = Body::read(header, LineByLine::new(words.clone()));
+    match (line_by_line, fault) {
+        (Ok(body), _) if body.left == 0 => Ok(body),
+        (_, Some(fault)) => Err(fault),
+        (attempt, None) => {
+            drop(attempt);
+            Body::read(header, words)
+        }
+    }
 }
 
 /// Refuses, before the body is read, a header without what a surface needs.
@@ -72,9 +79,16 @@ fn check_there_is_a_surface(header: &Header) -> Result<(), ParseError> {
         .filter(|e| e.count > 0)
         .ok_or_else(|| wrong("there are faces but no vertices"))?;
     for axis in ["x", "y", "z"] {
-        let is_number = |p: &Property| p.name == axis && matches!(p.shape, Shape::One(_));
-        if !vertex.properties.iter().any(is_number) {
-            return Err(wrong("the vertices do not have all of x, y and z"));
+        let coordinate = vertex.properties.iter().find_map(|p| match p.shape {
+            Shape::One(kind) if p.name == axis => Some(kind),
+            _ => None,
+        });
+        match coordinate {
+            None => return Err(wrong("the vertices do not have all of x, y and z")),
+            Some(Scalar::I8 | Scalar::U8) => {
+                return Err(wrong("coordinates of one byte are too coarse for a scan"));
+            }
+            Some(_) => {}
         }
     }
     for name in ["face", "tristrips"] {

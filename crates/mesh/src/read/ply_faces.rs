@@ -5,6 +5,7 @@ use super::error::ParseError;
 use super::ply::{cut_short, list_length};
 use super::ply_header::{Element, Property, Scalar, Shape};
 use super::ply_values::{Missing, Values};
+use super::polygon::{Fan, Strip};
 
 /// Position of the property that lists a face's vertices.
 pub(super) fn indices_of(element: &Element) -> Option<usize> {
@@ -48,8 +49,7 @@ impl Faces {
                 ..
             }]
         ) && !strips;
-        self.triangles.reserve(element.count as usize);
-        let mut corners = Vec::new();
+        self.make_room(element, indices, values);
         for number in 0..element.count {
             if plain && let Some(triangle) = values.plain_triangle() {
                 for index in triangle {
@@ -70,22 +70,42 @@ impl Faces {
                             values.skip(of, length).map_err(ends)?;
                             continue;
                         }
-                        corners.clear();
-                        for _ in 0..length {
+                        let mut next = |faces: &Self| {
                             let index = values.next(of).map_err(ends)?;
-                            corners.push(self.corner(index, strips, values, number)?);
+                            faces.corner(index, strips, values, number)
+                        };
+                        if strips {
+                            self.read_strips(length, &mut next)?;
+                        } else {
+                            self.read_polygon(length, &mut next)?;
                         }
                     }
                 }
             }
             values.end_record();
-            if strips {
-                self.push_strips(&corners)?;
-            } else {
-                self.push_polygon(&corners)?;
-            }
         }
         Ok(())
+    }
+
+    /// Makes room for as many triangles as there are faces; where a corner is
+    /// one byte only, for all that the rest of the file could hold, since
+    /// growing would for a moment take three times that.
+    fn make_room(&mut self, element: &Element, indices: Option<usize>, values: &impl Values) {
+        let one_byte = indices.is_some_and(|at| {
+            matches!(
+                element.properties[at].shape,
+                Shape::List {
+                    of: Scalar::I8 | Scalar::U8,
+                    ..
+                }
+            )
+        });
+        let faces = if one_byte {
+            values.room(Scalar::U8).min(MAX_TRIANGLES)
+        } else {
+            element.count
+        };
+        self.triangles.reserve_exact(faces as usize);
     }
 
     /// An index as a vertex number; `None` for -1, which starts a new strip.
@@ -122,35 +142,41 @@ impl Faces {
         Ok(())
     }
 
-    /// A polygon as a fan around its first corner.
-    fn push_polygon(&mut self, corners: &[Option<u32>]) -> Result<(), ParseError> {
-        if corners.len() < 3 {
-            self.flat += 1;
-            self.begin_flat |= self.triangles.is_empty();
-        }
-        for pair in corners.get(1..).unwrap_or_default().windows(2) {
-            if let (Some(a), Some(b), Some(c)) = (corners[0], pair[0], pair[1]) {
-                self.push([a, b, c])?;
+    fn read_polygon(
+        &mut self,
+        length: u64,
+        next: &mut impl FnMut(&Self) -> Result<Option<u32>, ParseError>,
+    ) -> Result<(), ParseError> {
+        let mut fan = Fan::default();
+        let before = self.triangles.len();
+        for _ in 0..length {
+            if let Some(corner) = next(self)?
+                && let Some(triangle) = fan.add(corner)
+            {
+                self.push(triangle)?;
             }
+        }
+        if fan.is_flat() {
+            self.flat += 1;
+            self.begin_flat |= before == 0;
         }
         Ok(())
     }
 
-    /// Strips, every second triangle turned over. Repeated corners are how
-    /// strips are sewn together, so they are no fault here.
-    fn push_strips(&mut self, corners: &[Option<u32>]) -> Result<(), ParseError> {
-        for strip in corners.split(Option::is_none) {
-            for (number, window) in strip.windows(3).enumerate() {
-                let &[Some(a), Some(b), Some(c)] = window else {
-                    continue;
-                };
-                if a != b && b != c && c != a {
-                    self.push(if number % 2 == 0 {
-                        [a, b, c]
-                    } else {
-                        [b, a, c]
-                    })?;
+    fn read_strips(
+        &mut self,
+        length: u64,
+        next: &mut impl FnMut(&Self) -> Result<Option<u32>, ParseError>,
+    ) -> Result<(), ParseError> {
+        let mut strip = Strip::default();
+        for _ in 0..length {
+            match next(self)? {
+                Some(corner) => {
+                    if let Some(triangle) = strip.add(corner) {
+                        self.push(triangle)?;
+                    }
                 }
+                None => strip = Strip::default(),
             }
         }
         Ok(())

@@ -142,7 +142,9 @@ impl Surface {
             return None;
         }
         let tolerance = NEAR_PER_EDGE * self.median_edge();
-        if tolerance <= 0.0 {
+        let largest = self.vertices.iter().map(|p| p.coords.amax());
+        // Below the numbers' own steps nothing is near but what is equal.
+        if tolerance <= f64::EPSILON * largest.fold(0.0, f64::max) {
             return None;
         }
         let numbers = near_earlier(&self.vertices, tolerance);
@@ -180,23 +182,22 @@ impl Surface {
     /// Drops triangles whose three corners are those of an earlier one.
     fn drop_duplicates(&mut self) -> Option<ReadWarning> {
         let (mut count, mut turned) = (0, 0);
-        let by_least_corner = ByLeastCorner::of(&self.triangles, self.vertices.len());
         let mut duplicate = vec![false; self.triangles.len()];
-        for group in by_least_corner.groups() {
-            for (k, &later) in group.iter().enumerate() {
-                let sorted = rotated(self.triangles[later as usize]);
-                let twin = group[..k].iter().find_map(|&earlier| {
-                    let [a, b, c] = rotated(self.triangles[earlier as usize]);
-                    let same = [a, b, c] == sorted;
-                    (!duplicate[earlier as usize] && (same || [a, c, b] == sorted)).then_some(same)
-                });
-                if let Some(same_side) = twin {
+        let mut by_least_corner = ByLeastCorner::of(&self.triangles, self.vertices.len());
+        by_least_corner.for_each_group(|group| {
+            // Sorted, because all triangles of a file may share one corner.
+            group.sort_unstable_by_key(|&t| (unordered(self.triangles[t as usize]), t));
+            for same in group.chunk_by(|&t, &u| {
+                unordered(self.triangles[t as usize]) == unordered(self.triangles[u as usize])
+            }) {
+                let first = rotated(self.triangles[same[0] as usize]);
+                for &later in &same[1..] {
                     duplicate[later as usize] = true;
                     count += 1;
-                    turned += u64::from(!same_side);
+                    turned += u64::from(rotated(self.triangles[later as usize]) != first);
                 }
             }
-        }
+        });
         if count == 0 {
             return None;
         }
@@ -247,6 +248,12 @@ fn rotated([a, b, c]: [u32; 3]) -> [u32; 3] {
     }
 }
 
+/// The two greater corners in order of their numbers.
+fn unordered(corners: [u32; 3]) -> [u32; 2] {
+    let [_, b, c] = rotated(corners);
+    [b.min(c), b.max(c)]
+}
+
 /// Triangle numbers grouped by the least of their corners, in order: a
 /// counting sort, which is linear and walks memory nearly in order.
 struct ByLeastCorner {
@@ -277,10 +284,13 @@ impl ByLeastCorner {
         }
     }
 
-    fn groups(&self) -> impl Iterator<Item = &[u32]> {
-        self.starts
-            .windows(2)
-            .map(|ends| &self.triangles[ends[0] as usize..ends[1] as usize])
+    fn for_each_group(&mut self, mut look_at: impl FnMut(&mut [u32])) {
+        for ends in self.starts.windows(2) {
+            let group = &mut self.triangles[ends[0] as usize..ends[1] as usize];
+            if group.len() > 1 {
+                look_at(group);
+            }
+        }
     }
 }
 
