@@ -1,5 +1,9 @@
 //! Prints how long it takes to read a scan, beside the time that the bytes
 //! alone take: `cargo run --release -p archproof-mesh --example read_speed FILE`.
+//!
+//! `read_speed --turns` reads one file for each line of standard input, and
+//! prints the seconds that the scan and its bytes alone took, for
+//! `tests/outside/load_speed.py`.
 #![allow(clippy::print_stdout, clippy::print_stderr)]
 
 use std::path::Path;
@@ -11,6 +15,9 @@ const RUNS: usize = 9;
 
 fn main() -> ExitCode {
     let files: Vec<_> = std::env::args_os().skip(1).collect();
+    if files.first().is_some_and(|argument| argument == "--turns") {
+        return take_turns();
+    }
     for file in &files {
         let path = Path::new(file);
         let scan = match mesh::read_scan(path) {
@@ -38,6 +45,22 @@ fn main() -> ExitCode {
         );
     }
     ExitCode::SUCCESS
+}
+
+fn take_turns() -> ExitCode {
+    for line in std::io::stdin().lines().map_while(Result::ok) {
+        let path = Path::new(&line);
+        let bytes_alone = seconds(|| std::fs::read(path));
+        let scan = seconds(|| mesh::read_scan(path));
+        println!("{scan:.6} {bytes_alone:.6}");
+    }
+    ExitCode::SUCCESS
+}
+
+fn seconds<T>(run: impl FnOnce() -> T) -> f64 {
+    let start = Instant::now();
+    std::hint::black_box(run());
+    start.elapsed().as_secs_f64()
 }
 
 fn median<T>(run: impl Fn() -> T) -> Duration {

@@ -9,7 +9,7 @@ use crate::Mesh;
 use nalgebra::Point3;
 
 /// Greatest coordinate that is believed, in any unit (10 km in micrometres).
-const GREATEST_COORDINATE: f64 = 1e10;
+pub(super) const GREATEST_COORDINATE: f64 = 1e10;
 /// Steps between neighbouring numbers that are too coarse, as a part of the
 /// scan's diagonal: 0.01 mm for an arch of 100 mm.
 const COARSE_STEP: f64 = 1e-4;
@@ -181,23 +181,19 @@ impl Surface {
 
     /// Drops triangles whose three corners are those of an earlier one.
     fn drop_duplicates(&mut self) -> Option<ReadWarning> {
+        let mut likely = likely_duplicates(&self.triangles, self.vertices.len());
+        let key = |t: u32| corners_in_order(self.triangles[t as usize]);
+        likely.sort_unstable_by_key(|&t| (key(t), t));
         let (mut count, mut turned) = (0, 0);
         let mut duplicate = vec![false; self.triangles.len()];
-        let mut by_least_corner = ByLeastCorner::of(&self.triangles, self.vertices.len());
-        by_least_corner.for_each_group(|group| {
-            // Sorted, because all triangles of a file may share one corner.
-            group.sort_unstable_by_key(|&t| (unordered(self.triangles[t as usize]), t));
-            for same in group.chunk_by(|&t, &u| {
-                unordered(self.triangles[t as usize]) == unordered(self.triangles[u as usize])
-            }) {
-                let first = rotated(self.triangles[same[0] as usize]);
-                for &later in &same[1..] {
-                    duplicate[later as usize] = true;
-                    count += 1;
-                    turned += u64::from(rotated(self.triangles[later as usize]) != first);
-                }
+        for same in likely.chunk_by(|&t, &u| key(t) == key(u)) {
+            let first = rotated(self.triangles[same[0] as usize]);
+            for &later in &same[1..] {
+                duplicate[later as usize] = true;
+                count += 1;
+                turned += u64::from(rotated(self.triangles[later as usize]) != first);
             }
-        });
+        }
         if count == 0 {
             return None;
         }
@@ -248,50 +244,37 @@ fn rotated([a, b, c]: [u32; 3]) -> [u32; 3] {
     }
 }
 
-/// The two greater corners in order of their numbers.
-fn unordered(corners: [u32; 3]) -> [u32; 2] {
-    let [_, b, c] = rotated(corners);
-    [b.min(c), b.max(c)]
+fn corners_in_order(mut corners: [u32; 3]) -> [u32; 3] {
+    corners.sort_unstable();
+    corners
 }
 
-/// Triangle numbers grouped by the least of their corners, in order: a
-/// counting sort, which is linear and walks memory nearly in order.
-struct ByLeastCorner {
-    starts: Vec<u32>,
-    triangles: Vec<u32>,
-}
-
-impl ByLeastCorner {
-    fn of(triangles: &[[u32; 3]], vertices: usize) -> Self {
-        let least = |t: &[u32; 3]| t[0].min(t[1]).min(t[2]) as usize;
-        let mut starts = vec![0; vertices + 1];
-        for triangle in triangles {
-            starts[least(triangle) + 1] += 1;
-        }
-        for v in 0..vertices {
-            starts[v + 1] += starts[v];
-        }
-        let mut next = starts.clone();
-        let mut sorted = vec![0; triangles.len()];
-        for (number, triangle) in triangles.iter().enumerate() {
-            let slot = &mut next[least(triangle)];
-            sorted[*slot as usize] = number as u32;
-            *slot += 1;
-        }
-        Self {
-            starts,
-            triangles: sorted,
-        }
+/// Every triangle that has a duplicate, among a few that have none: those at
+/// whose least corner two triangles left the same mark of 64.
+fn likely_duplicates(triangles: &[[u32; 3]], vertices: usize) -> Vec<u32> {
+    let mark = |corners: [u32; 3]| {
+        let [least, _, _] = rotated(corners);
+        let others = (corners[0] ^ corners[1] ^ corners[2]).wrapping_mul(0x9E37_79B9);
+        (least as usize, 1_u64 << (others >> 26))
+    };
+    let mut marks = vec![0; vertices];
+    let mut twice = vec![false; vertices];
+    for &corners in triangles {
+        let (least, mark) = mark(corners);
+        twice[least] |= marks[least] & mark != 0;
+        marks[least] |= mark;
     }
-
-    fn for_each_group(&mut self, mut look_at: impl FnMut(&mut [u32])) {
-        for ends in self.starts.windows(2) {
-            let group = &mut self.triangles[ends[0] as usize..ends[1] as usize];
-            if group.len() > 1 {
-                look_at(group);
-            }
-        }
-    }
+    drop(marks);
+    let is_likely = |corners: &[u32; 3]| twice[mark(*corners).0];
+    let count = triangles.iter().filter(|t| is_likely(t)).count();
+    let mut likely = Vec::with_capacity(count);
+    likely.extend(
+        (0..)
+            .zip(triangles)
+            .filter(|(_, t)| is_likely(t))
+            .map(|(number, _)| number),
+    );
+    likely
 }
 
 /// A warning where the numbers' own steps are too coarse for the surface.

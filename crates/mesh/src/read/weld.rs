@@ -67,13 +67,17 @@ impl<C: Coordinate> Welder<C> {
         let point = point.map(C::bits);
         let hash_of = |bits: [C::Bits; 3]| hash(bits.map(Into::into), *seed);
         let own_hash = hash_of(point);
-        if let Some(&number) = numbers.find(own_hash, |&n| points[n as usize] == point) {
-            return number;
-        }
+        let entry = numbers.entry(
+            own_hash,
+            |&n| points[n as usize] == point,
+            |&n| hash_of(points[n as usize]),
+        );
         // Limits on file size and triangles keep this below 2^32.
-        let number = points.len() as u32;
-        points.push(point);
-        numbers.insert_unique(own_hash, number, |&n| hash_of(points[n as usize]));
+        let new = points.len() as u32;
+        let number = *entry.or_insert(new).get();
+        if number == new {
+            points.push(point);
+        }
         number
     }
 

@@ -1,0 +1,161 @@
+#!/usr/bin/env python3
+"""Load speed: a scan of 500,000 triangles read by archproof and by numpy-stl,
+trimesh, Open3D and meshio, in turns within one run, each from the same file in
+the disk cache. archproof welds, checks and hashes what it reads; the others
+are timed as they come, without their own processing where that can be left out.
+
+Bars: binary STL (welded) in half the time that numpy-stl takes for loose
+triangles, and a tenth of trimesh's; binary PLY in a third of Open3D's; ASCII of
+each no slower than the fastest of trimesh, Open3D and meshio. The ratio to
+reading the bytes alone is printed."""
+
+import statistics
+import struct
+import subprocess
+import time
+from pathlib import Path
+
+import meshio
+import numpy as np
+import open3d
+import stl
+import trimesh
+
+from common import Checks, built, work_folder
+
+#: Squares along and across: two triangles each, 500,000 in all.
+SQUARES = 500
+#: Each reads each file so often; the median counts.
+ROUNDS = 7
+
+
+def surface() -> tuple[np.ndarray, np.ndarray]:
+    """A bowl of 500,000 triangles, coordinates as scanners give them."""
+    along = np.linspace(-35.0, 35.0, SQUARES + 1)
+    x, y = np.meshgrid(along, along, indexing="ij")
+    z = 0.01 * (x**2 + y**2) + 0.02 * np.sin(17.0 * x) * np.cos(13.0 * y)
+    vertices = np.stack([x, y, z], axis=-1).reshape(-1, 3).astype(np.float32)
+    number = np.arange((SQUARES + 1) ** 2, dtype=np.int32).reshape(SQUARES + 1, SQUARES + 1)
+    a, b, c, d = number[:-1, :-1], number[1:, :-1], number[:-1, 1:], number[1:, 1:]
+    triangles = np.stack([a, b, d, a, d, c], axis=-1).reshape(-1, 3)
+    return vertices, triangles
+
+
+def write_all(folder: Path) -> dict[str, Path]:
+    """The surface in each format, in the plain spelling of most exporters."""
+    vertices, triangles = surface()
+    corners = vertices[triangles]
+    normals = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
+    normals /= np.linalg.norm(normals, axis=1, keepdims=True)
+    files = {
+        kind: folder / f"{kind.replace(' ', '-')}.{kind[-3:].lower()}"
+        for kind in ("binary STL", "ASCII STL", "binary PLY", "ASCII PLY")
+    }
+    records = np.zeros(len(triangles), dtype=[("n", "<f4", 3), ("v", "<f4", (3, 3)), ("a", "<u2")])
+    records["n"], records["v"] = normals, corners
+    files["binary STL"].write_bytes(
+        bytes(80) + struct.pack("<I", len(triangles)) + records.tobytes()
+    )
+    with files["ASCII STL"].open("w") as out:
+        out.write("solid\n")
+        for normal, corner in zip(normals.tolist(), corners.tolist()):
+            out.write("facet normal %e %e %e\nouter loop\n" % tuple(normal))
+            for point in corner:
+                out.write("vertex %e %e %e\n" % tuple(point))
+            out.write("endloop\nendfacet\n")
+        out.write("endsolid\n")
+    header = (
+        "ply\nformat {} 1.0\nelement vertex %d\nproperty float x\nproperty float y\n"
+        "property float z\nelement face %d\nproperty list uchar int vertex_indices\nend_header\n"
+    ) % (len(vertices), len(triangles))
+    faces = np.zeros(len(triangles), dtype=[("n", "u1"), ("v", "<i4", 3)])
+    faces["n"], faces["v"] = 3, triangles
+    files["binary PLY"].write_bytes(
+        header.format("binary_little_endian").encode() + vertices.tobytes() + faces.tobytes()
+    )
+    with files["ASCII PLY"].open("w") as out:
+        out.write(header.format("ascii"))
+        out.writelines("%.6f %.6f %.6f\n" % tuple(p) for p in vertices.tolist())
+        out.writelines("3 %d %d %d\n" % tuple(t) for t in triangles.tolist())
+    return files
+
+
+def readers(kind: str, file: Path) -> dict:
+    """Those of the libraries that read the format; numpy-stl gives no mesh."""
+    name = str(file)
+    those = {
+        "trimesh": lambda: trimesh.load(name, process=False),
+        "trimesh, welded": lambda: trimesh.load(name, process=True),
+        "Open3D": lambda: open3d.io.read_triangle_mesh(name),
+        "meshio": lambda: meshio.read(name),
+    }
+    if kind.endswith("STL"):
+        those["numpy-stl, loose"] = lambda: stl.mesh.Mesh.from_file(name)
+    return those
+
+
+def seconds(read) -> float:
+    started = time.perf_counter()
+    read()
+    return time.perf_counter() - started
+
+
+class Archproof:
+    """A process that reads a file as often as it is asked to, so that its start
+    is not timed; the others run within this one for the same reason."""
+
+    def __init__(self) -> None:
+        self.process = subprocess.Popen(
+            [built("archproof-mesh", "read_speed"), "--turns"],
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            text=True,
+        )
+
+    def turn(self, file: Path) -> tuple[float, float]:
+        """Seconds for the scan, and for its bytes alone."""
+        self.process.stdin.write(f"{file}\n")
+        self.process.stdin.flush()
+        scan, bytes_alone = self.process.stdout.readline().split()
+        return float(scan), float(bytes_alone)
+
+
+def bars(kind: str, ours: float, theirs: dict[str, float]) -> list[tuple[str, float, float]]:
+    """What is compared, how many times quicker, and how many it must be."""
+    if kind == "binary STL":
+        return [
+            ("numpy-stl, loose", theirs["numpy-stl, loose"] / ours, 2.0),
+            ("trimesh, welded", theirs["trimesh, welded"] / ours, 10.0),
+            ("trimesh", theirs["trimesh"] / ours, 10.0),
+        ]
+    if kind == "binary PLY":
+        return [("Open3D", theirs["Open3D"] / ours, 3.0)]
+    quickest = min(("trimesh", "Open3D", "meshio"), key=theirs.get)
+    return [(f"{quickest}, the quickest", theirs[quickest] / ours, 1.0)]
+
+
+def main() -> None:
+    checks, archproof = Checks(), Archproof()
+    for kind, file in write_all(work_folder("load_speed")).items():
+        times: dict[str, list[float]] = {}
+        for _ in range(ROUNDS):
+            scan, bytes_alone = archproof.turn(file)
+            times.setdefault("archproof", []).append(scan)
+            times.setdefault("bytes alone", []).append(bytes_alone)
+            for name, read in readers(kind, file).items():
+                times.setdefault(name, []).append(seconds(read))
+        median = {name: statistics.median(all_) for name, all_ in times.items()}
+        ours = median.pop("archproof")
+        print(f"{kind}, {2 * SQUARES**2} triangles, {file.stat().st_size / 1e6:.0f} MB:")
+        ratio = ours / median["bytes alone"]
+        print(f"  archproof {1e3 * ours:.1f} ms, {ratio:.1f} times the bytes alone")
+        for name, time_ in sorted(median.items(), key=lambda item: item[1]):
+            print(f"  {name} {1e3 * time_:.1f} ms")
+        for name, quicker, bar in bars(kind, ours, median):
+            print(f"  {name}: {quicker:.1f} times quicker, bar {bar:.0f}")
+            checks.check(f"{kind}, {bar:.0f} times {name}", quicker >= bar, f"{quicker:.2f}")
+    checks.close()
+
+
+if __name__ == "__main__":
+    main()
