@@ -64,6 +64,10 @@ pub(crate) struct PlacedTray {
     registration: TrayRegistration,
 }
 
+/// Facets may stray from a tray's rim by the sagitta of an edge on a circle of
+/// this radius, mm: half of a wall of 2 mm (BORDER-04).
+const RIM_RADIUS_MM: f64 = 1.0;
+
 /// A tray in the impression's local coordinates.
 pub(crate) struct LocalTray<'a> {
     /// Its surface, in its own coordinates.
@@ -72,17 +76,22 @@ pub(crate) struct LocalTray<'a> {
     pub tray_from_local: Isometry3<f64>,
     /// Its surface, in local coordinates.
     pub mesh: Mesh,
-    /// Expanded uncertainty (k = 2) of a distance to it, mm.
-    pub uncertainty_mm: f64,
+    /// Expanded uncertainty (k = 2) of a distance to its rim, mm.
+    pub rim_uncertainty_mm: f64,
 }
 
 impl PlacedTray {
+    /// The tray in local coordinates, for distances from the border.
     pub fn in_place<'a>(&self, tray: &'a PreparedTray, noise_mm: f64) -> LocalTray<'a> {
         LocalTray {
             index: tray.target.index(),
             tray_from_local: self.tray_from_local,
             mesh: tray.surface.mesh.moved(&self.tray_from_local.inverse()),
-            uncertainty_mm: self.registration.uncertainty_mm.hypot(2.0 * noise_mm),
+            rim_uncertainty_mm: self
+                .registration
+                .uncertainty_mm
+                .hypot(2.0 * noise_mm)
+                .hypot(tray.surface.integrity.median_edge.powi(2) / (8.0 * RIM_RADIUS_MM)),
         }
     }
 }

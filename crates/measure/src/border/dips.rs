@@ -1,11 +1,391 @@
-//! Where the border stands lower than its neighbourhood: notches that frena
-//! leave, and stretches that are short.
+//! Where a flange's border stands lower than its neighbourhood: notches that
+//! frena leave, and stretches that are short.
+//!
+//! A notch is narrow and comes to a point; a short stretch is longer than a
+//! frenum is wide, or as narrow but with a level bottom. Notches are looked for
+//! first and bridged; what is then left below the grey-scale closing of the
+//! border's height (Serra 1982), with a window as long as a stretch may be, is
+//! short.
 
-use super::figures::{BorderPart, Dip};
+use super::figures::{BorderPart, Dip, DipKind, Measured};
 use super::station::Reached;
 
-/// Dips of the flanges' borders.
+/// Heights are looked at this far apart along the border in plan, mm.
+const STEP_MM: f64 = 0.5;
+/// Dips shallower than this are the border's own waves, mm.
+const LEAST_DEPTH_MM: f64 = 0.8;
+/// A notch's shoulders lie within this distance of its bottom, mm.
+const SHOULDER_MM: f64 = 7.0;
+/// Frena are narrower than this at half depth, mm (common practice, no source;
+/// buccal frena are the broader ones, BORDER-07).
+const WIDEST_NOTCH_MM: f64 = 10.0;
+/// So narrow a dip is a notch whatever its shape, mm.
+const NARROW_MM: f64 = 5.0;
+/// Width at a quarter of the depth over width at three quarters: 2.2 for a
+/// bell, 3 for a V, near 1 for a stretch with a level bottom.
+const POINTED: f64 = 1.5;
+/// Longest stretch that is seen against its neighbourhood, mm.
+const LONGEST_MM: f64 = 26.0;
+
+/// Dips of the flanges' borders, in the order of the stations.
 pub fn dips(stations: &[Reached]) -> Vec<Dip> {
-    let _ = (stations, BorderPart::Outer);
-    Vec::new()
+    let mut found: Vec<Dip> = [BorderPart::Outer, BorderPart::Lingual]
+        .into_iter()
+        .flat_map(|part| stretches(stations, part))
+        .flat_map(|stretch| in_stretch(stations, &stretch))
+        .collect();
+    found.sort_by_key(|dip| dip.from);
+    found
+}
+
+/// Runs of stations of one flange, each in order; a run across the first
+/// station is one.
+fn stretches(stations: &[Reached], part: BorderPart) -> Vec<Vec<usize>> {
+    let count = stations.len();
+    let belongs = |i: usize| stations[i % count].part == part;
+    let Some(start) = (0..count).find(|&i| !belongs(i)) else {
+        return Vec::new();
+    };
+    let order: Vec<usize> = (start..start + count).collect();
+    order
+        .chunk_by(|&a, &b| belongs(a) == belongs(b))
+        .filter(|run| belongs(run[0]))
+        .map(|run| run.iter().map(|i| i % count).collect())
+        .collect()
+}
+
+fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
+    let profile = HeightProfile::of(stations, stretch);
+    profile
+        .dips()
+        .into_iter()
+        .map(|dip| {
+            let station = |at: usize| stretch[profile.station[at]];
+            let noise = |at: usize| stations[station(at)].uncertainty_mm.unwrap_or(0.0);
+            Dip {
+                kind: dip.kind,
+                from: station(dip.from),
+                to: station(dip.to),
+                bottom: station(dip.bottom),
+                depth: Measured {
+                    mm: dip.depth_mm,
+                    uncertainty_mm: noise(dip.bottom)
+                        .hypot(noise(dip.from).hypot(noise(dip.to)) / 2.0),
+                },
+                width_mm: dip.width_mm,
+            }
+        })
+        .collect()
+}
+
+/// Height of a border at even steps in plan.
+struct HeightProfile {
+    heights: Vec<f64>,
+    /// The nearest station of each, as its number in the stretch.
+    station: Vec<usize>,
+    /// Whether a frenum may lie at each.
+    is_frenal: Vec<bool>,
+}
+
+/// A dip between two places of a profile.
+#[derive(Debug, Clone, Copy)]
+struct ProfileDip {
+    kind: DipKind,
+    from: usize,
+    to: usize,
+    bottom: usize,
+    depth_mm: f64,
+    width_mm: f64,
+}
+
+impl HeightProfile {
+    /// Where the scan ends or has a hole, the border is not known to be low:
+    /// its height is that of its neighbours.
+    fn of(stations: &[Reached], stretch: &[usize]) -> Self {
+        let mut along = 0.0;
+        let mut known: Vec<(f64, f64, usize)> = Vec::new();
+        for (number, &i) in stretch.iter().enumerate() {
+            if number > 0 {
+                let before = stations[stretch[number - 1]].point;
+                along += (stations[i].point - before).xy().norm();
+            }
+            if !stations[i].scan_ends && stations[i].uncertainty_mm.is_some() {
+                known.push((along, stations[i].point.z, number));
+            }
+        }
+        let mut profile = Self::through(&known);
+        profile.is_frenal = profile
+            .station
+            .iter()
+            .map(|&number| is_frenal(number, stations, stretch))
+            .collect();
+        profile
+    }
+
+    /// The profile through known heights at ascending places.
+    fn through(known: &[(f64, f64, usize)]) -> Self {
+        let (Some(first), Some(last)) = (known.first(), known.last()) else {
+            return Self {
+                heights: Vec::new(),
+                station: Vec::new(),
+                is_frenal: Vec::new(),
+            };
+        };
+        let count = ((last.0 - first.0) / STEP_MM) as usize + 1;
+        let mut next = 0;
+        let (heights, station): (Vec<f64>, Vec<usize>) = (0..count)
+            .map(|k| {
+                let at = first.0 + k as f64 * STEP_MM;
+                while next + 2 < known.len() && known[next + 1].0 < at {
+                    next += 1;
+                }
+                let (a, b) = (known[next], known[(next + 1).min(known.len() - 1)]);
+                let share = ((at - a.0) / (b.0 - a.0).max(f64::MIN_POSITIVE)).clamp(0.0, 1.0);
+                let nearest = if share < 0.5 { a.2 } else { b.2 };
+                (a.1 + (b.1 - a.1) * share, nearest)
+            })
+            .unzip();
+        Self {
+            is_frenal: vec![true; heights.len()],
+            heights,
+            station,
+        }
+    }
+
+    fn dips(&self) -> Vec<ProfileDip> {
+        let mut bridged = self.heights.clone();
+        let mut found = Vec::new();
+        for bottom in local_minima(&self.heights) {
+            if let Some(notch) = self.notch(bottom) {
+                bridge(&mut bridged, notch.from, notch.to);
+                found.push(notch);
+            }
+        }
+        found.extend(short_stretches(&bridged));
+        found
+    }
+
+    /// The notch with its lowest point at a place, if it is one.
+    fn notch(&self, bottom: usize) -> Option<ProfileDip> {
+        let reach = (SHOULDER_MM / STEP_MM) as usize;
+        let h = &self.heights;
+        let highest =
+            |places: std::ops::RangeInclusive<usize>| places.max_by(|&a, &b| h[a].total_cmp(&h[b]));
+        let from = highest(bottom.saturating_sub(reach)..=bottom)?;
+        let to = highest(bottom..=(bottom + reach).min(h.len() - 1))?;
+        let line = |k: usize| h[from] + (h[to] - h[from]) * share(k, from, to);
+        let below: Vec<f64> = (from..=to).map(|k| line(k) - h[k]).collect();
+        let depth_mm = below[bottom - from];
+        let width =
+            |part: f64| below.iter().filter(|&&d| d >= part * depth_mm).count() as f64 * STEP_MM;
+        let width_mm = width(0.5);
+        let is_pointed = width(0.25) >= POINTED * width(0.75);
+        // A step down has one shoulder only.
+        let both_rise = h[from].min(h[to]) - h[bottom] >= depth_mm / 2.0;
+        let is_notch = depth_mm >= LEAST_DEPTH_MM
+            && both_rise
+            && (width_mm <= NARROW_MM
+                || (width_mm <= WIDEST_NOTCH_MM && is_pointed && self.is_frenal[bottom]));
+        is_notch.then_some(ProfileDip {
+            kind: DipKind::Notch,
+            from,
+            to,
+            bottom,
+            depth_mm,
+            width_mm,
+        })
+    }
+}
+
+/// Whether a frenum may lie at a station of a stretch: at the midline, or, on
+/// the outer flange, about the premolars (LM-09, LM-10, LM-16; the bounds are
+/// common practice, no source).
+fn is_frenal(number: usize, stations: &[Reached], stretch: &[usize]) -> bool {
+    const MIDLINE_MM: f64 = 8.0;
+    const PREMOLARS: std::ops::RangeInclusive<f64> = 0.2..=0.7;
+    let station = &stations[stretch[number]];
+    let middle = (0..stretch.len())
+        .min_by(|&a, &b| {
+            let off = |k: usize| stations[stretch[k]].point.x.abs();
+            off(a).total_cmp(&off(b))
+        })
+        .unwrap_or(0);
+    let side = if number < middle {
+        middle
+    } else {
+        stretch.len() - 1 - middle
+    };
+    let part = number.abs_diff(middle) as f64 / side.max(1) as f64;
+    station.point.x.abs() < MIDLINE_MM
+        || (station.part == BorderPart::Outer && PREMOLARS.contains(&part))
+}
+
+/// Part of the way from one place to another.
+fn share(at: usize, from: usize, to: usize) -> f64 {
+    (at - from) as f64 / (to - from).max(1) as f64
+}
+
+/// Places lower than all within 2 mm.
+fn local_minima(heights: &[f64]) -> Vec<usize> {
+    let reach = (2.0 / STEP_MM) as usize;
+    (0..heights.len())
+        .filter(|&i| {
+            let around = i.saturating_sub(reach)..(i + reach + 1).min(heights.len());
+            i >= reach
+                && i + reach < heights.len()
+                && around
+                    .clone()
+                    .all(|k| heights[k] > heights[i] || (heights[k] == heights[i] && k >= i))
+        })
+        .collect()
+}
+
+/// Raises what lies below the straight line between two places to it.
+fn bridge(heights: &mut [f64], from: usize, to: usize) {
+    let (start, end) = (heights[from], heights[to]);
+    for (k, height) in heights[from..=to].iter_mut().enumerate() {
+        *height = height.max(start + (end - start) * share(from + k, from, to));
+    }
+}
+
+/// Stretches that lie below the closing of the heights.
+fn short_stretches(heights: &[f64]) -> Vec<ProfileDip> {
+    let closed = closing(heights, (LONGEST_MM / STEP_MM / 2.0) as usize);
+    let depth: Vec<f64> = closed.iter().zip(heights).map(|(c, h)| c - h).collect();
+    let mut found = Vec::new();
+    let mut at = 0;
+    while at < depth.len() {
+        let end = at + depth[at..].iter().take_while(|&&d| d > 0.0).count();
+        if end > at {
+            found.extend(stretch_within(&depth, at, end - 1));
+        }
+        at = end + 1;
+    }
+    found
+}
+
+/// The stretch that is lowest between two places.
+fn stretch_within(depth: &[f64], from: usize, to: usize) -> Option<ProfileDip> {
+    let bottom = (from..=to).max_by(|&a, &b| depth[a].total_cmp(&depth[b]).then(b.cmp(&a)))?;
+    let half = |k: &usize| depth[*k] >= depth[bottom] / 2.0;
+    let from = (from..=bottom).rev().take_while(half).last()?;
+    let to = (bottom..=to).take_while(half).last()?;
+    (depth[bottom] >= LEAST_DEPTH_MM).then_some(ProfileDip {
+        kind: DipKind::Short,
+        from,
+        to,
+        bottom,
+        depth_mm: depth[bottom],
+        width_mm: (to - from + 1) as f64 * STEP_MM,
+    })
+}
+
+/// Grey-scale closing with a window of `reach` places to either side; nothing
+/// lies beyond the ends, so a border that falls toward them does not dip.
+fn closing(heights: &[f64], reach: usize) -> Vec<f64> {
+    let windowed = |values: &[f64], pick: fn(f64, f64) -> f64, nothing: f64| -> Vec<f64> {
+        let count = values.len() as isize;
+        (-(reach as isize)..count + reach as isize)
+            .map(|i| {
+                let (low, high) = (i - reach as isize, i + reach as isize);
+                (low.max(0)..=high.min(count - 1))
+                    .map(|k| values[k as usize])
+                    .fold(nothing, pick)
+            })
+            .collect()
+    };
+    // Dilated beyond the ends, then eroded: the window at an end holds what
+    // the dilation has there.
+    let dilated = windowed(heights, f64::max, f64::NEG_INFINITY);
+    let count = heights.len();
+    (0..count)
+        .map(|i| {
+            dilated[i..=i + 2 * reach]
+                .iter()
+                .copied()
+                .fold(f64::INFINITY, f64::min)
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn profile(height: impl Fn(f64) -> f64) -> HeightProfile {
+        let known: Vec<(f64, f64, usize)> = (0..240)
+            .map(|i| (0.5 * i as f64, height(0.5 * i as f64), i))
+            .collect();
+        HeightProfile::through(&known)
+    }
+
+    fn bell(x: f64, at: f64, width: f64) -> f64 {
+        (-0.5 * ((x - at) / width).powi(2)).exp()
+    }
+
+    /// A level bottom between ramps of 3 mm; `length` at half depth.
+    fn trench(x: f64, at: f64, length: f64) -> f64 {
+        ((length / 2.0 + 1.5 - (x - at).abs()) / 3.0).clamp(0.0, 1.0)
+    }
+
+    fn slope(x: f64) -> f64 {
+        9.0 - 0.02 * x + 0.2 * (x / 8.0).sin()
+    }
+
+    #[test]
+    fn bells_are_notches_with_their_own_depth_and_width() {
+        let found = profile(|x| 9.0 - 3.0 * bell(x, 40.0, 1.4) - 2.5 * bell(x, 80.0, 2.8)).dips();
+        assert_eq!(found.len(), 2);
+        for (dip, (at, depth, width)) in found.iter().zip([(40.0, 3.0, 1.4), (80.0, 2.5, 2.8)]) {
+            assert_eq!(dip.kind, DipKind::Notch);
+            assert!((dip.bottom as f64 * STEP_MM - at).abs() <= 0.5);
+            // A wide bell has not quite come up at the shoulders.
+            assert!((dip.depth_mm - depth).abs() < 0.05 * depth);
+            assert!((dip.width_mm - 2.355 * width).abs() <= 1.0);
+        }
+    }
+
+    #[test]
+    fn trenches_are_short_stretches_wherever_they_lie() {
+        for length in [8.0, 12.0, 20.0] {
+            for at in [30.0, 60.0, 85.0] {
+                let found = profile(|x| slope(x) - 3.0 * trench(x, at, length)).dips();
+                let short: Vec<_> = found.iter().filter(|d| d.kind == DipKind::Short).collect();
+                assert_eq!(short.len(), 1, "{length} at {at}: {found:?}");
+                assert!((short[0].depth_mm - 3.0).abs() < 0.5);
+                assert!(
+                    (short[0].width_mm - length).abs() <= 3.0,
+                    "{length} at {at}: {found:?}"
+                );
+                let (from, to) = (short[0].from as f64 * STEP_MM, short[0].to as f64 * STEP_MM);
+                assert!((from - (at - length / 2.0)).abs() <= 2.0);
+                assert!((to - (at + length / 2.0)).abs() <= 2.0);
+            }
+        }
+    }
+
+    #[test]
+    fn a_trench_over_a_notch_is_still_short() {
+        let found =
+            profile(|x| 9.0 - 2.5 * bell(x, 60.0, 2.6) - 3.0 * trench(x, 62.0, 12.0)).dips();
+        assert!(
+            found
+                .iter()
+                .any(|d| d.kind == DipKind::Short && d.depth_mm > 2.5),
+            "{found:?}"
+        );
+    }
+
+    #[test]
+    fn slopes_waves_and_falling_ends_are_no_dips() {
+        assert!(profile(slope).dips().is_empty());
+        let falls = |x: f64| slope(x) - 6.0 * ((x - 108.0) / 12.0).max(0.0);
+        assert!(profile(falls).dips().is_empty());
+    }
+
+    #[test]
+    fn a_border_without_known_stations_has_no_dips() {
+        assert!(HeightProfile::through(&[]).dips().is_empty());
+        assert!(HeightProfile::through(&[(0.0, 5.0, 0)]).dips().is_empty());
+    }
 }

@@ -73,7 +73,7 @@ pub(crate) fn measure(
         .zip(&outward)
         .map(|(point, outward)| outlook.look(point, *outward))
         .collect();
-    Ok(assembled(impression, reached))
+    Ok(assembled(impression, with_doubt_along(reached)))
 }
 
 /// The closed line beginning at the labial midline and running toward the
@@ -110,6 +110,28 @@ fn outward_normals(line: &[Point3<f64>]) -> Vec<Vector2<f64>> {
         .into_iter()
         .map(|along| Vector2::new(along.y, -along.x) * sense)
         .collect()
+}
+
+/// A station is where its plane was laid, not where another observer would lay
+/// it: where a figure changes along the border, that doubt is added to it.
+fn with_doubt_along(mut reached: Vec<Reached>) -> Vec<Reached> {
+    /// Expanded uncertainty (k = 2) of a station's place along the border.
+    const PLACE_MM: f64 = 0.5;
+    for figure in Reached::FIGURES {
+        let values: Vec<Option<f64>> = reached
+            .iter_mut()
+            .map(|station| figure(station).ok().map(|measured| measured.mm))
+            .collect();
+        let count = values.len();
+        for (i, station) in reached.iter_mut().enumerate() {
+            let (before, after) = (values[(i + count - 1) % count], values[(i + 1) % count]);
+            if let (Ok(own), Some(before), Some(after)) = (figure(station), before, after) {
+                let change = (after - before).abs() / (2.0 * STEP_MM);
+                own.uncertainty_mm = own.uncertainty_mm.hypot(change * PLACE_MM);
+            }
+        }
+    }
+    reached
 }
 
 /// Stations as they leave: numbered along the line, named, in scan coordinates.

@@ -47,6 +47,16 @@ pub struct Reached {
     pub section: Section,
 }
 
+impl Reached {
+    /// Its figures, each to be changed.
+    pub const FIGURES: [fn(&mut Self) -> &mut Reading; 4] = [
+        |station| &mut station.flange_height,
+        |station| &mut station.flange_thickness,
+        |station| &mut station.border_radius,
+        |station| &mut station.overlap,
+    ];
+}
+
 /// The plane across the border at a place, and where it stands.
 struct Stand {
     part: BorderPart,
@@ -175,7 +185,7 @@ impl Outlook<'_> {
             flange_height,
             flange_thickness: reading(&thickness),
             border_radius: reading(&roll),
-            overlap: self.overlap(&point, profile.scan_ends),
+            overlap: self.overlap(&point, uncertainty_mm, profile.scan_ends),
             section: Section {
                 tissue: shown(tissue),
                 outer: shown(outer),
@@ -187,7 +197,7 @@ impl Outlook<'_> {
         }
     }
 
-    fn overlap(&self, point: &Point3<f64>, scan_ends: bool) -> Reading {
+    fn overlap(&self, point: &Point3<f64>, border_uncertainty_mm: f64, scan_ends: bool) -> Reading {
         let tray = self.tray.ok_or(Missing::NoTray)?;
         if scan_ends {
             return Err(Missing::ScanEnds);
@@ -198,7 +208,7 @@ impl Outlook<'_> {
             .ok_or(Missing::NoTray)?;
         Ok(Measured {
             mm: nearest.distance,
-            uncertainty_mm: tray.uncertainty_mm,
+            uncertainty_mm: tray.rim_uncertainty_mm.hypot(border_uncertainty_mm),
         })
     }
 }
