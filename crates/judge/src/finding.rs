@@ -3,6 +3,7 @@
 use crate::checks::Check;
 use crate::decision::Conformity;
 use crate::protocol::Level;
+use crate::stretch::Stretch;
 use measure::{Arch, Side, Zone};
 use nalgebra::Point3;
 
@@ -84,6 +85,8 @@ pub struct Finding {
     pub figure: Option<Figure>,
     /// Number of the spot of that impression that it speaks of, from 0.
     pub spot: Option<usize>,
+    /// The stretch of that impression's border that it speaks of.
+    pub stretch: Option<Stretch>,
     /// One plain instruction.
     pub instruction: String,
 }

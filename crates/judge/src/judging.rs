@@ -89,6 +89,7 @@ impl Subject<'_> {
             place: None,
             figure: None,
             spot: None,
+            stretch: None,
             instruction: instruction.into(),
         }
     }

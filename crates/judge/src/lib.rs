@@ -15,6 +15,7 @@ mod judging;
 mod located;
 mod protocol;
 mod scale;
+mod stretch;
 mod verdict;
 pub mod words;
 
@@ -28,4 +29,5 @@ pub use judging::{Evidence, JudgedCase, JudgedImpression, ScanFacts, judge_case}
 pub use located::Located;
 pub use protocol::{Level, Limit, LimitKey, Problem, Protocol, ProtocolError};
 pub use scale::{PLAUSIBLE_MM, UnitReading};
+pub use stretch::Stretch;
 pub use verdict::Verdict;

@@ -68,6 +68,7 @@ mod tests {
             place: None,
             figure: None,
             spot: None,
+            stretch: None,
             instruction: String::new(),
         }
     }

@@ -40,7 +40,7 @@ fn a_sound_impression_is_accepted_and_says_what_was_not_judged() {
         .iter()
         .map(|entry| entry.check.as_str())
         .collect();
-    assert_eq!(not_judged, ["border", "landmarks", "defects"]);
+    assert_eq!(not_judged, ["landmarks", "defects"]);
 }
 
 // Uncertainty of cover is 0.1 mm; limits are 0.2 (fail) and 1.0 mm (note).

@@ -231,7 +231,7 @@ fn settings(
     input: &ImpressionInput,
     tray: Option<&LoadedScan>,
 ) -> MeasureSettings {
-    use judge::LimitKey::{LeastSpotArea, ShowThrough, StopSize, ThinCover};
+    use judge::LimitKey::{FlangeDepth, LeastSpotArea, ShowThrough, StopSize, ThinCover};
     // Stops are written in the numbers of the tray scan's file.
     let in_mm = tray.map_or(1.0, |tray| tray.unit.unit().in_mm());
     MeasureSettings {
@@ -240,6 +240,6 @@ fn settings(
         least_area_mm2: protocol.value(LeastSpotArea),
         stops: input.stops.iter().map(|stop| stop * in_mm).collect(),
         stop_radius_mm: protocol.value(StopSize) / 2.0,
-        flange_depth_mm: 3.0,
+        flange_depth_mm: protocol.value(FlangeDepth),
     }
 }

@@ -4,19 +4,29 @@
 //! and a row below, `checks/<name>.rs`, `checks/<code>.md`, and a row in
 //! `protocol/default.toml` where it has a limit.
 
+mod along_border;
 mod arch_mismatch;
+mod border_asymmetry;
+mod border_not_judged;
+mod border_overlap;
+mod border_radius;
 mod cover_not_judged;
 mod cover_uncertainty;
 mod file_unclear;
+mod flange_height;
+mod flange_thickness;
 mod not_an_impression;
 mod orientation_unclear;
 mod part_not_judged;
+mod scan_ends;
 mod scan_resolution;
 mod show_through;
 mod show_through_extent;
 mod thin_cover;
 mod tissue_area;
 mod tissue_stop;
+mod tray_at_border;
+mod under_extension;
 mod unit_unclear;
 
 pub(crate) use file_unclear::same_files;
@@ -103,6 +113,24 @@ checks! {
     TissueStop = "tissue-stop", Retake;
     /// Material is thin.
     ThinCover = "thin-cover", Rework;
+    /// Tray shows at the border itself.
+    TrayAtBorder = "tray-at-border", Rework;
+    /// A stretch of border is short.
+    UnderExtension = "under-extension", Rework;
+    /// The border is sharp instead of rounded.
+    BorderRadius = "border-radius", Rework;
+    /// A flange is low.
+    FlangeHeight = "flange-height", Rework;
+    /// A flange is thin or thick.
+    FlangeThickness = "flange-thickness", Rework;
+    /// The tray ends too near to the border or too far from it.
+    BorderOverlap = "border-overlap", Rework;
+    /// A flange is much lower than the other side's.
+    BorderAsymmetry = "border-asymmetry", Rework;
+    /// The scan ends before the border turns over.
+    ScanEnds = "scan-ends", LookAgain;
+    /// The border could not be measured.
+    BorderNotJudged = "border-not-judged", LookAgain;
     /// Cover could not be measured.
     CoverNotJudged = "cover-not-judged", LookAgain;
     /// Cover was measured with too large an uncertainty.
@@ -144,12 +172,20 @@ pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
         unit_unclear::judge,
         not_an_impression::judge,
     ];
-    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 9] = [
+    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 17] = [
         arch_mismatch::judge,
         orientation_unclear::judge,
         judge_spots,
         show_through_extent::judge,
         tissue_stop::judge,
+        tray_at_border::judge,
+        under_extension::judge,
+        border_radius::judge,
+        flange_height::judge,
+        flange_thickness::judge,
+        border_overlap::judge,
+        border_asymmetry::judge,
+        scan_ends::judge,
         cover_not_judged::judge,
         cover_uncertainty::judge,
         tissue_area::judge,
@@ -211,9 +247,10 @@ pub(crate) fn not_judged(subject: &Subject<'_>) -> Vec<NotJudged> {
             enter(Check::TissueStop.code(), why);
         }
     }
-    for part in ["border", "landmarks", "defects"] {
+    for part in ["landmarks", "defects"] {
         enter(part, &NOT_YET);
     }
+    entries.extend(border_not_judged::entries(subject));
     entries
 }
 

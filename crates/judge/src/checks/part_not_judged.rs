@@ -60,6 +60,7 @@ fn about_case(severity: Severity, instruction: String) -> Finding {
         place: None,
         figure: None,
         spot: None,
+        stretch: None,
         instruction,
     }
 }

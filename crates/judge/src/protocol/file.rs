@@ -1,7 +1,9 @@
 //! Protocol files: reading, and refusing by line what makes no sense.
 
+use super::limit::ZoneKey;
 use super::{Level, Limit, LimitKey, Protocol};
 use crate::located::{self, Located};
+use measure::Zone;
 use serde::Deserialize;
 use std::collections::BTreeMap;
 use std::path::PathBuf;
@@ -59,6 +61,7 @@ struct ProtocolFile {
 struct LimitEntry {
     value: Option<Spanned<f64>>,
     unit: Option<Spanned<String>>,
+    zones: Option<Spanned<BTreeMap<ZoneKey, Spanned<f64>>>>,
     level: Option<Level>,
     source: Option<String>,
     known: Option<String>,
@@ -66,6 +69,18 @@ struct LimitEntry {
 }
 
 impl LimitEntry {
+    /// Every value that the entry states, with its zone.
+    fn stated(&self) -> impl Iterator<Item = (Option<Zone>, &Spanned<f64>)> {
+        let zones = self.zones.iter().flat_map(|zones| zones.get_ref());
+        let of_zones = zones.map(|(zone, value)| (Some(zone.0), value));
+        self.value.iter().map(|value| (None, value)).chain(of_zones)
+    }
+
+    fn zone_values(&self) -> impl Iterator<Item = (Zone, f64)> {
+        let zones = self.zones.iter().flat_map(|zones| zones.get_ref());
+        zones.map(|(zone, value)| (zone.0, *value.get_ref()))
+    }
+
     fn stated_source(&self) -> Option<String> {
         match (&self.source, &self.known, &self.basis) {
             (Some(source), Some(known), _) => Some(format!("{source} ({known})")),
@@ -86,6 +101,7 @@ pub(super) fn embedded() -> Protocol {
             Limit {
                 source: entry.stated_source().expect(PROOF),
                 value: *entry.value.as_ref().expect(PROOF).get_ref(),
+                zones: entry.zone_values().collect(),
                 unit: entry.unit.as_ref().expect(PROOF).get_ref().clone(),
                 level: entry.level.expect(PROOF),
             }
@@ -120,8 +136,19 @@ pub(super) fn overlay(base: &Protocol, text: &str) -> Result<Protocol, Problem> 
                 )),
             ));
         }
+        if let Some(zones) = &entry.zones
+            && !key.differs_by_zone()
+        {
+            let fault = Fault::Toml(format!("{} cannot differ by zone", key.name()));
+            return Err(located::at(text, zones.span().start, fault));
+        }
         if let Some(value) = &entry.value {
             limit.value = *value.get_ref();
+            // A new value holds everywhere but in the zones named beside it.
+            limit.zones.clear();
+        }
+        limit.zones.extend(entry.zone_values());
+        if entry.value.is_some() || entry.zones.is_some() {
             limit.source = format!("set by the protocol \"{}\"", protocol.name);
         }
         if let Some(source) = entry.stated_source() {
@@ -133,13 +160,15 @@ pub(super) fn overlay(base: &Protocol, text: &str) -> Result<Protocol, Problem> 
     }
     // Checked when all values stand, so that the order of lines cannot matter.
     for (key, entry) in &file.limits {
-        if let (Some(value), Some(why)) = (&entry.value, impossible(&protocol, *key)) {
-            let fault = Fault::Impossible {
-                key: key.name(),
-                value: *value.get_ref(),
-                why,
-            };
-            return Err(located::at(text, value.span().start, fault));
+        for (zone, value) in entry.stated() {
+            if let Some(why) = impossible(&protocol, *key, zone) {
+                let fault = Fault::Impossible {
+                    key: key.name(),
+                    value: *value.get_ref(),
+                    why,
+                };
+                return Err(located::at(text, value.span().start, fault));
+            }
         }
     }
     Ok(protocol)
@@ -156,9 +185,10 @@ pub(super) fn written(protocol: &Protocol) -> String {
             Level::Note => "note",
         };
         text.push_str(&format!(
-            "\n[limits.{}]\nvalue = {:?}\nunit = {}\nlevel = \"{level}\"\nsource = {}\n",
+            "\n[limits.{}]\nvalue = {:?}\n{}unit = {}\nlevel = \"{level}\"\nsource = {}\n",
             key.name(),
             limit.value,
+            written_zones(limit),
             quoted(&limit.unit),
             quoted(&limit.source),
         ));
@@ -166,10 +196,28 @@ pub(super) fn written(protocol: &Protocol) -> String {
     text
 }
 
-/// Why the value of a limit makes no sense, by itself or beside the others.
-fn impossible(protocol: &Protocol, key: LimitKey) -> Option<String> {
+/// The line with a limit's values of their own, where it has any.
+fn written_zones(limit: &Limit) -> String {
+    if limit.zones.is_empty() {
+        return String::new();
+    }
+    let values: Vec<String> = limit
+        .zones
+        .iter()
+        .map(|(&zone, value)| format!("{} = {value:?}", ZoneKey::name(zone)))
+        .collect();
+    format!("zones = {{ {} }}\n", values.join(", "))
+}
+
+/// Why the value of a limit (in a zone) makes no sense, by itself or beside
+/// the others.
+fn impossible(protocol: &Protocol, key: LimitKey, zone: Option<Zone>) -> Option<String> {
     use LimitKey::*;
-    let value = protocol.value(key);
+    let of = |key| match zone {
+        Some(zone) => protocol.limit(key).in_zone(zone),
+        None => protocol.value(key),
+    };
+    let value = of(key);
     if !value.is_finite() {
         return Some("it must be a number".into());
     }
@@ -196,6 +244,19 @@ fn impossible(protocol: &Protocol, key: LimitKey) -> Option<String> {
             Some("cover is not measured on triangles coarser than 1 mm".into())
         }
         StopSize if value == 0.0 => Some("a tissue stop has a size".into()),
+        FlangeDepth if !(0.5..=10.0).contains(&value) => {
+            Some("flange thickness is taken 0.5 to 10 mm below the border".into())
+        }
+        FlangeThin | FlangeThick if of(FlangeThin) >= of(FlangeThick) => Some(format!(
+            "least_flange_thickness_mm ({}) must be less than most_flange_thickness_mm ({})",
+            of(FlangeThin),
+            of(FlangeThick)
+        )),
+        OverlapLeast | OverlapMost if of(OverlapLeast) >= of(OverlapMost) => Some(format!(
+            "least_border_overlap_mm ({}) must be less than most_border_overlap_mm ({})",
+            of(OverlapLeast),
+            of(OverlapMost)
+        )),
         _ => None,
     }
 }
@@ -209,7 +270,11 @@ mod tests {
     fn the_default_is_whole_and_possible() {
         let protocol = Protocol::default();
         for (key, limit) in protocol.limits() {
-            assert_eq!(impossible(&protocol, key), None, "{}", key.name());
+            let zones = limit.zones.keys().map(|&zone| Some(zone));
+            for zone in zones.chain([None]) {
+                assert_eq!(impossible(&protocol, key, zone), None, "{}", key.name());
+            }
+            assert!(limit.zones.is_empty() || key.differs_by_zone());
             assert!(!limit.source.is_empty());
             let by_name = match key.name().rsplit('_').next() {
                 Some("percent") => "%",
@@ -247,6 +312,31 @@ mod tests {
     }
 
     #[test]
+    fn a_limit_can_differ_by_zone() {
+        use measure::Zone::*;
+        let text = "[limits.border_radius_mm]\nvalue = 0.8\nzones = { labial_flange = 0.6 }\n\
+                    [limits.flange_height_mm.zones]\nbuccal_shelf = 1.5\n";
+        let protocol = Protocol::from_text(text).unwrap();
+        let radius = protocol.limit(LimitKey::BorderRadius);
+        assert_eq!(radius.in_zone(LabialFlange), 0.6);
+        assert_eq!(radius.in_zone(LingualFlange), 0.8);
+        // Zones alone are laid over those of the default.
+        let standard = Protocol::default();
+        let [height, before] = [&protocol, &standard].map(|p| p.limit(LimitKey::FlangeHeight));
+        assert_eq!(height.in_zone(BuccalShelf), 1.5);
+        assert_eq!(height.in_zone(Tuberosity), before.in_zone(Tuberosity));
+        assert_eq!(
+            Protocol::from_text(&protocol.to_toml()).as_ref(),
+            Ok(&protocol)
+        );
+        // A value alone holds everywhere.
+        let even = Protocol::from_text("[limits.flange_height_mm]\nvalue = 4").unwrap();
+        for zone in crate::words::ZONES {
+            assert_eq!(even.limit(LimitKey::FlangeHeight).in_zone(zone), 4.0);
+        }
+    }
+
+    #[test]
     fn what_is_shown_can_be_read_again() {
         let text =
             "name = \"o\\\"urs\"\n[limits]\nthin_cover_mm = { value = 2, level = \"fail\" }\n";
@@ -270,6 +360,22 @@ mod tests {
     #[case::no_room("[limits.cover_uncertainty_mm]\nvalue = 0.9", 2, "0.800")]
     #[case::over_100("[limits.show_through_share_percent]\nvalue = 101", 2, "100")]
     #[case::sure("[limits.orientation_confidence]\nvalue = 1.1", 2, "1")]
+    #[case::unknown_zone("[limits.flange_height_mm.zones]\nlabial = 3", 2, "labial_flange")]
+    #[case::no_zones("[limits.thin_cover_mm]\nvalue = 1\nzones = { palate = 2 }", 3, "zone")]
+    #[case::zone_nan("[limits.border_radius_mm.zones]\n\npalate = nan", 3, "number")]
+    #[case::zone_word("[limits.border_radius_mm.zones]\npalate = \"1\"", 2, "string")]
+    #[case::thick_thin("[limits.most_flange_thickness_mm]\nvalue = 1.5", 2, "least_flange")]
+    #[case::zone_thick_thin(
+        "[limits.most_flange_thickness_mm.zones]\npalate = 5\nlabial_flange = 2",
+        3,
+        "(2)"
+    )]
+    #[case::overlaps(
+        "[limits.least_border_overlap_mm]\nvalue = 20",
+        2,
+        "most_border_overlap"
+    )]
+    #[case::no_depth("[limits.flange_depth_mm]\nvalue = 0", 2, "0.5 to 10 mm")]
     fn nonsense_is_refused_by_line(#[case] text: &str, #[case] line: usize, #[case] says: &str) {
         let problem = Protocol::from_text(text).unwrap_err();
         assert_eq!(problem.line, Some(line), "{problem}");

@@ -1,6 +1,9 @@
 //! One limit of a protocol.
 
+use crate::words;
+use measure::Zone;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
 /// What missing a limit means.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -17,14 +20,51 @@ pub enum Level {
 /// A limit, where it comes from and what missing it means.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Limit {
-    /// The limiting value, in `unit`.
+    /// The limiting value, in `unit`; where a limit may differ by zone, in the
+    /// zones that are not named.
     pub value: f64,
+    /// Values of their own for some zones, in `unit`.
+    pub zones: BTreeMap<Zone, f64>,
     /// Unit of the value; `1` for a plain number.
     pub unit: String,
     /// What missing it means.
     pub level: Level,
     /// Where the value comes from, or that it is common practice without a source.
     pub source: String,
+}
+
+impl Limit {
+    /// The value in a zone.
+    #[must_use]
+    pub fn in_zone(&self, zone: Zone) -> f64 {
+        self.zones.get(&zone).copied().unwrap_or(self.value)
+    }
+}
+
+/// A zone as a protocol file writes it: its name, joined by underscores.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Deserialize)]
+#[serde(try_from = "String")]
+pub(super) struct ZoneKey(pub(super) Zone);
+
+impl ZoneKey {
+    pub(super) fn name(zone: Zone) -> String {
+        words::zone(zone).replace(' ', "_")
+    }
+}
+
+impl TryFrom<String> for ZoneKey {
+    type Error = String;
+
+    fn try_from(text: String) -> Result<Self, String> {
+        words::ZONES
+            .into_iter()
+            .find(|&zone| Self::name(zone) == text)
+            .map(Self)
+            .ok_or_else(|| {
+                let known = words::ZONES.map(Self::name).join(", ");
+                format!("'{text}' is not a zone; there are {known}")
+            })
+    }
 }
 
 macro_rules! limit_keys {
@@ -38,6 +78,22 @@ macro_rules! limit_keys {
         impl LimitKey {
             /// Every limit, in the order of the protocol.
             pub const ALL: [Self; [$($name),+].len()] = [$(Self::$variant),+];
+
+            /// Whether it may differ by zone.
+            #[must_use]
+            pub fn differs_by_zone(self) -> bool {
+                matches!(
+                    self,
+                    Self::UnderExtension
+                        | Self::FlangeHeight
+                        | Self::FlangeThin
+                        | Self::FlangeThick
+                        | Self::BorderRadius
+                        | Self::OverlapLeast
+                        | Self::OverlapMost
+                        | Self::Asymmetry
+                )
+            }
 
             /// The name in a protocol file.
             #[must_use]
@@ -71,4 +127,24 @@ limit_keys! {
     MedianEdge = "median_edge_mm",
     /// Least confidence, 0 to 1, with which arch and sides must have been told.
     Orientation = "orientation_confidence",
+    /// Depth below the border at which flange thickness is taken.
+    FlangeDepth = "flange_depth_mm",
+    /// Shorter stretches of border are taken for noise.
+    LeastStretch = "least_border_stretch_mm",
+    /// Depth by which the border may fall below its neighbourhood.
+    UnderExtension = "under_extension_mm",
+    /// Least height of a flange; 0 for no limit.
+    FlangeHeight = "flange_height_mm",
+    /// Least thickness of a flange.
+    FlangeThin = "least_flange_thickness_mm",
+    /// Most thickness of a flange.
+    FlangeThick = "most_flange_thickness_mm",
+    /// Least radius of the border's roll.
+    BorderRadius = "border_radius_mm",
+    /// Least distance by which the tray stays short of the border.
+    OverlapLeast = "least_border_overlap_mm",
+    /// Most distance by which material goes past the tray's edge.
+    OverlapMost = "most_border_overlap_mm",
+    /// How much lower a flange may be than the other side's.
+    Asymmetry = "border_asymmetry_mm",
 }

@@ -7,6 +7,11 @@
 //! name = "our laboratory"
 //! [limits]
 //! thin_cover_mm = { value = 1.2, level = "fail", source = "agreed with our clinics" }
+//!
+//! # A limit of the border can differ by zone.
+//! [limits.flange_height_mm]
+//! value = 4.0
+//! zones = { tuberosity = 2.0, retromolar_pad = 0.0 }
 //! ```
 
 mod file;

@@ -206,6 +206,11 @@ fn protocol(protocol: &judge::Protocol) -> ProtocolResult {
     let limits = protocol.limits().map(|(key, limit)| {
         let result = LimitResult {
             value: limit.value,
+            zones: limit
+                .zones
+                .iter()
+                .map(|(&zone, &value)| (words::zone(zone).to_owned(), value))
+                .collect(),
             unit: limit.unit.clone(),
             level: match limit.level {
                 judge::Level::Fail => Level::Fail,

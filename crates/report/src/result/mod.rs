@@ -106,8 +106,10 @@ pub struct ProtocolResult {
 /// One limit.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct LimitResult {
-    /// The limiting value.
+    /// The limiting value; where it differs by zone, in the zones not named.
     pub value: f64,
+    /// Values of their own for some zones.
+    pub zones: BTreeMap<String, f64>,
     /// Its unit; `1` for a plain number.
     pub unit: String,
     /// What missing it means: `fail`, `undecided` or `note`.

@@ -1,5 +1,9 @@
 //! The trade's words for what measuring found.
 
+mod border;
+
+pub use border::{movement, stretch};
+
 use measure::{Arch, Side, Zone};
 
 /// `maxillary` or `mandibular`.
@@ -19,6 +23,24 @@ pub fn side(side: Side) -> &'static str {
         Side::Left => "left",
     }
 }
+
+/// Every zone.
+pub const ZONES: [Zone; 14] = [
+    Zone::LabialFlange,
+    Zone::BuccalFlange,
+    Zone::ResidualRidge,
+    Zone::Tuberosity,
+    Zone::HamularNotch,
+    Zone::PosteriorPalatalSeal,
+    Zone::Palate,
+    Zone::Rugae,
+    Zone::IncisivePapilla,
+    Zone::BuccalShelf,
+    Zone::RetromolarPad,
+    Zone::Distobuccal,
+    Zone::LingualFlange,
+    Zone::Retromylohyoid,
+];
 
 /// Name of a zone.
 #[must_use]
