@@ -262,3 +262,20 @@ fn a_figure_that_is_missing_is_not_judged_and_says_why() {
         ]
     );
 }
+
+#[test]
+fn without_a_border_nothing_is_accepted() {
+    let judged = judged_by(Err(NotMeasured::NoBorder), &Protocol::default());
+    let finding = only(&judged);
+    assert_eq!(
+        (finding.check, finding.severity),
+        (Check::BorderNotJudged, Severity::Borderline)
+    );
+    assert_eq!(judged.verdict, Verdict::Undecided);
+    assert!(
+        judged.impressions[0]
+            .not_judged
+            .iter()
+            .any(|entry| entry.check == "border")
+    );
+}

@@ -1,8 +1,9 @@
 //! The cover map: the impression mesh coloured by its cover.
 
+use crate::names;
 use crate::result::CoverMap;
 use crate::road::CheckedCase;
-use judge::{LimitKey, words};
+use judge::LimitKey;
 use mesh::MeshError;
 use mesh::write::EncodeError;
 use thiserror::Error;
@@ -23,14 +24,8 @@ pub enum MapError {
 
 /// How the cover map of an impression is called and coloured.
 pub(crate) fn described(checked: &CheckedCase, impression: usize) -> CoverMap {
-    let input = &checked.case.impressions[impression];
-    let measurement = &checked.impressions[impression].measurement;
-    let arch = input
-        .declared
-        .or(measurement.frame.as_ref().ok().map(|frame| frame.arch))
-        .map_or("unknown", words::arch);
     CoverMap {
-        file: format!("cover-{arch}-{}.ply", input.stage.name().replace('_', "-")),
+        file: format!("cover-{}.ply", names::impression(checked, impression)),
         colours: "viridis".to_owned(),
         from_mm: 0.0,
         to_mm: 3.0 * checked.protocol.value(LimitKey::ThinCover),

@@ -7,7 +7,10 @@
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
+mod border_table;
 mod cover_map;
+mod drawing;
+mod names;
 mod outputs;
 pub mod result;
 mod road;

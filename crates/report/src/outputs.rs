@@ -1,8 +1,9 @@
 //! Writes everything that comes of a case into one folder, all or nothing.
 
 use crate::cover_map::{self, MapError};
-use crate::result::CaseResult;
+use crate::result::{CaseResult, FileKind, OutputFile};
 use crate::road::CheckedCase;
+use crate::{border_table, drawing};
 use rayon::prelude::*;
 use std::fs;
 use std::io;
@@ -23,6 +24,9 @@ pub enum WriteError {
         /// What the system says.
         source: io::Error,
     },
+    /// The table of a border cannot be written.
+    #[error("the border's table cannot be made: {0}")]
+    Table(io::Error),
     /// The cover map is no mesh.
     #[error("the cover map cannot be made: {0}")]
     Map(#[from] MapError),
@@ -49,7 +53,8 @@ pub fn result_json(result: &CaseResult) -> String {
     text
 }
 
-/// Writes the cover maps and `result.json` into `folder`, which is made if it
+/// Writes the cover maps, the tables, charts and sections of borders and
+/// `result.json` into `folder`, which is made if it
 /// is not there. Gives the names of the files.
 ///
 /// Everything is first written aside within the folder and then moved into
@@ -75,17 +80,44 @@ pub fn write_all(
 }
 
 fn outputs(checked: &CheckedCase, result: &CaseResult) -> Result<Vec<Output>, WriteError> {
-    let maps: Vec<Option<Output>> = (0..result.impressions.len())
-        .into_par_iter()
-        .map(|number| {
-            let cover = result.impressions[number].cover.as_ref();
-            let name = cover.and_then(|cover| Some(cover.map.as_ref()?.file.clone()));
-            let bytes = cover_map::encoded(checked, number)?;
-            Ok(name.zip(bytes))
+    let files: Vec<Output> = result
+        .files
+        .par_iter()
+        .filter_map(|file| {
+            let bytes = encoded(checked, result, file).transpose()?;
+            Some(bytes.map(|bytes| (file.file.clone(), bytes)))
         })
-        .collect::<Result<_, MapError>>()?;
+        .collect::<Result<_, WriteError>>()?;
     let json = (RESULT_FILE.to_owned(), result_json(result).into_bytes());
-    Ok(maps.into_iter().flatten().chain([json]).collect())
+    Ok(files.into_iter().chain([json]).collect())
+}
+
+/// The bytes of one of the files that a result names.
+fn encoded(
+    checked: &CheckedCase,
+    result: &CaseResult,
+    file: &OutputFile,
+) -> Result<Option<Vec<u8>>, WriteError> {
+    let number = file.impression.and_then(|n| usize::try_from(n).ok());
+    let Some(number) = number.filter(|&n| n < result.impressions.len()) else {
+        return Ok(None);
+    };
+    let border = result.impressions[number].border.as_ref();
+    Ok(match file.kind {
+        FileKind::CoverMap => cover_map::encoded(checked, number)?,
+        FileKind::BorderTable => border
+            .map(border_table::encoded)
+            .transpose()
+            .map_err(WriteError::Table)?,
+        FileKind::BorderChart => drawing::border_chart(checked, number),
+        FileKind::SectionDrawing => {
+            let finding = result
+                .findings
+                .iter()
+                .position(|f| Some(&f.id) == file.finding.as_ref());
+            finding.and_then(|finding| drawing::finding_section(checked, finding))
+        }
+    })
 }
 
 fn write_aside_then_move(outputs: &[Output], folder: &Path) -> Result<(), WriteError> {

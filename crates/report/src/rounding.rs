@@ -13,6 +13,11 @@ pub(crate) fn confidence(value: f64) -> f64 {
     to_decimals(value, 3)
 }
 
+/// A share of a length, to 6 decimals: a thousandth of a millimetre of a border.
+pub(crate) fn share(value: f64) -> f64 {
+    to_decimals(value, 6)
+}
+
 /// A direction: 6 decimals of a unit vector are a tenth of a micrometre over an arch.
 pub(crate) fn direction(vector: &Vector3<f64>) -> [f64; 3] {
     <[f64; 3]>::from(*vector).map(|c| to_decimals(c, 6))

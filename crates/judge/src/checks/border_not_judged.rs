@@ -1,12 +1,24 @@
-//! What of the border was not judged.
+//! `border-not-judged`: the border, or a figure of it, could not be measured.
 
 use super::Check;
 use super::along_border::on_flange;
-use crate::finding::NotJudged;
+use crate::finding::{Finding, NotJudged, Severity};
 use crate::judging::Subject;
 use crate::protocol::LimitKey;
-use measure::{Border, Missing, Reading, Station};
+use measure::{Border, Missing, NotMeasured, Reading, Station};
 use std::collections::BTreeMap;
+
+pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
+    let Err(why) = &subject.measurement().border else {
+        return Vec::new();
+    };
+    let what_to_do = match why {
+        NotMeasured::TooCoarse { .. } => "Export the scan at full resolution.",
+        _ => "Scan the border all the way round, from the outer side too.",
+    };
+    let instruction = format!("The border was not judged: {why}. {what_to_do}");
+    vec![subject.finding(Check::BorderNotJudged, Severity::Borderline, instruction)]
+}
 
 /// What of the border was not judged, and why.
 pub(super) fn entries(subject: &Subject<'_>) -> Vec<NotJudged> {

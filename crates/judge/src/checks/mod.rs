@@ -172,7 +172,7 @@ pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
         unit_unclear::judge,
         not_an_impression::judge,
     ];
-    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 17] = [
+    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 18] = [
         arch_mismatch::judge,
         orientation_unclear::judge,
         judge_spots,
@@ -186,6 +186,7 @@ pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
         border_overlap::judge,
         border_asymmetry::judge,
         scan_ends::judge,
+        border_not_judged::judge,
         cover_not_judged::judge,
         cover_uncertainty::judge,
         tissue_area::judge,

@@ -57,7 +57,7 @@ fn station(number: usize) -> Station {
             _ => None,
         },
         point: Point3::new(left as f64 / 2.0, 0.0, 8.0),
-        uncertainty_mm: 0.1,
+        uncertainty_mm: Some(0.1),
         scan_ends: false,
         flange_height: figure(8.0),
         flange_thickness: figure(3.5),

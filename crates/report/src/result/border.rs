@@ -1,18 +1,28 @@
 //! The border in a result.
 
-use super::Point;
+use super::{Point, Side};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// The border line.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Border {
-    /// Whether it is one closed line.
+    /// Whether it is one closed line on scanned surface.
     pub closed: bool,
     /// Its length, mm.
     pub length_mm: f64,
+    /// Depth below the border at which flange thickness was taken, mm.
+    pub flange_depth_mm: f64,
+    /// Name of the file with a row for each station.
+    pub table: String,
+    /// Name of the chart file.
+    pub chart: String,
     /// Stations along it.
     pub stations: Vec<Station>,
+    /// Where it stands lower than its neighbourhood.
+    pub dips: Vec<Dip>,
+    /// The crest line, from the patient's right to the left.
+    pub crest_line: Vec<Point>,
 }
 
 /// One station of the border.
@@ -20,18 +30,110 @@ pub struct Border {
 pub struct Station {
     /// Arc-length fraction, 0 to 1, from the labial midline toward the patient's left.
     pub s: f64,
+    /// Which stretch of the border.
+    pub part: BorderPart,
     /// Part of the arch.
     pub zone: String,
+    /// The patient's side; `null` on the midline.
+    pub side: Option<Side>,
     /// The border point.
     pub point: Point,
+    /// Whether the scan ends here before the border turns over.
+    pub scan_ends: bool,
     /// Crest to border along the seating axis, mm.
     pub flange_height_mm: Option<f64>,
+    /// Its expanded uncertainty (k = 2), mm.
+    pub flange_height_uncertainty_mm: Option<f64>,
     /// Tissue face to outer face, mm.
     pub flange_thickness_mm: Option<f64>,
+    /// Its expanded uncertainty (k = 2), mm.
+    pub flange_thickness_uncertainty_mm: Option<f64>,
     /// Radius of the border's roll, mm.
     pub border_radius_mm: Option<f64>,
-    /// Distance from the border to the tray's edge, mm.
+    /// Its expanded uncertainty (k = 2), mm.
+    pub border_radius_uncertainty_mm: Option<f64>,
+    /// Distance from the border point to the nearest point of the tray, mm.
     pub overlap_mm: Option<f64>,
-    /// Expanded uncertainty (k = 2) of the height, mm.
+    /// Its expanded uncertainty (k = 2), mm.
+    pub overlap_uncertainty_mm: Option<f64>,
+    /// Expanded uncertainty (k = 2) of the border point along the seating axis,
+    /// mm; `null` where no surface was scanned.
     pub uncertainty_mm: Option<f64>,
+    /// Why figures are `null`.
+    pub missing: MissingFigures,
+}
+
+/// Why a station lacks figures; `null` for each that it has.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+pub struct MissingFigures {
+    /// Why there is no flange height.
+    pub flange_height: Option<MissingReason>,
+    /// Why there is no flange thickness.
+    pub flange_thickness: Option<MissingReason>,
+    /// Why there is no border radius.
+    pub border_radius: Option<MissingReason>,
+    /// Why there is no overlap.
+    pub overlap: Option<MissingReason>,
+}
+
+/// Why a station lacks a figure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum MissingReason {
+    /// The scan shows the tissue side only.
+    TissueSideOnly,
+    /// The scan ends before the border turns over.
+    ScanEnds,
+    /// No surface was scanned.
+    NoSurface,
+    /// No crest line runs there.
+    NoCrest,
+    /// The flange is lower than the depth at which thickness is taken.
+    FlangeTooLow,
+    /// The border does not turn over as a roll.
+    NoRoll,
+    /// No tray scan is registered.
+    NoTray,
+}
+
+/// Which stretch of the closed border.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum BorderPart {
+    /// Labial and buccal.
+    Outer,
+    /// Lingual.
+    Lingual,
+    /// Across the back.
+    Posterior,
+}
+
+/// A place where the border stands lower than its neighbourhood.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Dip {
+    /// What it is.
+    pub kind: DipKind,
+    /// Number, from 0, of the station where it begins.
+    pub from: u64,
+    /// Number of the station where it ends; less than `from` where it lies
+    /// across the first station.
+    pub to: u64,
+    /// Number of its lowest station.
+    pub bottom: u64,
+    /// How far that lies below the neighbourhood, mm.
+    pub depth_mm: f64,
+    /// Its expanded uncertainty (k = 2), mm.
+    pub uncertainty_mm: f64,
+    /// Width at half depth, mm.
+    pub width_mm: f64,
+}
+
+/// What a dip of the border is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum DipKind {
+    /// Narrow, as a frenum leaves it.
+    Notch,
+    /// Too wide for a frenum.
+    Short,
 }

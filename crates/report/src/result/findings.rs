@@ -45,6 +45,14 @@ pub struct Finding {
     pub at: Option<Point>,
     /// Name of the spot that it speaks of.
     pub refers_to: Option<String>,
+    /// Number, from 0, of the station where the stretch of border that it
+    /// speaks of begins.
+    pub from_station: Option<u64>,
+    /// Number of the station where that stretch ends; less than `from_station`
+    /// where it lies across the first station.
+    pub to_station: Option<u64>,
+    /// Name of the file with a drawing of the section at its worst place.
+    pub drawing: Option<String>,
     /// One plain instruction.
     pub instruction: String,
 }

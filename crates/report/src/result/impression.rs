@@ -21,7 +21,7 @@ pub struct ImpressionResult {
     pub frame: Option<Frame>,
     /// Cover over the tissue surface; `null` where it could not be measured.
     pub cover: Option<Cover>,
-    /// The border; `null` in this version.
+    /// The border; `null` where it could not be followed.
     pub border: Option<Border>,
     /// Landmarks; empty in this version.
     pub landmarks: Vec<Landmark>,

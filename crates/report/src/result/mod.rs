@@ -8,13 +8,15 @@
 mod assemble;
 mod border;
 mod cover;
+mod files;
 mod findings;
 mod impression;
 mod later;
 
 pub use assemble::assemble;
-pub use border::{Border, Station};
+pub use border::{Border, BorderPart, Dip, DipKind, MissingFigures, MissingReason, Station};
 pub use cover::{Cover, CoverMap, CoverMethod, Spot, SpotKind};
+pub use files::{FileKind, OutputFile};
 pub use findings::{Finding, NotJudged, Severity};
 pub use impression::{ArchReading, Format, Frame, ImpressionResult, ScanResult, Stage, TrayScan};
 pub use later::{Defect, DefectKind, JawRelation, Landmark, LandmarkSource, LandmarkStatus, Wash};
@@ -58,6 +60,8 @@ pub struct CaseResult {
     pub findings: Vec<Finding>,
     /// What was not judged on the case as a whole, and why.
     pub not_judged: Vec<NotJudged>,
+    /// The files that belong to the result, beside `result.json`.
+    pub files: Vec<OutputFile>,
 }
 
 /// What is to become of an impression or a case.

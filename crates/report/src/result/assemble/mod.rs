@@ -1,11 +1,14 @@
 //! Puts a checked case into the words and numbers of the contract.
 
+mod border;
+
 use super::{
-    Arch, ArchReading, CaseResult, Contract, Cover, CoverMethod, Finding, Format, Frame,
-    ImpressionResult, Level, LimitResult, NotJudged, ProtocolResult, ScanResult, Severity, Side,
-    Spot, SpotKind, Stage, TrayScan, Verdict,
+    Arch, ArchReading, CaseResult, Contract, Cover, CoverMethod, FileKind, Finding, Format, Frame,
+    ImpressionResult, Level, LimitResult, NotJudged, OutputFile, ProtocolResult, ScanResult,
+    Severity, Side, Spot, SpotKind, Stage, TrayScan, Verdict,
 };
 use crate::cover_map;
+use crate::names;
 use crate::road::{CheckedCase, CheckedImpression, LoadedScan};
 use crate::rounding::{confidence, direction, figure, point};
 use judge::words;
@@ -22,7 +25,7 @@ pub fn assemble(checked: &CheckedCase) -> CaseResult {
             Some(before)
         })
         .collect();
-    CaseResult {
+    let mut result = CaseResult {
         schema: Contract::V1,
         program: concat!("archproof ", env!("CARGO_PKG_VERSION")).to_owned(),
         case: checked.case.id.clone(),
@@ -41,7 +44,44 @@ pub fn assemble(checked: &CheckedCase) -> CaseResult {
             .map(|(number, found)| finding(checked, number, found, &spots_before))
             .collect(),
         not_judged: not_judged(&checked.judged.not_judged),
-    }
+        files: Vec::new(),
+    };
+    result.files = files(&result);
+    result
+}
+
+/// The files that the parts of a result name.
+fn files(result: &CaseResult) -> Vec<OutputFile> {
+    let of_impressions = result
+        .impressions
+        .iter()
+        .zip(0u64..)
+        .flat_map(|(one, number)| {
+            let map = one.cover.as_ref().and_then(|cover| cover.map.as_ref());
+            let border = one.border.as_ref();
+            [
+                map.map(|map| (&map.file, FileKind::CoverMap)),
+                border.map(|border| (&border.table, FileKind::BorderTable)),
+                border.map(|border| (&border.chart, FileKind::BorderChart)),
+            ]
+            .into_iter()
+            .flatten()
+            .map(move |(file, kind)| OutputFile {
+                file: file.clone(),
+                kind,
+                impression: Some(number),
+                finding: None,
+            })
+        });
+    let of_findings = result.findings.iter().filter_map(|finding| {
+        Some(OutputFile {
+            file: finding.drawing.clone()?,
+            kind: FileKind::SectionDrawing,
+            impression: finding.impression,
+            finding: Some(finding.id.clone()),
+        })
+    });
+    of_impressions.chain(of_findings).collect()
 }
 
 fn impression(checked: &CheckedCase, number: usize, spots_before: usize) -> ImpressionResult {
@@ -67,7 +107,7 @@ fn impression(checked: &CheckedCase, number: usize, spots_before: usize) -> Impr
             confidence: confidence(frame.confidence),
         }),
         cover: cover(checked, number, spots_before),
-        border: None,
+        border: border::border(checked, number),
         landmarks: Vec::new(),
         defects: Vec::new(),
         not_judged: not_judged(&judged.not_judged),
@@ -163,7 +203,7 @@ fn finding(
     let place = found.place.as_ref();
     let value = found.figure.as_ref();
     Finding {
-        id: format!("F{}", number + 1),
+        id: names::finding(number),
         severity: match found.severity {
             judge::Severity::Fail => Severity::Fail,
             judge::Severity::Borderline => Severity::Borderline,
@@ -183,6 +223,9 @@ fn finding(
             .spot
             .zip(found.impression)
             .map(|(spot, impression)| spot_id(spots_before[impression] + spot)),
+        from_station: found.stretch.map(|stretch| stretch.from as u64),
+        to_station: found.stretch.map(|stretch| stretch.to as u64),
+        drawing: found.stretch.map(|_| names::section(number)),
         instruction: found.instruction.clone(),
     }
 }

@@ -1,0 +1,321 @@
+//! The border unrolled: its figures and limits against the distance from the
+//! midline, with zones and findings.
+
+use super::canvas::{Anchor, GREY, INK, LIMIT, Sheet, Stroke, text_width};
+use super::lanes::lanes;
+use super::rows::{ROWS, RowFrame, draw_row, row_height};
+use super::track::{Track, tracks};
+use super::{heading, patient_side};
+use crate::names;
+use crate::road::CheckedCase;
+use judge::{Finding, Severity, words};
+use measure::{Border, Side};
+
+const WIDTH: f64 = 1280.0;
+const LEFT: f64 = 62.0;
+const RIGHT: f64 = WIDTH - 26.0;
+const TITLE_HEIGHT: f64 = 64.0;
+const LEGEND_HEIGHT: f64 = 64.0;
+const LANE: f64 = 17.0;
+const SMALL: f64 = 11.0;
+
+/// From distances along a track to the sheet.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Across {
+    from_mm: f64,
+    px_per_mm: f64,
+}
+
+impl Across {
+    fn of(track: &Track) -> Self {
+        let (from, to) = track.reach();
+        Self {
+            from_mm: from,
+            px_per_mm: (RIGHT - LEFT) / (to - from).max(1.0),
+        }
+    }
+
+    pub(super) fn px(&self, mm: f64) -> f64 {
+        LEFT + (mm - self.from_mm) * self.px_per_mm
+    }
+}
+
+/// What a chart is drawn of.
+pub(super) struct Chart<'a> {
+    pub checked: &'a CheckedCase,
+    pub border: &'a Border,
+    /// Findings on the border with their numbers in the case.
+    pub findings: Vec<(usize, &'a Finding)>,
+}
+
+/// The chart of an impression's border as the bytes of an SVG file; `None`
+/// where no border was followed.
+pub(crate) fn border_chart(checked: &CheckedCase, impression: usize) -> Option<Vec<u8>> {
+    let border = checked.impressions[impression]
+        .measurement
+        .border
+        .as_ref()
+        .ok()?;
+    let findings = checked.judged.findings.iter().enumerate();
+    let chart = Chart {
+        checked,
+        border,
+        findings: findings
+            .filter(|(_, f)| f.impression == Some(impression) && f.stretch.is_some())
+            .collect(),
+    };
+    let tracks = tracks(border);
+    let heights: Vec<f64> = tracks
+        .iter()
+        .map(|track| chart.track_height(track))
+        .collect();
+    let height = TITLE_HEIGHT + heights.iter().sum::<f64>() + LEGEND_HEIGHT;
+    let title = format!("{}: the border unrolled", heading(checked, impression));
+    let mut sheet = Sheet::new(WIDTH, height, &title);
+    sheet.bold([LEFT, 28.0], Anchor::Start, 18.0, &title);
+    let facing = "Seen as when facing the patient: the patient's right is on the left of this page, the patient's left on the right.";
+    sheet.text([LEFT, 50.0], Anchor::Start, 12.5, facing);
+    let mut top = TITLE_HEIGHT;
+    for (track, height) in tracks.iter().zip(&heights) {
+        chart.draw_track(&mut sheet, track, top);
+        top += height;
+    }
+    draw_legend(&mut sheet, top + 8.0);
+    Some(sheet.encoded())
+}
+
+/// Something with a name over a span of the track, px.
+struct Named {
+    span: (f64, f64),
+    name: String,
+}
+
+impl Named {
+    /// What it takes up: its span, or its name where that is wider.
+    fn taken(&self) -> (f64, f64) {
+        let half = (text_width(&self.name, SMALL) / 2.0).max((self.span.1 - self.span.0) / 2.0);
+        let middle = self.middle();
+        (middle - half, middle + half)
+    }
+
+    /// Where the name stands: over the span's middle, within the sheet.
+    fn middle(&self) -> f64 {
+        let half = text_width(&self.name, SMALL) / 2.0;
+        f64::midpoint(self.span.0, self.span.1)
+            .min(WIDTH - 4.0 - half)
+            .max(4.0 + half)
+    }
+}
+
+impl Chart<'_> {
+    fn track_height(&self, track: &Track) -> f64 {
+        let across = Across::of(track);
+        let rows: f64 = ROWS.iter().map(|row| row_height(row, self, track)).sum();
+        let lanes_of = |named: &[Named]| lane_count(named) as f64 * LANE;
+        44.0 + lanes_of(&self.bracketed(track, across).0)
+            + lanes_of(&zones(self.border, track, across))
+            + rows
+            + 46.0
+    }
+
+    fn draw_track(&self, sheet: &mut Sheet, track: &Track, top: f64) {
+        let across = Across::of(track);
+        let mut at = top + 16.0;
+        sheet.bold(
+            [LEFT, at],
+            Anchor::Start,
+            14.0,
+            &format!("◄ {}", patient_side(Some(Side::Right))),
+        );
+        sheet.bold(
+            [RIGHT, at],
+            Anchor::End,
+            14.0,
+            &format!("{} ►", patient_side(Some(Side::Left))),
+        );
+        sheet.bold(
+            [f64::midpoint(LEFT, RIGHT), at],
+            Anchor::Middle,
+            14.0,
+            track.title,
+        );
+        at += 12.0;
+        at = self.draw_findings(sheet, track, across, at);
+        at = draw_zones(sheet, &zones(self.border, track, across), at);
+        let rows_top = at;
+        for row in &ROWS {
+            let height = row_height(row, self, track);
+            let frame = RowFrame {
+                across,
+                left: LEFT,
+                right: RIGHT,
+                top: at,
+                bottom: at + height,
+            };
+            draw_row(sheet, row, self, track, &frame);
+            at += height;
+        }
+        let middle = across.px(0.0);
+        sheet.line(
+            [middle, rows_top],
+            [middle, at],
+            Stroke::dashed(INK, 1.0, "9 3 2 3"),
+        );
+        draw_axis(sheet, track, across, at);
+    }
+
+    /// Findings on a track with where they are, and their numbers.
+    fn bracketed(&self, track: &Track, across: Across) -> (Vec<Named>, Vec<&Finding>) {
+        self.findings
+            .iter()
+            .filter_map(|&(number, finding)| Some((number, finding, finding.stretch?)))
+            .flat_map(|(number, finding, stretch)| {
+                let spans = track.spans(&stretch);
+                spans.into_iter().map(move |(from, to)| {
+                    let named = Named {
+                        span: (across.px(from) - 1.0, across.px(to) + 1.0),
+                        name: format!("{} {}", names::finding(number), finding.check),
+                    };
+                    (named, finding)
+                })
+            })
+            .unzip()
+    }
+
+    fn draw_findings(&self, sheet: &mut Sheet, track: &Track, across: Across, top: f64) -> f64 {
+        let (named, findings) = self.bracketed(track, across);
+        let taken: Vec<(f64, f64)> = named.iter().map(Named::taken).collect();
+        for ((one, finding), lane) in named.iter().zip(findings).zip(lanes(&taken, 6.0)) {
+            let y = top + (lane as f64 + 1.0) * LANE;
+            let stroke = severity_stroke(finding.severity);
+            let (from, to) = one.span;
+            sheet.line([from, y], [to, y], stroke);
+            for end in [from, to] {
+                sheet.line([end, y], [end, y + 4.0], Stroke::whole(stroke.colour, 1.2));
+            }
+            sheet.text([one.middle(), y - 3.0], Anchor::Middle, SMALL, &one.name);
+        }
+        top + lane_count(&named) as f64 * LANE + 6.0
+    }
+}
+
+/// How the bracket of a finding is drawn.
+fn severity_stroke(severity: Severity) -> Stroke {
+    match severity {
+        Severity::Fail => Stroke::whole(INK, 3.2),
+        Severity::Borderline => Stroke::dashed(INK, 2.2, "7 3"),
+        Severity::Note => Stroke::dashed(GREY, 1.6, "2 3"),
+    }
+}
+
+fn lane_count(named: &[Named]) -> usize {
+    let taken: Vec<(f64, f64)> = named.iter().map(Named::taken).collect();
+    lanes(&taken, 6.0)
+        .into_iter()
+        .max()
+        .map_or(0, |most| most + 1)
+}
+
+/// Runs of stations in one zone.
+fn zones(border: &Border, track: &Track, across: Across) -> Vec<Named> {
+    let zone = |number: usize| border.stations[number].zone;
+    track
+        .stations
+        .chunk_by(|a, b| zone(a.0) == zone(b.0))
+        .filter_map(|run| {
+            let (first, last) = run.first().zip(run.last())?;
+            Some(Named {
+                span: (across.px(first.1), across.px(last.1)),
+                name: words::zone(zone(first.0)).to_owned(),
+            })
+        })
+        .collect()
+}
+
+fn draw_zones(sheet: &mut Sheet, zones: &[Named], top: f64) -> f64 {
+    let taken: Vec<(f64, f64)> = zones.iter().map(Named::taken).collect();
+    let bottom = top + lane_count(zones) as f64 * LANE;
+    for (zone, lane) in zones.iter().zip(lanes(&taken, 6.0)) {
+        let y = bottom - lane as f64 * LANE - 5.0;
+        let end = zone.span.1;
+        sheet.line(
+            [end, y - 11.0],
+            [end, bottom + 2.0],
+            Stroke::whole(GREY, 0.8),
+        );
+        sheet.label([zone.middle(), y], Anchor::Middle, SMALL, &zone.name);
+    }
+    bottom + 4.0
+}
+
+fn draw_axis(sheet: &mut Sheet, track: &Track, across: Across, top: f64) {
+    const TICK_MM: f64 = 10.0;
+    let (from, to) = track.reach();
+    for tick in (from / TICK_MM).ceil() as i64..=(to / TICK_MM).floor() as i64 {
+        let mm = tick as f64 * TICK_MM;
+        let x = across.px(mm);
+        sheet.line([x, top], [x, top + 4.0], Stroke::whole(INK, 1.0));
+        let side = match tick {
+            ..0 => " R",
+            0 => "",
+            1.. => " L",
+        };
+        sheet.text(
+            [x, top + 16.0],
+            Anchor::Middle,
+            SMALL,
+            &format!("{:.0}{side}", mm.abs()),
+        );
+    }
+    let told = format!(
+        "mm along the border from the {} (R: to the patient's right, L: to the patient's left)",
+        track.midline
+    );
+    sheet.text(
+        [f64::midpoint(LEFT, RIGHT), top + 32.0],
+        Anchor::Middle,
+        12.0,
+        &told,
+    );
+}
+
+fn draw_legend(sheet: &mut Sheet, top: f64) {
+    let mut at = [LEFT, top + 14.0];
+    let mut entry = |sheet: &mut Sheet, draw: &dyn Fn(&mut Sheet, [f64; 2]), words: &str| {
+        let width = 44.0 + text_width(words, SMALL) + 20.0;
+        if at[0] + width > RIGHT {
+            at = [LEFT, at[1] + 20.0];
+        }
+        draw(sheet, at);
+        sheet.text([at[0] + 44.0, at[1]], Anchor::Start, SMALL, words);
+        at[0] += width;
+    };
+    let sample = |stroke: Stroke| {
+        move |sheet: &mut Sheet, at: [f64; 2]| {
+            sheet.line([at[0], at[1] - 4.0], [at[0] + 36.0, at[1] - 4.0], stroke);
+        }
+    };
+    entry(
+        sheet,
+        &super::rows::sample,
+        "measured, with its expanded uncertainty (k = 2)",
+    );
+    entry(sheet, &sample(super::rows::LEAST), "limit: no less");
+    entry(sheet, &sample(super::rows::MOST), "limit: no more");
+    let hatch = |sheet: &mut Sheet, at: [f64; 2]| {
+        sheet.hatched([at[0], at[1] - 11.0], [at[0] + 36.0, at[1] + 2.0]);
+    };
+    entry(sheet, &hatch, "no figure, with the reason");
+    entry(sheet, &sample(severity_stroke(Severity::Fail)), "fails ■");
+    entry(
+        sheet,
+        &sample(severity_stroke(Severity::Borderline)),
+        "cannot be decided ◆",
+    );
+    entry(sheet, &sample(severity_stroke(Severity::Note)), "note ●");
+    entry(
+        sheet,
+        &sample(Stroke::whole(LIMIT, 0.0)),
+        "marks stand at the worst station of a finding, numbered as in result.json",
+    );
+}

@@ -1,0 +1,413 @@
+//! The rows of a border chart: one figure each.
+
+use super::canvas::{Anchor, GREY, INK, LIMIT, PALE, Place, Sheet, Stroke, text_width};
+use super::chart::{Across, Chart};
+use super::short_reason;
+use super::track::Track;
+use crate::names;
+use judge::{Check, Finding, LimitKey, Severity};
+use measure::{DipKind, Missing, Reading, Station};
+
+/// A limit from below.
+pub(super) const LEAST: Stroke = Stroke::dashed(LIMIT, 1.6, "8 4");
+/// A limit from above.
+pub(super) const MOST: Stroke = Stroke::dashed(LIMIT, 1.6, "2 3");
+const CURVE: Stroke = Stroke::whole(INK, 1.8);
+const SMALL: f64 = 11.0;
+/// Room above a row's plot for its title, px.
+const HEAD: f64 = 20.0;
+/// A row without any figure, px.
+const EMPTY: f64 = 30.0;
+
+/// A figure of the stations.
+pub(super) struct Row {
+    title: &'static str,
+    reading: fn(&Station) -> Reading,
+    limits: &'static [(LimitKey, Stroke, &'static str)],
+    checks: &'static [Check],
+    height: f64,
+    /// Frenum notches are marked here.
+    notches: bool,
+}
+
+pub(super) const ROWS: [Row; 4] = [
+    Row {
+        title: "Flange height, mm",
+        reading: |station| station.flange_height,
+        limits: &[(LimitKey::FlangeHeight, LEAST, "at least")],
+        checks: &[
+            Check::UnderExtension,
+            Check::FlangeHeight,
+            Check::BorderAsymmetry,
+        ],
+        height: 180.0,
+        notches: true,
+    },
+    Row {
+        title: "Flange thickness, mm",
+        reading: |station| station.flange_thickness,
+        limits: &[
+            (LimitKey::FlangeThin, LEAST, "at least"),
+            (LimitKey::FlangeThick, MOST, "at most"),
+        ],
+        checks: &[Check::FlangeThickness],
+        height: 140.0,
+        notches: false,
+    },
+    Row {
+        title: "Border radius, mm",
+        reading: |station| station.border_radius,
+        limits: &[(LimitKey::BorderRadius, LEAST, "at least")],
+        checks: &[Check::BorderRadius],
+        height: 115.0,
+        notches: false,
+    },
+    Row {
+        title: "Overlap past the tray, mm",
+        reading: |station| station.overlap,
+        limits: &[
+            (LimitKey::OverlapLeast, LEAST, "at least"),
+            (LimitKey::OverlapMost, MOST, "at most"),
+        ],
+        checks: &[Check::BorderOverlap, Check::TrayAtBorder],
+        height: 125.0,
+        notches: false,
+    },
+];
+
+/// Where a row is drawn, px.
+pub(super) struct RowFrame {
+    pub across: Across,
+    pub left: f64,
+    pub right: f64,
+    pub top: f64,
+    pub bottom: f64,
+}
+
+/// From figures to the sheet.
+struct Scale {
+    bottom: f64,
+    px_per_mm: f64,
+    most_mm: f64,
+}
+
+impl Scale {
+    fn y(&self, mm: f64) -> f64 {
+        self.bottom - mm.clamp(0.0, self.most_mm) * self.px_per_mm
+    }
+}
+
+pub(super) fn row_height(row: &Row, chart: &Chart<'_>, track: &Track) -> f64 {
+    if only_reason(row, chart, track).is_some() {
+        EMPTY
+    } else {
+        row.height
+    }
+}
+
+/// The one reason why a whole track lacks the figure, where flanges lack it.
+fn only_reason(row: &Row, chart: &Chart<'_>, track: &Track) -> Option<Missing> {
+    let reasons: Option<Vec<Missing>> = track
+        .stations
+        .iter()
+        .map(|&(number, _)| (row.reading)(&chart.border.stations[number]).err())
+        .collect();
+    let reasons = reasons?;
+    let flange = reasons.iter().find(|&&why| why != Missing::NoCrest);
+    flange.or(reasons.first()).copied()
+}
+
+pub(super) fn draw_row(
+    sheet: &mut Sheet,
+    row: &Row,
+    chart: &Chart<'_>,
+    track: &Track,
+    frame: &RowFrame,
+) {
+    let depth = chart.checked.protocol.value(LimitKey::FlangeDepth);
+    let title = if row.checks.contains(&Check::FlangeThickness) {
+        format!("{}, {depth} mm below the border", row.title)
+    } else {
+        row.title.to_owned()
+    };
+    if let Some(why) = only_reason(row, chart, track) {
+        let told = format!("{title}: none ({why})");
+        sheet.bold([frame.left, frame.top + 20.0], Anchor::Start, 12.0, &told);
+        return;
+    }
+    sheet.bold(
+        [frame.left + 6.0, frame.top + 15.0],
+        Anchor::Start,
+        12.0,
+        &title,
+    );
+    let scale = scale(row, chart, track, frame);
+    draw_grid(sheet, frame, &scale);
+    draw_gaps(sheet, row, chart, track, frame, &scale);
+    draw_curve(sheet, row, chart, track, frame, &scale);
+    for &(key, stroke, words) in row.limits {
+        draw_limit(sheet, chart, track, frame, &scale, (key, stroke, words));
+    }
+    if row.notches {
+        draw_notches(sheet, chart, track, frame, &scale);
+    }
+    for &(number, finding) in &chart.findings {
+        if row.checks.contains(&finding.check) {
+            draw_mark(sheet, track, frame, &scale, (number, finding));
+        }
+    }
+}
+
+fn scale(row: &Row, chart: &Chart<'_>, track: &Track, frame: &RowFrame) -> Scale {
+    let stations = || {
+        track
+            .stations
+            .iter()
+            .map(|&(n, _)| &chart.border.stations[n])
+    };
+    let figures = stations()
+        .filter_map(|station| (row.reading)(station).ok())
+        .map(|figure| figure.mm + figure.uncertainty_mm);
+    let limits = row.limits.iter().flat_map(|&(key, ..)| {
+        let limit = chart.checked.protocol.limit(key);
+        stations().map(|station| limit.in_zone(station.zone))
+    });
+    let most = figures.chain(limits).fold(1.0, f64::max);
+    let most_mm = (most * 1.06).ceil();
+    Scale {
+        bottom: frame.bottom - 6.0,
+        px_per_mm: (frame.bottom - 6.0 - frame.top - HEAD) / most_mm,
+        most_mm,
+    }
+}
+
+fn draw_grid(sheet: &mut Sheet, frame: &RowFrame, scale: &Scale) {
+    let step = [1.0, 2.0, 5.0, 10.0, 20.0]
+        .into_iter()
+        .find(|step| step * scale.px_per_mm >= 18.0)
+        .unwrap_or(50.0);
+    for tick in 0..=(scale.most_mm / step).floor() as usize {
+        let mm = tick as f64 * step;
+        let y = scale.y(mm);
+        let stroke = if tick == 0 {
+            Stroke::whole(INK, 1.0)
+        } else {
+            Stroke::whole(PALE, 0.8)
+        };
+        sheet.line([frame.left, y], [frame.right, y], stroke);
+        sheet.text(
+            [frame.left - 6.0, y + 4.0],
+            Anchor::End,
+            SMALL,
+            &format!("{mm:.0}"),
+        );
+    }
+    let top = scale.y(scale.most_mm);
+    sheet.line(
+        [frame.left, top],
+        [frame.left, scale.bottom],
+        Stroke::whole(INK, 1.0),
+    );
+}
+
+fn draw_gaps(
+    sheet: &mut Sheet,
+    row: &Row,
+    chart: &Chart<'_>,
+    track: &Track,
+    frame: &RowFrame,
+    scale: &Scale,
+) {
+    let why = |number: usize| (row.reading)(&chart.border.stations[number]).err();
+    let half_step = half_step(track);
+    let runs = track.stations.chunk_by(|a, b| why(a.0) == why(b.0));
+    for run in runs {
+        let (Some(first), Some(last)) = (run.first(), run.last()) else {
+            continue;
+        };
+        let Some(why) = why(first.0) else { continue };
+        let from = frame.across.px(first.1 - half_step).max(frame.left);
+        let to = frame.across.px(last.1 + half_step).min(frame.right);
+        let top = scale.y(scale.most_mm) + 2.0;
+        sheet.hatched([from, top], [to, scale.bottom]);
+        let words = short_reason(why);
+        let middle = f64::midpoint(from, to);
+        let half = text_width(words, SMALL) / 2.0;
+        if to - from > 2.0 * half + 6.0 {
+            sheet.label(
+                [middle, f64::midpoint(top, scale.bottom) + 4.0],
+                Anchor::Middle,
+                SMALL,
+                words,
+            );
+        } else if to - from > 12.0 {
+            // Beside a narrow gap there is room in the sheet's middle only.
+            sheet.upright([middle + 4.0, scale.bottom - 4.0], SMALL, words);
+        }
+    }
+}
+
+fn half_step(track: &Track) -> f64 {
+    let (from, to) = track.reach();
+    (to - from) / (2.0 * track.stations.len().max(2) as f64)
+}
+
+fn draw_curve(
+    sheet: &mut Sheet,
+    row: &Row,
+    chart: &Chart<'_>,
+    track: &Track,
+    frame: &RowFrame,
+    scale: &Scale,
+) {
+    let figure = |number: usize| (row.reading)(&chart.border.stations[number]).ok();
+    let runs = track
+        .stations
+        .chunk_by(|a, b| figure(a.0).is_some() == figure(b.0).is_some());
+    for run in runs {
+        let measured: Vec<_> = run
+            .iter()
+            .filter_map(|&(number, along)| Some((frame.across.px(along), figure(number)?)))
+            .collect();
+        let edge = |sense: f64| {
+            measured
+                .iter()
+                .map(move |(x, m)| [*x, scale.y(m.mm + sense * m.uncertainty_mm)])
+        };
+        let band: Vec<Place> = edge(1.0).chain(edge(-1.0).rev()).collect();
+        sheet.area(&band, PALE);
+        let line: Vec<Place> = edge(0.0).collect();
+        match line[..] {
+            [only] => sheet.dot(only, 1.4, INK),
+            _ => sheet.polyline(&line, CURVE),
+        }
+    }
+}
+
+/// A limit as a stepped line, its value written where it begins; 0 is no limit.
+fn draw_limit(
+    sheet: &mut Sheet,
+    chart: &Chart<'_>,
+    track: &Track,
+    frame: &RowFrame,
+    scale: &Scale,
+    (key, stroke, words): (LimitKey, Stroke, &str),
+) {
+    let limit = chart.checked.protocol.limit(key);
+    let value = |number: usize| limit.in_zone(chart.border.stations[number].zone);
+    let half_step = half_step(track);
+    for run in track.stations.chunk_by(|a, b| value(a.0) == value(b.0)) {
+        let (Some(first), Some(last)) = (run.first(), run.last()) else {
+            continue;
+        };
+        let mm = value(first.0);
+        if mm <= 0.0 {
+            continue;
+        }
+        let y = scale.y(mm);
+        let from = frame.across.px(first.1 - half_step).max(frame.left);
+        let to = frame.across.px(last.1 + half_step).min(frame.right);
+        sheet.line([from, y], [to, y], stroke);
+        let told = format!("{words} {mm} mm");
+        if to - from > text_width(&told, SMALL) + 8.0 {
+            sheet.label([from + 5.0, y - 4.0], Anchor::Start, SMALL, &told);
+        }
+    }
+}
+
+fn draw_notches(
+    sheet: &mut Sheet,
+    chart: &Chart<'_>,
+    track: &Track,
+    frame: &RowFrame,
+    scale: &Scale,
+) {
+    for dip in chart
+        .border
+        .dips
+        .iter()
+        .filter(|d| d.kind == DipKind::Notch)
+    {
+        let height = chart.border.stations[dip.bottom].flange_height;
+        let Some((along, height)) = track.place(dip.bottom).zip(height.ok()) else {
+            continue;
+        };
+        let (x, y) = (frame.across.px(along), scale.y(height.mm) + 4.0);
+        // An open triangle that points up into the notch.
+        let corners = [[x, y], [x - 5.0, y + 9.0], [x + 5.0, y + 9.0], [x, y]];
+        sheet.polyline(&corners, Stroke::whole(INK, 1.3));
+        let told = format!("frenum, {:.1} mm deep", dip.depth.mm);
+        sheet.label(
+            [x, (y + 22.0).min(scale.bottom - 3.0)],
+            Anchor::Middle,
+            SMALL,
+            &told,
+        );
+    }
+}
+
+/// The worst station of a finding.
+fn draw_mark(
+    sheet: &mut Sheet,
+    track: &Track,
+    frame: &RowFrame,
+    scale: &Scale,
+    (number, finding): (usize, &Finding),
+) {
+    let worst = finding
+        .stretch
+        .and_then(|stretch| track.place(stretch.worst));
+    let figure = finding.figure.as_ref();
+    let Some((along, figure)) = worst.zip(figure) else {
+        return;
+    };
+    // A depth or a difference is no figure of the row: its mark stands at the foot.
+    let is_of_row = !matches!(
+        finding.check,
+        Check::UnderExtension | Check::BorderAsymmetry
+    );
+    let mm = if is_of_row { figure.measured } else { 0.0 };
+    let x = frame.across.px(along);
+    let y = scale.y(mm);
+    let size = 4.5;
+    match finding.severity {
+        Severity::Fail => sheet.area(
+            &[
+                [x - size, y - size],
+                [x + size, y - size],
+                [x + size, y + size],
+                [x - size, y + size],
+            ],
+            INK,
+        ),
+        Severity::Borderline => {
+            let size = size * 1.4;
+            sheet.area(
+                &[[x, y - size], [x + size, y], [x, y + size], [x - size, y]],
+                INK,
+            );
+        }
+        Severity::Note => sheet.dot([x, y], size, GREY),
+    }
+    sheet.label(
+        [x + 8.0, y - 5.0],
+        Anchor::Start,
+        SMALL,
+        &names::finding(number),
+    );
+}
+
+/// A measured line with its band, for the legend.
+pub(super) fn sample(sheet: &mut Sheet, at: Place) {
+    let [x, y] = [at[0], at[1] - 4.0];
+    sheet.area(
+        &[
+            [x, y - 5.0],
+            [x + 36.0, y - 5.0],
+            [x + 36.0, y + 5.0],
+            [x, y + 5.0],
+        ],
+        PALE,
+    );
+    sheet.line([x, y], [x + 36.0, y], CURVE);
+}

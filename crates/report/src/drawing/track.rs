@@ -1,0 +1,96 @@
+//! The closed border unrolled: one track for labial and buccal border with the
+//! back at its ends, and one for a lingual border.
+
+use judge::Stretch;
+use measure::{Border, BorderPart, Side};
+
+/// A stretch of border laid out in a line, the patient's right on the left.
+#[derive(Debug, Clone)]
+pub struct Track {
+    /// What is shown.
+    pub title: &'static str,
+    /// The midline in its middle.
+    pub midline: &'static str,
+    /// Stations with their distance along the border from the midline, mm, the
+    /// patient's left positive, in that order.
+    pub stations: Vec<(usize, f64)>,
+}
+
+/// The tracks of a border, top one first.
+pub fn tracks(border: &Border) -> Vec<Track> {
+    let lingual = lingual_run(border);
+    let mut outer = Track {
+        title: "Labial and buccal border, the back at both ends",
+        midline: "labial midline",
+        stations: (0..border.stations.len())
+            .filter(|number| !lingual.contains(number))
+            .map(|number| (number, from_labial_midline(border, number)))
+            .collect(),
+    };
+    outer.stations.sort_by(|a, b| a.1.total_cmp(&b.1));
+    let mut tracks = vec![outer];
+    if let Some(middle) = lingual_midline(border, &lingual) {
+        let along = |number: usize| border.stations[number].s * border.length_mm;
+        tracks.push(Track {
+            title: "Lingual border",
+            midline: "lingual midline",
+            // The line runs from left to right here.
+            stations: lingual
+                .iter()
+                .rev()
+                .map(|&number| (number, along(middle) - along(number)))
+                .collect(),
+        });
+    }
+    tracks
+}
+
+impl Track {
+    /// The parts of a stretch that lie on the track, as distances from the
+    /// midline: two where it goes on from one end to the other.
+    pub fn spans(&self, stretch: &Stretch) -> Vec<(f64, f64)> {
+        self.stations
+            .chunk_by(|a, b| stretch.holds(a.0) == stretch.holds(b.0))
+            .filter(|run| stretch.holds(run[0].0))
+            .filter_map(|run| Some((run.first()?.1, run.last()?.1)))
+            .collect()
+    }
+
+    /// Where a station lies on the track.
+    pub fn place(&self, station: usize) -> Option<f64> {
+        let found = self.stations.iter().find(|(number, _)| *number == station);
+        found.map(|(_, along)| *along)
+    }
+
+    /// First and last distance from the midline, mm.
+    pub fn reach(&self) -> (f64, f64) {
+        let ends = self.stations.first().zip(self.stations.last());
+        ends.map_or((-1.0, 1.0), |(first, last)| (first.1, last.1))
+    }
+}
+
+fn from_labial_midline(border: &Border, number: usize) -> f64 {
+    let s = border.stations[number].s;
+    let left = if s <= 0.5 { s } else { s - 1.0 };
+    left * border.length_mm
+}
+
+/// Numbers of the lingual stations and of what lies between them.
+fn lingual_run(border: &Border) -> Vec<usize> {
+    let is_lingual = |s: &measure::Station| s.part == BorderPart::Lingual;
+    let first = border.stations.iter().position(is_lingual);
+    let last = border.stations.iter().rposition(is_lingual);
+    first
+        .zip(last)
+        .map_or(Vec::new(), |(first, last)| (first..=last).collect())
+}
+
+/// The lingual station on the midline: the line comes from the left.
+fn lingual_midline(border: &Border, lingual: &[usize]) -> Option<usize> {
+    let is_right = |&number: &usize| border.stations[number].side == Some(Side::Right);
+    let is_left = |&number: &usize| border.stations[number].side == Some(Side::Left);
+    let right_from = lingual.iter().position(is_right).unwrap_or(lingual.len());
+    let left_to = lingual.iter().rposition(is_left).map_or(0, |i| i + 1);
+    let middle = right_from.midpoint(left_to);
+    lingual.get(middle).or(lingual.last()).copied()
+}

@@ -1,0 +1,26 @@
+//! How the files of a result are called.
+
+use crate::road::CheckedCase;
+use judge::words;
+
+/// `maxillary-first-pass`: what tells the files of one impression of a case
+/// from those of another.
+pub(crate) fn impression(checked: &CheckedCase, number: usize) -> String {
+    let input = &checked.case.impressions[number];
+    let measurement = &checked.impressions[number].measurement;
+    let arch = input
+        .declared
+        .or(measurement.frame.as_ref().ok().map(|frame| frame.arch))
+        .map_or("unknown", words::arch);
+    format!("{arch}-{}", input.stage.name().replace('_', "-"))
+}
+
+/// Name of a finding within its case; findings are counted from 0.
+pub(crate) fn finding(number: usize) -> String {
+    format!("F{}", number + 1)
+}
+
+/// Name of the drawing of a finding's section.
+pub(crate) fn section(finding_number: usize) -> String {
+    format!("section-{}.svg", finding(finding_number))
+}
