@@ -75,8 +75,13 @@ fn the_demonstration_is_to_be_reworked_at_its_planted_places() {
         .filter(|p| *p == "fail show-through right")
         .count();
     assert_eq!(on_the_right, 2, "{places:?}");
-    assert_eq!(places.len(), 3, "{places:?}");
     assert_eq!(places[2], "note thin-cover left");
+    // A stock tray's wall makes flanges thicker than the guide, which is noted.
+    let rest = &places[3..];
+    assert!(
+        rest.iter().all(|p| p.starts_with("note flange-thickness")),
+        "{places:?}"
+    );
     for finding in result["findings"].as_array().unwrap() {
         assert!(outcome.out.contains(finding["id"].as_str().unwrap()));
         assert!(

@@ -75,3 +75,41 @@ fn row<'a>(border: &Border, number: usize, station: &'a Station) -> Row<'a> {
         overlap_missing: station.missing.overlap,
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::result::assemble;
+    use crate::testing::checked_with_border;
+
+    #[test]
+    fn rows_are_the_stations_of_the_result() {
+        let border = assemble(&checked_with_border())
+            .impressions
+            .remove(0)
+            .border
+            .unwrap();
+        let bytes = encoded(&border).unwrap();
+        let mut reader = csv::Reader::from_reader(bytes.as_slice());
+        let headings = reader.headers().unwrap().clone();
+        let column = |name: &str| headings.iter().position(|h| h == name).unwrap();
+        let rows: Vec<csv::StringRecord> = reader.records().map(Result::unwrap).collect();
+        assert_eq!(rows.len(), border.stations.len());
+        let number = |text: &str| (!text.is_empty()).then(|| text.parse::<f64>().unwrap());
+        for (row, station) in rows.iter().zip(&border.stations) {
+            let value = |name| number(&row[column(name)]);
+            assert_eq!(value("s"), Some(station.s));
+            assert_eq!(value("flange_height_mm"), station.flange_height_mm);
+            assert_eq!(value("border_radius_mm"), station.border_radius_mm);
+            assert_eq!(
+                value("overlap_uncertainty_mm"),
+                station.overlap_uncertainty_mm
+            );
+            assert_eq!(&row[column("zone")], station.zone);
+        }
+        assert_eq!(&rows[90][column("border_radius_missing")], "scan_ends");
+        assert_eq!(&rows[45][column("border_radius_mm")], "0.45");
+        assert_eq!(&rows[45][column("side")], "left");
+        assert_eq!(&rows[45][column("along_mm")], "22.5");
+    }
+}

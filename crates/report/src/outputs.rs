@@ -140,7 +140,7 @@ fn write_aside_then_move(outputs: &[Output], folder: &Path) -> Result<(), WriteE
 mod tests {
     use super::*;
     use crate::result::assemble;
-    use crate::testing::{checked_with_spots, checked_without_cover};
+    use crate::testing::{checked_with_border, checked_with_spots, checked_without_cover};
 
     #[test]
     fn everything_is_written_and_nothing_else_is_left() {
@@ -149,11 +149,16 @@ mod tests {
         let checked = checked_with_spots();
         let result = assemble(&checked);
         let files = write_all(&checked, &result, &folder).unwrap();
-        assert_eq!(files, ["cover-maxillary-first-pass.ply", RESULT_FILE]);
-        assert_eq!(
-            names_in(&folder),
-            ["cover-maxillary-first-pass.ply", RESULT_FILE]
-        );
+        let expected = [
+            "cover-maxillary-first-pass.ply",
+            "border-maxillary-first-pass.csv",
+            "border-maxillary-first-pass.svg",
+            RESULT_FILE,
+        ];
+        assert_eq!(files, expected);
+        let mut sorted = expected;
+        sorted.sort_unstable();
+        assert_eq!(names_in(&folder), sorted);
         assert_eq!(
             fs::read_to_string(folder.join(RESULT_FILE)).unwrap(),
             result_json(&result)
@@ -179,7 +184,25 @@ mod tests {
         let parent = tempfile::tempdir().unwrap();
         let checked = checked_without_cover();
         let files = write_all(&checked, &assemble(&checked), parent.path()).unwrap();
-        assert_eq!(files, [RESULT_FILE]);
+        assert!(files.iter().all(|name| !name.ends_with(".ply")));
+    }
+
+    #[test]
+    fn every_file_that_the_result_names_is_written() {
+        let parent = tempfile::tempdir().unwrap();
+        let checked = checked_with_border();
+        let result = assemble(&checked);
+        write_all(&checked, &result, parent.path()).unwrap();
+        let drawings: Vec<&str> = result
+            .findings
+            .iter()
+            .filter_map(|f| f.drawing.as_deref())
+            .collect();
+        assert_eq!(drawings, ["section-F1.svg", "section-F2.svg"]);
+        let mut named: Vec<&str> = result.files.iter().map(|f| f.file.as_str()).collect();
+        named.push(RESULT_FILE);
+        named.sort_unstable();
+        assert_eq!(names_in(parent.path()), named);
     }
 
     #[test]

@@ -286,7 +286,6 @@ REWORK case D-1042: mend the places that fail, then take a wash.
   F3 note thin-cover, labial flange, patient's left: 0.60 ± 0.10 mm, limit 1 mm [C3]
        Thin here: if a wash is to follow, give it room by relieving the tray a little (out of the mouth, with eye and dust protection, then feel for sharp edges).
 Not judged: landmarks, defects, wash, jaw_relation, consignment (not part of this version's checks)
-Not judged: border (no border line could be followed round the scan)
 Cover map cover-maxillary-first-pass.ply: viridis, dark 0 mm to bright 3 mm; grey where cover is not known
 ";
         assert_eq!(text, expected);

@@ -3,7 +3,8 @@
 use crate::road::{CheckedCase, CheckedImpression, LoadedScan, judged};
 use judge::{Case, ImpressionInput, Protocol, Stage, UnitReading};
 use measure::{
-    Arch, Cover, CoverMethod, Frame, ImpressionMeasurement, NotMeasured, Side, Spot, SpotKind,
+    Arch, Border, BorderPart, Cover, CoverMethod, Dip, DipKind, Frame, ImpressionMeasurement,
+    Measured, Missing, NotMeasured, Reading, Section, Side, Spot, SpotKind, Station,
     TrayRegistration, Zone,
 };
 use mesh::{Format, Integrity, Mesh};
@@ -91,7 +92,102 @@ fn measurement() -> ImpressionMeasurement {
         }),
         spots: Vec::new(),
         stops: Vec::new(),
-        border: Err(NotMeasured::NoBorder),
+        border: Ok(sound_border()),
+    }
+}
+
+/// A maxillary impression with a knife edge and a cut scan on the left, and no
+/// tray: stations 40 to 59 and 80 to 99.
+pub(crate) fn checked_with_border() -> CheckedCase {
+    let mut measurement = measurement();
+    let mut border = sound_border();
+    for station in &mut border.stations[40..60] {
+        station.border_radius = measured(0.45);
+    }
+    for station in &mut border.stations[80..100] {
+        station.scan_ends = true;
+        station.flange_thickness = Err(Missing::ScanEnds);
+        station.border_radius = Err(Missing::ScanEnds);
+    }
+    measurement.border = Ok(border);
+    checked(measurement, Some(loaded("tray.stl")))
+}
+
+fn measured(mm: f64) -> Reading {
+    Ok(Measured {
+        mm,
+        uncertainty_mm: 0.1,
+    })
+}
+
+/// 400 stations, half a millimetre apart: 80 mm of flange on each side of the
+/// labial midline and 40 mm across the back.
+fn sound_border() -> Border {
+    const COUNT: usize = 400;
+    let station = |number: usize| {
+        let is_back = (161..240).contains(&number);
+        let figure = |mm| {
+            if is_back {
+                Err(Missing::NoCrest)
+            } else {
+                measured(mm)
+            }
+        };
+        Station {
+            s: number as f64 / COUNT as f64,
+            part: if is_back {
+                BorderPart::Posterior
+            } else {
+                BorderPart::Outer
+            },
+            zone: if is_back {
+                Zone::PosteriorPalatalSeal
+            } else {
+                Zone::BuccalFlange
+            },
+            side: match number {
+                3..198 => Some(Side::Left),
+                203..398 => Some(Side::Right),
+                _ => None,
+            },
+            point: Point3::new(number as f64 / 2.0, 0.0, 8.0),
+            uncertainty_mm: Some(0.1),
+            scan_ends: false,
+            flange_height: figure(8.0),
+            flange_thickness: figure(3.5),
+            border_radius: figure(1.5),
+            overlap: measured(2.6),
+            opposite: None,
+            section: section(),
+        }
+    };
+    Border {
+        closed: true,
+        length_mm: 200.0,
+        stations: (0..COUNT).map(station).collect(),
+        dips: vec![Dip {
+            kind: DipKind::Notch,
+            from: 398,
+            to: 2,
+            bottom: 0,
+            depth: Measured {
+                mm: 3.0,
+                uncertainty_mm: 0.2,
+            },
+            width_mm: 2.0,
+        }],
+        crest_line: vec![Point3::origin()],
+    }
+}
+
+fn section() -> Section {
+    Section {
+        tissue: vec![vec![[-8.0, -8.0], [-2.0, -6.0], [-1.5, -1.0], [0.0, 0.0]]],
+        outer: vec![vec![[0.0, 0.0], [1.5, -1.0], [1.8, -7.0]]],
+        tray: vec![vec![[0.5, -6.0], [0.0, -2.6], [-0.5, -6.0]]],
+        crest: Some([-8.0, -8.0]),
+        thickness: Some([[-1.7, -3.0], [1.7, -3.0]]),
+        roll_centre: Some([0.0, -1.5]),
     }
 }
 

@@ -1,7 +1,7 @@
 //! `flange-thickness`: a flange is thinner or thicker than it should be.
 
 use super::Check;
-use super::along_border::{StationCheck, Told, on_flange};
+use super::along_border::{StationCheck, Told, in_notch, on_flange};
 use super::show_through::SAFELY;
 use crate::decision::Bound;
 use crate::finding::{Finding, Severity};
@@ -15,7 +15,8 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let reading = |number: usize| {
         let station = &border.stations[number];
         let thickness = station.flange_thickness.ok()?;
-        on_flange(station).then_some(thickness)
+        // Below a frenum's notch the cut runs through the tray, not the border.
+        (on_flange(station) && !in_notch(border, number)).then_some(thickness)
     };
     let thin = StationCheck {
         check: Check::FlangeThickness,

@@ -47,3 +47,77 @@ fn patient_side(side: Option<Side>) -> &'static str {
 fn told(measured: measure::Measured) -> String {
     format!("{:.2} ± {:.2} mm", measured.mm, measured.uncertainty_mm)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::testing::checked_with_border;
+    use judge::Check;
+
+    fn text(bytes: Vec<u8>) -> String {
+        String::from_utf8(bytes).unwrap()
+    }
+
+    #[test]
+    fn the_chart_says_sides_limits_gaps_and_findings() {
+        let chart = text(border_chart(&checked_with_border(), 0).unwrap());
+        for words in [
+            "◄ patient's right",
+            "patient's left ►",
+            "from the labial midline",
+            "Flange height, mm",
+            "3 mm below the border",
+            "at least 0.7 mm",
+            "at most 5 mm",
+            "scan ends here",
+            "frenum, 3.0 mm deep",
+            "F1 border-radius",
+            "F2 scan-ends",
+            "buccal flange",
+            "posterior palatal seal",
+        ] {
+            assert!(chart.contains(words), "{words}");
+        }
+        // The patient's right is on the left of the page.
+        let x_of = |words: &str| {
+            let before = chart.split(words).next().unwrap();
+            let at = before.rsplit(" x=\"").next().unwrap();
+            at.split('"').next().unwrap().parse::<f64>().unwrap()
+        };
+        assert!(x_of("◄ patient's right") < x_of("patient's left ►"));
+        assert!(x_of("F1 border-radius") > x_of("Labial and buccal border"));
+    }
+
+    #[test]
+    fn a_section_says_its_dimensions_and_limits() {
+        let checked = checked_with_border();
+        let knife = checked
+            .judged
+            .findings
+            .iter()
+            .position(|f| f.check == Check::BorderRadius)
+            .unwrap();
+        let drawing = text(finding_section(&checked, knife).unwrap());
+        for words in [
+            "F1 border-radius: buccal flange, patient's left",
+            "height 8.00 ± 0.10 mm",
+            "thickness 3.50 ± 0.10 mm",
+            "radius 0.45 ± 0.10 mm",
+            "limit: at least 0.7 mm",
+            "from 20 to 30 mm left",
+            "toward lip or cheek",
+            "tissue face",
+            "5 mm",
+        ] {
+            assert!(drawing.contains(words), "{words}");
+        }
+    }
+
+    #[test]
+    fn what_a_case_is_called_cannot_break_a_drawing() {
+        let mut checked = checked_with_border();
+        checked.case.id = "<A & \"B\">".into();
+        let chart = text(border_chart(&checked, 0).unwrap());
+        assert!(chart.contains("Case &lt;A &amp; \"B\"&gt;, maxillary first pass"));
+    }
+}

@@ -154,13 +154,17 @@ pub fn json_schema_text() -> String {
 mod tests {
     use super::*;
     use crate::outputs::result_json;
-    use crate::testing::{checked_with_spots, checked_without_cover};
+    use crate::testing::{checked_with_border, checked_with_spots, checked_without_cover};
     use serde_json::Value;
 
     #[test]
     fn a_result_is_valid_by_its_schema_and_survives_the_round_trip() {
         let validator = jsonschema::validator_for(json_schema().as_value()).unwrap();
-        for checked in [checked_with_spots(), checked_without_cover()] {
+        for checked in [
+            checked_with_spots(),
+            checked_without_cover(),
+            checked_with_border(),
+        ] {
             let result = assemble(&checked);
             let text = result_json(&result);
             let value: Value = serde_json::from_str(&text).unwrap();
@@ -226,6 +230,11 @@ mod tests {
                 "/impressions/0/cover/spots/0",
                 "id kind centre area_mm2 min_mm zone",
             ),
+            ("/impressions/0/border", "closed length_mm stations"),
+            (
+                "/impressions/0/border/stations/0",
+                "s zone point flange_height_mm flange_thickness_mm border_radius_mm overlap_mm uncertainty_mm",
+            ),
             (
                 "/findings/0",
                 "id severity check arch zone side measured unit limit uncertainty at refers_to instruction",
@@ -263,5 +272,14 @@ mod tests {
             .map(|entry| entry.why.as_str())
             .collect();
         assert_eq!(reasons, ["no tray scan was given"]);
+        let border = assemble(&checked_with_border())
+            .impressions
+            .remove(0)
+            .border;
+        let station = &border.unwrap().stations[90];
+        assert_eq!(station.border_radius_mm, None);
+        assert_eq!(station.border_radius_uncertainty_mm, None);
+        assert_eq!(station.missing.border_radius, Some(MissingReason::ScanEnds));
+        assert_eq!(station.missing.overlap, None);
     }
 }
