@@ -140,6 +140,23 @@ fn a_stretch_across_the_midline_says_so() {
     assert!(finding.instruction.contains("lip movement"));
 }
 
+#[rstest]
+#[case(0, 16, "from the labial midline to 8 mm left of it")]
+#[case(390, 0, "from the labial midline to 5 mm right of it")]
+#[case(390, 15, "from 5 mm right to 8 mm left of the labial midline")]
+#[case(300, 320, "from 40 to 50 mm right of the labial midline")]
+#[case(180, 190, "from 5 to 10 mm left of the midline at the back")]
+#[case(190, 216, "from 5 mm left to 8 mm right of the midline at the back")]
+fn a_stretch_is_told_from_the_midline_of_its_part(
+    #[case] from: usize,
+    #[case] to: usize,
+    #[case] told: &str,
+) {
+    let border = sound_border();
+    let words = judge::words::stretch(&border, Some(Arch::Maxillary), from, to);
+    assert_eq!(words, told);
+}
+
 #[test]
 fn a_few_stations_in_doubt_do_not_make_a_sure_miss() {
     let mut border = sound_border();
@@ -207,22 +224,57 @@ fn a_cut_scan_is_never_called_a_short_border() {
     assert_eq!(judged.verdict, Verdict::Undecided);
 }
 
+#[rstest]
+#[case::scan_ends(|s: &mut Station| s.scan_ends = true, &[(Check::ScanEnds, Severity::Borderline)])]
+#[case::no_roll(
+    |s: &mut Station| s.border_radius = Err(Missing::NoRoll),
+    &[(Check::ScanEnds, Severity::Borderline)]
+)]
+fn a_dip_that_was_not_wholly_seen_is_not_surely_short(
+    #[case] spoil: fn(&mut Station),
+    #[case] expected: &[(Check, Severity)],
+) {
+    let mut border = sound_border();
+    border.dips.push(short(3.5));
+    for station in &mut border.stations[80..=100] {
+        spoil(station);
+    }
+    let judged = judged_by(Ok(border), &Protocol::default());
+    let found: Vec<_> = judged
+        .findings
+        .iter()
+        .map(|f| (f.check, f.severity))
+        .collect();
+    assert_eq!(found, expected);
+    assert_eq!(judged.verdict, Verdict::Undecided);
+}
+
 #[test]
 fn limits_hold_by_zone() {
     let low = |protocol: &str| {
         let mut border = sound_border();
-        // Tuberosity on the left: no limit by default.
-        for station in &mut border.stations[150..160] {
-            station.flange_height = measured(2.0);
+        // A stretch of shelf on the left: a lower limit by default.
+        for station in &mut border.stations[100..120] {
+            station.zone = Zone::BuccalShelf;
+            station.flange_height = measured(2.5);
             station.opposite = None;
         }
         judged_by(Ok(border), &Protocol::from_text(protocol).unwrap())
     };
     assert!(low("").findings.is_empty());
-    let judged = low("[limits.flange_height_mm.zones]\ntuberosity = 2.5\n");
+    let judged = low("[limits.flange_height_mm.zones]\nbuccal_shelf = 3.5\n");
     let finding = only(&judged);
     assert_eq!(finding.check, Check::FlangeHeight);
-    assert_eq!(finding.figure.as_ref().unwrap().limit, 2.5);
+    assert_eq!(finding.figure.as_ref().unwrap().limit, 3.5);
+}
+
+#[test]
+fn a_flange_may_run_out_toward_the_back() {
+    let judged = judged(142..=160, |s| {
+        s.flange_height = measured(1.0);
+        s.opposite = None;
+    });
+    assert!(judged.findings.is_empty(), "{:?}", judged.findings);
 }
 
 #[test]
@@ -239,7 +291,7 @@ fn a_figure_that_is_missing_is_not_judged_and_says_why() {
             s.flange_thickness = Err(Missing::TissueSideOnly);
         }
         if s.zone == Zone::LabialFlange {
-            s.border_radius = Err(Missing::NoRoll);
+            s.border_radius = Err(Missing::TissueSideOnly);
         }
     });
     assert!(judged.findings.is_empty());
@@ -255,7 +307,7 @@ fn a_figure_that_is_missing_is_not_judged_and_says_why() {
             ("flange-thickness", "the scan shows the tissue side only"),
             (
                 "border-radius",
-                "over 60 of 160 mm of border: the border does not turn over as a roll here"
+                "over 60 of 160 mm of border: the scan shows the tissue side only"
             ),
             ("border-overlap", "no tray scan is registered"),
             ("tray-at-border", "no tray scan is registered"),

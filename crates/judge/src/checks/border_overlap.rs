@@ -1,6 +1,7 @@
 //! `border-overlap`: the tray ends too near to the border or too far from it.
 
 use super::along_border::{StationCheck, Told, on_flange};
+use super::scan_ends::was_not_seen;
 use super::show_through::SAFELY;
 use super::{Check, tray_at_border};
 use crate::decision::Bound;
@@ -41,7 +42,7 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
 pub(super) fn overlap(border: &Border, number: usize) -> Option<Measured> {
     let station = &border.stations[number];
     let overlap = station.overlap.ok()?;
-    (!tray_reaches(station) && !station.scan_ends).then_some(overlap)
+    (!tray_reaches(station) && !was_not_seen(station)).then_some(overlap)
 }
 
 /// Whether a tray is left long here: at the back and over the pads (BORDER-01).

@@ -1,7 +1,7 @@
 //! `scan-ends`: the scan ends before the border turns over.
 
 use super::Check;
-use super::along_border::{Told, place};
+use super::along_border::{Told, on_flange, place};
 use crate::decision::Conformity;
 use crate::finding::{Finding, Severity};
 use crate::judging::Subject;
@@ -15,7 +15,7 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     };
     let least_mm = subject.limit(LimitKey::LeastStretch).value;
     let doubt = |number: usize| {
-        was_not_scanned(&border.stations[number]).then_some(Doubt {
+        was_not_seen(&border.stations[number]).then_some(Doubt {
             conformity: Conformity::NotConforming,
             margin: 0.0,
         })
@@ -26,8 +26,8 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
             found.stretch.worst = middle(border.stations.len(), found.stretch);
             let Told { range, .. } = Told::of(subject, border, found.stretch);
             let instruction = format!(
-                "The scan ends {range} before the border turns over. Scan this stretch again, from \
-                 the outer side too: whether the border itself is short there was not judged."
+                "No border that turns over was scanned {range}. Scan this stretch again, from the \
+                 outer side too: whether the border itself is short there was not judged."
             );
             Finding {
                 place: Some(place(&border.stations[found.stretch.worst])),
@@ -38,11 +38,12 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
         .collect()
 }
 
-/// Whether the border at a station is missing from the scan.
-pub(super) fn was_not_scanned(station: &Station) -> bool {
-    let missing = Err(Missing::ScanEnds);
-    let none = Err(Missing::NoSurface);
-    station.scan_ends || station.flange_height == missing || station.flange_height == none
+/// Whether no border that turns over was seen at a station.
+pub(super) fn was_not_seen(station: &Station) -> bool {
+    let height_missing =
+        [Missing::ScanEnds, Missing::NoSurface].map(|why| station.flange_height == Err(why));
+    let no_roll = on_flange(station) && station.border_radius == Err(Missing::NoRoll);
+    station.scan_ends || height_missing.contains(&true) || no_roll
 }
 
 /// No station is worse than another: the middle one stands for all.

@@ -2,6 +2,7 @@
 
 use super::Check;
 use super::along_border::{Told, place};
+use super::scan_ends::was_not_seen;
 use crate::decision::{Bound, Conformity, decide};
 use crate::finding::{Figure, Finding, Severity};
 use crate::judging::Subject;
@@ -26,8 +27,13 @@ pub(super) fn severity(subject: &Subject<'_>, border: &Border, dip: &Dip) -> Opt
     if dip.kind == DipKind::Notch || dip.width_mm < subject.limit(LimitKey::LeastStretch).value {
         return None;
     }
-    let most = limit.in_zone(border.stations[dip.bottom].zone);
-    let conformity = decide(dip.depth.mm, dip.depth.uncertainty_mm, Bound::AtMost(most));
+    let bottom = &border.stations[dip.bottom];
+    if was_not_seen(bottom) {
+        // `scan-ends` speaks: a border that was not scanned is not a short one.
+        return None;
+    }
+    let most = Bound::AtMost(limit.in_zone(bottom.zone));
+    let conformity = decide(dip.depth.mm, dip.depth.uncertainty_mm, most);
     let unsure_note = limit.level == Level::Note && conformity == Conformity::Borderline;
     Severity::of(conformity, limit.level).filter(|_| !unsure_note)
 }
@@ -71,8 +77,9 @@ fn instruction(severity: Severity, told: &Told) -> String {
              {then}."
         ),
         Severity::Borderline | Severity::Note => format!(
-            "The border may be short {range}: compare with the mouth. If the vestibule is deeper \
-             there, add border material and repeat the {movement}, {then}."
+            "The border may be short {range}: look at the impression there. If the border goes on \
+             past the scan, scan this stretch again; if it is short and the vestibule is deeper, \
+             add border material and repeat the {movement}, {then}."
         ),
     }
 }

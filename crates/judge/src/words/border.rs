@@ -30,8 +30,24 @@ pub fn stretch(border: &Border, arch: Option<Arch>, from: usize, to: usize) -> S
                 super::side(a)
             )
         }
-        _ => format!("from {} to {} of the {midline}", one.told(), other.told()),
+        (Some(a), Some(b)) => format!(
+            "from {:.0} mm {} to {:.0} mm {} of the {midline}",
+            one.mm,
+            super::side(a),
+            other.mm,
+            super::side(b)
+        ),
+        (None, Some(side)) => from_midline(midline, other.mm, side),
+        (Some(side), None) => from_midline(midline, one.mm, side),
+        (None, None) => format!("at the {midline}"),
     }
+}
+
+fn from_midline(midline: &str, mm: f64, side: Side) -> String {
+    format!(
+        "from the {midline} to {mm:.0} mm {} of it",
+        super::side(side)
+    )
 }
 
 /// A place relative to the midline of its part of the border.
@@ -50,13 +66,6 @@ impl Spot {
             side: border.stations[station]
                 .side
                 .filter(|_| mm >= ON_MIDLINE_MM),
-        }
-    }
-
-    fn told(&self) -> String {
-        match self.side {
-            Some(side) => format!("{:.0} mm {}", self.mm, super::side(side)),
-            None => "0 mm".into(),
         }
     }
 }

@@ -144,9 +144,10 @@ pub(super) fn draw_row(
     let scale = scale(row, chart, track, frame);
     draw_grid(sheet, frame, &scale);
     draw_gaps(sheet, row, chart, track, frame, &scale);
-    draw_curve(sheet, row, chart, track, frame, &scale);
+    let curve = draw_curve(sheet, row, chart, track, frame, &scale);
     for &(key, stroke, words) in row.limits {
-        draw_limit(sheet, chart, track, frame, &scale, (key, stroke, words));
+        let limit = Limit { key, stroke, words };
+        draw_limit(sheet, chart, track, frame, &scale, &limit, &curve);
     }
     if row.notches {
         draw_notches(sheet, chart, track, frame, &scale);
@@ -234,17 +235,38 @@ fn draw_gaps(
         let middle = f64::midpoint(from, to);
         let half = text_width(words, SMALL) / 2.0;
         if to - from > 2.0 * half + 6.0 {
-            sheet.label(
-                [middle, f64::midpoint(top, scale.bottom) + 4.0],
-                Anchor::Middle,
-                SMALL,
-                words,
-            );
+            let y = clear_of_limits(row, chart, first.0, scale, [top, scale.bottom]);
+            sheet.label([middle, y + 4.0], Anchor::Middle, SMALL, words);
         } else if to - from > 12.0 {
             // Beside a narrow gap there is room in the sheet's middle only.
             sheet.upright([middle + 4.0, scale.bottom - 4.0], SMALL, words);
         }
     }
+}
+
+/// A height between top and bottom where no limit of a station runs: the
+/// middle, or else nearer to the top or the bottom.
+fn clear_of_limits(
+    row: &Row,
+    chart: &Chart<'_>,
+    station: usize,
+    scale: &Scale,
+    [top, bottom]: [f64; 2],
+) -> f64 {
+    const CLEAR_PX: f64 = 16.0;
+    let zone = chart.border.stations[station].zone;
+    let limits: Vec<f64> = row
+        .limits
+        .iter()
+        .map(|&(key, ..)| chart.checked.protocol.limit(key).in_zone(zone))
+        .filter(|mm| *mm > 0.0)
+        .map(|mm| scale.y(mm))
+        .collect();
+    [0.5, 0.25, 0.75, 0.12, 0.88]
+        .map(|share| top + (bottom - top) * share)
+        .into_iter()
+        .find(|y| limits.iter().all(|limit| (limit - y).abs() > CLEAR_PX))
+        .unwrap_or(f64::midpoint(top, bottom))
 }
 
 fn half_step(track: &Track) -> f64 {
@@ -259,7 +281,8 @@ fn draw_curve(
     track: &Track,
     frame: &RowFrame,
     scale: &Scale,
-) {
+) -> Vec<Place> {
+    let mut drawn = Vec::new();
     let figure = |number: usize| (row.reading)(&chart.border.stations[number]).ok();
     let runs = track
         .stations
@@ -281,19 +304,30 @@ fn draw_curve(
             [only] => sheet.dot(only, 1.4, INK),
             _ => sheet.polyline(&line, CURVE),
         }
+        drawn.extend(line);
     }
+    drawn
 }
 
-/// A limit as a stepped line, its value written where it begins; 0 is no limit.
+/// A limit of a row.
+struct Limit {
+    key: LimitKey,
+    stroke: Stroke,
+    words: &'static str,
+}
+
+/// A limit as a stepped line, its value written where the curve leaves room; 0
+/// is no limit.
 fn draw_limit(
     sheet: &mut Sheet,
     chart: &Chart<'_>,
     track: &Track,
     frame: &RowFrame,
     scale: &Scale,
-    (key, stroke, words): (LimitKey, Stroke, &str),
+    drawn: &Limit,
+    curve: &[Place],
 ) {
-    let limit = chart.checked.protocol.limit(key);
+    let limit = chart.checked.protocol.limit(drawn.key);
     let value = |number: usize| limit.in_zone(chart.border.stations[number].zone);
     let half_step = half_step(track);
     for run in track.stations.chunk_by(|a, b| value(a.0) == value(b.0)) {
@@ -307,12 +341,31 @@ fn draw_limit(
         let y = scale.y(mm);
         let from = frame.across.px(first.1 - half_step).max(frame.left);
         let to = frame.across.px(last.1 + half_step).min(frame.right);
-        sheet.line([from, y], [to, y], stroke);
-        let told = format!("{words} {mm} mm");
-        if to - from > text_width(&told, SMALL) + 8.0 {
-            sheet.label([from + 5.0, y - 4.0], Anchor::Start, SMALL, &told);
+        sheet.line([from, y], [to, y], drawn.stroke);
+        let told = format!("{} {mm} mm", drawn.words);
+        let width = text_width(&told, SMALL);
+        if to - from > width + 8.0 {
+            let x = room_along(curve, y - 8.0, [from + 5.0, to - width - 3.0], width);
+            sheet.label([x, y - 4.0], Anchor::Start, SMALL, &told);
         }
     }
+}
+
+/// Where between two places lettering of some width at height `y` has a curve
+/// above or below it that keeps away: the first such place, else the first.
+fn room_along(curve: &[Place], y: f64, [from, to]: [f64; 2], width: f64) -> f64 {
+    const STEP_PX: f64 = 24.0;
+    const CLEAR_PX: f64 = 11.0;
+    let is_clear = |x: f64| {
+        let beside = |p: &&Place| (x - 6.0..=x + width + 6.0).contains(&p[0]);
+        let mut near = curve.iter().filter(beside).peekable();
+        near.peek().is_some() && near.all(|p| (p[1] - y).abs() > CLEAR_PX)
+    };
+    (0..)
+        .map(|i| from + STEP_PX * f64::from(i))
+        .take_while(|x| *x <= to)
+        .find(|x| is_clear(*x))
+        .unwrap_or(from)
 }
 
 fn draw_notches(
@@ -337,12 +390,7 @@ fn draw_notches(
         let corners = [[x, y], [x - 5.0, y + 9.0], [x + 5.0, y + 9.0], [x, y]];
         sheet.polyline(&corners, Stroke::whole(INK, 1.3));
         let told = format!("frenum, {:.1} mm deep", dip.depth.mm);
-        sheet.label(
-            [x, (y + 22.0).min(scale.bottom - 3.0)],
-            Anchor::Middle,
-            SMALL,
-            &told,
-        );
+        sheet.label([x, scale.bottom - 5.0], Anchor::Middle, SMALL, &told);
     }
 }
 

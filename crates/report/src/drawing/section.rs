@@ -7,11 +7,11 @@ use crate::road::CheckedCase;
 use judge::{Finding, LimitKey, words};
 use measure::{Border, BorderPart, Reading, SectionPoint, Station};
 
-const WIDTH: f64 = 1000.0;
-const HEIGHT: f64 = 700.0;
+const WIDTH: f64 = 1080.0;
+const HEIGHT: f64 = 640.0;
 /// The part of the sheet that the section fills: from, to.
-const FIELD: [Place; 2] = [[40.0, 104.0], [640.0, 640.0]];
-const TABLE_LEFT: f64 = 672.0;
+const FIELD: [Place; 2] = [[40.0, 104.0], [700.0, 580.0]];
+const TABLE_LEFT: f64 = 760.0;
 const SMALL: f64 = 12.0;
 
 const TISSUE: Stroke = Stroke::whole(INK, 2.8);
@@ -75,7 +75,7 @@ impl View {
     /// Everything from beyond the crest to outside the border.
     fn of(station: &Station) -> Self {
         let crest = station.section.crest.unwrap_or([-8.0, -6.0]);
-        let low = [(crest[0] - 4.0).min(-9.0), (crest[1] - 4.0).min(-9.0)];
+        let low = [(crest[0] - 4.0).min(-9.0), (crest[1] - 6.0).min(-9.0)];
         let high = [7.0, 3.0];
         let [wide, tall] = [0, 1].map(|k| FIELD[1][k] - FIELD[0][k]);
         Self {
@@ -170,14 +170,9 @@ fn draw_height(sheet: &mut Sheet, view: &View, station: &Station, border: Place)
     sheet.line([x - 6.0, at[1]], [at[0] - 6.0, at[1]], HELP);
     sheet.dimension([x, at[1]], [x, border[1]]);
     let words = format!("height {}", told(height));
-    sheet.upright(
-        [
-            x - 6.0,
-            f64::midpoint(at[1], border[1]) + text_width(&words, SMALL) / 2.0,
-        ],
-        SMALL,
-        &words,
-    );
+    // A name longer than its line goes on above the border, clear of the crest.
+    let centred = f64::midpoint(at[1], border[1]) + text_width(&words, SMALL) / 2.0;
+    sheet.upright([x - 6.0, centred.min(at[1] - 8.0)], SMALL, &words);
 }
 
 fn draw_thickness(sheet: &mut Sheet, view: &View, station: &Station) {
@@ -187,7 +182,13 @@ fn draw_thickness(sheet: &mut Sheet, view: &View, station: &Station) {
     let [from, to] = ends.map(|p| view.px(p));
     sheet.dimension(from, to);
     let words = format!("thickness {}", told(thickness));
-    sheet.label([to[0] + 10.0, to[1] + 4.0], Anchor::Start, SMALL, &words);
+    let beside = [to[0] + 10.0, to[1] + 4.0];
+    if beside[0] + text_width(&words, SMALL) < TABLE_LEFT - 10.0 {
+        sheet.label(beside, Anchor::Start, SMALL, &words);
+    } else {
+        let below = [f64::midpoint(from[0], to[0]), to[1] + 18.0];
+        sheet.label(below, Anchor::Middle, SMALL, &words);
+    }
 }
 
 fn draw_overlap(sheet: &mut Sheet, view: &View, station: &Station, border: Place) {
