@@ -74,8 +74,6 @@ impl StationCheck<'_> {
 pub(super) struct Told {
     /// `from 10 to 22 mm left of the labial midline`.
     pub range: String,
-    /// The zone of its worst station.
-    pub zone: &'static str,
     /// The movement that moulds it.
     pub movement: &'static str,
     /// `then take a wash`, or what comes next.
@@ -87,7 +85,6 @@ impl Told {
         let zone = border.stations[stretch.worst].zone;
         Self {
             range: words::stretch(border, subject.arch(), stretch.from, stretch.to),
-            zone: words::zone(zone),
             movement: words::movement(zone),
             then: match subject.input.stage {
                 Stage::Wash => "then take the wash again",

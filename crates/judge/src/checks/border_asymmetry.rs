@@ -50,12 +50,11 @@ fn lower_by(border: &Border, number: usize) -> Option<Measured> {
 fn instruction(_: Severity, told: &Told) -> String {
     let Told {
         range,
-        zone,
         movement,
         then,
     } = told;
     format!(
-        "The {zone} is lower {range} than on the other side. Jaws are naturally asymmetric: \
+        "The flange is lower {range} than on the other side. Jaws are naturally asymmetric: \
          compare both vestibules in the mouth. If this one is deeper than the border reaches, add \
          border material and repeat the {movement}, {then}."
     )

@@ -54,17 +54,16 @@ fn ends_soon(border: &Border, number: usize) -> bool {
 fn instruction(severity: Severity, told: &Told) -> String {
     let Told {
         range,
-        zone,
         movement,
         then,
     } = told;
     match severity {
         Severity::Fail => format!(
-            "The {zone} is low {range}. Add border material there and repeat the {movement}, \
+            "The flange is low {range}. Add border material there and repeat the {movement}, \
              {then}."
         ),
         Severity::Borderline | Severity::Note => format!(
-            "The {zone} is low {range}: look in the mouth. If the vestibule is deeper than the \
+            "The flange is low {range}: look in the mouth. If the vestibule is deeper than the \
              border reaches, add border material there and repeat the {movement}, {then}; if the \
              ridge itself is low, it is right as it is."
         ),

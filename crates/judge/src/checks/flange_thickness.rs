@@ -39,7 +39,6 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
 fn when_thin(severity: Severity, told: &Told) -> String {
     let Told {
         range,
-        zone,
         movement,
         then,
     } = told;
@@ -49,15 +48,12 @@ fn when_thin(severity: Severity, told: &Told) -> String {
             "If it bends under a finger, add border material there"
         }
     };
-    format!("The {zone} is thin {range}. {look} and repeat the {movement}, {then}.")
+    format!("The flange is thin {range}. {look} and repeat the {movement}, {then}.")
 }
 
 fn when_thick(severity: Severity, told: &Told) -> String {
     let Told {
-        range,
-        zone,
-        movement,
-        ..
+        range, movement, ..
     } = told;
     let look = match severity {
         Severity::Fail => "Reduce it from outside",
@@ -65,5 +61,5 @@ fn when_thick(severity: Severity, told: &Told) -> String {
             "If it is more than fills the vestibule, reduce it from outside"
         }
     };
-    format!("The {zone} is thick {range}. {look} ({SAFELY}) and repeat the {movement}.")
+    format!("The flange is thick {range}. {look} ({SAFELY}) and repeat the {movement}.")
 }
