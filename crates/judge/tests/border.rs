@@ -225,18 +225,25 @@ fn a_cut_scan_is_never_called_a_short_border() {
 }
 
 #[rstest]
-#[case::scan_ends(|s: &mut Station| s.scan_ends = true, &[(Check::ScanEnds, Severity::Borderline)])]
+#[case::beside_the_bottom(
+    |s: &mut Station| s.scan_ends = true,
+    92..=99,
+    &[(Check::ScanEnds, Severity::Borderline)]
+)]
+#[case::scan_ends(|s: &mut Station| s.scan_ends = true, 80..=100, &[(Check::ScanEnds, Severity::Borderline)])]
 #[case::no_roll(
     |s: &mut Station| s.border_radius = Err(Missing::NoRoll),
+    80..=100,
     &[(Check::ScanEnds, Severity::Borderline)]
 )]
 fn a_dip_that_was_not_wholly_seen_is_not_surely_short(
     #[case] spoil: fn(&mut Station),
+    #[case] unseen: std::ops::RangeInclusive<usize>,
     #[case] expected: &[(Check, Severity)],
 ) {
     let mut border = sound_border();
     border.dips.push(short(3.5));
-    for station in &mut border.stations[80..=100] {
+    for station in &mut border.stations[unseen] {
         spoil(station);
     }
     let judged = judged_by(Ok(border), &Protocol::default());
@@ -272,6 +279,7 @@ fn limits_hold_by_zone() {
 fn a_flange_may_run_out_toward_the_back() {
     let judged = judged(142..=160, |s| {
         s.flange_height = measured(1.0);
+        s.border_radius = measured(0.4);
         s.opposite = None;
     });
     assert!(judged.findings.is_empty(), "{:?}", judged.findings);

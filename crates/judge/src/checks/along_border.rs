@@ -107,6 +107,19 @@ pub(super) fn on_flange(station: &Station) -> bool {
     station.part != BorderPart::Posterior
 }
 
+/// Whether the back is near: toward hamular notches and pads every flange runs
+/// out.
+pub(super) fn runs_out(border: &Border, number: usize) -> bool {
+    const RUNS_OUT_MM: f64 = 10.0;
+    let step_mm = border.length_mm / border.stations.len().max(1) as f64;
+    let reach = (RUNS_OUT_MM / step_mm.max(1e-3)).ceil() as usize;
+    let count = border.stations.len();
+    let around = (number + count).saturating_sub(reach)..=number + count + reach;
+    around
+        .map(|n| &border.stations[n % count])
+        .any(|station| !on_flange(station))
+}
+
 /// Whether a station lies in a notch that a frenum left.
 pub(super) fn in_notch(border: &Border, number: usize) -> bool {
     in_dip(border, number, |dip| dip.kind == DipKind::Notch)

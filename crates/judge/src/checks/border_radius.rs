@@ -1,7 +1,7 @@
 //! `border-radius`: the border is sharp instead of rounded.
 
 use super::Check;
-use super::along_border::{StationCheck, Told, on_flange};
+use super::along_border::{StationCheck, Told, on_flange, runs_out};
 use crate::decision::Bound;
 use crate::finding::{Finding, Severity};
 use crate::judging::Subject;
@@ -14,7 +14,7 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let reading = |number: usize| {
         let station = &border.stations[number];
         let radius = station.border_radius.ok()?;
-        (on_flange(station) && !station.scan_ends).then_some(radius)
+        (on_flange(station) && !station.scan_ends && !runs_out(border, number)).then_some(radius)
     };
     let check = StationCheck {
         check: Check::BorderRadius,

@@ -1,13 +1,12 @@
 //! `flange-height`: a flange is lower than its zone's least height.
 
-use super::along_border::{StationCheck, Told, in_dip, in_notch, on_flange};
+use super::along_border::{StationCheck, Told, in_dip, in_notch, on_flange, runs_out};
 use super::scan_ends::was_not_seen;
 use super::{Check, under_extension};
 use crate::decision::Bound;
 use crate::finding::{Finding, Severity};
 use crate::judging::Subject;
 use crate::protocol::LimitKey;
-use measure::Border;
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let Ok(border) = &subject.measurement().border else {
@@ -26,7 +25,7 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
         let judged = on_flange(station)
             && !was_not_seen(station)
             && !told_elsewhere(number)
-            && !ends_soon(border, number);
+            && !runs_out(border, number);
         judged.then_some(height)
     };
     let check = StationCheck {
@@ -37,18 +36,6 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
         instruction: &instruction,
     };
     check.findings(subject, border)
-}
-
-/// Toward hamular notches and pads every flange runs out.
-fn ends_soon(border: &Border, number: usize) -> bool {
-    const RUNS_OUT_MM: f64 = 10.0;
-    let step_mm = border.length_mm / border.stations.len().max(1) as f64;
-    let reach = (RUNS_OUT_MM / step_mm.max(1e-3)).ceil() as usize;
-    let count = border.stations.len();
-    let around = (number + count).saturating_sub(reach)..=number + count + reach;
-    around
-        .map(|n| &border.stations[n % count])
-        .any(|station| !on_flange(station))
 }
 
 fn instruction(severity: Severity, told: &Told) -> String {

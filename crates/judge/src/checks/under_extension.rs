@@ -7,7 +7,7 @@ use crate::decision::{Bound, Conformity, decide};
 use crate::finding::{Figure, Finding, Severity};
 use crate::judging::Subject;
 use crate::protocol::{Level, LimitKey};
-use crate::stretch::Stretch;
+use crate::stretch::{Stretch, within};
 use measure::{Border, Dip, DipKind};
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
@@ -24,11 +24,17 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
 /// How a dip comes out; `None` where it is no fault.
 pub(super) fn severity(subject: &Subject<'_>, border: &Border, dip: &Dip) -> Option<Severity> {
     let limit = subject.limit(LimitKey::UnderExtension);
-    if dip.kind == DipKind::Notch || dip.width_mm < subject.limit(LimitKey::LeastStretch).value {
+    let least_mm = subject.limit(LimitKey::LeastStretch).value;
+    if dip.kind == DipKind::Notch || dip.width_mm < least_mm {
         return None;
     }
     let bottom = &border.stations[dip.bottom];
-    if was_not_seen(bottom) {
+    let unseen = (0..border.stations.len())
+        .filter(|&number| within(dip.from, dip.to, number))
+        .filter(|&number| was_not_seen(&border.stations[number]))
+        .count();
+    let step_mm = border.length_mm / border.stations.len().max(1) as f64;
+    if was_not_seen(bottom) || unseen as f64 * step_mm >= least_mm {
         // `scan-ends` speaks: a border that was not scanned is not a short one.
         return None;
     }
