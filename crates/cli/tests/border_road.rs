@@ -1,0 +1,106 @@
+//! Borders from scan files to findings: planted faults are found, told apart
+//! and named; sound borders are not faulted.
+#![allow(clippy::unwrap_used)]
+
+mod common;
+
+use common::run;
+use mesh::write::write_ply;
+use phantom::{Arch, Blemish, FlangeSide, Options, Phantom};
+use rstest::rstest;
+use serde_json::Value;
+
+const STATION: f64 = 0.5;
+const OUTER: FlangeSide = FlangeSide::Outer;
+const LINGUAL: FlangeSide = FlangeSide::Lingual;
+
+/// Findings that are no notes: severity and check of each.
+fn pressing(arch: Arch, seed: u64, blemish: Option<Blemish>) -> Vec<(String, String, Value)> {
+    let made = Phantom::new(&Options {
+        arch,
+        seed,
+        edge_mm: 0.4,
+        tray_edge_mm: 0.4,
+        noise_sd_mm: 0.02,
+        blemishes: blemish.into_iter().collect(),
+        ..Options::default()
+    });
+    let folder = tempfile::tempdir().unwrap();
+    write_ply(&folder.path().join("impression.ply"), &made.impression).unwrap();
+    write_ply(&folder.path().join("tray.ply"), &made.tray).unwrap();
+    let jaw = match arch {
+        Arch::Maxillary => "maxillary",
+        Arch::Mandibular => "mandibular",
+    };
+    let arguments = [
+        "check",
+        "impression.ply",
+        "--tray",
+        "tray.ply",
+        "--arch",
+        jaw,
+        "--json",
+    ];
+    let outcome = run(folder.path(), &arguments);
+    let result: Value = serde_json::from_str(&outcome.out).unwrap();
+    let word = |finding: &Value, key: &str| finding[key].as_str().unwrap().to_owned();
+    let findings = result["findings"].as_array().unwrap();
+    findings
+        .iter()
+        .filter(|f| f["severity"] != "note")
+        .map(|f| (word(f, "severity"), word(f, "check"), f["side"].clone()))
+        .collect()
+}
+
+#[rstest]
+#[case(Arch::Maxillary, 3)]
+#[case(Arch::Mandibular, 4)]
+fn a_sound_border_is_not_faulted(#[case] arch: Arch, #[case] seed: u64) {
+    assert_eq!(pressing(arch, seed, None), []);
+}
+
+#[rstest]
+#[case(Arch::Maxillary, OUTER)]
+#[case(Arch::Mandibular, OUTER)]
+#[case(Arch::Mandibular, LINGUAL)]
+fn a_short_border_fails_on_its_side(#[case] arch: Arch, #[case] flange: FlangeSide) {
+    let short = Blemish::ShortBorder {
+        flange,
+        station: STATION,
+        length_mm: 10.0,
+        by_mm: 3.5,
+    };
+    let expected = ("fail".into(), "under-extension".into(), "left".into());
+    assert_eq!(pressing(arch, 2, Some(short)), [expected]);
+}
+
+#[rstest]
+#[case(Arch::Maxillary, OUTER)]
+#[case(Arch::Mandibular, LINGUAL)]
+fn a_knife_edge_fails_on_its_side(#[case] arch: Arch, #[case] flange: FlangeSide) {
+    let knife = Blemish::KnifeEdge {
+        flange,
+        station: -STATION,
+        length_mm: 10.0,
+        radius_mm: 0.3,
+    };
+    let expected = ("fail".into(), "border-radius".into(), "right".into());
+    assert_eq!(pressing(arch, 2, Some(knife)), [expected]);
+}
+
+#[rstest]
+#[case(Arch::Maxillary, OUTER)]
+#[case(Arch::Mandibular, OUTER)]
+#[case(Arch::Mandibular, LINGUAL)]
+fn a_scan_that_was_cut_is_told_from_a_short_border(#[case] arch: Arch, #[case] flange: FlangeSide) {
+    let cut = Blemish::CutScan {
+        flange,
+        station: STATION,
+        length_mm: 12.0,
+        by_mm: 2.5,
+    };
+    let found = pressing(arch, 3, Some(cut));
+    assert!(found.iter().any(|f| f.1 == "scan-ends"), "{found:?}");
+    assert!(found.iter().all(|f| f.1 != "under-extension"), "{found:?}");
+    assert!(found.iter().all(|f| f.0 == "borderline"), "{found:?}");
+}
