@@ -42,6 +42,7 @@ fn pressing(arch: Arch, seed: u64, blemish: Option<Blemish>) -> Vec<(String, Str
         "--json",
     ];
     let outcome = run(folder.path(), &arguments);
+    assert_ne!(outcome.code, Some(2), "{}", outcome.complaint);
     let result: Value = serde_json::from_str(&outcome.out).unwrap();
     let word = |finding: &Value, key: &str| finding[key].as_str().unwrap().to_owned();
     let findings = result["findings"].as_array().unwrap();
