@@ -166,14 +166,22 @@ fn scale(row: &Row, chart: &Chart<'_>, track: &Track, frame: &RowFrame) -> Scale
             .iter()
             .map(|&(n, _)| &chart.border.stations[n])
     };
-    let figures = stations()
+    // A few figures far off must not flatten all others: they leave the plot.
+    const SHOWN_SHARE: f64 = 0.98;
+    let mut figures: Vec<f64> = stations()
         .filter_map(|station| (row.reading)(station).ok())
-        .map(|figure| figure.mm + figure.uncertainty_mm);
+        .map(|figure| figure.mm)
+        .collect();
+    figures.sort_by(f64::total_cmp);
+    let last = figures.len().saturating_sub(1) as f64;
+    let shown = figures
+        .get((last * SHOWN_SHARE) as usize)
+        .map(|mm| mm * 1.15);
     let limits = row.limits.iter().flat_map(|&(key, ..)| {
         let limit = chart.checked.protocol.limit(key);
         stations().map(|station| limit.in_zone(station.zone))
     });
-    let most = figures.chain(limits).fold(1.0, f64::max);
+    let most = limits.chain(shown).fold(1.0, f64::max);
     let most_mm = (most * 1.06).ceil();
     Scale {
         bottom: frame.bottom - 6.0,
