@@ -87,6 +87,8 @@ pub struct Finding {
     pub spot: Option<usize>,
     /// The stretch of that impression's border that it speaks of.
     pub stretch: Option<Stretch>,
+    /// Number of the surface defect of that impression that it speaks of, from 0.
+    pub defect: Option<usize>,
     /// One plain instruction.
     pub instruction: String,
 }

@@ -90,6 +90,7 @@ impl Subject<'_> {
             figure: None,
             spot: None,
             stretch: None,
+            defect: None,
             instruction: instruction.into(),
         }
     }

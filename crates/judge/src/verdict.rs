@@ -69,6 +69,7 @@ mod tests {
             figure: None,
             spot: None,
             stretch: None,
+            defect: None,
             instruction: String::new(),
         }
     }

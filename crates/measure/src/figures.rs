@@ -1,6 +1,7 @@
 //! What measuring gives: plain data for judging and reporting.
 
 use crate::border::Border;
+use crate::defects::TissueSurface;
 use mesh::Integrity;
 use nalgebra::{Isometry3, Point3, Vector3};
 use thiserror::Error;
@@ -71,6 +72,10 @@ pub enum NotMeasured {
     TooCoarse { median_edge_mm: f64 },
     #[error("no border line could be followed round the scan")]
     NoBorder,
+    #[error(
+        "the median edge is {median_edge_mm:.2} mm, too coarse to see defects of the surface (0.75 mm at most)"
+    )]
+    TooCoarseForDefects { median_edge_mm: f64 },
     #[error("not an impression: {0}")]
     NotAnImpression(NotAnImpression),
 }
@@ -224,6 +229,8 @@ pub struct ImpressionMeasurement {
     pub stops: Vec<StopReading>,
     /// The border line and its sections.
     pub border: Result<Border, NotMeasured>,
+    /// The tissue surface: its defects, and how well it was scanned.
+    pub tissue: Result<TissueSurface, NotMeasured>,
 }
 
 /// What measuring must be told, in mm: levels at which patches are outlined,

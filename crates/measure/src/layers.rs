@@ -37,6 +37,17 @@ pub struct DoubleLayers {
 /// facing the same way without cutting through itself.
 #[must_use]
 pub fn double_layers(mesh: &Mesh, topology: &Topology) -> DoubleLayers {
+    double_layers_over(mesh, topology, |_| true)
+}
+
+/// The same, of which only the triangles that `looked_at` accepts are told;
+/// any other may lie over them.
+#[must_use]
+pub fn double_layers_over(
+    mesh: &Mesh,
+    topology: &Topology,
+    looked_at: impl Fn(usize) -> bool + Sync,
+) -> DoubleLayers {
     let triangles = mesh.triangles().len();
     if topology.is_closed() && topology.components() == 1 {
         return DoubleLayers {
@@ -48,7 +59,7 @@ pub fn double_layers(mesh: &Mesh, topology: &Topology) -> DoubleLayers {
     let index = SpatialIndex::new(mesh);
     let is_doubled: Vec<bool> = (0..triangles)
         .into_par_iter()
-        .map(|t| has_another_sheet(mesh, &index, t))
+        .map(|t| looked_at(t) && has_another_sheet(mesh, &index, t))
         .collect();
     let area_of = |chosen: &dyn Fn(usize) -> bool| -> f64 {
         (0..triangles)

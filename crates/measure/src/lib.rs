@@ -7,6 +7,7 @@
 
 pub mod border;
 pub mod cover;
+pub mod defects;
 mod figures;
 mod fit;
 pub mod frame;
@@ -16,6 +17,7 @@ mod noise;
 pub mod regions;
 pub mod registration;
 pub mod sampling;
+mod scan_quality;
 mod spots;
 mod tray_cover;
 mod zones;
@@ -23,7 +25,9 @@ mod zones;
 pub use border::{
     Border, BorderPart, Dip, DipKind, Measured, Missing, Reading, Section, SectionPoint, Station,
 };
+pub use defects::{Defect, DefectKind, TissueSurface, ZoneScan};
 pub use figures::*;
+pub use noise::noise_mm;
 
 use frame::FoundFrame;
 use mesh::{Integrity, Mesh, Topology};
@@ -55,6 +59,8 @@ pub enum Stage {
     Spots,
     /// The border and its sections.
     Border,
+    /// Defects of the tissue surface, and how well it was scanned.
+    Tissue,
 }
 
 impl std::fmt::Display for Stage {
@@ -67,6 +73,7 @@ impl std::fmt::Display for Stage {
             Self::Cover => "measuring cover",
             Self::Spots => "outlining show-through and thin places",
             Self::Border => "following the border",
+            Self::Tissue => "looking for voids, nodules, folds and holes",
         })
     }
 }
@@ -93,10 +100,11 @@ pub fn measure(
         Err(what) => return not_an_impression(surface.integrity, what),
     };
     progress(Stage::Regions);
-    let (impression, noise_mm) = rayon::join(
+    let (impression, heights) = rayon::join(
         || Impression::of(&surface, found),
-        || noise::estimate(&surface.mesh, |_| true),
+        || noise::Heights::of(&surface.mesh),
     );
+    let noise_mm = heights.noise_mm(0..surface.mesh.vertices().len());
     let noise = noise_mm.unwrap_or(0.0);
     progress(Stage::Registration);
     let placed = tray
@@ -132,6 +140,8 @@ pub fn measure(
         noise,
         settings.flange_depth_mm,
     );
+    progress(Stage::Tissue);
+    let tissue = defects::on_tissue(&impression, &surface, &heights);
     ImpressionMeasurement {
         has_outer_surface: Some(impression.regions.has_outer_surface()),
         frame: Ok(impression.frame),
@@ -140,6 +150,7 @@ pub fn measure(
         spots,
         stops: stops.into_iter().map(|s| s.reading).collect(),
         border,
+        tissue,
         integrity: surface.integrity,
     }
 }
@@ -171,7 +182,8 @@ fn not_an_impression(integrity: Integrity, what: NotAnImpression) -> ImpressionM
         cover: Err(why.clone()),
         spots: Vec::new(),
         stops: Vec::new(),
-        border: Err(why),
+        border: Err(why.clone()),
+        tissue: Err(why),
     }
 }
 

@@ -22,37 +22,51 @@ pub fn neighbour_means(mesh: &Mesh, values: &[Vector3<f64>]) -> Vec<Vector3<f64>
         .collect()
 }
 
-/// Standard deviation of independent noise along the normal, mm, over the
-/// vertices that `chosen` accepts: the twice-applied umbrella operator cancels
-/// position, slope and curvature, and the median of its absolute values cancels
-/// edges. Noise that is alike at neighbouring vertices is underestimated.
-/// `None` without vertices.
-pub fn estimate(mesh: &Mesh, chosen: impl Fn(usize) -> bool) -> Option<f64> {
-    // On a regular triangular lattice the operator's coefficients are 7/6 for
-    // the vertex, -5/18 for six neighbours, 1/36 and 1/18 for six each of the
-    // next: the root of their squares' sum.
-    const GAIN: f64 = 1.359;
-    const MEDIAN_TO_SD: f64 = 1.4826;
-    let places: Vec<Vector3<f64>> = mesh.vertices().iter().map(|p| p.coords).collect();
-    let subtract = |values: &[Vector3<f64>]| -> Vec<Vector3<f64>> {
-        neighbour_means(mesh, values)
-            .iter()
-            .zip(values)
-            .map(|(mean, own)| own - mean)
-            .collect()
-    };
-    let residuals = subtract(&subtract(&places));
-    let normals = mesh.vertex_normals();
-    let mut sizes: Vec<f64> = (0..places.len())
-        .filter(|&v| chosen(v))
-        .map(|v| residuals[v].dot(&normals[v]).abs())
-        .collect();
-    if sizes.is_empty() {
-        return None;
+/// Standard deviation of independent noise along the normal, mm, of a whole
+/// scan; see [`Heights`]. `None` without vertices.
+#[must_use]
+pub fn noise_mm(mesh: &Mesh) -> Option<f64> {
+    let heights = Heights::of(mesh);
+    heights.noise_mm(0..mesh.vertices().len())
+}
+
+/// Height of each vertex over its surroundings, in which position, slope and
+/// curvature cancel: the twice-applied umbrella operator along the normal.
+pub struct Heights(Vec<f64>);
+
+impl Heights {
+    /// The heights of a mesh's vertices.
+    pub fn of(mesh: &Mesh) -> Self {
+        // On a regular triangular lattice the operator's coefficients are 7/6
+        // for the vertex, -5/18 for six neighbours, 1/36 and 1/18 for six each
+        // of the next: the root of their squares' sum.
+        const GAIN: f64 = 1.359;
+        let places: Vec<Vector3<f64>> = mesh.vertices().iter().map(|p| p.coords).collect();
+        let subtract = |values: &[Vector3<f64>]| -> Vec<Vector3<f64>> {
+            neighbour_means(mesh, values)
+                .iter()
+                .zip(values)
+                .map(|(mean, own)| own - mean)
+                .collect()
+        };
+        let residuals = subtract(&subtract(&places));
+        let normals = mesh.vertex_normals();
+        let along = residuals.iter().zip(&normals);
+        Self(along.map(|(r, normal)| r.dot(normal) / GAIN).collect())
     }
-    let middle = sizes.len() / 2;
-    let median = *sizes.select_nth_unstable_by(middle, f64::total_cmp).1;
-    Some(MEDIAN_TO_SD * median / GAIN)
+
+    /// Standard deviation of independent noise over some vertices, mm: the
+    /// median of absolute heights, so that edges count for nothing. Noise that
+    /// is alike at neighbouring vertices is underestimated. `None` without
+    /// vertices.
+    pub fn noise_mm(&self, of: impl IntoIterator<Item = usize>) -> Option<f64> {
+        const MEDIAN_TO_SD: f64 = 1.4826;
+        let mut sizes: Vec<f64> = of.into_iter().map(|v| self.0[v].abs()).collect();
+        let middle = sizes.len() / 2;
+        let (_, median, _) =
+            (!sizes.is_empty()).then(|| sizes.select_nth_unstable_by(middle, f64::total_cmp))?;
+        Some(MEDIAN_TO_SD * *median)
+    }
 }
 
 #[cfg(test)]
@@ -91,7 +105,7 @@ mod tests {
             }
             let mesh = Mesh::new(vertices, triangles, None).expect("grid indices are in range");
             // Along the normal the planted noise is less by the slope's cosine.
-            let found = estimate(&mesh, |_| true).expect("there are vertices");
+            let found = noise_mm(&mesh).expect("there are vertices");
             assert!((found / planted - 0.93).abs() < 0.1, "{planted}: {found}");
         }
     }

@@ -98,7 +98,9 @@ pub fn bead(impression: &Impression, blemish: &Blemish) -> Option<Bead> {
 }
 
 fn ball(impression: &Impression, place: Place, diameter: f64, rise: f64, solid: bool) -> Bead {
-    let (on, outward) = surface(impression, impression.foot(place));
+    let (on, _) = surface(impression, impression.foot(place));
+    // Square to the surface, which the tray's own direction is not everywhere.
+    let outward = outward_at(impression, &on);
     let radius = diameter / 2.0;
     let up = if solid { rise - radius } else { radius - rise };
     Bead {

@@ -65,18 +65,27 @@ pub fn seen_from_tissue(
                     && !bites.iter().any(|b| b.takes(p, border))
         })
         .collect();
-    let kept = mesh.filtered(|t| mesh.triangles()[t].iter().all(|&v| seen[v as usize]));
-    largest_part(&kept)
+    let is_seen = |t: usize| mesh.triangles()[t].iter().all(|&v| seen[v as usize]);
+    // What is not seen is one piece, the outer surface; slits between the
+    // tissue surface and a narrow rim would be no scanner's.
+    let (part, sizes) = parts(mesh, is_seen);
+    let unseen = (0..part.len()).filter(|&t| !is_seen(t)).map(|t| part[t]);
+    let outer = unseen.max_by_key(|&p| (sizes[p as usize], std::cmp::Reverse(p)));
+    let kept = mesh.filtered(|t| Some(part[t]) != outer);
+    let (part, sizes) = parts(&kept, |_| true);
+    let largest =
+        (0..sizes.len() as u32).max_by_key(|&p| (sizes[p as usize], std::cmp::Reverse(p)));
+    kept.filtered(|t| Some(part[t]) == largest)
 }
 
-fn largest_part(mesh: &Mesh) -> Mesh {
-    let topology = Topology::of(mesh);
-    let mut sizes = vec![0usize; topology.components()];
-    for &part in topology.component_of_triangle() {
-        sizes[part as usize] += 1;
+/// Connected parts of equal label, as a number for each triangle, and their sizes.
+fn parts(mesh: &Mesh, label: impl Fn(usize) -> bool) -> (Vec<u32>, Vec<usize>) {
+    let (part, count) = Topology::of(mesh).parts(|a, b| label(a) == label(b));
+    let mut sizes = vec![0; count];
+    for &p in &part {
+        sizes[p as usize] += 1;
     }
-    let largest = (0..sizes.len()).max_by_key(|&i| sizes[i]).unwrap_or(0);
-    mesh.filtered(|t| topology.component_of_triangle()[t] as usize == largest)
+    (part, sizes)
 }
 
 /// A mesh from parts that are sound by construction.

@@ -285,7 +285,7 @@ REWORK case D-1042: mend the places that fail, then take a wash.
        Too close to tell from the scan: look at the impression here. If tray shows, relieve it (out of the mouth, with eye and dust protection, then feel for sharp edges) and take a wash; if not, scan this place again, finer.
   F3 note thin-cover, labial flange, patient's left: 0.60 ± 0.10 mm, limit 1 mm [C3]
        Thin here: if a wash is to follow, give it room by relieving the tray a little (out of the mouth, with eye and dust protection, then feel for sharp edges).
-Not judged: landmarks, defects, wash, jaw_relation, consignment (not part of this version's checks)
+Not judged: landmarks, wash, jaw_relation, consignment (not part of this version's checks)
 Cover map cover-maxillary-first-pass.ply: viridis, dark 0 mm to bright 3 mm; grey where cover is not known
 ";
         assert_eq!(text, expected);

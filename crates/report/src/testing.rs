@@ -4,8 +4,8 @@ use crate::road::{CheckedCase, CheckedImpression, LoadedScan, judged};
 use judge::{Case, ImpressionInput, Protocol, Stage, UnitReading};
 use measure::{
     Arch, Border, BorderPart, Cover, CoverMethod, Dip, DipKind, Frame, ImpressionMeasurement,
-    Measured, Missing, NotMeasured, Reading, Section, Side, Spot, SpotKind, Station,
-    TrayRegistration, Zone,
+    Measured, Missing, NotMeasured, Reading, Section, Side, Spot, SpotKind, Station, TissueSurface,
+    TrayRegistration, Zone, ZoneScan,
 };
 use mesh::{Format, Integrity, Mesh};
 use nalgebra::{Isometry3, Point3, Vector3};
@@ -93,6 +93,21 @@ fn measurement() -> ImpressionMeasurement {
         spots: Vec::new(),
         stops: Vec::new(),
         border: Ok(sound_border()),
+        tissue: Ok(TissueSurface {
+            defects: Vec::new(),
+            zones: vec![ZoneScan {
+                zone: Zone::ResidualRidge,
+                side: Some(Side::Right),
+                area_mm2: 600.0,
+                missing_mm2: 0.0,
+                doubled_mm2: 0.0,
+                median_edge_mm: 0.2,
+                noise_mm: 0.02,
+                least_across_mm: 0.8,
+                least_depth_mm: 0.1,
+            }],
+            loose_pieces: 0,
+        }),
     }
 }
 

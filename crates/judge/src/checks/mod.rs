@@ -12,13 +12,18 @@ mod border_overlap;
 mod border_radius;
 mod cover_not_judged;
 mod cover_uncertainty;
+mod defects;
 mod file_unclear;
 mod flange_height;
 mod flange_thickness;
+mod fold;
+mod hole;
+mod nodule;
 mod not_an_impression;
 mod orientation_unclear;
 mod part_not_judged;
 mod scan_ends;
+mod scan_quality;
 mod scan_resolution;
 mod show_through;
 mod show_through_extent;
@@ -28,13 +33,15 @@ mod tissue_stop;
 mod tray_at_border;
 mod under_extension;
 mod unit_unclear;
+mod void;
 
 pub(crate) use file_unclear::same_files;
 pub(crate) use part_not_judged::{not_judged_on_case, on_case};
 
 use crate::finding::{Finding, NotJudged};
 use crate::judging::Subject;
-use measure::NotMeasured;
+use crate::protocol::LimitKey;
+use measure::{NotMeasured, TissueSurface};
 use std::fmt;
 use std::str::FromStr;
 use thiserror::Error;
@@ -131,6 +138,14 @@ checks! {
     ScanEnds = "scan-ends", LookAgain;
     /// The border could not be measured.
     BorderNotJudged = "border-not-judged", LookAgain;
+    /// Air left a pit in the tissue surface.
+    Void = "void", Rework;
+    /// A bump stands on the tissue surface.
+    Nodule = "nodule", Rework;
+    /// A groove where material met without joining.
+    Fold = "fold", Rework;
+    /// Nothing was scanned at a place of the tissue surface.
+    Hole = "hole", LookAgain;
     /// Cover could not be measured.
     CoverNotJudged = "cover-not-judged", LookAgain;
     /// Cover was measured with too large an uncertainty.
@@ -139,6 +154,8 @@ checks! {
     TissueArea = "tissue-area", LookAgain;
     /// The triangles of the scan are too coarse.
     ScanResolution = "scan-resolution", LookAgain;
+    /// A part of the arch was not scanned well enough for what is measured there.
+    ScanQuality = "scan-quality", LookAgain;
     /// A part of the case was given that is not judged yet.
     PartNotJudged = "part-not-judged", LookAgain;
 }
@@ -172,7 +189,7 @@ pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
         unit_unclear::judge,
         not_an_impression::judge,
     ];
-    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 18] = [
+    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 23] = [
         arch_mismatch::judge,
         orientation_unclear::judge,
         judge_spots,
@@ -187,10 +204,15 @@ pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
         border_asymmetry::judge,
         scan_ends::judge,
         border_not_judged::judge,
+        void::judge,
+        nodule::judge,
+        fold::judge,
+        hole::judge,
         cover_not_judged::judge,
         cover_uncertainty::judge,
         tissue_area::judge,
         scan_resolution::judge,
+        scan_quality::judge,
     ];
     let mut findings: Vec<Finding> = ON_ANY_SCAN
         .iter()
@@ -248,11 +270,34 @@ pub(crate) fn not_judged(subject: &Subject<'_>) -> Vec<NotJudged> {
             enter(Check::TissueStop.code(), why);
         }
     }
-    for part in ["landmarks", "defects"] {
+    match &measurement.tissue {
+        Err(why) => {
+            for check in [Check::Void, Check::Nodule, Check::Fold, Check::Hole] {
+                enter(check.code(), why);
+            }
+        }
+        Ok(tissue) => {
+            if let Some(why) = too_small_to_see(subject, tissue) {
+                for check in [Check::Void, Check::Nodule] {
+                    enter(check.code(), &why);
+                }
+            }
+        }
+    }
+    for part in ["landmarks"] {
         enter(part, &NOT_YET);
     }
     entries.extend(border_not_judged::entries(subject));
     entries
+}
+
+/// What voids and nodules the scan is too coarse to show, where these would be
+/// judged.
+fn too_small_to_see(subject: &Subject<'_>, tissue: &TissueSurface) -> Option<String> {
+    let least = tissue.zones.iter().map(|zone| zone.least_across_mm);
+    let least_mm = least.max_by(f64::total_cmp)?;
+    (least_mm > subject.limit(LimitKey::CriticalVoid).value)
+        .then(|| format!("those narrower than {least_mm:.1} mm cannot be seen on this scan"))
 }
 
 #[cfg(test)]

@@ -61,6 +61,7 @@ fn about_case(severity: Severity, instruction: String) -> Finding {
         figure: None,
         spot: None,
         stretch: None,
+        defect: None,
         instruction,
     }
 }

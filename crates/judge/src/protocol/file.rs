@@ -238,7 +238,7 @@ fn impossible(protocol: &Protocol, key: LimitKey, zone: Option<Zone>) -> Option<
                 protocol.value(CoverUncertainty)
             ))
         }
-        ShowThroughShare if value > 100.0 => Some("a share is at most 100 %".into()),
+        ShowThroughShare | DoubleLayer if value > 100.0 => Some("a share is at most 100 %".into()),
         Orientation if value > 1.0 => Some("a confidence is at most 1".into()),
         MedianEdge if value > 1.0 => {
             Some("cover is not measured on triangles coarser than 1 mm".into())

@@ -125,6 +125,30 @@ limit_keys! {
     MandibularTissueArea = "mandibular_tissue_area_mm2",
     /// Coarsest triangles that may be judged, as the median edge.
     MedianEdge = "median_edge_mm",
+    /// Width up to which a void is let pass outside critical zones.
+    Void = "void_mm",
+    /// Width up to which a void is let pass in critical zones and beside the border.
+    CriticalVoid = "void_critical_mm",
+    /// Width up to which a nodule is let pass outside critical zones.
+    Nodule = "nodule_mm",
+    /// Width up to which a nodule is let pass in critical zones and beside the border.
+    CriticalNodule = "nodule_critical_mm",
+    /// Length up to which a fold is let pass outside critical zones.
+    Fold = "fold_mm",
+    /// Length up to which a fold is let pass in critical zones and beside the border.
+    CriticalFold = "fold_critical_mm",
+    /// Width up to which a hole is let pass outside critical zones.
+    Hole = "hole_mm",
+    /// Width up to which a hole is let pass in critical zones and beside the border.
+    CriticalHole = "hole_critical_mm",
+    /// How far from the edge of the tissue surface the border is taken to reach.
+    BorderMargin = "border_margin_mm",
+    /// Width of the smallest void that every part of the scan must be able to show.
+    SmallestVoidSeen = "smallest_void_seen_mm",
+    /// Most noise of a part of the scan, as a standard deviation.
+    ScanNoise = "scan_noise_mm",
+    /// Most of a part that may have been scanned twice with two layers left.
+    DoubleLayer = "double_layer_percent",
     /// Least confidence, 0 to 1, with which arch and sides must have been told.
     Orientation = "orientation_confidence",
     /// Depth below the border at which flange thickness is taken.

@@ -6,7 +6,7 @@ pub mod border;
 use judge::{Case, Evidence, ImpressionInput, ScanFacts, Stage, UnitReading};
 use measure::{
     Arch, Cover, CoverMethod, Frame, ImpressionMeasurement, Side, Spot, SpotKind, StopReading,
-    TrayRegistration, Zone,
+    TissueSurface, TrayRegistration, Zone, ZoneScan,
 };
 use mesh::Integrity;
 use nalgebra::{Isometry3, Point3, Vector3};
@@ -56,6 +56,21 @@ pub fn sound() -> ImpressionMeasurement {
         spots: Vec::new(),
         stops: Vec::new(),
         border: Ok(border::sound_border()),
+        tissue: Ok(TissueSurface {
+            defects: Vec::new(),
+            zones: vec![ZoneScan {
+                zone: Zone::ResidualRidge,
+                side: Some(Side::Right),
+                area_mm2: 600.0,
+                missing_mm2: 0.0,
+                doubled_mm2: 0.0,
+                median_edge_mm: 0.2,
+                noise_mm: 0.02,
+                least_across_mm: 0.8,
+                least_depth_mm: 0.1,
+            }],
+            loose_pieces: 0,
+        }),
     }
 }
 

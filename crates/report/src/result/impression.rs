@@ -1,6 +1,6 @@
 //! One impression of a result.
 
-use super::{Arch, Border, Cover, Defect, Landmark, NotJudged, Point, Verdict};
+use super::{Arch, Border, Cover, Defect, Landmark, NotJudged, Point, Verdict, ZoneScan};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -25,8 +25,11 @@ pub struct ImpressionResult {
     pub border: Option<Border>,
     /// Landmarks; empty in this version.
     pub landmarks: Vec<Landmark>,
-    /// Surface defects; empty in this version.
+    /// Surface defects; empty also where they could not be looked for, which
+    /// `not_judged` says.
     pub defects: Vec<Defect>,
+    /// How well each part of the arch was scanned.
+    pub zones: Vec<ZoneScan>,
     /// What was not judged, and why.
     pub not_judged: Vec<NotJudged>,
 }

@@ -42,34 +42,6 @@ pub struct Landmark {
     pub source: LandmarkSource,
 }
 
-/// What a surface defect is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-#[allow(missing_docs, reason = "the names are the trade's own")]
-pub enum DefectKind {
-    Void,
-    Nodule,
-    Fold,
-    Hole,
-}
-
-/// A surface defect.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-pub struct Defect {
-    /// Name within the case: D1, D2, …
-    pub id: String,
-    /// What it is.
-    pub kind: DefectKind,
-    /// Its centre.
-    pub centre: Point,
-    /// Area, mm².
-    pub area_mm2: f64,
-    /// Depth or height, mm.
-    pub depth_mm: Option<f64>,
-    /// Part of the arch.
-    pub zone: String,
-}
-
 /// Wash against first pass of one jaw.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Wash {

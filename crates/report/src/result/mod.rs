@@ -8,6 +8,7 @@
 mod assemble;
 mod border;
 mod cover;
+mod defects;
 mod files;
 mod findings;
 mod impression;
@@ -16,10 +17,11 @@ mod later;
 pub use assemble::assemble;
 pub use border::{Border, BorderPart, Dip, DipKind, MissingFigures, MissingReason, Station};
 pub use cover::{Cover, CoverMap, CoverMethod, Spot, SpotKind};
+pub use defects::{Defect, DefectKind, ZoneScan};
 pub use files::{FileKind, OutputFile};
 pub use findings::{Finding, NotJudged, Severity};
 pub use impression::{ArchReading, Format, Frame, ImpressionResult, ScanResult, Stage, TrayScan};
-pub use later::{Defect, DefectKind, JawRelation, Landmark, LandmarkSource, LandmarkStatus, Wash};
+pub use later::{JawRelation, Landmark, LandmarkSource, LandmarkStatus, Wash};
 
 use schemars::JsonSchema;
 use schemars::generate::SchemaSettings;

@@ -3,25 +3,28 @@
 mod border;
 
 use super::{
-    Arch, ArchReading, CaseResult, Contract, Cover, CoverMethod, FileKind, Finding, Format, Frame,
-    ImpressionResult, Level, LimitResult, NotJudged, OutputFile, ProtocolResult, ScanResult,
-    Severity, Side, Spot, SpotKind, Stage, TrayScan, Verdict,
+    Arch, ArchReading, CaseResult, Contract, Cover, CoverMethod, Defect, DefectKind, FileKind,
+    Finding, Format, Frame, ImpressionResult, Level, LimitResult, NotJudged, OutputFile,
+    ProtocolResult, ScanResult, Severity, Side, Spot, SpotKind, Stage, TrayScan, Verdict, ZoneScan,
 };
 use crate::cover_map;
 use crate::names;
 use crate::road::{CheckedCase, CheckedImpression, LoadedScan};
 use crate::rounding::{confidence, direction, figure, point};
 use judge::words;
+use measure::ImpressionMeasurement;
+use mesh::Unit;
 
 /// The result of a checked case.
 #[must_use]
 pub fn assemble(checked: &CheckedCase) -> CaseResult {
-    let spots_before: Vec<usize> = checked
+    let before: Vec<Before> = checked
         .impressions
         .iter()
-        .scan(0, |sum, impression| {
+        .scan(Before::default(), |sum, impression| {
             let before = *sum;
-            *sum += impression.measurement.spots.len();
+            sum.spots += impression.measurement.spots.len();
+            sum.defects += defects_of(&impression.measurement).len();
             Some(before)
         })
         .collect();
@@ -32,7 +35,7 @@ pub fn assemble(checked: &CheckedCase) -> CaseResult {
         verdict: verdict(checked.judged.verdict),
         protocol: protocol(&checked.protocol),
         impressions: (0..checked.impressions.len())
-            .map(|number| impression(checked, number, spots_before[number]))
+            .map(|number| impression(checked, number, before[number]))
             .collect(),
         wash: Vec::new(),
         jaw_relation: None,
@@ -41,7 +44,7 @@ pub fn assemble(checked: &CheckedCase) -> CaseResult {
             .findings
             .iter()
             .enumerate()
-            .map(|(number, found)| finding(checked, number, found, &spots_before))
+            .map(|(number, found)| finding(checked, number, found, &before))
             .collect(),
         not_judged: not_judged(&checked.judged.not_judged),
         files: Vec::new(),
@@ -84,7 +87,20 @@ fn files(result: &CaseResult) -> Vec<OutputFile> {
     of_impressions.chain(of_findings).collect()
 }
 
-fn impression(checked: &CheckedCase, number: usize, spots_before: usize) -> ImpressionResult {
+/// How many spots and defects the impressions before have: names run on through
+/// a case.
+#[derive(Debug, Clone, Copy, Default)]
+struct Before {
+    spots: usize,
+    defects: usize,
+}
+
+fn defects_of(measurement: &ImpressionMeasurement) -> &[measure::Defect] {
+    let tissue = measurement.tissue.as_ref();
+    tissue.map_or(&[], |tissue| tissue.defects.as_slice())
+}
+
+fn impression(checked: &CheckedCase, number: usize, before: Before) -> ImpressionResult {
     let input = &checked.case.impressions[number];
     let one = &checked.impressions[number];
     let judged = &checked.judged.impressions[number];
@@ -106,10 +122,15 @@ fn impression(checked: &CheckedCase, number: usize, spots_before: usize) -> Impr
             seating: direction(&frame.seating),
             confidence: confidence(frame.confidence),
         }),
-        cover: cover(checked, number, spots_before),
+        cover: cover(checked, number, before.spots),
         border: border::border(checked, number),
         landmarks: Vec::new(),
-        defects: Vec::new(),
+        defects: defects_of(&one.measurement)
+            .iter()
+            .zip(before.defects..)
+            .map(|(found, number)| defect(found, number, one.scan.unit.unit()))
+            .collect(),
+        zones: zones(&one.measurement),
         not_judged: not_judged(&judged.not_judged),
     }
 }
@@ -195,7 +216,7 @@ fn finding(
     checked: &CheckedCase,
     number: usize,
     found: &judge::Finding,
-    spots_before: &[usize],
+    before: &[Before],
 ) -> Finding {
     let unit = found
         .impression
@@ -219,10 +240,14 @@ fn finding(
         limit: value.map(|value| figure(value.limit)),
         uncertainty: value.and_then(|value| value.uncertainty).map(figure),
         at: place.zip(unit).map(|(place, unit)| point(&place.at, unit)),
-        refers_to: found
-            .spot
-            .zip(found.impression)
-            .map(|(spot, impression)| spot_id(spots_before[impression] + spot)),
+        refers_to: found.impression.and_then(|impression| {
+            let before = before[impression];
+            let spot = found.spot.map(|spot| spot_id(before.spots + spot));
+            let defect = found
+                .defect
+                .map(|defect| defect_id(before.defects + defect));
+            spot.or(defect)
+        }),
         from_station: found.stretch.map(|stretch| stretch.from as u64),
         to_station: found.stretch.map(|stretch| stretch.to as u64),
         drawing: found.stretch.map(|_| names::section(number)),
@@ -238,6 +263,52 @@ fn not_judged(entries: &[judge::NotJudged]) -> Vec<NotJudged> {
             why: entry.why.clone(),
         })
         .collect()
+}
+
+fn defect(found: &measure::Defect, number: usize, unit: Unit) -> Defect {
+    Defect {
+        id: defect_id(number),
+        kind: match found.kind {
+            measure::DefectKind::Void => DefectKind::Void,
+            measure::DefectKind::Nodule => DefectKind::Nodule,
+            measure::DefectKind::Fold => DefectKind::Fold,
+            measure::DefectKind::Hole => DefectKind::Hole,
+        },
+        centre: point(&found.centre, unit),
+        area_mm2: figure(found.area_mm2),
+        depth_mm: found.depth_mm.map(figure),
+        depth_uncertainty_mm: found.depth_uncertainty_mm.map(figure),
+        across_mm: figure(found.across_mm),
+        across_uncertainty_mm: figure(found.across_uncertainty_mm),
+        length_mm: found.length_mm.map(figure),
+        from_edge_mm: Some(found.from_edge_mm)
+            .filter(|mm| mm.is_finite())
+            .map(figure),
+        zone: words::zone(found.zone).to_owned(),
+        side: found.side.map(side),
+    }
+}
+
+fn zones(measurement: &ImpressionMeasurement) -> Vec<ZoneScan> {
+    let scanned = measurement.tissue.iter().flat_map(|tissue| &tissue.zones);
+    scanned
+        .map(|zone| ZoneScan {
+            zone: words::zone(zone.zone).to_owned(),
+            side: zone.side.map(side),
+            area_mm2: figure(zone.area_mm2),
+            coverage: figure(zone.coverage()),
+            doubled_mm2: figure(zone.doubled_mm2),
+            median_edge_mm: figure(zone.median_edge_mm),
+            noise_mm: figure(zone.noise_mm),
+            least_void_across_mm: figure(zone.least_across_mm),
+            least_void_depth_mm: figure(zone.least_depth_mm),
+        })
+        .collect()
+}
+
+/// Name of a defect, unique within its case; defects are counted from 0.
+fn defect_id(number: usize) -> String {
+    format!("D{}", number + 1)
 }
 
 /// Name of a spot, unique within its case; spots are counted from 0.

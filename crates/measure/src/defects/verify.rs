@@ -1,0 +1,234 @@
+//! Is a place that departs from the smooth surface a void or a nodule? Its
+//! surroundings are fitted without it, and profiles with and without a sharp
+//! rim are laid over what is left.
+
+use super::candidates::Candidate;
+use super::profile::{Fitted, Fitting, Outline, Profile};
+use super::quadric::{Frame, Quadric};
+use super::surface::{Searcher, Surface};
+use nalgebra::{Point3, Vector2, Vector3};
+
+/// What is known of a place.
+#[derive(Debug, Clone)]
+pub struct Reading {
+    /// Its middle, on the surface as it would be without it.
+    pub centre: Point3<f64>,
+    /// Greatest departure, mm.
+    pub depth_mm: f64,
+    /// Standard uncertainty of the depth, mm.
+    pub depth_sd_mm: f64,
+    /// Radius of the rim, as of a circle of the same area, mm.
+    pub rim_mm: f64,
+    /// Radius at half of the depth, mm.
+    pub half_mm: f64,
+    /// Longer over shorter axis of the outline at half the depth.
+    pub elongation: f64,
+    /// Share of the departures' sum of squares that the best profile explains.
+    pub explained: f64,
+    /// Standard deviation of the surroundings about their quadric, less what
+    /// the scan's noise explains of it, mm.
+    pub relief_mm: f64,
+    /// Share of the directions around in which surroundings are seen.
+    pub surrounded: f64,
+    /// Logarithm of the likelihood ratio of a sharp rim to a smooth one.
+    pub rim_evidence: f64,
+}
+
+impl Reading {
+    /// Whether this is a defect and no anatomy: it stands out of surroundings
+    /// that are smooth beside it and seen all around, is compact, has the shape
+    /// of a part of a ball, and has a sharp rim or walls steeper than any
+    /// hollow or pimple of the mucosa.
+    pub fn is_defect(&self, least_mm: f64) -> bool {
+        /// The surroundings' own relief, as a part of the depth.
+        const MOST_ROUGH: f64 = 0.125;
+        const MOST_ELONGATED: f64 = 2.2;
+        const LEAST_SEEN: f64 = 0.8;
+        const LEAST_EXPLAINED: f64 = 0.8;
+        /// Odds of e^7, about 1000 to 1.
+        const LEAST_RIM_EVIDENCE: f64 = 7.0;
+        /// Depth over the radius at half of it: a bell this steep has slopes of
+        /// 35 degrees, which no fovea or papilla has (common practice, no source).
+        const STEEP: f64 = 1.0;
+        let sharp = self.rim_evidence > LEAST_RIM_EVIDENCE
+            || (self.depth_mm > STEEP * self.half_mm && self.rim_evidence > -LEAST_RIM_EVIDENCE);
+        self.depth_mm >= least_mm
+            && self.depth_mm >= 5.0 * self.depth_sd_mm
+            && self.relief_mm <= MOST_ROUGH * self.depth_mm
+            && self.surrounded >= LEAST_SEEN
+            && self.elongation <= MOST_ELONGATED
+            && self.explained >= LEAST_EXPLAINED
+            && sharp
+    }
+}
+
+/// The footprint of a candidate: what is joined to it and departs at least half
+/// as far. `None` where it is too wide for the smooth surface to have passed it.
+fn half_radius(
+    surface: &Surface<'_>,
+    searcher: &mut Searcher,
+    departures: &[f32],
+    candidate: &Candidate,
+    radius_mm: f64,
+) -> Option<f64> {
+    let sign = candidate.sense.sign() as f32;
+    let half = (0.5 * candidate.peak_mm) as f32;
+    let middle = surface.points[candidate.vertex as usize];
+    let near = radius_mm * radius_mm;
+    let footprint = searcher.joined(surface, candidate.vertex, |v| {
+        departures[v as usize] * sign > half
+            && (surface.points[v as usize] - middle).norm_squared() < near
+    });
+    let area: f64 = footprint.iter().map(|&v| surface.areas[v as usize]).sum();
+    let half_mm = (area / std::f64::consts::PI).sqrt();
+    (half_mm < 0.6 * radius_mm).then_some(half_mm)
+}
+
+/// Reads a place; `None` where there is nothing to fit or nothing stands out.
+pub fn read(
+    surface: &Surface<'_>,
+    searcher: &mut Searcher,
+    departures: &[f32],
+    candidate: &Candidate,
+    radius_mm: f64,
+) -> Option<Reading> {
+    /// Surroundings rougher than this part of the peak hide it.
+    const HOPELESS: f64 = 0.25;
+    /// Where vertices happen to lie moves a depth by about this part of an edge:
+    /// a wall of slope 1 is known to a rectangle of edge / 2, and some ten
+    /// vertices share in it.
+    const SAMPLING: f64 = 0.1;
+    let sign = candidate.sense.sign();
+    let half_mm = half_radius(surface, searcher, departures, candidate, radius_mm)?;
+    let middle = surface.points[candidate.vertex as usize];
+    let reach = f64::max(2.6 * half_mm, 1.6 * half_mm + 4.0 * surface.edge_mm);
+    let ball = searcher.ball(surface, candidate.vertex, reach);
+    let around: Vec<u32> = ball
+        .iter()
+        .copied()
+        .filter(|&v| (surface.points[v as usize] - middle).norm() > 1.5 * half_mm)
+        .collect();
+    let frame = Frame::at(surface, middle, &around)?;
+    let up = frame.up();
+    let facing = |v: u32| surface.normals[v as usize].dot(&up).max(0.2);
+    let annulus: Vec<Vector3<f64>> = around
+        .iter()
+        .filter(|&&v| surface.normals[v as usize].dot(&up) > 0.2)
+        .map(|&v| frame.local(&surface.points[v as usize]))
+        .collect();
+    let fit = Quadric::robust(&annulus, surface.noise_mm.max(1e-3))?;
+    let local: Vec<Vector3<f64>> = ball
+        .iter()
+        .map(|&v| {
+            let p = frame.local(&surface.points[v as usize]);
+            Vector3::new(p.x, p.y, (p.z - fit.quadric.height(p.x, p.y)) * sign)
+        })
+        .collect();
+    // The footprint once more, now over surroundings that do not know it.
+    let peak = local
+        .iter()
+        .filter(|p| p.xy().norm() < 1.2 * half_mm)
+        .map(|p| p.z)
+        .fold(f64::NEG_INFINITY, f64::max)
+        - surface.noise_mm;
+    if peak <= 0.0 || fit.scale_mm > HOPELESS * peak {
+        return None;
+    }
+    let deep = ball
+        .iter()
+        .zip(&local)
+        .filter(|(_, p)| p.z > 0.5 * peak && p.xy().norm() < 2.2 * half_mm);
+    let outline = Outline::of(deep.map(|(&v, p)| (p.xy(), surface.areas[v as usize] * facing(v))))?;
+    let beside = |p: &Vector3<f64>| (p.xy() - outline.centre).norm();
+    let weights: Vec<f64> = ball
+        .iter()
+        .zip(&local)
+        .map(|(&v, p)| {
+            // A steep wall's height is known less well than a level place's.
+            let stranger = beside(p) > 2.2 * half_mm && p.z.abs() > 4.685 * fit.scale_mm;
+            if stranger { 0.0 } else { facing(v).powi(2) }
+        })
+        .collect();
+    let fitting = Fitting::new(&local, &weights)?;
+    let kept = local.iter().zip(&weights).filter(|(_, w)| **w > 0.0);
+    let off = kept.map(|(p, _)| p.xy() - outline.centre);
+    let surrounded = sectors(off.filter(|o| o.norm() > 1.5 * half_mm));
+    let profiles = Profiles::of(&fitting, &outline)?;
+    let best = profiles.best();
+    let foot = Vector3::new(
+        best.centre.x,
+        best.centre.y,
+        fit.quadric.height(best.centre.x, best.centre.y),
+    );
+    // Noise is the least that a fit can leave.
+    let floor = 0.5 * surface.noise_mm.max(1e-4).powi(2) * fitting.weight;
+    let variance = best.left.max(floor) / (fitting.weight - 10.0).max(1.0);
+    let between_profiles = profiles.depth_difference_mm();
+    Some(Reading {
+        centre: frame.point(&foot),
+        depth_mm: best.depth_mm,
+        depth_sd_mm: (variance / best.leverage
+            + between_profiles.powi(2)
+            + (SAMPLING * surface.edge_mm).powi(2))
+        .sqrt(),
+        rim_mm: profiles.sharp[0].radius_mm,
+        half_mm: outline.radius(),
+        elongation: outline.elongation(),
+        explained: 1.0 - best.left / fitting.left_alone.max(1e-12),
+        relief_mm: (fit.scale_mm.powi(2) - surface.noise_mm.powi(2))
+            .max(0.0)
+            .sqrt(),
+        surrounded,
+        rim_evidence: 0.5
+            * fitting.weight
+            * (profiles.smooth.left.max(floor) / profiles.sharp[0].left.max(floor)).ln(),
+    })
+}
+
+/// The profiles that fit best.
+struct Profiles {
+    /// With a sharp rim: the best and the next.
+    sharp: [Fitted; 2],
+    /// With a smooth one.
+    smooth: Fitted,
+}
+
+impl Profiles {
+    fn of(fitting: &Fitting<'_>, outline: &Outline) -> Option<Self> {
+        let mut fitted: Vec<Fitted> = Profile::ALL
+            .iter()
+            .filter_map(|&profile| fitting.best(profile, outline))
+            .collect();
+        fitted.sort_by(|a, b| a.left.total_cmp(&b.left));
+        let mut sharp = fitted.iter().filter(|f| f.profile.has_rim());
+        Some(Self {
+            sharp: [*sharp.next()?, *sharp.next()?],
+            smooth: *fitted.iter().find(|f| !f.profile.has_rim())?,
+        })
+    }
+
+    fn best(&self) -> &Fitted {
+        if self.sharp[0].left <= self.smooth.left {
+            &self.sharp[0]
+        } else {
+            &self.smooth
+        }
+    }
+
+    /// What choosing among the profiles leaves open in the depth (standard
+    /// uncertainty of a value between the two), mm.
+    fn depth_difference_mm(&self) -> f64 {
+        let [best, next] = self.sharp;
+        0.29 * (best.depth_mm - next.depth_mm)
+    }
+}
+
+/// Share of twelve directions in which there are places.
+fn sectors(off: impl Iterator<Item = Vector2<f64>>) -> f64 {
+    let mut seen = [false; 12];
+    for p in off {
+        let turn = p.y.atan2(p.x) / std::f64::consts::TAU + 0.5;
+        seen[(turn * 12.0) as usize % 12] = true;
+    }
+    seen.iter().filter(|&&s| s).count() as f64 / 12.0
+}
