@@ -284,9 +284,7 @@ pub(crate) fn not_judged(subject: &Subject<'_>) -> Vec<NotJudged> {
             }
         }
     }
-    for part in ["landmarks"] {
-        enter(part, &NOT_YET);
-    }
+    enter("landmarks", &NOT_YET);
     entries.extend(border_not_judged::entries(subject));
     entries
 }
