@@ -67,3 +67,38 @@ fn measured(mesh: &Mesh, rim: &[u32], normals: &[Vector3<f64>]) -> Option<Gap> {
         area_mm2: vector.norm(),
     })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A square sheet of 10 mm with a window of 2 by 3 mm, and another piece cut
+    /// out at its edge.
+    #[test]
+    fn a_window_is_a_hole_and_a_bay_is_none() {
+        let mut vertices = Vec::new();
+        let mut triangles = Vec::new();
+        for j in 0..=10_u32 {
+            for i in 0..=10_u32 {
+                vertices.push(Point3::new(f64::from(i), f64::from(j), 0.0));
+            }
+        }
+        for j in 0..10_u32 {
+            for i in 0..10_u32 {
+                let window = (3..5).contains(&i) && (4..7).contains(&j);
+                let bay = i >= 7 && (2..5).contains(&j);
+                if !window && !bay {
+                    let a = j * 11 + i;
+                    triangles.extend([[a, a + 1, a + 12], [a, a + 12, a + 11]]);
+                }
+            }
+        }
+        let mesh = Mesh::new(vertices, triangles, None).expect("grid indices are in range");
+        let topology = Topology::of(&mesh);
+        let chosen = vec![true; mesh.triangles().len()];
+        let found = find(&mesh, &topology, &chosen, &mesh.vertex_normals());
+        assert_eq!(found.len(), 1);
+        assert!((found[0].area_mm2 - 6.0).abs() < 1e-12);
+        assert!((found[0].centre - Point3::new(4.0, 5.5, 0.0)).norm() < 1e-12);
+    }
+}

@@ -217,3 +217,49 @@ impl<'a> Fitting<'a> {
         })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_profile_is_one_in_the_middle_and_half_where_it_says() {
+        for profile in Profile::ALL {
+            assert!((profile.depth(0.0) - 1.0).abs() < 1e-12, "{profile:?}");
+            let half = profile.half_depth_at();
+            assert!(
+                (profile.depth(half * half) - 0.5).abs() < 1e-12,
+                "{profile:?}"
+            );
+            assert!(
+                profile.depth(1.0) < 1e-12 || profile == Profile::Bell,
+                "{profile:?}"
+            );
+        }
+    }
+
+    /// A dish of known depth and radius on a tilted, curved ground.
+    #[test]
+    fn a_dish_is_found_with_its_depth_and_radius() {
+        let mut points = Vec::new();
+        for i in -12..=12 {
+            for j in -12..=12 {
+                let (u, v) = (0.2 * f64::from(i), 0.2 * f64::from(j));
+                let squared = ((u - 0.1).powi(2) + (v + 0.2).powi(2)) / 0.81;
+                let ground = 0.3 + 0.1 * u - 0.05 * v + 0.02 * u * u - 0.04 * u * v;
+                points.push(Vector3::new(u, v, ground + 0.4 * (1.0 - squared).max(0.0)));
+            }
+        }
+        let weights = vec![1.0; points.len()];
+        let fitting = Fitting::new(&points, &weights).expect("the points span a plane");
+        let outline = Outline {
+            centre: Vector2::new(0.0, -0.1),
+            shape: Matrix2::identity() * 0.4,
+        };
+        let dish = fitting.best(Profile::Dish, &outline).expect("a dish");
+        let bell = fitting.best(Profile::Bell, &outline).expect("a bell");
+        assert!((dish.depth_mm - 0.4).abs() < 0.01, "{}", dish.depth_mm);
+        assert!((dish.radius_mm - 0.9).abs() < 0.03, "{}", dish.radius_mm);
+        assert!(dish.left < 0.1 * bell.left);
+    }
+}

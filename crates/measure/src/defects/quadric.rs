@@ -125,3 +125,29 @@ fn biweight(x: f64) -> f64 {
     let rest = (1.0 - x * x).max(0.0);
     rest * rest
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A fifth of the points lies 0.5 mm too low, all in one place.
+    #[test]
+    fn a_pit_does_not_pull_a_robust_quadric() {
+        let truth = |u: f64, v: f64| 0.2 - 0.1 * u + 0.3 * v + 0.05 * u * u - 0.02 * u * v;
+        let mut points = Vec::new();
+        for i in -10..=10 {
+            for j in -10..=10 {
+                let (u, v) = (0.3 * f64::from(i), 0.3 * f64::from(j));
+                let pit = if u.hypot(v) < 1.5 { 0.5 } else { 0.0 };
+                points.push(Vector3::new(u, v, truth(u, v) - pit));
+            }
+        }
+        let fit = Quadric::robust(&points, 0.01).expect("the points determine it");
+        for (u, v) in [(0.0, 0.0), (2.0, -1.0), (-3.0, 3.0)] {
+            assert!(
+                (fit.quadric.height(u, v) - truth(u, v)).abs() < 1e-6,
+                "{u} {v}"
+            );
+        }
+    }
+}
