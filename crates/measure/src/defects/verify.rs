@@ -23,7 +23,8 @@ pub struct Reading {
     pub half_mm: f64,
     /// Longer over shorter axis of the outline at half the depth.
     pub elongation: f64,
-    /// Share of the departures' sum of squares that the best profile explains.
+    /// Share of the departures' sum of squares, beyond that of the noise, that
+    /// the best profile explains.
     pub explained: f64,
     /// Standard deviation of the surroundings about their quadric, less what
     /// the scan's noise explains of it, mm.
@@ -163,6 +164,9 @@ pub fn read(
     // Noise is the least that a fit can leave.
     let floor = 0.5 * surface.noise_mm.max(1e-4).powi(2) * fitting.weight;
     let variance = best.left.max(floor) / (fitting.weight - 10.0).max(1.0);
+    // What noise adds to a sum of squares can be explained by nothing.
+    let of_noise = surface.noise_mm.powi(2) * fitting.weight;
+    let beyond_noise = |squares: f64| (squares - of_noise).max(0.0);
     let between_profiles = profiles.depth_difference_mm();
     Some(Reading {
         centre: frame.point(&foot),
@@ -174,7 +178,7 @@ pub fn read(
         rim_mm: profiles.sharp[0].radius_mm,
         half_mm: outline.radius(),
         elongation: outline.elongation(),
-        explained: 1.0 - best.left / fitting.left_alone.max(1e-12),
+        explained: 1.0 - beyond_noise(best.left) / beyond_noise(fitting.left_alone).max(1e-12),
         relief_mm: (fit.scale_mm.powi(2) - surface.noise_mm.powi(2))
             .max(0.0)
             .sqrt(),
