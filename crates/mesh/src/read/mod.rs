@@ -70,6 +70,12 @@ impl Format {
         }
     }
 
+    /// Whether vertices are had from the corners of triangles, so that none is
+    /// without a triangle.
+    fn numbers_corners_only(self) -> bool {
+        matches!(self, Self::StlBinary | Self::StlAscii)
+    }
+
     /// Extension of files of this format, lower case, without the dot.
     #[must_use]
     pub fn extension(self) -> &'static str {

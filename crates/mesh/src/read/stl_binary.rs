@@ -75,7 +75,7 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
         );
         triangles.push([numbers.0, numbers.1, numbers.2]);
         before = Before {
-            corners: (a, b, c),
+            corners: (packed(a), packed(b), packed(c)),
             numbers,
         };
         attributes |= record[48..] != [0, 0];
@@ -94,27 +94,33 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
 
 /// The triangle before. Neighbours in the file are mostly neighbours on the
 /// surface: two of three corners are found here, and need not be looked up.
-///
-/// Tuples and not arrays: arrays are copied by way of memory, in other portions
-/// than they were written in, for which the processor has to wait.
 struct Before {
-    corners: ([u32; 3], [u32; 3], [u32; 3]),
+    corners: (Packed, Packed, Packed),
     numbers: (u32, u32, u32),
+}
+
+/// A corner's bits, x and y together. Three numbers of their own would be
+/// written one by one and read back as two, which a processor must wait for.
+type Packed = (u64, u32);
+
+fn packed([x, y, z]: [u32; 3]) -> Packed {
+    (u64::from(x) | u64::from(y) << 32, z)
 }
 
 impl Before {
     const NONE: Self = Self {
-        corners: ([u32::MAX; 3], [u32::MAX; 3], [u32::MAX; 3]),
+        corners: ((u64::MAX, 0), (u64::MAX, 0), (u64::MAX, 0)),
         numbers: (0, 0, 0),
     };
 
     #[inline]
     fn number_of(&self, corner: [u32; 3], welder: &mut Welder<f32>) -> u32 {
-        if corner == self.corners.0 {
+        let bits = packed(corner);
+        if bits == self.corners.0 {
             self.numbers.0
-        } else if corner == self.corners.1 {
+        } else if bits == self.corners.1 {
             self.numbers.1
-        } else if corner == self.corners.2 {
+        } else if bits == self.corners.2 {
             self.numbers.2
         } else {
             welder.add(corner.map(f32::from_bits))

@@ -103,8 +103,11 @@ impl Surface {
         if repeated > 0 {
             warnings.push(ReadWarning::RepeatedCorners { count: repeated });
         }
-        warnings.extend(self.drop_duplicates());
-        warnings.extend(self.drop_unused_vertices());
+        let duplicates = self.drop_duplicates();
+        if repeated > 0 || duplicates.is_some() || !format.numbers_corners_only() {
+            warnings.extend(duplicates);
+            warnings.extend(self.drop_unused_vertices());
+        }
         let stored = self.stored;
         let mesh = Mesh::new(self.vertices, self.triangles, self.colours)?;
         warnings.extend(coarseness(&mesh, stored));
