@@ -2,6 +2,7 @@
 
 use crate::border::Border;
 use crate::defects::TissueSurface;
+use crate::facing::Turned;
 use mesh::Integrity;
 use nalgebra::{Isometry3, Point3, Vector3};
 use thiserror::Error;
@@ -92,6 +93,14 @@ pub enum NotAnImpression {
     Positive,
     #[error("no arch-shaped trough was found")]
     NoTrough,
+    #[error("{teeth} teeth or parts of teeth stand up side by side: a tooth-bearing arch")]
+    Teeth { teeth: usize },
+    #[error("{sockets} hollows as of teeth lie side by side: a tooth-bearing arch was impressed")]
+    Sockets { sockets: usize },
+    #[error(
+        "two separate scans lie side by side in the file, of {larger_mm2:.0} and {smaller_mm2:.0} mm²"
+    )]
+    TwoScans { larger_mm2: f64, smaller_mm2: f64 },
     #[error("its tissue surface lies on the tray everywhere: this is the empty tray")]
     EmptyTray,
 }
@@ -215,6 +224,8 @@ pub struct StopReading {
 pub struct ImpressionMeasurement {
     /// Figures of the mesh itself (mm).
     pub integrity: Integrity,
+    /// What was turned so that the scan faces outward.
+    pub turned: Turned,
     /// The impression frame.
     pub frame: Result<Frame, NotMeasured>,
     /// Whether lips', cheeks' and tray's side was scanned too; `None` where that cannot be told.

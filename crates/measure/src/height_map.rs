@@ -147,6 +147,33 @@ impl HeightMap {
             })
     }
 
+    /// Whether a cell holds surface.
+    pub fn has_surface(&self, cell: usize) -> bool {
+        !self.heights[cell].is_nan()
+    }
+
+    /// The eight cells around a cell; `None` for those off the map.
+    pub fn around(&self, cell: usize) -> impl Iterator<Item = Option<usize>> + '_ {
+        const STEPS: [(isize, isize); 8] = [
+            (-1, -1),
+            (-1, 0),
+            (-1, 1),
+            (0, -1),
+            (0, 1),
+            (1, -1),
+            (1, 0),
+            (1, 1),
+        ];
+        let (row, column) = (cell / self.columns, cell % self.columns);
+        STEPS.into_iter().map(move |(down, along)| {
+            let row = row.checked_add_signed(down).filter(|&r| r < self.rows)?;
+            let column = column
+                .checked_add_signed(along)
+                .filter(|&c| c < self.columns)?;
+            Some(row * self.columns + column)
+        })
+    }
+
     /// Parts of the map, joined through sides and corners of cells, whose cells
     /// hold surface and are `chosen`; each as its cells.
     pub fn connected(&self, chosen: impl Fn(usize) -> bool) -> Vec<Vec<usize>> {

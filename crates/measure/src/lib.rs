@@ -8,12 +8,14 @@
 pub mod border;
 pub mod cover;
 pub mod defects;
+pub mod facing;
 mod figures;
 mod fit;
 pub mod frame;
 mod height_map;
 pub mod layers;
 mod noise;
+mod parts;
 pub mod regions;
 pub mod registration;
 pub mod sampling;
@@ -29,6 +31,7 @@ pub use defects::{Defect, DefectKind, TissueSurface, ZoneScan};
 pub use figures::*;
 pub use noise::noise_mm;
 
+use facing::Turned;
 use frame::FoundFrame;
 use mesh::{Integrity, Mesh, Topology};
 use regions::Regions;
@@ -95,9 +98,11 @@ pub fn measure(
         || tray.map(tray_cover::PreparedTray::of),
     );
     progress(Stage::Frame);
-    let found = match frame::find(&surface.mesh) {
+    let found = match parts::two_scans(&surface.mesh, &surface.topology)
+        .map_or_else(|| frame::find(&surface.mesh), Err)
+    {
         Ok(found) => found,
-        Err(what) => return not_an_impression(surface.integrity, what),
+        Err(what) => return not_an_impression(surface, what),
     };
     progress(Stage::Regions);
     let (impression, heights) = rayon::join(
@@ -117,7 +122,7 @@ pub fn measure(
         .map_err(Clone::clone)
         .and_then(|(tray, placed)| tray_cover::over_tissue(&impression, tray, placed, noise));
     if cover.as_ref().is_ok_and(|c| c.p95_mm <= EMPTY_TRAY_MM) {
-        return not_an_impression(surface.integrity, NotAnImpression::EmptyTray);
+        return not_an_impression(surface, NotAnImpression::EmptyTray);
     }
     progress(Stage::Spots);
     let stops = match (&placed, &cover) {
@@ -152,6 +157,7 @@ pub fn measure(
         border,
         tissue,
         integrity: surface.integrity,
+        turned: surface.turned,
     }
 }
 
@@ -172,10 +178,11 @@ fn registered(
 }
 
 /// What is left to say of a scan that shows something else.
-fn not_an_impression(integrity: Integrity, what: NotAnImpression) -> ImpressionMeasurement {
+fn not_an_impression(surface: Surface, what: NotAnImpression) -> ImpressionMeasurement {
     let why = NotMeasured::NotAnImpression(what);
     ImpressionMeasurement {
-        integrity,
+        integrity: surface.integrity,
+        turned: surface.turned,
         frame: Err(why.clone()),
         has_outer_surface: None,
         noise_mm: None,
@@ -192,23 +199,24 @@ pub(crate) struct Surface {
     pub mesh: Mesh,
     pub topology: Topology,
     pub integrity: Integrity,
+    pub turned: Turned,
 }
 
 impl Surface {
-    /// A closed surface that is inside out is turned right.
+    /// Triangles that face the wrong way are turned.
     pub fn of(mesh: &Mesh) -> Self {
         let topology = Topology::of(mesh);
         let integrity = Integrity::of(mesh, &topology);
-        let inside_out = topology.is_closed() && mesh.signed_volume() < 0.0;
-        let mesh = mesh.clone();
+        let (mesh, turned) = facing::righted(mesh, &topology);
         Self {
-            mesh: if inside_out {
-                mesh.turned_inside_out()
+            topology: if turned.against_neighbours > 0 {
+                Topology::of(&mesh)
             } else {
-                mesh
+                topology
             },
-            topology,
+            mesh,
             integrity,
+            turned,
         }
     }
 }

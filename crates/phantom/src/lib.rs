@@ -11,6 +11,7 @@
 mod arch_curve;
 mod blemishes;
 mod border;
+mod cast;
 mod circle;
 mod colour;
 mod design;
@@ -34,6 +35,7 @@ mod survey;
 mod tray;
 mod truth;
 
+pub use cast::cast_from;
 pub use colour::Colours;
 pub use mouth::Arch;
 pub use options::{

@@ -51,6 +51,7 @@ fn checked(measurement: ImpressionMeasurement, tray: Option<LoadedScan>) -> Chec
 
 fn measurement() -> ImpressionMeasurement {
     ImpressionMeasurement {
+        turned: measure::facing::Turned::default(),
         integrity: Integrity {
             vertices: 3,
             triangles: 1,

@@ -30,6 +30,10 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
                 NotAnImpression::Positive => {
                     "Give the scan of the impression itself, not of a cast, a denture or the mouth."
                 }
+                NotAnImpression::Teeth { .. } | NotAnImpression::Sockets { .. } => {
+                    "This check is made for edentulous arches; look at this one by eye."
+                }
+                NotAnImpression::TwoScans { .. } => "Export each scan into a file of its own.",
                 _ => "Give the scan of an edentulous impression in its tray.",
             };
             let instruction = format!("Not an impression: {kind}. {what_to_do}");

@@ -14,6 +14,7 @@ use nalgebra::{Isometry3, Point3, Vector3};
 /// A sound maxillary impression: well covered, well placed, whole.
 pub fn sound() -> ImpressionMeasurement {
     ImpressionMeasurement {
+        turned: measure::facing::Turned::default(),
         integrity: Integrity {
             vertices: 1000,
             triangles: 1996,

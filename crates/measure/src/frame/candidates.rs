@@ -33,7 +33,7 @@ pub struct Candidate {
 
 /// Mean of the outward normals by area: zero for a closed surface, by the
 /// divergence theorem; toward the scanner for a surface scanned from one side.
-fn mean_normal(mesh: &Mesh) -> Vector3<f64> {
+pub fn mean_normal(mesh: &Mesh) -> Vector3<f64> {
     let sum: Vector3<f64> = (0..mesh.triangles().len())
         .map(|t| mesh.area_vector(t))
         .sum();
@@ -88,7 +88,7 @@ pub fn stands_up(mesh: &Mesh) -> bool {
 }
 
 /// Height map seen along an axis, in the system of [`basis_along`].
-fn map_along(mesh: &Mesh, axis: &UnitVector3<f64>, cell_mm: f64) -> HeightMap {
+pub fn map_along(mesh: &Mesh, axis: &UnitVector3<f64>, cell_mm: f64) -> HeightMap {
     let turn = basis_along(axis);
     let turned: Vec<Point3<f64>> = mesh.vertices().iter().map(|p| turn * p).collect();
     HeightMap::of(&turned, mesh.triangles(), cell_mm)

@@ -12,6 +12,7 @@ mod arch;
 mod candidates;
 mod crest;
 mod symmetry;
+mod teeth;
 
 pub use crest::CrestLine;
 
@@ -69,6 +70,15 @@ fn rotation_to(anterior: &Vector3<f64>, seating: &Vector3<f64>) -> UnitQuaternio
 /// When the surface is of the wrong size, shows no arch-shaped trough, or shows
 /// it from behind.
 pub fn find(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
+    frame_of(mesh).map_err(|what| match what {
+        NotAnImpression::Positive | NotAnImpression::NoTrough => {
+            teeth::on_what_is_none(mesh).unwrap_or(what)
+        }
+        _ => what,
+    })
+}
+
+fn frame_of(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
     let longest_mm = mesh.bounds().map_or(0.0, |(low, high)| (high - low).max());
     // The box of a turned scan is larger than the scan, by at most the square
     // root of three; the exact test is made in the frame.
@@ -101,6 +111,9 @@ pub fn find(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
         return Err(NotAnImpression::Positive);
     }
 
+    if let Some(sockets) = teeth::sockets_on_map(&best.map) {
+        return Err(sockets);
+    }
     let plane = symmetry::plane_of(best);
     let anterior = plane.anterior;
     let turn = rotation_to(&anterior, &best.axis);

@@ -1,0 +1,219 @@
+//! What a scan is, told before anything is measured on it: sound impressions
+//! raise no question, and what is none is named. Run with `--nocapture` to see
+//! the figures.
+
+#![allow(clippy::print_stdout, reason = "the figures are what the test is for")]
+
+use measure::layers::double_layers;
+use measure::{
+    ImpressionMeasurement, MeasureSettings, NotAnImpression, NotMeasured, frame, measure,
+};
+use mesh::{Mesh, Topology, read_scan};
+use nalgebra::{Translation3, Vector3};
+use phantom::{Arch, Options, Phantom, Sides, cast_from};
+use rayon::prelude::*;
+use std::path::Path;
+
+const ARCHES: [Arch; 2] = [Arch::Maxillary, Arch::Mandibular];
+
+fn settings() -> MeasureSettings {
+    MeasureSettings {
+        show_through_mm: 0.2,
+        thin_cover_mm: 1.0,
+        least_area_mm2: 1.0,
+        stops: Vec::new(),
+        stop_radius_mm: 2.0,
+        flange_depth_mm: 3.0,
+    }
+}
+
+fn measured(scan: &Mesh) -> ImpressionMeasurement {
+    measure(scan, None, &settings(), &|_| {})
+}
+
+fn made(arch: Arch, seed: u64, sides: Sides) -> Phantom {
+    Phantom::new(&Options {
+        arch,
+        seed,
+        sides,
+        edge_mm: 0.7,
+        tray_edge_mm: 2.5,
+        noise_sd_mm: 0.02,
+        handle: !seed.is_multiple_of(3),
+        ..Options::default()
+    })
+}
+
+/// What is asked about a scan: nothing, for a sound impression.
+fn questions(scan: &Mesh) -> Vec<String> {
+    let topology = Topology::of(scan);
+    let found = frame::find(scan).err().map(|what| what.to_string());
+    let (_, turned) = measure::facing::righted(scan, &topology);
+    let layers = double_layers(scan, &topology);
+    let doubled = (layers.share > 0.0).then(|| format!("{:.2e} of it lies double", layers.share));
+    found
+        .into_iter()
+        .chain(turned.in_words())
+        .chain(doubled)
+        .collect()
+}
+
+#[test]
+fn no_sound_impression_is_questioned_and_every_cast_is_named() {
+    let trials: Vec<(Arch, u64, Sides)> = ARCHES
+        .iter()
+        .flat_map(|&arch| (0..50).map(move |seed| (arch, seed)))
+        .flat_map(|(arch, seed)| [Sides::Both, Sides::Tissue].map(|sides| (arch, seed, sides)))
+        .collect();
+    let outcomes: Vec<(String, Vec<String>, Option<String>)> = trials
+        .into_par_iter()
+        .map(|(arch, seed, sides)| {
+            let phantom = made(arch, seed, sides);
+            let cast = (sides == Sides::Both).then(|| match frame::find(&cast_from(&phantom)) {
+                Err(what) => what.to_string(),
+                Ok(_) => "an impression".to_owned(),
+            });
+            let name = format!("{arch:?} {seed} {sides:?}");
+            (name, questions(&phantom.impression), cast)
+        })
+        .collect();
+    let questioned: Vec<_> = outcomes.iter().filter(|o| !o.1.is_empty()).collect();
+    let unnamed: Vec<_> = outcomes
+        .iter()
+        .filter(|o| {
+            o.2.as_ref()
+                .is_some_and(|is| *is != NotAnImpression::Positive.to_string())
+        })
+        .map(|o| (&o.0, &o.2))
+        .collect();
+    println!(
+        "{} scans of sound impressions: {} questioned; 100 casts: {} not named as such",
+        outcomes.len(),
+        questioned.len(),
+        unnamed.len()
+    );
+    assert!(questioned.is_empty(), "{questioned:#?}");
+    assert!(unnamed.is_empty(), "{unnamed:#?}");
+}
+
+#[test]
+fn a_real_tooth_bearing_arch_is_named_as_one() {
+    let scan = Path::new(env!("CARGO_MANIFEST_DIR"))
+        .join("../../../shared/data/scans/tooth-bearing-half-arch-170k.ply");
+    if !scan.exists() {
+        println!("skipped: {} is absent", scan.display());
+        return;
+    }
+    let teeth = read_scan(&scan).expect("a sound scan").mesh;
+    let found = frame::find(&teeth).map(|f| f.frame);
+    println!("tooth-bearing half arch: {found:?}");
+    assert!(
+        matches!(found, Err(NotAnImpression::Teeth { .. })),
+        "{found:?}"
+    );
+    // The same turned inside out is what an impression of it would be.
+    let found = frame::find(&teeth.turned_inside_out()).map(|f| f.frame);
+    println!("its negative: {found:?}");
+    assert!(
+        matches!(found, Err(NotAnImpression::Sockets { .. })),
+        "{found:?}"
+    );
+}
+
+#[test]
+fn two_scans_in_one_file_are_told() {
+    for sides in [Sides::Both, Sides::Tissue] {
+        let [upper, lower] = ARCHES.map(|arch| made(arch, 5, sides).impression);
+        let beside = together(
+            &upper,
+            &lower.moved(&Translation3::new(95.0, 20.0, 5.0).into()),
+        );
+        let frame = measured(&beside).frame;
+        assert!(
+            matches!(
+                frame,
+                Err(NotMeasured::NotAnImpression(
+                    NotAnImpression::TwoScans { .. }
+                ))
+            ),
+            "{frame:?}"
+        );
+    }
+}
+
+#[test]
+fn a_badly_stitched_scan_lies_double_where_it_does() {
+    for arch in ARCHES {
+        let phantom = made(arch, 8, Sides::Tissue);
+        let scan = &phantom.impression;
+        let normals = scan.vertex_normals();
+        // A quarter of the arch a second time, 0.25 mm over the first.
+        let middle = scan
+            .vertices()
+            .iter()
+            .map(|p| p.coords)
+            .sum::<Vector3<f64>>()
+            / scan.vertices().len() as f64;
+        let [front, right] = [phantom.truth.axes.anterior, phantom.truth.axes.right];
+        let lifted = Mesh::new(
+            scan.vertices()
+                .iter()
+                .zip(&normals)
+                .map(|(p, n)| p + n * 0.25)
+                .collect(),
+            scan.triangles().to_vec(),
+            None,
+        )
+        .expect("the same triangles");
+        let second = lifted.filtered(|t| {
+            let from_middle = lifted.corners(t)[0].coords - middle;
+            from_middle.dot(&front) > 0.0 && from_middle.dot(&right) > 0.0
+        });
+        let both = together(scan, &second);
+        let layers = double_layers(&both, &Topology::of(&both));
+        let truth = 2.0 * second.area();
+        println!(
+            "{arch:?}: {:.0} mm² lie double, {truth:.0} mm² truly",
+            layers.area_mm2
+        );
+        assert!((0.85..1.1).contains(&(layers.area_mm2 / truth)));
+    }
+}
+
+#[test]
+fn a_scan_of_two_minds_is_mended_and_that_is_said() {
+    for arch in ARCHES {
+        let scan = made(arch, 11, Sides::Both).impression;
+        let sound = measured(&scan).frame.expect("an impression");
+        let triangles = scan
+            .triangles()
+            .iter()
+            .enumerate()
+            .map(|(t, &[a, b, c])| if t % 10 < 3 { [a, c, b] } else { [a, b, c] })
+            .collect();
+        let mixed = Mesh::new(scan.vertices().to_vec(), triangles, None).expect("same vertices");
+        for (name, bad) in [
+            ("mixed", mixed),
+            ("inside out", scan.clone().turned_inside_out()),
+        ] {
+            let mended = measured(&bad);
+            let frame = mended.frame.expect("an impression");
+            assert!(frame.seating.angle(&sound.seating) < 1e-9, "{name}");
+            assert!(mended.turned.in_words().is_some(), "{name}");
+        }
+    }
+}
+
+fn together(one: &Mesh, other: &Mesh) -> Mesh {
+    let first = one.vertices().len() as u32;
+    Mesh::new(
+        [one.vertices(), other.vertices()].concat(),
+        one.triangles()
+            .iter()
+            .copied()
+            .chain(other.triangles().iter().map(|t| t.map(|v| v + first)))
+            .collect(),
+        None,
+    )
+    .expect("indices are in range")
+}
