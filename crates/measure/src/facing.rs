@@ -90,8 +90,8 @@ fn against_neighbours(mesh: &Mesh, topology: &Topology) -> Vec<bool> {
             next += 1;
             for there in topology.neighbours(here) {
                 if turned[there].is_none() {
-                    let alike = face_alike(triangles[here], triangles[there]);
-                    turned[there] = turned[here].map(|own| own != !alike);
+                    let against = face_against(triangles[here], triangles[there]);
+                    turned[there] = turned[here].map(|own| own != against);
                     part.push(there);
                 }
             }
@@ -112,11 +112,11 @@ fn against_neighbours(mesh: &Mesh, topology: &Topology) -> Vec<bool> {
     turned.into_iter().map(|own| own == Some(true)).collect()
 }
 
-/// Whether two triangles run along their common edge in opposite senses, as
-/// neighbours that face the same side do.
-fn face_alike(one: [u32; 3], other: [u32; 3]) -> bool {
+/// Whether two triangles run along their common edge in the same sense, as
+/// neighbours do that face opposite sides.
+fn face_against(one: [u32; 3], other: [u32; 3]) -> bool {
     let edges = |[a, b, c]: [u32; 3]| [(a, b), (b, c), (c, a)];
-    !edges(one).iter().any(|edge| edges(other).contains(edge))
+    edges(one).iter().any(|edge| edges(other).contains(edge))
 }
 
 fn with_turned(mesh: &Mesh, turn: &[bool]) -> Mesh {
