@@ -1,11 +1,11 @@
 //! Where a flange's border stands lower than its neighbourhood: notches that
 //! frena leave, and stretches that are short.
 //!
-//! A notch is narrow and comes to a point; a short stretch is longer than a
-//! frenum is wide, or as narrow but with a level bottom. Notches are looked for
-//! first and bridged; what is then left below the grey-scale closing of the
-//! border's height (Serra 1982), with a window as long as a stretch may be, is
-//! short.
+//! Depth is told below the straight lines that can be laid over the border's
+//! height from shoulder to shoulder, as a ruler is laid over a dip. A notch is
+//! narrow and widens steadily; a stretch that is longer, or has a level bottom,
+//! or a notch within it, is short. What is too long for the ruler is looked for
+//! below the grey-scale closing of the height (Serra 1982).
 
 use super::figures::{BorderPart, Dip, DipKind, Measured};
 use super::station::Reached;
@@ -14,16 +14,28 @@ use super::station::Reached;
 const STEP_MM: f64 = 0.5;
 /// Dips shallower than this are the border's own waves, mm.
 const LEAST_DEPTH_MM: f64 = 0.8;
-/// A notch's shoulders lie within this distance of its bottom, mm.
-const SHOULDER_MM: f64 = 7.0;
+/// Length of the ruler: frena and their shoulders are shorter, mm.
+const RULER_MM: f64 = 18.0;
 /// Frena are narrower than this at half depth, mm (common practice, no source;
 /// buccal frena are the broader ones, BORDER-07).
-const WIDEST_NOTCH_MM: f64 = 10.0;
+const WIDEST_NOTCH_MM: f64 = 11.0;
+/// Those at the midline are narrow (BORDER-07), mm.
+const WIDEST_MIDLINE_NOTCH_MM: f64 = 7.0;
+/// Frena leave notches no deeper than this, mm (common practice, no source).
+const DEEPEST_NOTCH_MM: f64 = 4.5;
 /// So narrow a dip is a notch whatever its shape, mm.
 const NARROW_MM: f64 = 5.0;
-/// Width at a quarter of the depth over width at three quarters: 2.2 for a
-/// bell, 3 for a V, near 1 for a stretch with a level bottom.
-const POINTED: f64 = 1.5;
+/// How much a frenum's notch widens from half of its depth to a quarter: 1.4
+/// times for a bell, 1.5 for a V, near 1 for a stretch with a level bottom,
+/// more where a notch runs out into a short stretch.
+const WIDENING: std::ops::RangeInclusive<f64> = 1.22..=1.58;
+/// How much it widens from three quarters of its depth to half of it: 1.55
+/// times for a bell, 2 for a V.
+const WIDENING_LOW: std::ops::RangeInclusive<f64> = 1.25..=2.3;
+/// How many stations beside an end of the scan are not to be trusted.
+const BESIDE: usize = 6;
+/// Short stretches this many stations from an end of the scan are not told.
+const UNKNOWN_BESIDE: usize = 16;
 /// Longest stretch that is seen against its neighbourhood, mm.
 const LONGEST_MM: f64 = 26.0;
 
@@ -56,9 +68,16 @@ fn stretches(stations: &[Reached], part: BorderPart) -> Vec<Vec<usize>> {
 
 fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
     let profile = HeightProfile::of(stations, stretch);
+    // Beside an end of the scan the neighbourhood is not known: scan again first.
+    let is_known = |dip: &ProfileDip| {
+        let from = profile.station[dip.from].saturating_sub(UNKNOWN_BESIDE);
+        let to = (profile.station[dip.to] + UNKNOWN_BESIDE).min(stretch.len() - 1);
+        dip.kind == DipKind::Notch || stretch[from..=to].iter().all(|&k| stations[k].is_scanned())
+    };
     profile
         .dips()
         .into_iter()
+        .filter(is_known)
         .map(|dip| {
             let station = |at: usize| stretch[profile.station[at]];
             let noise = |at: usize| stations[station(at)].uncertainty_mm.unwrap_or(0.0);
@@ -83,8 +102,8 @@ struct HeightProfile {
     heights: Vec<f64>,
     /// The nearest station of each, as its number in the stretch.
     station: Vec<usize>,
-    /// Whether a frenum may lie at each.
-    is_frenal: Vec<bool>,
+    /// How wide a frenum's notch may be at each; 0 where no frenum lies, mm.
+    widest_frenum_mm: Vec<f64>,
 }
 
 /// A dip between two places of a profile.
@@ -99,8 +118,9 @@ struct ProfileDip {
 }
 
 impl HeightProfile {
-    /// Where the scan ends or has a hole, the border is not known to be low:
-    /// its height is that of its neighbours.
+    /// Where the scan ends or has a hole, and beside it, where the line runs down
+    /// and up again, the border is not known to be low: its height is that of
+    /// its neighbours.
     fn of(stations: &[Reached], stretch: &[usize]) -> Self {
         let mut along = 0.0;
         let mut known: Vec<(f64, f64, usize)> = Vec::new();
@@ -109,15 +129,16 @@ impl HeightProfile {
                 let before = stations[stretch[number - 1]].point;
                 along += (stations[i].point - before).xy().norm();
             }
-            if !stations[i].scan_ends && stations[i].uncertainty_mm.is_some() {
+            let beside = number.saturating_sub(BESIDE)..(number + BESIDE + 1).min(stretch.len());
+            if stretch[beside].iter().all(|&k| stations[k].is_scanned()) {
                 known.push((along, stations[i].point.z, number));
             }
         }
         let mut profile = Self::through(&known);
-        profile.is_frenal = profile
+        profile.widest_frenum_mm = profile
             .station
             .iter()
-            .map(|&number| is_frenal(number, stations, stretch))
+            .map(|&number| widest_frenum_mm(number, stations, stretch))
             .collect();
         profile
     }
@@ -128,7 +149,7 @@ impl HeightProfile {
             return Self {
                 heights: Vec::new(),
                 station: Vec::new(),
-                is_frenal: Vec::new(),
+                widest_frenum_mm: Vec::new(),
             };
         };
         let count = ((last.0 - first.0) / STEP_MM) as usize + 1;
@@ -146,48 +167,80 @@ impl HeightProfile {
             })
             .unzip();
         Self {
-            is_frenal: vec![true; heights.len()],
+            widest_frenum_mm: vec![WIDEST_NOTCH_MM; heights.len()],
             heights,
             station,
         }
     }
 
     fn dips(&self) -> Vec<ProfileDip> {
-        let mut bridged = self.heights.clone();
-        let mut found = Vec::new();
-        for bottom in local_minima(&self.heights) {
-            if let Some(notch) = self.notch(bottom) {
-                bridge(&mut bridged, notch.from, notch.to);
-                found.push(notch);
+        let rulers = rulers(&self.heights);
+        let depth: Vec<f64> = rulers
+            .iter()
+            .zip(&self.heights)
+            .map(|(r, h)| r.at - h)
+            .collect();
+        let mut found: Vec<ProfileDip> = peaks(&depth)
+            .into_iter()
+            .filter_map(|bottom| self.under_ruler(&depth, bottom, &rulers[bottom]))
+            .collect();
+        // The deeper of two that overlap is the one.
+        found.sort_by(|a, b| b.depth_mm.total_cmp(&a.depth_mm));
+        let mut kept: Vec<ProfileDip> = Vec::new();
+        for dip in found {
+            if kept
+                .iter()
+                .all(|k| dip.bottom < k.from || dip.bottom > k.to)
+            {
+                kept.push(dip);
             }
         }
-        found.extend(short_stretches(&bridged));
-        found
+        let mut bridged = self.heights.clone();
+        for dip in &kept {
+            let below = |k: &usize| depth[*k] > 0.0;
+            let before = (0..=dip.bottom).rev().take_while(below);
+            for k in before.chain((dip.bottom..depth.len()).take_while(below)) {
+                bridged[k] = rulers[k].at;
+            }
+        }
+        kept.extend(short_stretches(&bridged));
+        kept
     }
 
-    /// The notch with its lowest point at a place, if it is one.
-    fn notch(&self, bottom: usize) -> Option<ProfileDip> {
-        let reach = (SHOULDER_MM / STEP_MM) as usize;
+    /// The dip with its lowest point at a place, if there is one.
+    fn under_ruler(&self, depth: &[f64], bottom: usize, ruler: &Ruler) -> Option<ProfileDip> {
         let h = &self.heights;
-        let highest =
-            |places: std::ops::RangeInclusive<usize>| places.max_by(|&a, &b| h[a].total_cmp(&h[b]));
-        let from = highest(bottom.saturating_sub(reach)..=bottom)?;
-        let to = highest(bottom..=(bottom + reach).min(h.len() - 1))?;
-        let line = |k: usize| h[from] + (h[to] - h[from]) * share(k, from, to);
-        let below: Vec<f64> = (from..=to).map(|k| line(k) - h[k]).collect();
-        let depth_mm = below[bottom - from];
-        let width =
-            |part: f64| below.iter().filter(|&&d| d >= part * depth_mm).count() as f64 * STEP_MM;
-        let width_mm = width(0.5);
-        let is_pointed = width(0.25) >= POINTED * width(0.75);
+        let depth_mm = depth[bottom];
         // A step down has one shoulder only.
-        let both_rise = h[from].min(h[to]) - h[bottom] >= depth_mm / 2.0;
-        let is_notch = depth_mm >= LEAST_DEPTH_MM
-            && both_rise
-            && (width_mm <= NARROW_MM
-                || (width_mm <= WIDEST_NOTCH_MM && is_pointed && self.is_frenal[bottom]));
-        is_notch.then_some(ProfileDip {
-            kind: DipKind::Notch,
+        let rise = h[ruler.from].min(h[ruler.to]) - h[bottom];
+        if depth_mm < LEAST_DEPTH_MM || rise < depth_mm / 2.0 {
+            return None;
+        }
+        let width = |part: f64| width_above(depth, part * depth_mm, bottom);
+        let [wide, width_mm, narrow] = [0.25, 0.5, 0.75].map(width);
+        let is_pointed =
+            WIDENING.contains(&(wide / width_mm)) && WIDENING_LOW.contains(&(width_mm / narrow));
+        let is_notch = depth_mm <= DEEPEST_NOTCH_MM
+            && (width_mm <= NARROW_MM || (width_mm <= self.widest_frenum_mm[bottom] && is_pointed));
+        let half = |k: &usize| depth[*k] >= depth_mm / 2.0;
+        let within = |k: &usize| depth[*k] > 0.1 * depth_mm;
+        let (from, to) = if is_notch {
+            (
+                (ruler.from..=bottom).rev().take_while(within).last()?,
+                (bottom..=ruler.to).take_while(within).last()?,
+            )
+        } else {
+            (
+                (0..=bottom).rev().take_while(half).last()?,
+                (bottom..h.len()).take_while(half).last()?,
+            )
+        };
+        Some(ProfileDip {
+            kind: if is_notch {
+                DipKind::Notch
+            } else {
+                DipKind::Short
+            },
             from,
             to,
             bottom,
@@ -197,10 +250,62 @@ impl HeightProfile {
     }
 }
 
-/// Whether a frenum may lie at a station of a stretch: at the midline, or, on
-/// the outer flange, about the premolars (LM-09, LM-10, LM-16; the bounds are
+/// A ruler laid over a place, as high there as one can be.
+#[derive(Debug, Clone, Copy)]
+struct Ruler {
+    /// Its height over the place, mm.
+    at: f64,
+    from: usize,
+    to: usize,
+}
+
+/// The highest ruler over each place.
+fn rulers(heights: &[f64]) -> Vec<Ruler> {
+    let length = (RULER_MM / STEP_MM) as usize;
+    let last = heights.len().saturating_sub(1);
+    (0..heights.len())
+        .map(|i| {
+            let mut best = Ruler {
+                at: heights[i],
+                from: i,
+                to: i,
+            };
+            for from in i.saturating_sub(length)..i {
+                for to in i + 1..=(from + length).min(last) {
+                    let share = (i - from) as f64 / (to - from) as f64;
+                    let at = heights[from] + (heights[to] - heights[from]) * share;
+                    if at > best.at {
+                        best = Ruler { at, from, to };
+                    }
+                }
+            }
+            best
+        })
+        .collect()
+}
+
+/// Width at a depth round a dip's bottom, mm.
+fn width_above(depth: &[f64], level: f64, bottom: usize) -> f64 {
+    let reach = |places: &mut dyn Iterator<Item = usize>| -> f64 {
+        let mut before = bottom;
+        let mut steps = 0.0;
+        for k in places {
+            if depth[k] <= level {
+                let fall = (depth[before] - depth[k]).max(f64::MIN_POSITIVE);
+                return steps + (depth[before] - level) / fall;
+            }
+            before = k;
+            steps += 1.0;
+        }
+        steps
+    };
+    STEP_MM * (reach(&mut (0..bottom).rev()) + reach(&mut (bottom + 1..depth.len())))
+}
+
+/// How wide a frenum's notch may be at a station of a stretch: frena lie at the
+/// midline and, on the outer flange, about the premolars (LM-09, LM-10, LM-16; the bounds are
 /// common practice, no source).
-fn is_frenal(number: usize, stations: &[Reached], stretch: &[usize]) -> bool {
+fn widest_frenum_mm(number: usize, stations: &[Reached], stretch: &[usize]) -> f64 {
     const MIDLINE_MM: f64 = 8.0;
     const PREMOLARS: std::ops::RangeInclusive<f64> = 0.2..=0.7;
     let station = &stations[stretch[number]];
@@ -216,36 +321,24 @@ fn is_frenal(number: usize, stations: &[Reached], stretch: &[usize]) -> bool {
         stretch.len() - 1 - middle
     };
     let part = number.abs_diff(middle) as f64 / side.max(1) as f64;
-    station.point.x.abs() < MIDLINE_MM
-        || (station.part == BorderPart::Outer && PREMOLARS.contains(&part))
+    if station.point.x.abs() < MIDLINE_MM {
+        WIDEST_MIDLINE_NOTCH_MM
+    } else if station.part == BorderPart::Outer && PREMOLARS.contains(&part) {
+        WIDEST_NOTCH_MM
+    } else {
+        0.0
+    }
 }
 
-/// Part of the way from one place to another.
-fn share(at: usize, from: usize, to: usize) -> f64 {
-    (at - from) as f64 / (to - from).max(1) as f64
-}
-
-/// Places lower than all within 2 mm.
-fn local_minima(heights: &[f64]) -> Vec<usize> {
+/// Places deeper than all within 2 mm.
+fn peaks(depth: &[f64]) -> Vec<usize> {
     let reach = (2.0 / STEP_MM) as usize;
-    (0..heights.len())
+    (0..depth.len())
         .filter(|&i| {
-            let around = i.saturating_sub(reach)..(i + reach + 1).min(heights.len());
-            i >= reach
-                && i + reach < heights.len()
-                && around
-                    .clone()
-                    .all(|k| heights[k] > heights[i] || (heights[k] == heights[i] && k >= i))
+            (i.saturating_sub(reach)..(i + reach + 1).min(depth.len()))
+                .all(|k| depth[k] < depth[i] || (depth[k] == depth[i] && k >= i))
         })
         .collect()
-}
-
-/// Raises what lies below the straight line between two places to it.
-fn bridge(heights: &mut [f64], from: usize, to: usize) {
-    let (start, end) = (heights[from], heights[to]);
-    for (k, height) in heights[from..=to].iter_mut().enumerate() {
-        *height = height.max(start + (end - start) * share(from + k, from, to));
-    }
 }
 
 /// Stretches that lie below the closing of the heights.
@@ -336,6 +429,8 @@ mod tests {
     fn bells_are_notches_with_their_own_depth_and_width() {
         let found = profile(|x| 9.0 - 3.0 * bell(x, 40.0, 1.4) - 2.5 * bell(x, 80.0, 2.8)).dips();
         assert_eq!(found.len(), 2);
+        let mut found = found;
+        found.sort_by_key(|dip| dip.bottom);
         for (dip, (at, depth, width)) in found.iter().zip([(40.0, 3.0, 1.4), (80.0, 2.5, 2.8)]) {
             assert_eq!(dip.kind, DipKind::Notch);
             assert!((dip.bottom as f64 * STEP_MM - at).abs() <= 0.5);

@@ -11,6 +11,8 @@ const ROLL_ARC_MM: f64 = 1.5;
 /// A section 8 degrees off square shows a wall one part in a hundred thicker;
 /// crest lines are not known better (k = 2).
 const ASKEW: f64 = 0.01;
+/// Over 3 mm of arc a greater radius cannot be told from a level surface, mm.
+const FLATTEST_MM: f64 = 8.0;
 /// Even steps along a profile for fits, mm.
 const EVEN_MM: f64 = 0.1;
 
@@ -73,17 +75,31 @@ impl Search {
 impl Profile {
     /// The border in a cut. `None` where no surface lies near where it should.
     pub fn find(lines: &[CutLine], search: &Search, is_tissue: &[bool]) -> Option<Self> {
-        let (line, top) = lines
-            .iter()
-            .enumerate()
-            .flat_map(|(number, line)| (0..line.points.len()).map(move |i| (number, i)))
-            .filter(|&(number, i)| search.is_near(lines[number].points[i]))
-            .max_by(|a, b| {
-                let height = |at: &(usize, usize)| search.furthest(lines[at.0].points[at.1]);
-                height(a).total_cmp(&height(b)).then(b.cmp(a))
-            })?;
+        let highest = |belongs: &dyn Fn(usize, usize) -> bool| {
+            (0..lines.len())
+                .flat_map(|line| (0..lines[line].points.len()).map(move |point| (line, point)))
+                .filter(|&(line, point)| search.is_near(lines[line].points[point]))
+                .filter(|&(line, point)| belongs(line, point))
+                .max_by(|a, b| {
+                    let height = |at: &(usize, usize)| search.furthest(lines[at.0].points[at.1]);
+                    height(a).total_cmp(&height(b)).then(b.cmp(a))
+                })
+        };
+        let is_of_tissue = |line: usize, point: usize| {
+            let pieces = &lines[line].triangles;
+            is_tissue[pieces[point.min(pieces.len() - 1)] as usize]
+        };
+        let (mut line, mut top) = highest(&|_, _| true)?;
+        // Where both faces end without meeting, the tissue's own end counts.
+        if is_free_end(&lines[line], top, search) && !is_of_tissue(line, top) {
+            (line, top) = highest(&is_of_tissue).unwrap_or((line, top));
+        }
         let (before, after) = branches(&lines[line], top);
-        let tissue_is_before = faces_tissue(&lines[line], top, &before, &after, is_tissue);
+        let tissue_is_before = if is_free_end(&lines[line], top, search) {
+            length(&before) > length(&after)
+        } else {
+            faces_tissue(&lines[line], top, &before, &after, is_tissue)
+        };
         let (tissue, outer) = if tissue_is_before {
             (before, after)
         } else {
@@ -200,8 +216,8 @@ impl Profile {
         }
         let points: Vec<SectionPoint> = tissue.iter().rev().chain(&outer[1..]).copied().collect();
         let circle = Circle::fit(&points).ok_or(Missing::NoRoll)?;
-        // On the hollow side of the border point there is no roll.
-        if circle.centre[1] >= self.border[1] {
+        // A circle this flat, or on the hollow side, is no roll.
+        if circle.radius > FLATTEST_MM || circle.centre[1] >= self.border[1] {
             return Err(Missing::NoRoll);
         }
         let doubt = noise_mm.max(circle.rms) * (ALIKE_MM / EVEN_MM).sqrt();
@@ -244,6 +260,21 @@ fn lowest(face: &[SectionPoint], about: f64, within_mm: f64) -> Option<SectionPo
     } else {
         [raw[0], raw[1] + a]
     })
+}
+
+/// What lies within so many edges of the end of a line is that end.
+const END_EDGES: f64 = 2.0;
+
+/// Whether a point of a line is as good as its end.
+fn is_free_end(line: &CutLine, at: usize, search: &Search) -> bool {
+    !line.is_closed()
+        && [&line.points[..=at], &line.points[at..]]
+            .into_iter()
+            .any(|side| length(side) <= END_EDGES * search.edge_mm)
+}
+
+fn length(points: &[SectionPoint]) -> f64 {
+    points.windows(2).map(|p| distance(p[0], p[1])).sum()
 }
 
 /// The line before and after one of its points, both in order away from it.
@@ -366,8 +397,7 @@ fn ends_rising(
     /// rise by 0.1 mm or more.
     const LEVEL: f64 = 0.36;
     const LOOK_BACK_MM: f64 = 0.8;
-    let beyond: f64 = outer.windows(2).map(|p| distance(p[0], p[1])).sum();
-    if beyond > 2.0 * search.edge_mm {
+    if length(outer) > END_EDGES * search.edge_mm {
         return false;
     }
     let face = evenly(tissue, LOOK_BACK_MM);

@@ -48,6 +48,11 @@ pub struct Reached {
 }
 
 impl Reached {
+    /// Whether the border itself was scanned here.
+    pub fn is_scanned(&self) -> bool {
+        !self.scan_ends && self.uncertainty_mm.is_some()
+    }
+
     /// Its figures, each to be changed.
     pub const FIGURES: [fn(&mut Self) -> &mut Reading; 4] = [
         |station| &mut station.flange_height,
