@@ -60,6 +60,14 @@ pub enum NotMeasured {
     )]
     TrayDoesNotFit { fitting_percent: f64 },
     #[error(
+        "the tray scan is of another size: {tray_mm:.0} mm across, the impression with its tray {impression_mm:.0} mm"
+    )]
+    TrayOtherSize { tray_mm: f64, impression_mm: f64 },
+    #[error(
+        "the tray scan fits the impression only as in a mirror: one of the two scans is mirrored, and right and left are not sure"
+    )]
+    TrayMirrored,
+    #[error(
         "the tray scan could be placed in more than one way; the placings differ by {spread_mm:.2} mm"
     )]
     AmbiguousRegistration { spread_mm: f64 },

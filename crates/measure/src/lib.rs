@@ -22,6 +22,7 @@ pub mod sampling;
 mod scan_quality;
 mod spots;
 mod tray_cover;
+mod tray_mismatch;
 mod zones;
 
 pub use border::{

@@ -8,6 +8,7 @@ use crate::regions::smoothing_rounds;
 use crate::registration::{self, Registered, Target};
 use crate::sampling::spread_over;
 use crate::spots::{Patch, patches};
+use crate::tray_mismatch::{self, Mismatch};
 use crate::{Impression, Surface, frame};
 use mesh::{Mesh, SpatialIndex};
 use nalgebra::{Isometry3, Point3, Vector3};
@@ -123,14 +124,29 @@ pub(crate) fn place(
         registration::register(&outer, &tray.target, &starts)
     });
     let found = match from_frames {
-        Some(Ok(found)) if fits(&found) => found,
-        _ => registration::register_anywhere(&outer, &tray.target)?,
+        Some(Ok(found)) if fits(&found) => Ok(found),
+        _ => registration::register_anywhere(&outer, &tray.target),
     };
-    if !fits(&found) {
-        return Err(NotMeasured::TrayDoesNotFit {
-            fitting_percent: 100.0 * found.fitting_share,
-        });
-    }
+    let found = match found {
+        Ok(found) if fits(&found) => found,
+        unfit => {
+            let mismatch = Mismatch {
+                outer: &outer,
+                tray: tray.surface.mesh.vertices(),
+                local_from_tray: tray.local_from_tray,
+                without_cause: unfit.map_or_else(
+                    |why| why,
+                    |found| NotMeasured::TrayDoesNotFit {
+                        fitting_percent: 100.0 * found.fitting_share,
+                    },
+                ),
+            };
+            return Err(tray_mismatch::reason(mismatch, |mirrored| {
+                let refitted = registration::register_anywhere(mirrored, &tray.target);
+                refitted.is_ok_and(|found| fits(&found))
+            }));
+        }
+    };
     let ends: Vec<Point3<f64>> = tray
         .surface
         .mesh

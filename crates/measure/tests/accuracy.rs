@@ -303,6 +303,7 @@ fn another_mouths_tray_is_refused() {
                 matches!(
                     result.cover,
                     Err(NotMeasured::TrayDoesNotFit { .. }
+                        | NotMeasured::TrayOtherSize { .. }
                         | NotMeasured::AmbiguousRegistration { .. })
                 ),
                 "{arch:?} {seed}: {:?}",

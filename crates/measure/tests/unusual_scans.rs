@@ -2,8 +2,8 @@
 
 use measure::{ImpressionMeasurement, MeasureSettings, NotMeasured, SpotKind, measure};
 use mesh::Mesh;
-use nalgebra::{Isometry3, Vector3};
-use phantom::{Arch, Options, Phantom, PlantedSpot};
+use nalgebra::{Isometry3, Point3, Vector3};
+use phantom::{Arch, Options, Phantom, PlantedSpot, Pose};
 
 fn measured(impression: &Mesh, tray: &Mesh) -> ImpressionMeasurement {
     let settings = MeasureSettings {
@@ -125,5 +125,49 @@ fn a_tray_scanned_from_outside_only_gives_no_cover() {
             "{:?}",
             result.cover.map(|c| c.median_mm)
         );
+    }
+}
+
+/// A mirrored scan has the shape of another mouth; only a tray that is not
+/// symmetric can tell. Phantoms' are: here both scans are widened on one side.
+#[test]
+fn a_mirrored_impression_is_told_by_its_tray() {
+    for arch in [Arch::Maxillary, Arch::Mandibular] {
+        let phantom = Phantom::new(&Options {
+            arch,
+            seed: 704,
+            pose: Pose::AsMade,
+            tray_pose: Pose::AsMade,
+            ..Options::default()
+        });
+        let bent = |p: &Point3<f64>| Point3::new(p.x + 0.003 * p.x * p.x, p.y, p.z);
+        let mirror = |p: &Point3<f64>| Point3::new(-p.x, p.y, p.z);
+        let scan = mapped(&phantom.impression, bent);
+        let tray = mapped(&phantom.tray, bent);
+        assert!(measured(&scan, &tray).cover.is_ok());
+        let result = measured(&mapped(&scan, mirror).turned_inside_out(), &tray);
+        assert_eq!(
+            result.cover.map(|c| c.median_mm),
+            Err(NotMeasured::TrayMirrored)
+        );
+    }
+}
+
+fn mapped(mesh: &Mesh, map: impl Fn(&Point3<f64>) -> Point3<f64>) -> Mesh {
+    let vertices = mesh.vertices().iter().map(map).collect();
+    Mesh::new(vertices, mesh.triangles().to_vec(), None).expect("the same triangles")
+}
+
+#[test]
+fn a_tray_of_another_size_is_named_with_both_sizes() {
+    for phantom in phantoms() {
+        for factor in [0.7, 1.15] {
+            let result = measured(&phantom.impression, &phantom.tray.scaled(factor));
+            assert!(
+                matches!(result.cover, Err(NotMeasured::TrayOtherSize { .. })),
+                "{factor}: {:?}",
+                result.cover.map(|c| c.median_mm)
+            );
+        }
     }
 }

@@ -16,7 +16,11 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
         NotMeasured::NoOuterSurface => {
             "Scan the impression from all sides, the back of the tray too."
         }
-        NotMeasured::TrayDoesNotFit { .. } => {
+        NotMeasured::TrayMirrored => {
+            "Export both scans again without mirroring, and compare right and left with the \
+             impression in hand."
+        }
+        NotMeasured::TrayDoesNotFit { .. } | NotMeasured::TrayOtherSize { .. } => {
             "Check that the tray scan shows this very tray, empty; else scan it."
         }
         NotMeasured::AmbiguousRegistration { .. } => {

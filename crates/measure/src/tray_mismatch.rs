@@ -1,0 +1,66 @@
+//! Why a tray scan does not fit the impression: which of the usual mistakes it
+//! is, where it is one.
+
+use crate::figures::NotMeasured;
+use crate::sampling::SurfacePoint;
+use nalgebra::{Isometry3, Point3, UnitVector3, Vector3};
+
+/// How much wider than the impression in it a tray may seem, mm: scans differ,
+/// and both are measured across axes that were found.
+const WIDER_MM: f64 = 2.0;
+/// Least width of a tray as a share of the impression's, which overlaps it by a
+/// few mm on either side (common practice, no source).
+const LEAST_WIDTH: f64 = 0.8;
+
+/// What was measured of a tray that does not fit.
+pub struct Mismatch<'a> {
+    /// Points of the impression's outer surface, local coordinates, mm.
+    pub outer: &'a [SurfacePoint],
+    /// Vertices of the tray, its own coordinates, mm.
+    pub tray: &'a [Point3<f64>],
+    /// Local coordinates of the tray by itself, where it has any.
+    pub local_from_tray: Option<Isometry3<f64>>,
+    /// What is to be said if it is none of the usual mistakes.
+    pub without_cause: NotMeasured,
+}
+
+/// The reason. `fits` tells whether points of an outer surface can be laid on
+/// the tray.
+pub fn reason(mismatch: Mismatch<'_>, fits: impl FnOnce(&[SurfacePoint]) -> bool) -> NotMeasured {
+    if let Some(other_size) = other_size(&mismatch) {
+        return other_size;
+    }
+    let in_the_mirror: Vec<SurfacePoint> = mismatch.outer.iter().map(mirrored).collect();
+    if fits(&in_the_mirror) {
+        NotMeasured::TrayMirrored
+    } else {
+        mismatch.without_cause
+    }
+}
+
+fn other_size(mismatch: &Mismatch<'_>) -> Option<NotMeasured> {
+    let local_from_tray = mismatch.local_from_tray?;
+    let tray_mm = width(mismatch.tray.iter().map(|p| (local_from_tray * p).x))?;
+    let impression_mm = width(mismatch.outer.iter().map(|s| s.point.x))?;
+    let fits = LEAST_WIDTH * impression_mm..=impression_mm + WIDER_MM;
+    (!fits.contains(&tray_mm)).then_some(NotMeasured::TrayOtherSize {
+        tray_mm,
+        impression_mm,
+    })
+}
+
+/// Greatest less least.
+fn width(places: impl Iterator<Item = f64>) -> Option<f64> {
+    let (least, greatest) = places.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), x| {
+        (low.min(x), high.max(x))
+    });
+    (greatest >= least).then_some(greatest - least)
+}
+
+fn mirrored(point: &SurfacePoint) -> SurfacePoint {
+    let across = |v: Vector3<f64>| Vector3::new(-v.x, v.y, v.z);
+    SurfacePoint {
+        point: Point3::from(across(point.point.coords)),
+        normal: UnitVector3::new_unchecked(across(point.normal.into_inner())),
+    }
+}
