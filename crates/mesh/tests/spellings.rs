@@ -218,3 +218,35 @@ fn broken_obj_is_refused_with_its_line(#[case] line: &str, #[case] message: &str
     let refusal = refusal(format!("v 0 0 0\nv 1 0 0\nv 0 1 0\n{line}"));
     assert!(refusal.starts_with(message), "{refusal}");
 }
+
+/// Turned or mirrored without its normals: nobody can see which.
+#[test]
+fn normals_that_all_face_the_other_way_are_asked_about() {
+    let mesh = bowl(5);
+    let turned = mesh.clone().turned_inside_out();
+    let mut binary = encode_stl(&turned).unwrap();
+    for record in binary[84..].chunks_exact_mut(50) {
+        for number in record[..12].as_chunks_mut().0 {
+            *number = (-f32::from_le_bytes(*number)).to_le_bytes();
+        }
+    }
+    let ply: String = ascii_ply(&turned)
+        .lines()
+        .map(|line| match line.split(' ').collect::<Vec<_>>()[..] {
+            ["property", _, "z"] => {
+                format!("{line}\nproperty float nx\nproperty float ny\nproperty float nz\n")
+            }
+            [x, _, _] if x.parse::<f64>().is_ok() => format!("{line} 0 0 1\n"),
+            _ => format!("{line}\n"),
+        })
+        .collect();
+    // The normals of the ASCII STL here always face up, as the bowl does.
+    for bytes in [binary, ascii_stl(&turned).into_bytes(), ply.into_bytes()] {
+        let parsed = parse(&bytes).unwrap();
+        assert_eq!(parsed.warnings, [ReadWarning::NormalsAgainstTriangles]);
+        assert!(parsed.warnings[0].asks());
+    }
+    for bytes in [encode_stl(&mesh).unwrap(), ascii_stl(&mesh).into_bytes()] {
+        assert_eq!(parse(&bytes).unwrap().warnings, []);
+    }
+}

@@ -18,6 +18,7 @@ mod shown;
 mod sniff;
 mod stl_ascii;
 mod stl_binary;
+mod stored_normals;
 mod surface;
 mod text;
 mod warning;

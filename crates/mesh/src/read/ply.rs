@@ -12,11 +12,12 @@ use super::ply_colour::Colours;
 use super::ply_faces::{Faces, indices_of};
 use super::ply_header::{Element, Header, Scalar, Shape};
 use super::ply_values::{Binary, LineByLine, Missing, Values};
+use super::stored_normals::{self, Tally};
 use super::surface::{Stored, Surface, checked};
 use super::text::{Words, without_byte_order_mark};
 use super::warning::ReadWarning;
 use super::{Format, MAX_TRIANGLES, MAX_VERTICES, Parsed, ply_header};
-use nalgebra::Point3;
+use nalgebra::{Point3, Vector3};
 
 /// Reads a PLY file.
 pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
@@ -107,6 +108,7 @@ fn check_there_is_a_surface(header: &Header) -> Result<(), ParseError> {
 enum Role {
     Coordinate(usize),
     Colour(usize),
+    Normal(usize),
     None,
 }
 
@@ -114,6 +116,8 @@ struct Body {
     vertices: Vec<Point3<f64>>,
     whole_coordinates: bool,
     colours: Option<Colours>,
+    /// Stored normals of the first vertices.
+    normals: Vec<Vector3<f64>>,
     faces: Faces,
     left: u64,
     surplus: bool,
@@ -125,6 +129,7 @@ impl Body {
             vertices: Vec::new(),
             whole_coordinates: false,
             colours: None,
+            normals: Vec::new(),
             faces: Faces::of(header.element("vertex").map_or(0, |e| e.count)),
             left: 0,
             surplus: false,
@@ -160,9 +165,11 @@ impl Body {
             .map(|(at, property)| {
                 let axis = ["x", "y", "z"].iter().position(|a| property.name == *a);
                 let channel = colour_at.and_then(|c| c.iter().position(|&p| p == at));
-                let role = match (axis, channel) {
-                    (Some(axis), _) => Role::Coordinate(axis),
-                    (_, Some(channel)) => Role::Colour(channel),
+                let normal = ["nx", "ny", "nz"].iter().position(|n| property.name == *n);
+                let role = match (axis, channel, normal) {
+                    (Some(axis), _, _) => Role::Coordinate(axis),
+                    (_, Some(channel), _) => Role::Colour(channel),
+                    (_, _, Some(axis)) => Role::Normal(axis),
                     _ => Role::None,
                 };
                 (role, property.shape)
@@ -175,6 +182,8 @@ impl Body {
             let ends = |missing: Missing| missing.or_end(|| cut_short(element, number));
             let mut point = Point3::origin();
             let mut colour = [0.0; 3];
+            let mut normal = Vector3::zeros();
+            let is_looked_at = number < stored_normals::LOOKED_AT as u64;
             for &(role, shape) in &roles {
                 match (role, shape) {
                     (Role::Coordinate(axis), Shape::One(kind)) => {
@@ -183,6 +192,9 @@ impl Body {
                     }
                     (Role::Colour(channel), Shape::One(kind)) => {
                         colour[channel] = values.next(kind).map_err(ends)? as f32;
+                    }
+                    (Role::Normal(axis), Shape::One(kind)) if is_looked_at => {
+                        normal[axis] = values.next(kind).map_err(ends)?;
                     }
                     (_, Shape::One(kind)) => values.skip(kind, 1).map_err(ends)?,
                     (_, Shape::List { count, of }) => {
@@ -193,6 +205,9 @@ impl Body {
             }
             values.end_record();
             self.vertices.push(point);
+            if is_looked_at {
+                self.normals.push(normal);
+            }
             if let Some(colours) = &mut colours {
                 colours.push(colour);
             }
@@ -215,6 +230,20 @@ impl Body {
             && self.vertices.last().is_some_and(|last| {
                 last.coords.iter().any(|&c| c != 0.0) && last.coords.iter().all(|c| c.abs() < TINY)
             })
+    }
+
+    fn normals_against_triangles(&self) -> Option<ReadWarning> {
+        let mut tally = Tally::default();
+        let looked_at = self.faces.triangles.iter().take(stored_normals::LOOKED_AT);
+        for corners in looked_at {
+            let normals: Option<Vector3<f64>> =
+                corners.iter().map(|&v| self.normals.get(v as usize)).sum();
+            let places = corners.map(|v| self.vertices.get(v as usize).copied());
+            if let (Some(normal), [Some(a), Some(b), Some(c)]) = (normals, places) {
+                tally.add(normal, [a, b, c]);
+            }
+        }
+        tally.warning()
     }
 
     fn into_parsed(self, header: &Header, mark: bool) -> Result<Parsed, ParseError> {
@@ -258,6 +287,7 @@ impl Body {
             (Format::PlyAscii, _) | (_, Some(Shape::One(Scalar::F64))) => Stored::Exact,
             _ => Stored::Single,
         };
+        warnings.extend(self.normals_against_triangles());
         let mut surface = Surface {
             vertices: self.vertices,
             triangles: self.faces.triangles,

@@ -2,18 +2,21 @@
 //! names with key words in them, several solids, `end loop` for `endloop`.
 
 use super::error::ParseError;
+use super::stored_normals::{self, Tally};
 use super::surface::{Stored, Surface, checked};
 use super::text::{Words, number, without_byte_order_mark};
 use super::warning::ReadWarning;
 use super::weld::Welder;
 use super::{MAX_TRIANGLES, Parsed};
 use crate::Format;
+use nalgebra::{Point3, Vector3};
 
 /// Reads the triangles of every solid.
 pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
     let mut words = Words::new(without_byte_order_mark(bytes), 1);
     let mut welder = Welder::with_room_for(bytes.len() / 500);
     let mut triangles = Vec::new();
+    let mut tally = Tally::default();
     let mut warnings = Vec::new();
     let mut carries_text = false;
     let (mut solids, mut empty_solids, mut open) = (0, 0, false);
@@ -27,7 +30,13 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
                 number: triangles.len() as u64 + 1,
                 words: &mut words,
             };
-            triangles.push(facet.corners()?.map(|p| welder.add(p)));
+            let (normal, corners) = facet.read()?;
+            if triangles.len() < stored_normals::LOOKED_AT
+                && let Some(normal) = normal
+            {
+                tally.add(normal, corners.map(Point3::from));
+            }
+            triangles.push(corners.map(|p| welder.add(p)));
         } else if is(word, b"solid") {
             carries_text |= skip_name(&mut words);
             triangles_before = triangles.len();
@@ -58,6 +67,7 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
             solids: solids - empty_solids,
         });
     }
+    warnings.extend(tally.warning());
     let surface = Surface {
         vertices: welder.into_vertices(),
         triangles,
@@ -70,6 +80,8 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
     Ok(parsed)
 }
 
+type Corners = [[f64; 3]; 3];
+
 /// A facet whose first word has been read.
 struct Facet<'w, 'a> {
     words: &'w mut Words<'a>,
@@ -78,9 +90,10 @@ struct Facet<'w, 'a> {
 }
 
 impl<'a> Facet<'_, 'a> {
-    fn corners(mut self) -> Result<[[f64; 3]; 3], ParseError> {
+    /// The stored normal, if there is one, and the corners.
+    fn read(mut self) -> Result<(Option<Vector3<f64>>, Corners), ParseError> {
         self.expect(b"normal", "'normal'")?;
-        self.skip_normal()?;
+        let normal = self.normal()?;
         self.expect(b"loop", "'loop'")?;
         let mut corners = [[0.0; 3]; 3];
         let mut found = 0;
@@ -107,25 +120,35 @@ impl<'a> Facet<'_, 'a> {
         }
         let word = self.word()?;
         if is_end_of(word, self.words, b"endfacet", b"facet") {
-            Ok(corners)
+            Ok((normal, corners))
         } else {
             Err(self.unexpected("'endfacet'"))
         }
     }
 
-    /// Passes over the normal, which is not used, and `outer` after it. Some
-    /// exporters write no numbers there.
-    fn skip_normal(&mut self) -> Result<(), ParseError> {
+    /// Reads the normal and `outer` after it; `None` where there are no three
+    /// numbers, as some exporters have it.
+    fn normal(&mut self) -> Result<Option<Vector3<f64>>, ParseError> {
+        let mut normal = Vector3::zeros();
+        let mut found = 0;
         loop {
             let word = self.word()?;
             if is(word, b"outer") {
-                return Ok(());
+                return Ok((found == 3).then_some(normal));
             }
             if is(word, b"vertex") || is(word, b"facet") {
                 return Err(self.unexpected("'outer loop'"));
             }
-            if word.contains(&b',') {
-                number(word, self.words.place())?;
+            // Only the first few are held against their triangles.
+            if word.contains(&b',') || self.number <= stored_normals::LOOKED_AT as u64 {
+                match number(word, self.words.place()) {
+                    Ok(value) if found < 3 => {
+                        normal[found] = value;
+                        found += 1;
+                    }
+                    Err(comma @ ParseError::DecimalComma { .. }) => return Err(comma),
+                    Ok(_) | Err(_) => {}
+                }
             }
         }
     }

@@ -7,11 +7,13 @@
 //! corners say which way a triangle faces.
 
 use super::error::{ParseError, Place};
+use super::stored_normals::{self, Tally};
 use super::surface::{GREATEST_COORDINATE, Stored, Surface, checked};
 use super::warning::ReadWarning;
 use super::weld::Welder;
 use super::{MAX_TRIANGLES, Parsed};
 use crate::Format;
+use nalgebra::{Point3, Vector3};
 
 /// Bytes before the first triangle.
 pub(super) const HEADER: usize = 84;
@@ -80,6 +82,7 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
         };
         attributes |= record[48..] != [0, 0];
     }
+    warnings.extend(normals_against_triangles(&records(bytes)[..count as usize]));
     let surface = Surface {
         vertices: welder.into_vertices(),
         triangles,
@@ -90,6 +93,16 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
     parsed.carries_text = bytes[..80].iter().any(|&b| b != 0 && b != b' ');
     parsed.stl_attributes = attributes;
     Ok(parsed)
+}
+
+fn normals_against_triangles(records: &[[u8; RECORD]]) -> Option<ReadWarning> {
+    let mut tally = Tally::default();
+    for record in records.iter().take(stored_normals::LOOKED_AT) {
+        let [x, y, z] = numbers(record, 0).map(f32::from_bits).map(f64::from);
+        let corners = corners(record).map(|corner| Point3::from(corner.map(f64::from)));
+        tally.add(Vector3::new(x, y, z), corners);
+    }
+    tally.warning()
 }
 
 /// The triangle before. Neighbours in the file are mostly neighbours on the
@@ -212,15 +225,13 @@ fn corners(record: &[u8; RECORD]) -> [[f32; 3]; 3] {
 /// The corners as stored. Whole numbers are read and compared in half the time
 /// of floating-point ones.
 fn corner_bits(record: &[u8; RECORD]) -> [[u32; 3]; 3] {
-    let at = |n: usize| {
-        let at = 12 + 4 * n;
-        u32::from_le_bytes([record[at], record[at + 1], record[at + 2], record[at + 3]])
-    };
-    [
-        [at(0), at(1), at(2)],
-        [at(3), at(4), at(5)],
-        [at(6), at(7), at(8)],
-    ]
+    [12, 24, 36].map(|at| numbers(record, at))
+}
+
+/// The bits of three numbers that begin at a byte of a record.
+fn numbers(record: &[u8; RECORD], at: usize) -> [u32; 3] {
+    [at, at + 4, at + 8]
+        .map(|at| u32::from_le_bytes([record[at], record[at + 1], record[at + 2], record[at + 3]]))
 }
 
 /// Whether a number is no farther from 0 than [`GREATEST_COORDINATE`]; of two

@@ -114,6 +114,11 @@ pub enum ReadWarning {
         /// Diagonal of the scan's box.
         size: f64,
     },
+    /// Stored normals that face the other way than their triangles.
+    #[error(
+        "its stored normals face the other way than its triangles: it was turned inside out or mirrored"
+    )]
+    NormalsAgainstTriangles,
     /// Coordinates stored as whole numbers.
     #[error("coordinates are stored as whole numbers, in steps of 1; check the unit")]
     WholeNumbers,
@@ -135,7 +140,9 @@ impl ReadWarning {
     #[must_use]
     pub fn asks(&self) -> bool {
         match self {
-            Self::SecondScan { .. } | Self::WrongCount { .. } => true,
+            Self::SecondScan { .. } | Self::WrongCount { .. } | Self::NormalsAgainstTriangles => {
+                true
+            }
             Self::TrailingBytes { bytes } => *bytes > PADDING,
             _ => false,
         }
