@@ -35,7 +35,7 @@ const WIDENING_LOW: std::ops::RangeInclusive<f64> = 1.25..=2.3;
 /// How many stations beside an end of the scan are not to be trusted.
 const BESIDE: usize = 6;
 /// Short stretches this many stations from an end of the scan are not told.
-const UNKNOWN_BESIDE: usize = 16;
+const UNKNOWN_BESIDE: usize = 20;
 /// Longest stretch that is seen against its neighbourhood, mm.
 const LONGEST_MM: f64 = 26.0;
 
@@ -69,10 +69,12 @@ fn stretches(stations: &[Reached], part: BorderPart) -> Vec<Vec<usize>> {
 fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
     let profile = HeightProfile::of(stations, stretch);
     // Beside an end of the scan the neighbourhood is not known: scan again first.
+    let count = stations.len();
     let is_known = |dip: &ProfileDip| {
-        let from = profile.station[dip.from].saturating_sub(UNKNOWN_BESIDE);
-        let to = (profile.station[dip.to] + UNKNOWN_BESIDE).min(stretch.len() - 1);
-        dip.kind == DipKind::Notch || stretch[from..=to].iter().all(|&k| stations[k].is_scanned())
+        let from = stretch[profile.station[dip.from]] + count - UNKNOWN_BESIDE.min(count);
+        let length = profile.station[dip.to] - profile.station[dip.from] + 2 * UNKNOWN_BESIDE;
+        dip.kind == DipKind::Notch
+            || (from..=from + length).all(|k| stations[k % count].is_scanned())
     };
     profile
         .dips()
