@@ -34,8 +34,8 @@ const WIDENING: std::ops::RangeInclusive<f64> = 1.22..=1.58;
 const WIDENING_LOW: std::ops::RangeInclusive<f64> = 1.25..=2.3;
 /// How many stations beside an end of the scan are not to be trusted.
 const BESIDE: usize = 6;
-/// Short stretches this many stations from an end of the scan are not told.
-const UNKNOWN_BESIDE: usize = 20;
+/// Short stretches this near to an end of the scan, in plan, are not told, mm.
+const UNKNOWN_WITHIN_MM: f64 = 20.0;
 /// Longest stretch that is seen against its neighbourhood, mm.
 const LONGEST_MM: f64 = 26.0;
 
@@ -68,13 +68,15 @@ fn stretches(stations: &[Reached], part: BorderPart) -> Vec<Vec<usize>> {
 
 fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
     let profile = HeightProfile::of(stations, stretch);
-    // Beside an end of the scan the neighbourhood is not known: scan again first.
-    let count = stations.len();
+    // Beside an end of the scan neither the neighbourhood nor, across the trough,
+    // the crest line is to be trusted: scan again first.
     let is_known = |dip: &ProfileDip| {
-        let from = stretch[profile.station[dip.from]] + count - UNKNOWN_BESIDE.min(count);
-        let length = profile.station[dip.to] - profile.station[dip.from] + 2 * UNKNOWN_BESIDE;
+        let bottom = stations[stretch[profile.station[dip.bottom]]].point;
         dip.kind == DipKind::Notch
-            || (from..=from + length).all(|k| stations[k % count].is_scanned())
+            || stations
+                .iter()
+                .filter(|station| !station.is_scanned())
+                .all(|station| (station.point - bottom).xy().norm() > UNKNOWN_WITHIN_MM)
     };
     profile
         .dips()
