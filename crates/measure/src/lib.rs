@@ -12,6 +12,7 @@ pub mod facing;
 mod figures;
 mod fit;
 pub mod frame;
+mod glance;
 mod height_map;
 pub mod layers;
 mod noise;
@@ -30,6 +31,7 @@ pub use border::{
 };
 pub use defects::{Defect, DefectKind, TissueSurface, ZoneScan};
 pub use figures::*;
+pub use glance::{Glance, glance};
 pub use noise::noise_mm;
 
 use facing::Turned;

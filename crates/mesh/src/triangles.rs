@@ -119,6 +119,13 @@ impl Mesh {
         Self::new(self.vertices, self.triangles, colours)
     }
 
+    /// Whether 32-bit floating point holds every coordinate exactly.
+    #[must_use]
+    pub fn is_single(&self) -> bool {
+        let mut coordinates = self.vertices.iter().flat_map(|p| p.coords.iter());
+        coordinates.all(|&c| f64::from(c as f32) == c)
+    }
+
     /// The corners of a triangle.
     #[must_use]
     pub fn corners(&self, triangle: usize) -> [Point3<f64>; 3] {

@@ -6,13 +6,16 @@ mod common;
 use common::{ascii_ply, ascii_stl, bowl, obj, soup};
 use mesh::Mesh;
 use mesh::read::{ReadWarning, parse};
-use mesh::write::{EncodeError, WriteError, encode_ply, encode_stl, write_atomically, write_ply};
+use mesh::write::{
+    EncodeError, WriteError, encode_exactly, encode_ply, encode_stl, write_atomically, write_ply,
+};
 use nalgebra::Point3;
 use ply_rs::parser::Parser;
 use ply_rs::ply::{DefaultElement, Encoding, Property};
 use ply_rs::writer::Writer;
 use proptest::prelude::*;
 use std::collections::HashSet;
+use std::path::Path;
 
 /// Meshes that a reader has nothing to change in: different vertices, numbered
 /// as triangles use them, no triangle twice.
@@ -123,6 +126,21 @@ proptest! {
         }
     }
 
+    /// Of any mesh, in each format by the ending of the name.
+    #[test]
+    fn what_is_written_exactly_is_read_back_the_same(mesh in clean_mesh(-1e9..1e9)) {
+        let plain = without_colour(&mesh);
+        for (name, mesh) in [("a.PLY", &mesh), ("a.stl", &plain), ("a.obj", &plain)] {
+            let parsed = parse(&encode_exactly(Path::new(name), mesh).unwrap()).unwrap();
+            prop_assert!(!parsed.carries_text);
+            // Loose triangles of nearly the same place may be joined.
+            if !parsed.warnings.iter().any(|w| matches!(w, ReadWarning::JoinedNearCorners { .. })) {
+                prop_assert_eq!(soup(&parsed.mesh), soup(mesh));
+                prop_assert_eq!(parsed.mesh.colours(), mesh.colours());
+            }
+        }
+    }
+
     #[test]
     fn damage_is_an_error_or_a_sound_mesh(
         mesh in clean_mesh(single()),
@@ -164,6 +182,21 @@ proptest! {
         noise in prop::collection::vec(any::<u8>(), 0..400),
     ) {
         let _ = parse(&[head, &noise].concat());
+    }
+}
+
+#[test]
+fn a_name_must_end_in_a_format_that_holds_the_mesh() {
+    let mesh = bowl(2);
+    let grey = vec![[9, 9, 9]; mesh.vertices().len()];
+    let coloured = mesh.clone().with_colours(Some(grey)).unwrap();
+    for (name, mesh, expected) in [
+        ("a.stl", &coloured, EncodeError::NoColour),
+        ("a.obj", &coloured, EncodeError::NoColour),
+        ("a.txt", &mesh, EncodeError::Ending),
+        ("a", &mesh, EncodeError::Ending),
+    ] {
+        assert_eq!(encode_exactly(Path::new(name), mesh), Err(expected));
     }
 }
 

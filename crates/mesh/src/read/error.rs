@@ -36,6 +36,15 @@ pub enum ReadError {
 }
 
 impl ReadError {
+    /// What is wrong and what to do, without the file's name.
+    #[must_use]
+    pub fn reason(&self) -> String {
+        match self {
+            Self::Open { reason, .. } => reason.to_string(),
+            Self::Content { reason, .. } => reason.to_string(),
+        }
+    }
+
     /// The file that was refused.
     #[must_use]
     pub fn path(&self) -> &std::path::Path {

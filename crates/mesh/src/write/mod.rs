@@ -1,10 +1,13 @@
 //! Writing meshes, and files in general, so that no half file is ever seen.
 
 mod atomic;
+mod exactly;
 mod ply;
 mod stl;
+mod text;
 
 pub use atomic::write_atomically;
+pub use exactly::{encode_exactly, write_exactly};
 pub use ply::{encode_ply, write_ply, write_ply_with};
 pub use stl::{encode_stl, write_stl};
 
@@ -52,6 +55,12 @@ pub enum EncodeError {
     /// A name that a PLY header cannot hold, or that is taken.
     #[error("'{}' cannot name a figure per vertex; use letters, digits and _", .0.escape_default())]
     ScalarName(String),
+    /// A name by whose ending no format is known.
+    #[error("end its name in .ply, .stl or .obj")]
+    Ending,
+    /// A format that cannot hold the colours of the mesh.
+    #[error("this format holds no colour, and the scan has some; end the name in .ply")]
+    NoColour,
     /// More triangles than the format can count.
     #[error("{0} triangles are more than a binary STL can count (4,294,967,295)")]
     TooManyTriangles(usize),

@@ -73,12 +73,12 @@ fn check(mesh: &Mesh, scalars: &[(&str, &[f32])]) -> Result<(), EncodeError> {
     Ok(())
 }
 
-fn encode(mesh: &Mesh, scalars: &[(&str, &[f32])], mut out: &mut dyn Write) -> io::Result<()> {
-    let single = mesh
-        .vertices()
-        .iter()
-        .flat_map(|p| p.coords.iter())
-        .all(|&c| f64::from(c as f32) == c);
+pub(super) fn encode(
+    mesh: &Mesh,
+    scalars: &[(&str, &[f32])],
+    mut out: &mut dyn Write,
+) -> io::Result<()> {
+    let single = mesh.is_single();
     Writer::<DefaultElement>::new().write_header(&mut out, &header(mesh, scalars, single))?;
 
     let colours = mesh.colours();

@@ -32,7 +32,7 @@ pub fn encode_stl(mesh: &Mesh) -> Result<Vec<u8>, EncodeError> {
     Ok(bytes)
 }
 
-fn check(mesh: &Mesh) -> Result<(), EncodeError> {
+pub(super) fn check(mesh: &Mesh) -> Result<(), EncodeError> {
     let triangles = mesh.triangles().len();
     if u32::try_from(triangles).is_err() {
         return Err(EncodeError::TooManyTriangles(triangles));
@@ -40,7 +40,7 @@ fn check(mesh: &Mesh) -> Result<(), EncodeError> {
     Ok(())
 }
 
-fn encode(mesh: &Mesh, mut out: &mut dyn Write) -> io::Result<()> {
+pub(super) fn encode(mesh: &Mesh, mut out: &mut dyn Write) -> io::Result<()> {
     let triangles = (0..mesh.triangles().len()).map(|number| {
         let normal = mesh
             .area_vector(number)
