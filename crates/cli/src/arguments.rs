@@ -16,6 +16,17 @@ pub struct Arguments {
 #[derive(Debug, Subcommand)]
 pub enum Command {
     Check(CheckArguments),
+    Inspect(InspectArguments),
+    /// Write a scan without the text in it, which may name a person
+    ///
+    /// Header, comments and names are left out; vertices, triangles and colours
+    /// stay as they are, but for triangles without area or given twice.
+    Clean {
+        /// Scan (STL, PLY, OBJ)
+        scan: PathBuf,
+        /// File to write; its ending (ply, stl, obj) names the format
+        out: PathBuf,
+    },
     /// Write a demonstration case, with an invented scenario, into a folder
     Demo {
         /// Folder to write into; made if it is not there
@@ -70,6 +81,26 @@ pub struct CheckArguments {
     /// Number of threads [default: one for each core]
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..))]
     pub threads: Option<u16>,
+}
+
+/// Look at scans quickly: one row a file
+///
+/// Columns: size; unit (with a question mark where nobody named it); what the
+/// scan shows; sides scanned; connected parts; boundary loops; faults
+/// (non-manifold edges and triangles without area); median edge, mm; noise, mm;
+/// the file's name and remarks.
+/// Exit status: 0; 2 if any file could not be read, which is said in its row.
+#[derive(Debug, Args)]
+pub struct InspectArguments {
+    /// Scans (STL, PLY, OBJ), or folders to look through
+    #[arg(required = true, value_name = "SCAN|FOLDER")]
+    pub scans: Vec<PathBuf>,
+    /// Unit of the scan files, where they are not in mm
+    #[arg(long, value_parser = unit_parser())]
+    pub unit: Option<Unit>,
+    /// Print the rows as JSON
+    #[arg(long)]
+    pub json: bool,
 }
 
 #[derive(Debug, Subcommand)]

@@ -35,6 +35,10 @@ pub enum Failure {
     Demo { path: PathBuf, source: io::Error },
     #[error("{}: is a case already; give another folder for the demonstration", mesh::read::shown_path(.0))]
     CaseInTheWay(PathBuf),
+    #[error("{}: holds no scan (STL, PLY, OBJ); give another folder", mesh::read::shown_path(.0))]
+    NoScans(PathBuf),
+    #[error("{}: is the scan itself; give another file to write", mesh::read::shown_path(.0))]
+    OverItself(PathBuf),
     #[error("standard output cannot be written ({0})")]
     Output(#[from] io::Error),
 }

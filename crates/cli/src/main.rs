@@ -4,6 +4,7 @@
 mod arguments;
 mod commands;
 mod failure;
+mod interrupt;
 mod progress;
 mod terminal;
 
@@ -12,6 +13,7 @@ use clap::Parser;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
+    interrupt::watch();
     match commands::run(Arguments::parse()) {
         Ok(code) => code,
         Err(failure) => {

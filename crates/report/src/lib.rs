@@ -10,6 +10,7 @@
 mod border_table;
 mod cover_map;
 mod drawing;
+mod inspection;
 mod names;
 mod outputs;
 pub mod result;
@@ -20,6 +21,7 @@ mod summary;
 mod testing;
 
 pub use cover_map::MapError;
+pub use inspection::{Inspection, inspection_head, inspections_json};
 pub use outputs::{RESULT_FILE, WriteError, result_json, write_all};
 pub use road::{CheckOptions, CheckedCase, CheckedImpression, LoadedScan, Step, check_case};
 pub use summary::summary;

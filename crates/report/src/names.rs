@@ -15,6 +15,17 @@ pub(crate) fn impression(checked: &CheckedCase, number: usize) -> String {
     format!("{arch}-{}", input.stage.name().replace('_', "-"))
 }
 
+/// Name of an impression's scan in the result. The file's own may be a
+/// patient's, and is never kept.
+pub(crate) fn scan(checked: &CheckedCase, number: usize) -> String {
+    impression(checked, number)
+}
+
+/// Name of the scan of an impression's tray in the result.
+pub(crate) fn tray(checked: &CheckedCase, number: usize) -> String {
+    format!("{}-tray", impression(checked, number))
+}
+
 /// Name of a finding within its case; findings are counted from 0.
 pub(crate) fn finding(number: usize) -> String {
     format!("F{}", number + 1)

@@ -7,7 +7,6 @@ use judge::{
     Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, UnitReading, judge_case,
 };
 use measure::{ImpressionMeasurement, MeasureSettings};
-use mesh::read::shown_path;
 use mesh::{Format, Mesh, ReadError, Scan, Unit};
 use rayon::prelude::*;
 use std::collections::BTreeMap;
@@ -53,14 +52,14 @@ pub struct CheckedImpression {
 pub struct LoadedScan {
     /// The surface, mm.
     pub mesh: Mesh,
-    /// Name of the file, without its folders, as it may be shown.
-    pub file_name: String,
     /// SHA-256 of the file, lower-case hexadecimal.
     pub sha256: String,
     /// What the file's contents are.
     pub format: Format,
     /// How the unit of its numbers was settled.
     pub unit: UnitReading,
+    /// Whether the file holds free text, which may name a person.
+    pub carries_text: bool,
     /// What was odd about the file.
     pub warnings: Vec<String>,
     /// Those of them that need an answer before anything can be judged.
@@ -201,16 +200,17 @@ fn load_all(
     read.into_iter().collect()
 }
 
-fn load(path: &Path, given: Option<Unit>) -> Result<LoadedScan, ReadError> {
+/// Reads one scan file and settles its unit.
+pub(crate) fn load(path: &Path, given: Option<Unit>) -> Result<LoadedScan, ReadError> {
     let scan = mesh::read_scan(path)?;
     let unit = UnitReading::of(longest_side(&scan), given);
     let asking = scan.warnings.iter().filter(|warning| warning.asks());
     Ok(LoadedScan {
         questions: asking.map(ToString::to_string).collect(),
         warnings: scan.warnings.iter().map(ToString::to_string).collect(),
-        file_name: shown_path(path.file_name().map_or(path, Path::new)),
         sha256: scan.sha256,
         format: scan.format,
+        carries_text: scan.carries_text,
         mesh: match unit.unit() {
             Unit::Millimetre => scan.mesh,
             other => scan.mesh.scaled(other.in_mm()),

@@ -237,7 +237,7 @@ fn loaded(file_name: &str) -> LoadedScan {
             None,
         )
         .unwrap(),
-        file_name: file_name.to_owned(),
+        carries_text: false,
         sha256: format!("sum of {file_name}"),
         format: Format::PlyBinaryLe,
         unit: UnitReading::Assumed,

@@ -2,6 +2,7 @@
 
 use crate::arguments::CheckArguments;
 use crate::failure::Failure;
+use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
 use crate::terminal::say;
 use judge::{Case, ImpressionInput, Protocol, Stage, Verdict};
@@ -33,7 +34,7 @@ pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     let progress = Progress::start();
     let checked = check_case(case, &options, &|step| progress.show(step))?;
     let result = report::result::assemble(&checked);
-    let files = write_all(&checked, &result, &folder)?;
+    let files = uninterrupted(|| write_all(&checked, &result, &folder))?;
     drop(progress);
 
     if arguments.json {

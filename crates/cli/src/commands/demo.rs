@@ -1,9 +1,10 @@
 //! `archproof demo`: a case to try the command on, with an invented scenario.
 
 use crate::failure::Failure;
+use crate::interrupt::uninterrupted;
 use crate::terminal::say;
 use mesh::read::shown_path;
-use mesh::write::{write_atomically, write_ply, write_stl};
+use mesh::write::{WriteError, write_atomically, write_ply, write_stl};
 use phantom::{Across, Arch, Options, Phantom, Place, PlantedSpot, SpotKind};
 use std::fs;
 use std::path::Path;
@@ -49,15 +50,20 @@ pub fn run(folder: &Path) -> Result<(), Failure> {
         return Err(Failure::CaseInTheWay(case_file));
     }
     let made = Phantom::new(&scenario());
+    uninterrupted(|| write_case(folder, &made))?;
+    let case = shown_path(&case_file);
+    say(&format!(
+        "A demonstration case (invented) was written. Check it with:\n  archproof check {case}\n"
+    ))?;
+    Ok(())
+}
+
+fn write_case(folder: &Path, made: &Phantom) -> Result<(), WriteError> {
     write_ply(&folder.join("upper-first.ply"), &made.impression)?;
     write_stl(&folder.join("upper-tray.stl"), &made.tray)?;
     for (name, text) in [("README.txt", READ_ME), ("case.toml", CASE)] {
         write_atomically(&folder.join(name), |out| out.write_all(text.as_bytes()))?;
     }
-    let case = shown_path(&case_file);
-    say(&format!(
-        "A demonstration case (invented) was written. Check it with:\n  archproof check {case}\n"
-    ))?;
     Ok(())
 }
 

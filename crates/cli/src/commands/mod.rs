@@ -1,8 +1,10 @@
 //! One file for each command.
 
 mod check;
+mod clean;
 mod demo;
 mod explain;
+mod inspect;
 mod protocol;
 
 use crate::arguments::{Arguments, Command};
@@ -14,6 +16,8 @@ use std::process::ExitCode;
 pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
     match arguments.command {
         Command::Check(arguments) => return check::run(&arguments),
+        Command::Inspect(arguments) => return inspect::run(&arguments),
+        Command::Clean { scan, out } => clean::run(&scan, &out)?,
         Command::Demo { dir } => demo::run(&dir)?,
         Command::Explain { code } => explain::run(code.as_deref())?,
         Command::Protocol { command } => protocol::run(&command)?,

@@ -70,10 +70,24 @@ pub enum Format {
     Obj,
 }
 
+impl From<mesh::Format> for Format {
+    fn from(format: mesh::Format) -> Self {
+        match format {
+            mesh::Format::StlBinary => Self::StlBinary,
+            mesh::Format::StlAscii => Self::StlAscii,
+            mesh::Format::PlyBinaryLe => Self::PlyBinaryLe,
+            mesh::Format::PlyBinaryBe => Self::PlyBinaryBe,
+            mesh::Format::PlyAscii => Self::PlyAscii,
+            mesh::Format::Obj => Self::Obj,
+        }
+    }
+}
+
 /// An impression scan as a file and as a mesh.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct ScanResult {
-    /// Name of the file, without its folders.
+    /// What the file is in the case, with the ending of its format. Its own
+    /// name may be a patient's and is kept nowhere; `sha256` tells which it was.
     pub file: String,
     /// SHA-256 of the file, lower-case hexadecimal.
     pub sha256: String,
@@ -105,6 +119,9 @@ pub struct ScanResult {
     pub has_colour: bool,
     /// Whether the outer surface was scanned too; `null` where that cannot be told.
     pub has_outer_surface: Option<bool>,
+    /// Whether the file holds free text (header, comment, name), which may name
+    /// a person. The text itself is kept nowhere.
+    pub carries_text: bool,
     /// What was odd about the file and how it was read all the same.
     pub warnings: Vec<String>,
 }
@@ -112,7 +129,8 @@ pub struct ScanResult {
 /// A tray scan as a file.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct TrayScan {
-    /// Name of the file, without its folders.
+    /// What the file is in the case, with the ending of its format. Its own
+    /// name may be a patient's and is kept nowhere; `sha256` tells which it was.
     pub file: String,
     /// SHA-256 of the file, lower-case hexadecimal.
     pub sha256: String,
@@ -126,6 +144,9 @@ pub struct TrayScan {
     pub vertices: u64,
     /// Number of triangles.
     pub triangles: u64,
+    /// Whether the file holds free text (header, comment, name), which may name
+    /// a person. The text itself is kept nowhere.
+    pub carries_text: bool,
     /// What was odd about the file and how it was read all the same.
     pub warnings: Vec<String>,
 }

@@ -90,6 +90,15 @@ pub enum Arch {
     Mandibular,
 }
 
+impl From<measure::Arch> for Arch {
+    fn from(arch: measure::Arch) -> Self {
+        match arch {
+            measure::Arch::Maxillary => Self::Maxillary,
+            measure::Arch::Mandibular => Self::Mandibular,
+        }
+    }
+}
+
 /// The patient's side.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]

@@ -3,9 +3,9 @@
 mod border;
 
 use super::{
-    Arch, ArchReading, CaseResult, Contract, Cover, CoverMethod, Defect, DefectKind, FileKind,
-    Finding, Format, Frame, ImpressionResult, Level, LimitResult, NotJudged, OutputFile,
-    ProtocolResult, ScanResult, Severity, Side, Spot, SpotKind, Stage, TrayScan, Verdict, ZoneScan,
+    ArchReading, CaseResult, Contract, Cover, CoverMethod, Defect, DefectKind, FileKind, Finding,
+    Frame, ImpressionResult, Level, LimitResult, NotJudged, OutputFile, ProtocolResult, ScanResult,
+    Severity, Side, Spot, SpotKind, Stage, TrayScan, Verdict, ZoneScan,
 };
 use crate::cover_map;
 use crate::names;
@@ -107,14 +107,17 @@ fn impression(checked: &CheckedCase, number: usize, before: Before) -> Impressio
     let found = one.measurement.frame.as_ref().ok();
     ImpressionResult {
         arch: ArchReading {
-            declared: input.declared.map(arch),
-            detected: found.map(|frame| arch(frame.arch)),
+            declared: input.declared.map(Into::into),
+            detected: found.map(|frame| frame.arch.into()),
             confidence: found.map(|frame| confidence(frame.arch_confidence)),
         },
         stage: stage(input.stage),
         verdict: verdict(judged.verdict),
-        scan: scan(one),
-        tray: one.tray.as_deref().map(tray),
+        scan: scan(one, names::scan(checked, number)),
+        tray: one
+            .tray
+            .as_deref()
+            .map(|scan| tray(scan, names::tray(checked, number))),
         frame: found.map(|frame| Frame {
             origin: point(&frame.origin, one.scan.unit.unit()),
             right: direction(&frame.right),
@@ -135,13 +138,13 @@ fn impression(checked: &CheckedCase, number: usize, before: Before) -> Impressio
     }
 }
 
-fn scan(one: &CheckedImpression) -> ScanResult {
+fn scan(one: &CheckedImpression, name: String) -> ScanResult {
     let measurement = &one.measurement;
     let integrity = &measurement.integrity;
     ScanResult {
-        file: one.scan.file_name.clone(),
+        file: format!("{name}.{}", one.scan.format.extension()),
         sha256: one.scan.sha256.clone(),
-        format: format(one.scan.format),
+        format: one.scan.format.into(),
         unit: one.scan.unit.unit().symbol().to_owned(),
         unit_assumed: one.scan.unit.is_assumed(),
         vertices: integrity.vertices as u64,
@@ -155,19 +158,23 @@ fn scan(one: &CheckedImpression) -> ScanResult {
         noise_mm: measurement.noise_mm.map(figure),
         has_colour: one.scan.mesh.colours().is_some(),
         has_outer_surface: measurement.has_outer_surface,
-        warnings: one.scan.warnings.clone(),
+        carries_text: one.scan.carries_text,
+        warnings: (one.scan.warnings.iter().cloned())
+            .chain(measurement.turned.in_words())
+            .collect(),
     }
 }
 
-fn tray(scan: &LoadedScan) -> TrayScan {
+fn tray(scan: &LoadedScan, name: String) -> TrayScan {
     TrayScan {
-        file: scan.file_name.clone(),
+        file: format!("{name}.{}", scan.format.extension()),
         sha256: scan.sha256.clone(),
-        format: format(scan.format),
+        format: scan.format.into(),
         unit: scan.unit.unit().symbol().to_owned(),
         unit_assumed: scan.unit.is_assumed(),
         vertices: scan.mesh.vertices().len() as u64,
         triangles: scan.mesh.triangles().len() as u64,
+        carries_text: scan.carries_text,
         warnings: scan.warnings.clone(),
     }
 }
@@ -232,7 +239,7 @@ fn finding(
         },
         check: found.check.code().to_owned(),
         impression: found.impression.map(|impression| impression as u64),
-        arch: found.arch.map(arch),
+        arch: found.arch.map(Into::into),
         zone: place.map(|place| words::zone(place.zone).to_owned()),
         side: place.and_then(|place| place.side).map(side),
         measured: value.map(|value| figure(value.measured)),
@@ -350,13 +357,6 @@ fn verdict(verdict: judge::Verdict) -> Verdict {
     }
 }
 
-fn arch(arch: measure::Arch) -> Arch {
-    match arch {
-        measure::Arch::Maxillary => Arch::Maxillary,
-        measure::Arch::Mandibular => Arch::Mandibular,
-    }
-}
-
 fn side(side: measure::Side) -> Side {
     match side {
         measure::Side::Right => Side::Right,
@@ -369,16 +369,5 @@ fn stage(stage: judge::Stage) -> Stage {
         judge::Stage::FirstPass => Stage::FirstPass,
         judge::Stage::Wash => Stage::Wash,
         judge::Stage::Single => Stage::Single,
-    }
-}
-
-fn format(format: mesh::Format) -> Format {
-    match format {
-        mesh::Format::StlBinary => Format::StlBinary,
-        mesh::Format::StlAscii => Format::StlAscii,
-        mesh::Format::PlyBinaryLe => Format::PlyBinaryLe,
-        mesh::Format::PlyBinaryBe => Format::PlyBinaryBe,
-        mesh::Format::PlyAscii => Format::PlyAscii,
-        mesh::Format::Obj => Format::Obj,
     }
 }

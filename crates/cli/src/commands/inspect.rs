@@ -1,0 +1,73 @@
+//! `archproof inspect`.
+
+use crate::arguments::InspectArguments;
+use crate::failure::{EXIT_CODE, Failure};
+use crate::terminal::say;
+use report::{Inspection, inspection_head, inspections_json};
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+use walkdir::WalkDir;
+
+/// Endings of the files that are taken from a folder.
+const ENDINGS: [&str; 3] = ["stl", "ply", "obj"];
+
+pub fn run(arguments: &InspectArguments) -> Result<ExitCode, Failure> {
+    let files = files(&arguments.scans)?;
+    if !arguments.json {
+        say(&format!("{}\n", inspection_head()))?;
+    }
+    let mut rows = Vec::new();
+    let mut all_read = true;
+    for file in &files {
+        let row = Inspection::of(file, arguments.unit);
+        all_read &= row.scan.is_some();
+        if arguments.json {
+            rows.push(row);
+        } else {
+            say(&format!("{}\n", row.row()))?;
+        }
+    }
+    if arguments.json {
+        say(&inspections_json(&rows))?;
+    }
+    Ok(if all_read {
+        ExitCode::SUCCESS
+    } else {
+        EXIT_CODE.into()
+    })
+}
+
+/// Every file that was given, by its name or with its folder.
+fn files(given: &[PathBuf]) -> Result<Vec<PathBuf>, Failure> {
+    let mut files = Vec::new();
+    for path in given {
+        if path.is_dir() {
+            let before = files.len();
+            files.extend(scans_below(path));
+            if files.len() == before {
+                return Err(Failure::NoScans(path.clone()));
+            }
+        } else {
+            files.push(path.clone());
+        }
+    }
+    Ok(files)
+}
+
+/// Scan files in a folder and below it, in order; links to folders are not
+/// followed. What may not be looked into holds nothing to look at.
+fn scans_below(folder: &Path) -> impl Iterator<Item = PathBuf> {
+    let is_scan = |path: &PathBuf| {
+        path.extension().is_some_and(|ending| {
+            let mut known = ENDINGS.iter();
+            known.any(|known| ending.eq_ignore_ascii_case(known))
+        })
+    };
+    WalkDir::new(folder)
+        .sort_by_file_name()
+        .into_iter()
+        .filter_map(Result::ok)
+        .filter(|entry| !entry.file_type().is_dir())
+        .map(walkdir::DirEntry::into_path)
+        .filter(is_scan)
+}
