@@ -120,7 +120,7 @@ pub fn inspections_json(rows: &[Inspection]) -> String {
 }
 
 /// Width of all columns of a row but the last.
-const WIDTH: usize = 76;
+const WIDTH: usize = 77;
 
 /// The head of the table.
 #[must_use]
