@@ -59,11 +59,11 @@ fn ctrl_c_leaves_the_earlier_result_or_the_whole_new_one() {
         let signalled = Command::new("kill")
             .args(["-INT", &child.id().to_string()])
             .output();
+        let status = child.wait().unwrap();
         if signalled.is_err() {
             eprintln!("skipped: there is no 'kill' here");
             return;
         }
-        let status = child.wait().unwrap();
         let left = files_in(&results);
         if left == earlier {
             broken_off += 1;
