@@ -17,6 +17,7 @@ mod height_map;
 pub mod layers;
 mod noise;
 mod parts;
+mod polyline;
 pub mod regions;
 pub mod registration;
 pub mod sampling;

@@ -3,23 +3,13 @@
 
 #![allow(clippy::print_stdout, reason = "the figures are what the test is for")]
 
-use measure::{ImpressionMeasurement, MeasureSettings, NotMeasured, SpotKind, frame, measure};
+mod common;
+
+use common::{ARCHES, quantile, settings};
+use measure::{ImpressionMeasurement, NotMeasured, SpotKind, frame, measure};
 use nalgebra::Vector3;
 use phantom::{Arch, Options, Phantom, PlantedSpot, Sides};
 use rayon::prelude::*;
-
-const ARCHES: [Arch; 2] = [Arch::Maxillary, Arch::Mandibular];
-
-fn settings() -> MeasureSettings {
-    MeasureSettings {
-        show_through_mm: 0.2,
-        thin_cover_mm: 1.0,
-        least_area_mm2: 1.0,
-        stops: Vec::new(),
-        stop_radius_mm: 2.0,
-        flange_depth_mm: 3.0,
-    }
-}
 
 fn measured(phantom: &Phantom) -> ImpressionMeasurement {
     measure(
@@ -28,11 +18,6 @@ fn measured(phantom: &Phantom) -> ImpressionMeasurement {
         &settings(),
         &|_| {},
     )
-}
-
-fn quantile(values: &mut [f64], part: f64) -> f64 {
-    values.sort_by(f64::total_cmp);
-    values[((values.len() - 1) as f64 * part) as usize]
 }
 
 fn degrees(a: &Vector3<f64>, b: &Vector3<f64>) -> f64 {

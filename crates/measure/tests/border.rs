@@ -3,25 +3,13 @@
 
 #![allow(clippy::print_stdout, reason = "the figures are what the test is for")]
 
-use measure::{
-    Border, BorderPart, Dip, DipKind, MeasureSettings, Measured, Missing, Reading, measure,
-};
+mod common;
+
+use common::{ARCHES, quantile, settings};
+use measure::{Border, BorderPart, Dip, DipKind, Measured, Missing, Reading, measure};
 use nalgebra::Point3;
 use phantom::{Arch, Blemish, BorderPoint, FlangeSide, Options, Phantom, RimFaults, Sides};
 use rayon::prelude::*;
-
-const ARCHES: [Arch; 2] = [Arch::Maxillary, Arch::Mandibular];
-
-fn settings() -> MeasureSettings {
-    MeasureSettings {
-        show_through_mm: 0.2,
-        thin_cover_mm: 1.0,
-        least_area_mm2: 1.0,
-        stops: Vec::new(),
-        stop_radius_mm: 2.0,
-        flange_depth_mm: 3.0,
-    }
-}
 
 fn border_of(phantom: &Phantom) -> Border {
     measure(
@@ -32,11 +20,6 @@ fn border_of(phantom: &Phantom) -> Border {
     )
     .border
     .unwrap_or_else(|why| panic!("{:?} {}: {why}", phantom.truth.arch, phantom.truth.seed))
-}
-
-fn quantile(values: &mut [f64], part: f64) -> f64 {
-    values.sort_by(f64::total_cmp);
-    values[((values.len() - 1) as f64 * part) as usize]
 }
 
 /// Distance from a closed line, and the number of its nearest point.

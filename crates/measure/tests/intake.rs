@@ -4,28 +4,16 @@
 
 #![allow(clippy::print_stdout, reason = "the figures are what the test is for")]
 
+mod common;
+
+use common::{ARCHES, settings};
 use measure::layers::double_layers;
-use measure::{
-    ImpressionMeasurement, MeasureSettings, NotAnImpression, NotMeasured, frame, measure,
-};
+use measure::{ImpressionMeasurement, NotAnImpression, NotMeasured, frame, measure};
 use mesh::{Mesh, Topology, read_scan};
 use nalgebra::{Translation3, Vector3};
 use phantom::{Arch, Options, Phantom, Sides, cast_from};
 use rayon::prelude::*;
 use std::path::Path;
-
-const ARCHES: [Arch; 2] = [Arch::Maxillary, Arch::Mandibular];
-
-fn settings() -> MeasureSettings {
-    MeasureSettings {
-        show_through_mm: 0.2,
-        thin_cover_mm: 1.0,
-        least_area_mm2: 1.0,
-        stops: Vec::new(),
-        stop_radius_mm: 2.0,
-        flange_depth_mm: 3.0,
-    }
-}
 
 fn measured(scan: &Mesh) -> ImpressionMeasurement {
     measure(scan, None, &settings(), &|_| {})

@@ -7,10 +7,12 @@
     reason = "the figures are for reading, with --nocapture"
 )]
 
+mod common;
+
 use measure::cover::{Tray, angle_weighted_normals};
 use measure::registration::{Target, register_anywhere};
 use measure::sampling::spread_over;
-use measure::{COARSEST_EDGE_MM, MeasureSettings, NotMeasured, measure};
+use measure::{COARSEST_EDGE_MM, NotMeasured, measure};
 use mesh::{Integrity, Mesh, SpatialIndex, Topology, read_scan};
 use nalgebra::{Isometry3, Point3, UnitVector3, Vector3};
 use rand::{Rng, RngExt, SeedableRng};
@@ -106,16 +108,8 @@ fn a_copy_moved_out_by_1_5_mm_reads_1_5_mm() {
 
 #[test]
 fn none_of_them_is_taken_for_an_impression() {
-    let settings = MeasureSettings {
-        show_through_mm: 0.2,
-        thin_cover_mm: 1.0,
-        least_area_mm2: 0.25,
-        stops: Vec::new(),
-        stop_radius_mm: 2.0,
-        flange_depth_mm: 3.0,
-    };
     for (name, scan) in scans() {
-        let measured = measure(&scan, None, &settings, &|_| ());
+        let measured = measure(&scan, None, &common::settings(), &|_| ());
         let frame = measured.frame.map(|f| f.arch);
         println!("{name}: {frame:?}");
         assert!(

@@ -1,5 +1,8 @@
 //! Declared tissue stops, told from faults.
 
+mod common;
+
+use common::settings;
 use measure::{ImpressionMeasurement, MeasureSettings, SpotKind, measure};
 use nalgebra::Point3;
 use phantom::{Arch, Options, Phantom};
@@ -18,12 +21,8 @@ fn with_stops(arch: Arch) -> Phantom {
 
 fn measured(phantom: &Phantom, stops: Vec<Point3<f64>>) -> ImpressionMeasurement {
     let settings = MeasureSettings {
-        show_through_mm: 0.2,
-        thin_cover_mm: 1.0,
-        least_area_mm2: 1.0,
         stops,
-        stop_radius_mm: 2.0,
-        flange_depth_mm: 3.0,
+        ..settings()
     };
     measure(&phantom.impression, Some(&phantom.tray), &settings, &|_| {})
 }

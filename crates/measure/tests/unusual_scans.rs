@@ -1,20 +1,15 @@
 //! Scans that are not as one would like them, on phantoms whose truth is known.
 
-use measure::{ImpressionMeasurement, MeasureSettings, NotMeasured, SpotKind, measure};
+mod common;
+
+use common::settings;
+use measure::{ImpressionMeasurement, NotMeasured, SpotKind, measure};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Vector3};
 use phantom::{Arch, Options, Phantom, PlantedSpot, Pose};
 
 fn measured(impression: &Mesh, tray: &Mesh) -> ImpressionMeasurement {
-    let settings = MeasureSettings {
-        show_through_mm: 0.2,
-        thin_cover_mm: 1.0,
-        least_area_mm2: 1.0,
-        stops: Vec::new(),
-        stop_radius_mm: 2.0,
-        flange_depth_mm: 3.0,
-    };
-    measure(impression, Some(tray), &settings, &|_| {})
+    measure(impression, Some(tray), &settings(), &|_| {})
 }
 
 /// One phantom a jaw, with two show-throughs; without a handle, which would

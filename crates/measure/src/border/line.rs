@@ -52,19 +52,6 @@ fn evenly(points: &[Point3<f64>], step_mm: f64) -> Vec<Point3<f64>> {
     out
 }
 
-/// Mean over `reach` points of an open line to either side; toward the ends,
-/// which stay, over fewer.
-pub fn smoothed(points: &[Point3<f64>], reach: usize) -> Vec<Point3<f64>> {
-    (0..points.len())
-        .map(|i| {
-            let reach = reach.min(i).min(points.len() - 1 - i);
-            let window = &points[i - reach..=i + reach];
-            let sum: Vector3<f64> = window.iter().map(|p| p.coords).sum();
-            Point3::from(sum / window.len() as f64)
-        })
-        .collect()
-}
-
 /// Unit vector in plan along a closed line at each point, over `reach` points
 /// to either side.
 pub fn directions(points: &[Point3<f64>], reach: usize) -> Vec<Vector2<f64>> {

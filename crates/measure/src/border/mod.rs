@@ -20,6 +20,7 @@ pub use figures::*;
 
 use crate::figures::{Arch, NotMeasured};
 use crate::height_map::{FINE_CELL_MM, HeightMap};
+use crate::polyline::smoothed;
 use crate::tray_cover::LocalTray;
 use crate::{Impression, Surface};
 use nalgebra::{Point3, Vector2};
@@ -203,7 +204,7 @@ fn crest_line(reached: &[Reached]) -> Vec<Point3<f64>> {
         .filter(|station| station.part == BorderPart::Outer)
         .filter_map(|station| station.crest)
         .collect();
-    line::smoothed(&bottoms, (SMOOTH_MM / STEP_MM) as usize)
+    smoothed(&bottoms, (SMOOTH_MM / STEP_MM) as usize)
 }
 
 /// For each station the one of the same stretch nearest to its mirror image.

@@ -3,6 +3,7 @@
 
 use crate::figures::Arch;
 use crate::height_map::HeightMap;
+use crate::polyline::{evenly, smoothed};
 use nalgebra::{Point2, Point3, Rotation2, Vector2};
 use std::cmp::Ordering;
 use std::f64::consts::PI;
@@ -80,19 +81,20 @@ impl Spine {
         /// The ends of the crest line are loose: radial lines cross the trough
         /// there at a slant.
         const LOOSE_MM: usize = 5;
-        const SMOOTH_MM: f64 = 4.0;
+        /// The crest line's points lie 1 mm apart.
+        const SMOOTH: usize = 4;
         let loose = LOOSE_MM.min(crest.len() / 6);
         let plan: Vec<Point2<f64>> = crest[loose..crest.len() - loose]
             .iter()
             .map(Point3::xy)
             .collect();
-        let whole = run_on(&smoothed(&plan, SMOOTH_MM), map);
+        let whole = run_on(&smoothed(&plan, SMOOTH), map);
         let floor: Vec<Point2<f64>> = whole
             .iter()
             .zip(tangents(&whole, 3))
             .map(|(point, along)| middle_of_floor(map, *point, Vector2::new(along.y, -along.x)))
             .collect();
-        let floor = smoothed(&floor, SMOOTH_MM);
+        let floor = smoothed(&floor, SMOOTH);
         // Where the trough closes its middle is lost.
         let open = floor[open_trough(&floor, map)].to_vec();
         let points = evenly(&run_on(&open, map), STEP_MM);
@@ -344,34 +346,4 @@ fn beyond(line: &[Point2<f64>], at_start: bool, map: &HeightMap) -> Vec<Point2<f
     (1..=length as usize)
         .map(|step| end + along * step as f64)
         .collect()
-}
-
-/// Mean over a window along a line whose points lie 1 mm apart; at the ends
-/// the window shrinks, so that they stay.
-fn smoothed(points: &[Point2<f64>], reach_mm: f64) -> Vec<Point2<f64>> {
-    let whole = reach_mm as usize;
-    (0..points.len())
-        .map(|i| {
-            let reach = whole.min(i).min(points.len() - 1 - i);
-            let window = &points[i - reach..=i + reach];
-            let sum: Vector2<f64> = window.iter().map(|p| p.coords).sum();
-            Point2::from(sum / window.len() as f64)
-        })
-        .collect()
-}
-
-/// Points at even steps along a line.
-fn evenly(points: &[Point2<f64>], step: f64) -> Vec<Point2<f64>> {
-    let mut out = vec![points[0]];
-    let mut left = step;
-    for pair in points.windows(2) {
-        let length = (pair[1] - pair[0]).norm();
-        let mut at = left;
-        while at <= length {
-            out.push(pair[0] + (pair[1] - pair[0]) * (at / length));
-            at += step;
-        }
-        left = at - length;
-    }
-    out
 }

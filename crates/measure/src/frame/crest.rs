@@ -2,6 +2,7 @@
 
 use super::candidates::{BOTTOM_DEPTH_MM, TROUGH_HALF_WIDTH_MM};
 use crate::height_map::HeightMap;
+use crate::polyline::{evenly, smoothed};
 use nalgebra::{Point2, Point3, Vector2, Vector3};
 use std::f64::consts::TAU;
 
@@ -211,7 +212,7 @@ impl CrestLine {
         if ordered.len() < 20 {
             return None;
         }
-        let whole = resampled(&smoothed(&ordered), 1.0);
+        let whole = evenly(&smoothed(&ordered, 3), 1.0);
         let front = (0..whole.len()).max_by(|&a, &b| whole[a].y.total_cmp(&whole[b].y))?;
         let first = front - limb_length(whole[..=front].iter().rev(), midline_x);
         let last = front + limb_length(whole[front..].iter(), midline_x);
@@ -275,34 +276,4 @@ fn limb_length<'a>(from_front: impl Iterator<Item = &'a Point3<f64>>, midline_x:
         }
     }
     points.len().saturating_sub(1)
-}
-
-/// Running mean over a few points, ends kept.
-fn smoothed(points: &[Point3<f64>]) -> Vec<Point3<f64>> {
-    const REACH: usize = 3;
-    (0..points.len())
-        .map(|i| {
-            let reach = REACH.min(i).min(points.len() - 1 - i);
-            let window = &points[i - reach..=i + reach];
-            Point3::from(
-                window.iter().map(|p| p.coords).sum::<Vector3<f64>>() / window.len() as f64,
-            )
-        })
-        .collect()
-}
-
-/// Points at even steps along a polyline.
-fn resampled(points: &[Point3<f64>], step: f64) -> Vec<Point3<f64>> {
-    let mut out = vec![points[0]];
-    let mut left = step;
-    for pair in points.windows(2) {
-        let length = (pair[1] - pair[0]).norm();
-        let mut at = left;
-        while at <= length {
-            out.push(pair[0] + (pair[1] - pair[0]) * (at / length));
-            at += step;
-        }
-        left = at - length;
-    }
-    out
 }
