@@ -36,13 +36,20 @@ fn main() -> Result<(), Box<dyn Error>> {
 
 /// In the file's own unit; an unreadable file has an `error` instead.
 fn figures(file: &Path) -> serde_json::Value {
-    let mesh = match read_scan(file) {
-        Ok(scan) => scan.mesh,
-        Err(error) => return json!({ "file": file, "error": error.to_string() }),
+    let scan = match read_scan(file) {
+        Ok(scan) => scan,
+        Err(error) => {
+            let (whole, reason) = (error.to_string(), error.reason());
+            return json!({ "file": file, "error": whole, "reason": reason });
+        }
     };
+    let warnings: Vec<String> = scan.warnings.iter().map(ToString::to_string).collect();
+    let mesh = scan.mesh;
     let topology = Topology::of(&mesh);
     json!({
         "file": file,
+        "format": scan.format.name(),
+        "warnings": warnings,
         "vertices": mesh.vertices().len(),
         "triangles": mesh.triangles().len(),
         "area": mesh.area(),

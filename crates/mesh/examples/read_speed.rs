@@ -2,7 +2,8 @@
 //! alone take: `cargo run --release -p archproof-mesh --example read_speed FILE`.
 //!
 //! `read_speed --turns` reads one file for each line of standard input, and
-//! prints the seconds that the scan and its bytes alone took, for
+//! prints the seconds that took the mesh (bytes read, and made a mesh of), the
+//! scan (with the SHA-256 of its bytes) and the bytes alone, for
 //! `tests/outside/load_speed.py`.
 #![allow(clippy::print_stdout, clippy::print_stderr)]
 
@@ -52,7 +53,8 @@ fn take_turns() -> ExitCode {
         let path = Path::new(&line);
         let bytes_alone = seconds(|| std::fs::read(path));
         let scan = seconds(|| mesh::read_scan(path));
-        println!("{scan:.6} {bytes_alone:.6}");
+        let mesh = seconds(|| std::fs::read(path).map(|bytes| mesh::read::parse(&bytes)));
+        println!("{mesh:.6} {scan:.6} {bytes_alone:.6}");
     }
     ExitCode::SUCCESS
 }

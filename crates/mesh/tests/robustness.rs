@@ -224,3 +224,50 @@ fn known_oddities_are_read_as_their_makers_meant_them() {
         );
     }
 }
+
+/// The committed table names every file with what became of it; its columns on
+/// the other reader are `tests/outside/robustness_table.py`'s to keep.
+#[test]
+fn every_file_comes_out_as_the_table_says() {
+    let Some(folder) = common::shared("robustness") else {
+        return;
+    };
+    let table = include_str!("robustness_outcomes.md");
+    let told: Vec<[&str; 4]> = table
+        .lines()
+        .filter(|line| line.starts_with("| `"))
+        .map(|line| {
+            let mut cells = line
+                .split(" | ")
+                .map(|cell| cell.trim_matches(['|', ' ', '`']));
+            std::array::from_fn(|_| cells.next().unwrap_or_default())
+        })
+        .collect();
+    let found: Vec<[String; 4]> = common::files_below(&folder)
+        .iter()
+        .map(|file| {
+            let name = file
+                .strip_prefix(&folder)
+                .unwrap()
+                .to_str()
+                .unwrap()
+                .to_owned();
+            let [outcome, triangles, vertices] = match read_scan(file) {
+                Ok(scan) => [
+                    match scan.warnings[..] {
+                        [] => "read".to_owned(),
+                        _ => "read, with a warning".to_owned(),
+                    },
+                    scan.mesh.triangles().len().to_string(),
+                    scan.mesh.vertices().len().to_string(),
+                ],
+                Err(_) => ["refused".to_owned(), String::new(), String::new()],
+            };
+            [name, outcome, triangles, vertices]
+        })
+        .collect();
+    assert_eq!(told.len(), found.len());
+    for (told, found) in told.iter().zip(&found) {
+        assert_eq!(told, found);
+    }
+}
