@@ -102,6 +102,7 @@ fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
 }
 
 /// Height of a border at even steps in plan.
+#[derive(Debug, Clone)]
 struct HeightProfile {
     heights: Vec<f64>,
     /// The nearest station of each, as its number in the stretch.
@@ -177,12 +178,23 @@ impl HeightProfile {
         }
     }
 
+    /// Notches first: beside a frenum a short stretch has its shoulder only
+    /// where the notch is bridged.
     fn dips(&self) -> Vec<ProfileDip> {
+        let (mut found, bridged) = self.under_rulers(|dip| dip.kind == DipKind::Notch);
+        let (short, bridged) = bridged.under_rulers(|dip| dip.kind == DipKind::Short);
+        found.extend(short);
+        found.extend(short_stretches(&bridged.heights));
+        found
+    }
+
+    /// The wanted dips under the ruler, and the profile with them bridged.
+    fn under_rulers(&self, wanted: impl Fn(&ProfileDip) -> bool) -> (Vec<ProfileDip>, Self) {
         let rulers = rulers(&self.heights);
         let depth: Vec<f64> = rulers
             .iter()
             .zip(&self.heights)
-            .map(|(r, h)| r.at - h)
+            .map(|(ruler, height)| ruler.at - height)
             .collect();
         let mut found: Vec<ProfileDip> = peaks(&depth)
             .into_iter()
@@ -199,16 +211,16 @@ impl HeightProfile {
                 kept.push(dip);
             }
         }
-        let mut bridged = self.heights.clone();
+        kept.retain(wanted);
+        let mut bridged = self.clone();
         for dip in &kept {
-            let below = |k: &usize| depth[*k] > 0.0;
-            let before = (0..=dip.bottom).rev().take_while(below);
-            for k in before.chain((dip.bottom..depth.len()).take_while(below)) {
-                bridged[k] = rulers[k].at;
-            }
+            let (from, to) = match dip.kind {
+                DipKind::Notch => own_slopes(&depth, dip.bottom),
+                DipKind::Short => all_below(&depth, dip.bottom),
+            };
+            bridge(&mut bridged.heights, from, to);
         }
-        kept.extend(short_stretches(&bridged));
-        kept
+        (kept, bridged)
     }
 
     /// The dip with its lowest point at a place, if there is one.
@@ -251,6 +263,45 @@ impl HeightProfile {
             depth_mm,
             width_mm,
         })
+    }
+}
+
+/// From where on either side depth does nothing but grow to a bottom, waves
+/// apart: what lies beyond is another dip.
+fn own_slopes(depth: &[f64], bottom: usize) -> (usize, usize) {
+    const WAVE_MM: f64 = 0.15;
+    let least = |places: &mut dyn Iterator<Item = usize>| {
+        let mut at = bottom;
+        for k in places {
+            if depth[at] <= 0.0 || depth[k] > depth[at] + WAVE_MM {
+                break;
+            }
+            if depth[k] < depth[at] {
+                at = k;
+            }
+        }
+        at
+    };
+    (
+        least(&mut (0..bottom).rev()),
+        least(&mut (bottom + 1..depth.len())),
+    )
+}
+
+/// All round a bottom that lies below the ruler.
+fn all_below(depth: &[f64], bottom: usize) -> (usize, usize) {
+    let on_ruler = |k: &usize| depth[*k] <= 0.0;
+    let from = (0..bottom).rev().find(on_ruler).unwrap_or(0);
+    let to = (bottom..depth.len()).find(on_ruler);
+    (from, to.unwrap_or(depth.len() - 1))
+}
+
+/// Raises what lies below the straight line between two places to it.
+fn bridge(heights: &mut [f64], from: usize, to: usize) {
+    let (start, end) = (heights[from], heights[to]);
+    let length = (to - from).max(1) as f64;
+    for (k, height) in heights[from..=to].iter_mut().enumerate() {
+        *height = height.max(start + (end - start) * k as f64 / length);
     }
 }
 
