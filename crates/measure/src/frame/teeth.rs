@@ -13,7 +13,7 @@ use crate::fit::PrincipalAxes;
 use crate::height_map::{FINE_CELL_MM, HeightMap};
 use crate::sampling::spread_over;
 use mesh::Mesh;
-use nalgebra::{Point3, Unit, UnitVector3};
+use nalgebra::{Point2, Point3, Unit, UnitVector3};
 
 /// Least prominence of a tooth, mm: worn cusps stand so high over the marginal
 /// ridges between two teeth (common practice, no source).
@@ -22,8 +22,12 @@ const LEAST_RISE_MM: f32 = 1.0;
 /// small incisor's edge. Bubbles and nodules are smaller (common practice, no
 /// source).
 const LEAST_AREA_MM2: f64 = 10.0;
-/// An edentulous ridge has fewer bumps than this, mucosal folds, roots and
-/// implants included (common practice, no source).
+/// Neighbouring teeth have their tops no farther apart than this, mm: a lower
+/// first molar is 11 mm long (common practice, no source). Places where the
+/// tray shows, which are hollows too, lie scattered.
+const NEXT_TOOTH_MM: f64 = 12.0;
+/// An edentulous ridge has fewer bumps than this in a row, mucosal folds, roots
+/// and implants included (common practice, no source).
 const MANY: usize = 5;
 
 /// Teeth on a scan that is no impression, or sockets in one.
@@ -32,7 +36,7 @@ pub fn on_what_is_none(mesh: &Mesh) -> Option<NotAnImpression> {
     // A surface seen from one side shows its teeth from behind, as hollows:
     // there no undercut hides how far they are apart.
     if let Some(outward) = Unit::try_new(candidates::mean_normal(mesh), 0.2) {
-        let from_behind = bumps(&seen_along(-outward), Way::Down);
+        let from_behind = longest_row(&bumps(&seen_along(-outward), Way::Down));
         return (from_behind >= MANY)
             .then_some(NotAnImpression::Teeth { teeth: from_behind })
             .or_else(|| sockets_on_map(&seen_along(outward)));
@@ -46,7 +50,7 @@ pub fn on_what_is_none(mesh: &Mesh) -> Option<NotAnImpression> {
         .flat_map(|&axis| [axis, -axis])
         .find_map(|axis| {
             let map = seen_along(axis);
-            let teeth = bumps(&map, Way::Up);
+            let teeth = longest_row(&bumps(&map, Way::Up));
             (teeth >= MANY)
                 .then_some(NotAnImpression::Teeth { teeth })
                 .or_else(|| sockets_on_map(&map))
@@ -55,8 +59,24 @@ pub fn on_what_is_none(mesh: &Mesh) -> Option<NotAnImpression> {
 
 /// Sockets on a height map.
 pub fn sockets_on_map(map: &HeightMap) -> Option<NotAnImpression> {
-    let sockets = bumps(map, Way::Down);
+    let sockets = longest_row(&bumps(map, Way::Down));
     (sockets >= MANY).then_some(NotAnImpression::Sockets { sockets })
+}
+
+/// Length of the longest row of bumps that stand side by side.
+fn longest_row(tops: &[Point2<f64>]) -> usize {
+    let mut waiting = tops.to_vec();
+    let mut longest = 0;
+    while let Some(first) = waiting.pop() {
+        let mut row = vec![first];
+        let mut reached = 0;
+        while let Some(&at) = row.get(reached) {
+            row.extend(waiting.extract_if(.., |next| (*next - at).norm() <= NEXT_TOOTH_MM));
+            reached += 1;
+        }
+        longest = longest.max(row.len());
+    }
+    longest
 }
 
 /// Which way bumps stand.
@@ -66,17 +86,23 @@ enum Way {
     Down,
 }
 
-/// Number of bumps of notable prominence and area.
-fn bumps(map: &HeightMap, way: Way) -> usize {
+/// Tops of the bumps of notable prominence and area.
+fn bumps(map: &HeightMap, way: Way) -> Vec<Point2<f64>> {
     let sign = if way == Way::Up { 1.0 } else { -1.0 };
     let mut cells: Vec<(f32, usize)> = map
         .cells()
         .map(|(cell, centre)| (sign * centre.z as f32, cell))
         .collect();
     cells.sort_unstable_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
+    let highest = cells.first().map(|&(_, cell)| map.centre_of(cell));
     let mut hills = Hills::on(map.cell_count());
     let least_cells = (LEAST_AREA_MM2 / map.cell_mm().powi(2)) as u32;
-    let mut notable = 0;
+    let mut tops = Vec::new();
+    let mut note = |lost: &Lost, saddle| {
+        if lost.is_notable(saddle, least_cells) {
+            tops.push(map.centre_of(lost.cell));
+        }
+    };
     for (height, cell) in cells {
         hills.rise(cell, height);
         let mut at_edge = false;
@@ -84,7 +110,7 @@ fn bumps(map: &HeightMap, way: Way) -> usize {
             match neighbour {
                 Some(other) if map.has_surface(other) => {
                     if let Some(lost) = hills.join(cell, other) {
-                        notable += usize::from(lost.is_notable(height, least_cells));
+                        note(&lost, height);
                     }
                 }
                 _ => at_edge = true,
@@ -95,14 +121,16 @@ fn bumps(map: &HeightMap, way: Way) -> usize {
             && way == Way::Down
             && let Some(lost) = hills.drain(cell)
         {
-            notable += usize::from(lost.is_notable(height, least_cells));
+            note(&lost, height);
         }
     }
-    notable + usize::from(way == Way::Up)
+    tops.extend(highest.filter(|_| way == Way::Up));
+    tops
 }
 
 /// A hill that has been reached by a higher one.
 struct Lost {
+    cell: usize,
     top: f32,
     cells: u32,
 }
@@ -114,7 +142,7 @@ impl Lost {
 }
 
 /// Hills that grow downward from their tops and join where they meet: sets of
-/// cells, each known by its top.
+/// cells, each known by the cell of its top.
 struct Hills {
     parent: Vec<u32>,
     top: Vec<f32>,
@@ -155,6 +183,7 @@ impl Hills {
             (other, one)
         };
         let lost = Lost {
+            cell: low,
             top: self.top[low],
             cells: self.cells[low],
         };
@@ -168,6 +197,7 @@ impl Hills {
     fn drain(&mut self, cell: usize) -> Option<Lost> {
         let hill = self.hill(cell);
         let lost = Lost {
+            cell: hill,
             top: self.top[hill],
             cells: self.cells[hill],
         };
@@ -228,17 +258,18 @@ mod tests {
     fn teeth_are_counted_and_told_from_sockets() {
         let seen = |mesh: &Mesh, way| {
             let map = HeightMap::of(mesh.vertices(), mesh.triangles(), FINE_CELL_MM);
-            bumps(&map, way)
+            let tops = bumps(&map, way);
+            (tops.len(), longest_row(&tops))
         };
-        for teeth in [3, 11] {
-            assert_eq!(seen(&arch(teeth, 1.0), Way::Up), teeth);
+        for (teeth, in_a_row) in [(3, 1), (11, 11)] {
+            assert_eq!(seen(&arch(teeth, 1.0), Way::Up), (teeth, in_a_row));
             // What the sockets are in is a hollow that they are the floor of.
-            assert_eq!(seen(&arch(teeth, -1.0), Way::Down), teeth);
+            assert_eq!(seen(&arch(teeth, -1.0), Way::Down), (teeth, in_a_row));
         }
-        assert_eq!(seen(&arch(0, 1.0), Way::Down), 0);
+        assert_eq!(seen(&arch(0, 1.0), Way::Down), (0, 0));
         // Drained at its rim and at many holes, and no hollow anywhere.
         let pierced = arch(0, 1.0).filtered(|t| t % 7 != 3);
-        assert_eq!(seen(&pierced, Way::Down), 0);
+        assert_eq!(seen(&pierced, Way::Down), (0, 0));
     }
 
     #[test]
