@@ -182,8 +182,13 @@ impl HeightProfile {
     /// where the notch is bridged.
     fn dips(&self) -> Vec<ProfileDip> {
         let (mut found, bridged) = self.under_rulers(|dip| dip.kind == DipKind::Notch);
+        let closed = below_closing(&bridged.heights);
         let (short, bridged) = bridged.under_rulers(|dip| dip.kind == DipKind::Short);
-        found.extend(short);
+        // The ruler dips into a stretch as long as itself.
+        found.extend(short.into_iter().map(|dip| ProfileDip {
+            depth_mm: dip.depth_mm.max(closed[dip.bottom]),
+            ..dip
+        }));
         found.extend(short_stretches(&bridged.heights));
         found
     }
@@ -398,8 +403,7 @@ fn peaks(depth: &[f64]) -> Vec<usize> {
 
 /// Stretches that lie below the closing of the heights.
 fn short_stretches(heights: &[f64]) -> Vec<ProfileDip> {
-    let closed = closing(heights, (LONGEST_MM / STEP_MM / 2.0) as usize);
-    let depth: Vec<f64> = closed.iter().zip(heights).map(|(c, h)| c - h).collect();
+    let depth = below_closing(heights);
     let mut found = Vec::new();
     let mut at = 0;
     while at < depth.len() {
@@ -410,6 +414,12 @@ fn short_stretches(heights: &[f64]) -> Vec<ProfileDip> {
         at = end + 1;
     }
     found
+}
+
+/// How far each height lies below the closing of all.
+fn below_closing(heights: &[f64]) -> Vec<f64> {
+    let closed = closing(heights, (LONGEST_MM / STEP_MM / 2.0) as usize);
+    closed.iter().zip(heights).map(|(c, h)| c - h).collect()
 }
 
 /// The stretch that is lowest between two places.
