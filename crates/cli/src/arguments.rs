@@ -60,6 +60,9 @@ pub struct CheckArguments {
     /// Scan of the empty tray
     #[arg(long, value_name = "SCAN")]
     pub tray: Option<PathBuf>,
+    /// Landmarks that were marked on the scan (landmarks.toml); they are not looked for
+    #[arg(long, value_name = "FILE")]
+    pub landmarks: Option<PathBuf>,
     /// How far the impression has come [default: single]
     #[arg(long)]
     pub stage: Option<StageArgument>,

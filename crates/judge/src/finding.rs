@@ -89,6 +89,8 @@ pub struct Finding {
     pub stretch: Option<Stretch>,
     /// Number of the surface defect of that impression that it speaks of, from 0.
     pub defect: Option<usize>,
+    /// Number of the landmark of that impression that it speaks of, from 0.
+    pub landmark: Option<usize>,
     /// One plain instruction.
     pub instruction: String,
 }

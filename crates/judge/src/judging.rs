@@ -3,6 +3,7 @@
 use crate::case::{Case, ImpressionInput};
 use crate::checks::{self, Check};
 use crate::finding::{Figure, Finding, NotJudged, Severity};
+use crate::landmarks::{self, JudgedLandmark};
 use crate::protocol::{Limit, LimitKey, Protocol};
 use crate::scale::UnitReading;
 use crate::verdict::Verdict;
@@ -50,6 +51,8 @@ pub struct JudgedImpression {
     pub verdict: Verdict,
     /// What was not judged on it.
     pub not_judged: Vec<NotJudged>,
+    /// Its landmarks, in the order in which they were measured.
+    pub landmarks: Vec<JudgedLandmark>,
 }
 
 /// One impression as the checks see it.
@@ -91,6 +94,7 @@ impl Subject<'_> {
             spot: None,
             stretch: None,
             defect: None,
+            landmark: None,
             instruction: instruction.into(),
         }
     }
@@ -134,6 +138,7 @@ pub fn judge_case(case: &Case, evidence: &[Evidence<'_>], protocol: &Protocol) -
         impressions.push(JudgedImpression {
             verdict: Verdict::from_findings(own.iter().chain(&same_file)),
             not_judged: checks::not_judged(subject),
+            landmarks: landmarks::judged(subject),
         });
         findings.extend(if case.is_superseded(subject.number) {
             own.into_iter().map(as_history).collect()

@@ -12,6 +12,7 @@ mod checks;
 mod decision;
 mod finding;
 mod judging;
+mod landmarks;
 mod located;
 mod protocol;
 mod scale;
@@ -21,11 +22,13 @@ pub mod words;
 
 pub use case::{
     Case, CaseError, CaseFault, CaseProblem, Consignment, ImpressionInput, JawRelation, Stage,
+    read_landmarks,
 };
 pub use checks::{Check, Remedy, UnknownCheck};
 pub use decision::{Bound, Conformity, decide};
 pub use finding::{Figure, Finding, NotJudged, Place, Severity};
 pub use judging::{Evidence, JudgedCase, JudgedImpression, ScanFacts, judge_case};
+pub use landmarks::{JudgedLandmark, LandmarkStatus};
 pub use located::Located;
 pub use protocol::{Level, Limit, LimitKey, Problem, Protocol, ProtocolError};
 pub use scale::{PLAUSIBLE_MM, UnitReading};

@@ -70,6 +70,7 @@ mod tests {
             spot: None,
             stretch: None,
             defect: None,
+            landmark: None,
             instruction: String::new(),
         }
     }

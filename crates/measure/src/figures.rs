@@ -3,6 +3,7 @@
 use crate::border::Border;
 use crate::defects::TissueSurface;
 use crate::facing::Turned;
+use crate::landmarks::{Landmark, LandmarkMark};
 use mesh::Integrity;
 use nalgebra::{Isometry3, Point3, Vector3};
 use thiserror::Error;
@@ -250,6 +251,8 @@ pub struct ImpressionMeasurement {
     pub border: Result<Border, NotMeasured>,
     /// The tissue surface: its defects, and how well it was scanned.
     pub tissue: Result<TissueSurface, NotMeasured>,
+    /// Landmarks of the jaw; empty where the scan is no impression.
+    pub landmarks: Vec<Landmark>,
 }
 
 /// What measuring must be told, in mm: levels at which patches are outlined,
@@ -268,4 +271,6 @@ pub struct MeasureSettings {
     pub stop_radius_mm: f64,
     /// Depth below the border at which flange thickness is taken, mm.
     pub flange_depth_mm: f64,
+    /// Landmarks that someone has marked.
+    pub marks: Vec<LandmarkMark>,
 }

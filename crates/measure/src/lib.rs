@@ -14,6 +14,7 @@ mod fit;
 pub mod frame;
 mod glance;
 mod height_map;
+pub mod landmarks;
 pub mod layers;
 mod noise;
 mod parts;
@@ -68,6 +69,8 @@ pub enum Stage {
     Border,
     /// Defects of the tissue surface, and how well it was scanned.
     Tissue,
+    /// Landmarks, and what lies round them.
+    Landmarks,
 }
 
 impl std::fmt::Display for Stage {
@@ -81,6 +84,7 @@ impl std::fmt::Display for Stage {
             Self::Spots => "outlining show-through and thin places",
             Self::Border => "following the border",
             Self::Tissue => "looking for voids, nodules, folds and holes",
+            Self::Landmarks => "looking for landmarks",
         })
     }
 }
@@ -142,16 +146,31 @@ pub fn measure(
         .as_ref()
         .ok()
         .map(|(tray, placed)| placed.in_place(tray, noise));
+    let belongs = parts::main_parts(&surface);
     let border = border::measure(
         &impression,
-        &surface,
+        &belongs,
         local_tray.as_ref(),
         noise,
         settings.flange_depth_mm,
     );
     progress(Stage::Tissue);
     let tissue = defects::on_tissue(&impression, &surface, &heights);
+    progress(Stage::Landmarks);
+    let landmarks = landmarks::all(
+        &landmarks::Sources {
+            impression: &impression,
+            belongs: &belongs,
+            loops: surface.topology.boundary_loops(),
+            border: border.as_ref().ok(),
+            defects: tissue.as_ref().map_or(&[], |t| &t.defects),
+            spots: &spots,
+            noise_mm: noise,
+        },
+        &settings.marks,
+    );
     ImpressionMeasurement {
+        landmarks,
         has_outer_surface: Some(impression.regions.has_outer_surface()),
         frame: Ok(impression.frame),
         noise_mm,
@@ -195,6 +214,7 @@ fn not_an_impression(surface: Surface, what: NotAnImpression) -> ImpressionMeasu
         stops: Vec::new(),
         border: Err(why.clone()),
         tissue: Err(why),
+        landmarks: Vec::new(),
     }
 }
 

@@ -1,5 +1,6 @@
-//! Two scans in one file: two large parts that lie side by side.
+//! Parts of a scan that hang together: two scans in one file, stray islands.
 
+use crate::Surface;
 use crate::figures::NotAnImpression;
 use mesh::{Mesh, Topology};
 use nalgebra::{Point3, Vector3};
@@ -46,6 +47,23 @@ pub fn two_scans(mesh: &Mesh, topology: &Topology) -> Option<NotAnImpression> {
         larger_mm2: parts[first].area,
         smaller_mm2: parts[second].area,
     })
+}
+
+/// Pieces of surface smaller than this part of the largest are stray data.
+const LEAST_PART: f64 = 0.05;
+
+/// Which triangles belong to the impression, and not to stray islands.
+pub fn main_parts(surface: &Surface) -> Vec<bool> {
+    let component = surface.topology.component_of_triangle();
+    let mut areas = vec![0.0; surface.topology.components()];
+    for (triangle, &own) in component.iter().enumerate() {
+        areas[own as usize] += surface.mesh.area_vector(triangle).norm();
+    }
+    let largest = areas.iter().copied().fold(0.0, f64::max);
+    component
+        .iter()
+        .map(|&own| areas[own as usize] >= LEAST_PART * largest)
+        .collect()
 }
 
 #[derive(Clone, Default)]

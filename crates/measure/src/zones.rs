@@ -34,6 +34,11 @@ impl ZoneMap {
         Self { crest, arch, front }
     }
 
+    /// The crest line that the zones lie along.
+    pub fn crest(&self) -> &CrestLine {
+        &self.crest
+    }
+
     /// The crest line's points, local coordinates, mm.
     pub fn crest_points(&self) -> &[Point3<f64>] {
         self.crest.points()

@@ -6,6 +6,7 @@
 use judge::{
     Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, UnitReading, judge_case,
 };
+use measure::landmarks::LandmarkMark;
 use measure::{ImpressionMeasurement, MeasureSettings};
 use mesh::{Format, Mesh, ReadError, Scan, Unit};
 use rayon::prelude::*;
@@ -125,7 +126,7 @@ pub fn check_case(
                 .tray
                 .as_ref()
                 .map(|tray| Arc::clone(&scans[tray.as_path()]));
-            let settings = settings(&options.protocol, input, tray.as_deref());
+            let settings = settings(&options.protocol, input, &scan, tray.as_deref());
             let measurement = measure::measure(
                 &scan.mesh,
                 tray.as_ref().map(|tray| &tray.mesh),
@@ -229,6 +230,7 @@ fn longest_side(scan: &Scan) -> f64 {
 fn settings(
     protocol: &Protocol,
     input: &ImpressionInput,
+    scan: &LoadedScan,
     tray: Option<&LoadedScan>,
 ) -> MeasureSettings {
     use judge::LimitKey::{FlangeDepth, LeastSpotArea, ShowThrough, StopSize, ThinCover};
@@ -241,5 +243,13 @@ fn settings(
         stops: input.stops.iter().map(|stop| stop * in_mm).collect(),
         stop_radius_mm: protocol.value(StopSize) / 2.0,
         flange_depth_mm: protocol.value(FlangeDepth),
+        marks: input
+            .marks
+            .iter()
+            .map(|mark| LandmarkMark {
+                point: mark.point * scan.unit.unit().in_mm(),
+                ..mark.clone()
+            })
+            .collect(),
     }
 }

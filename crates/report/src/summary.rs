@@ -1,7 +1,10 @@
 //! The terminal summary: the verdict first, then one entry a finding. Made from
 //! the result alone, so that every figure is that of `result.json`.
 
-use crate::result::{Arch, CaseResult, Finding, ImpressionResult, Severity, Side, Stage, Verdict};
+use crate::result::{
+    Arch, CaseResult, Finding, ImpressionResult, Landmark, LandmarkStatus, Severity, Side, Stage,
+    Verdict,
+};
 use anstyle::{AnsiColor, Style};
 use std::collections::BTreeMap;
 use std::fmt::{self, Write};
@@ -65,7 +68,41 @@ fn write_impression(out: &mut String, impression: &ImpressionResult) -> fmt::Res
             )?;
         }
     }
+    writeln!(out)?;
+    write_landmarks(out, impression)
+}
+
+/// How many landmarks were recorded, and which were not.
+fn write_landmarks(out: &mut String, impression: &ImpressionResult) -> fmt::Result {
+    let landmarks = &impression.landmarks;
+    if landmarks.is_empty() {
+        return Ok(());
+    }
+    let of = |status| landmarks.iter().filter(move |l| l.status == status);
+    let recorded = of(LandmarkStatus::Recorded).count();
+    write!(
+        out,
+        "    landmarks recorded: {recorded} of {}",
+        landmarks.len()
+    )?;
+    for (status, word) in [
+        (LandmarkStatus::CutShort, "cut short"),
+        (LandmarkStatus::Obscured, "obscured"),
+        (LandmarkStatus::NotFound, "not found"),
+    ] {
+        let names: Vec<String> = of(status).map(landmark_name).collect();
+        if !names.is_empty() {
+            write!(out, "; {word}: {}", names.join(", "))?;
+        }
+    }
     writeln!(out)
+}
+
+fn landmark_name(landmark: &Landmark) -> String {
+    match landmark.side {
+        Some(side) => format!("{} ({})", landmark.name, side_word(side)),
+        None => landmark.name.clone(),
+    }
 }
 
 fn write_findings(out: &mut String, result: &CaseResult) -> fmt::Result {
@@ -162,6 +199,13 @@ fn name(impression: &ImpressionResult) -> String {
     }
 }
 
+fn side_word(side: Side) -> &'static str {
+    match side {
+        Side::Right => "patient's right",
+        Side::Left => "patient's left",
+    }
+}
+
 fn place(result: &CaseResult, finding: &Finding) -> String {
     let several = result.impressions.len() > 1;
     let impression = finding
@@ -169,13 +213,7 @@ fn place(result: &CaseResult, finding: &Finding) -> String {
         .and_then(|number| result.impressions.get(usize::try_from(number).ok()?))
         .filter(|_| several)
         .map(name);
-    let side = finding.side.map(|side| {
-        match side {
-            Side::Right => "patient's right",
-            Side::Left => "patient's left",
-        }
-        .to_owned()
-    });
+    let side = finding.side.map(|side| side_word(side).to_owned());
     let parts: Vec<String> = [impression, finding.zone.clone(), side]
         .into_iter()
         .flatten()
@@ -285,7 +323,7 @@ REWORK case D-1042: mend the places that fail, then take a wash.
        Too close to tell from the scan: look at the impression here. If tray shows, relieve it (out of the mouth, with eye and dust protection, then feel for sharp edges) and take a wash; if not, scan this place again, finer.
   F3 note thin-cover, labial flange, patient's left: 0.60 ± 0.10 mm, limit 1 mm [C3]
        Thin here: if a wash is to follow, give it room by relieving the tray a little (out of the mouth, with eye and dust protection, then feel for sharp edges).
-Not judged: landmarks, wash, jaw_relation, consignment (not part of this version's checks)
+Not judged: wash, jaw_relation, consignment (not part of this version's checks)
 Cover map cover-maxillary-first-pass.ply: viridis, dark 0 mm to bright 3 mm; grey where cover is not known
 ";
         assert_eq!(text, expected);

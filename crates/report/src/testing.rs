@@ -39,6 +39,7 @@ fn checked(measurement: ImpressionMeasurement, tray: Option<LoadedScan>) -> Chec
             scan: "first.ply".into(),
             tray: tray.is_some().then(|| "tray.stl".into()),
             stops: Vec::new(),
+            marks: Vec::new(),
         },
     );
     let impression = CheckedImpression {
@@ -109,6 +110,7 @@ fn measurement() -> ImpressionMeasurement {
             }],
             loose_pieces: 0,
         }),
+        landmarks: Vec::new(),
     }
 }
 

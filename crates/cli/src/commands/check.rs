@@ -62,6 +62,7 @@ fn case(arguments: &CheckArguments) -> Result<Case, Failure> {
         let in_the_file = [
             ("--arch", arguments.arch.is_some()),
             ("--tray", arguments.tray.is_some()),
+            ("--landmarks", arguments.landmarks.is_some()),
             ("--stage", arguments.stage.is_some()),
             ("--case", arguments.case.is_some()),
         ];
@@ -75,14 +76,20 @@ fn case(arguments: &CheckArguments) -> Result<Case, Failure> {
     if id.is_empty() || id.chars().any(char::is_control) {
         return Err(Failure::CaseName);
     }
+    let declared = arguments.arch.map(Into::into);
+    let marks = match &arguments.landmarks {
+        Some(file) => judge::read_landmarks(file, declared)?,
+        None => Vec::new(),
+    };
     Ok(Case::of_one(
         id,
         ImpressionInput {
-            declared: arguments.arch.map(Into::into),
+            declared,
             stage: arguments.stage.map_or(Stage::Single, Into::into),
             scan: arguments.input.clone(),
             tray: arguments.tray.clone(),
             stops: Vec::new(),
+            marks,
         },
     ))
 }

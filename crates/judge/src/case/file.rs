@@ -1,8 +1,9 @@
 //! The case file, `case.toml`.
 
-use super::{Case, Consignment, ImpressionInput, JawRelation, Stage};
+use super::{Case, Consignment, ImpressionInput, JawRelation, Stage, read_landmarks};
 use crate::located::{self, Located};
 use measure::Arch;
+use measure::landmarks::LandmarkName;
 use nalgebra::Point3;
 use serde::Deserialize;
 use std::path::{Path, PathBuf};
@@ -47,6 +48,23 @@ pub enum CaseFault {
     StopNotFinite,
     #[error("tissue stops are given but no tray; they are places on the tray scan")]
     StopsWithoutTray,
+    #[error("'{name}' is no landmark; there are {known}")]
+    UnknownLandmark { name: String, known: String },
+    #[error("the {name} {}", if *paired { "lies on the right or left: give its side" } else { "lies on the midline: leave its side out" })]
+    LandmarkSide { name: &'static str, paired: bool },
+    #[error("a landmark's point needs three finite numbers")]
+    MarkNotFinite,
+    #[error("the {name} is marked twice")]
+    MarkedTwice { name: &'static str },
+}
+
+impl CaseFault {
+    pub(super) fn unknown_landmark(name: &str) -> Self {
+        Self::UnknownLandmark {
+            name: name.escape_default().to_string(),
+            known: LandmarkName::ALL.map(LandmarkName::in_words).join(", "),
+        }
+    }
 }
 
 #[derive(Deserialize)]
@@ -64,6 +82,8 @@ struct CaseFile {
 struct ArchEntry {
     first_pass: Option<PathBuf>,
     wash: Option<PathBuf>,
+    first_pass_landmarks: Option<PathBuf>,
+    wash_landmarks: Option<PathBuf>,
     tray: Option<PathBuf>,
     #[serde(default)]
     stops: Vec<Spanned<[f64; 3]>>,
@@ -75,25 +95,34 @@ pub(super) fn read(path: &Path) -> Result<Case, CaseError> {
         source,
     })?;
     let folder = path.parent().unwrap_or(Path::new(""));
-    parse(&text, folder).map_err(|problem| CaseError::Faulty {
+    let (mut case, marked) = parse(&text, folder).map_err(|problem| CaseError::Faulty {
         path: path.to_owned(),
         problem,
-    })
+    })?;
+    for (impression, landmarks) in case.impressions.iter_mut().zip(marked) {
+        if let Some(file) = landmarks {
+            impression.marks = read_landmarks(&file, impression.declared)?;
+        }
+    }
+    Ok(case)
 }
 
-fn parse(text: &str, folder: &Path) -> Result<Case, CaseProblem> {
+/// The case, and the landmarks file of each of its impressions, not read yet.
+fn parse(text: &str, folder: &Path) -> Result<(Case, Vec<Option<PathBuf>>), CaseProblem> {
     let file: CaseFile = located::from_toml(text, CaseFault::Toml)?;
     let id = file.case.get_ref().trim();
     if id.is_empty() || id.chars().any(char::is_control) {
         return Err(located::at(text, file.case.span().start, CaseFault::NoId));
     }
     let mut impressions = Vec::new();
+    let mut marked = Vec::new();
     for (arch, entry) in [
         (Arch::Maxillary, &file.maxillary),
         (Arch::Mandibular, &file.mandibular),
     ] {
         if let Some(entry) = entry {
             impressions.extend(entry.impressions(arch, folder, text)?);
+            marked.extend(entry.landmarks_files(folder));
         }
     }
     if impressions.is_empty() {
@@ -102,7 +131,7 @@ fn parse(text: &str, folder: &Path) -> Result<Case, CaseProblem> {
             fault: CaseFault::NoImpression,
         });
     }
-    Ok(Case {
+    let case = Case {
         id: id.to_owned(),
         impressions,
         jaw_relation: file.jaw_relation.map(|record| JawRelation {
@@ -110,10 +139,23 @@ fn parse(text: &str, folder: &Path) -> Result<Case, CaseProblem> {
             ..record
         }),
         consignment: file.consignment,
-    })
+    };
+    Ok((case, marked))
 }
 
 impl ArchEntry {
+    /// The landmarks file of each scan that is named, in the order of the stages.
+    fn landmarks_files(&self, folder: &Path) -> Vec<Option<PathBuf>> {
+        [
+            (&self.first_pass, &self.first_pass_landmarks),
+            (&self.wash, &self.wash_landmarks),
+        ]
+        .into_iter()
+        .filter(|(scan, _)| scan.is_some())
+        .map(|(_, file)| file.as_ref().map(|file| folder.join(file)))
+        .collect()
+    }
+
     fn impressions(
         &self,
         arch: Arch,
@@ -146,6 +188,7 @@ impl ArchEntry {
                     .iter()
                     .map(|s| Point3::from(*s.get_ref()))
                     .collect(),
+                marks: Vec::new(),
             })
         })
         .collect())
@@ -162,6 +205,7 @@ case = "D-1042"
 [maxillary]
 first_pass = "upper-first.ply"
 wash = "upper-wash.ply"
+wash_landmarks = "upper-marks.toml"
 tray = "upper-tray.stl"
 stops = [[12.1, 30.4, 8], [-12.3, 30.1, 8.1]]
 [mandibular]
@@ -181,7 +225,8 @@ packed = ["upper impression", "lower impression"]
 
     #[test]
     fn every_key_of_a_case_is_read_and_paths_lie_beside_it() {
-        let case = parse(WHOLE, Path::new("folder")).unwrap();
+        let (case, marked) = parse(WHOLE, Path::new("folder")).unwrap();
+        assert_eq!(marked, [None, Some("folder/upper-marks.toml".into()), None]);
         assert_eq!(case.id, "D-1042");
         let scans: Vec<_> = case.impressions.iter().map(|i| i.scan.as_path()).collect();
         assert_eq!(

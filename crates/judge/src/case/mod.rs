@@ -1,10 +1,13 @@
 //! A case: what was given to be judged.
 
 mod file;
+mod marks;
 
 pub use file::{CaseError, CaseFault, CaseProblem};
+pub use marks::read_landmarks;
 
 use measure::Arch;
+use measure::landmarks::LandmarkMark;
 use nalgebra::Point3;
 use serde::Deserialize;
 use std::path::{Path, PathBuf};
@@ -35,6 +38,9 @@ pub struct ImpressionInput {
     pub tray: Option<PathBuf>,
     /// Declared tissue stops, in the numbers of the tray scan's file.
     pub stops: Vec<Point3<f64>>,
+    /// Landmarks that an operator has marked, in the numbers of the impression
+    /// scan's file.
+    pub marks: Vec<LandmarkMark>,
 }
 
 /// How far an impression has come.
@@ -104,7 +110,8 @@ impl Case {
         }
     }
 
-    /// Reads a case file; paths in it are taken from the folder it lies in.
+    /// Reads a case file, and the landmarks files that it names; paths in it are
+    /// taken from the folder it lies in.
     ///
     /// # Errors
     /// When the file cannot be read, is not TOML, holds an unknown key or a

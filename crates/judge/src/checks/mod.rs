@@ -18,6 +18,10 @@ mod flange_height;
 mod flange_thickness;
 mod fold;
 mod hole;
+mod landmark_cut_short;
+mod landmark_not_found;
+mod landmark_obscured;
+mod landmarks;
 mod nodule;
 mod not_an_impression;
 mod orientation_unclear;
@@ -146,6 +150,12 @@ checks! {
     Fold = "fold", Rework;
     /// Nothing was scanned at a place of the tissue surface.
     Hole = "hole", LookAgain;
+    /// Border or scan end at a landmark or before it.
+    LandmarkCutShort = "landmark-cut-short", Rework;
+    /// A defect or bare tray lies over a landmark.
+    LandmarkObscured = "landmark-obscured", Rework;
+    /// A landmark could not be made out.
+    LandmarkNotFound = "landmark-not-found", LookAgain;
     /// Cover could not be measured.
     CoverNotJudged = "cover-not-judged", LookAgain;
     /// Cover was measured with too large an uncertainty.
@@ -189,7 +199,7 @@ pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
         unit_unclear::judge,
         not_an_impression::judge,
     ];
-    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 23] = [
+    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 26] = [
         arch_mismatch::judge,
         orientation_unclear::judge,
         judge_spots,
@@ -208,6 +218,9 @@ pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
         nodule::judge,
         fold::judge,
         hole::judge,
+        landmark_cut_short::judge,
+        landmark_obscured::judge,
+        landmark_not_found::judge,
         cover_not_judged::judge,
         cover_uncertainty::judge,
         tissue_area::judge,
@@ -284,7 +297,6 @@ pub(crate) fn not_judged(subject: &Subject<'_>) -> Vec<NotJudged> {
             }
         }
     }
-    enter("landmarks", &NOT_YET);
     entries.extend(border_not_judged::entries(subject));
     entries
 }

@@ -62,6 +62,7 @@ fn about_case(severity: Severity, instruction: String) -> Finding {
         spot: None,
         stretch: None,
         defect: None,
+        landmark: None,
         instruction,
     }
 }

@@ -171,4 +171,10 @@ limit_keys! {
     OverlapMost = "most_border_overlap_mm",
     /// How much lower a flange may be than the other side's.
     Asymmetry = "border_asymmetry_mm",
+    /// How far the border passes beyond a landmark, at least.
+    LandmarkMargin = "landmark_margin_mm",
+    /// How far from a landmark's reach a defect or the end of the scan spoils it.
+    LandmarkClearance = "landmark_clearance_mm",
+    /// How far from where an unseen landmark should be it is taken to be lost with what is there.
+    LandmarkSearch = "landmark_search_mm",
 }

@@ -72,6 +72,7 @@ pub fn sound() -> ImpressionMeasurement {
             }],
             loose_pieces: 0,
         }),
+        landmarks: Vec::new(),
     }
 }
 
@@ -110,6 +111,7 @@ pub fn input(declared: Option<Arch>, stage: Stage) -> ImpressionInput {
         scan: "impression.ply".into(),
         tray: Some("tray.stl".into()),
         stops: Vec::new(),
+        marks: Vec::new(),
     }
 }
 

@@ -13,7 +13,7 @@ use super::station::Reached;
 /// Heights are looked at this far apart along the border in plan, mm.
 const STEP_MM: f64 = 0.5;
 /// Dips shallower than this are the border's own waves, mm.
-const LEAST_DEPTH_MM: f64 = 0.8;
+pub const LEAST_DIP_MM: f64 = 0.8;
 /// Length of the ruler: frena and their shoulders are shorter, mm.
 const RULER_MM: f64 = 18.0;
 /// Frena are narrower than this at half depth, mm (common practice, no source;
@@ -234,7 +234,7 @@ impl HeightProfile {
         let depth_mm = depth[bottom];
         // A step down has one shoulder only.
         let rise = h[ruler.from].min(h[ruler.to]) - h[bottom];
-        if depth_mm < LEAST_DEPTH_MM || rise < depth_mm / 2.0 {
+        if depth_mm < LEAST_DIP_MM || rise < depth_mm / 2.0 {
             return None;
         }
         let width = |part: f64| width_above(depth, part * depth_mm, bottom);
@@ -428,7 +428,7 @@ fn stretch_within(depth: &[f64], from: usize, to: usize) -> Option<ProfileDip> {
     let half = |k: &usize| depth[*k] >= depth[bottom] / 2.0;
     let from = (from..=bottom).rev().take_while(half).last()?;
     let to = (bottom..=to).take_while(half).last()?;
-    (depth[bottom] >= LEAST_DEPTH_MM).then_some(ProfileDip {
+    (depth[bottom] >= LEAST_DIP_MM).then_some(ProfileDip {
         kind: DipKind::Short,
         from,
         to,

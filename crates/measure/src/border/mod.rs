@@ -16,13 +16,14 @@ mod rays;
 mod station;
 
 pub use cut::{CutLine, Cutter, SectionPlane};
+pub(crate) use dips::LEAST_DIP_MM;
 pub use figures::*;
 
+use crate::Impression;
 use crate::figures::{Arch, NotMeasured};
 use crate::height_map::{FINE_CELL_MM, HeightMap};
 use crate::polyline::smoothed;
 use crate::tray_cover::LocalTray;
-use crate::{Impression, Surface};
 use nalgebra::{Point3, Vector2};
 use rayon::prelude::*;
 use rays::Spine;
@@ -32,19 +33,16 @@ use station::{Outlook, Reached};
 const STEP_MM: f64 = 0.5;
 /// The rough border is smoothed over this much to either side, mm.
 const SMOOTH_MM: f64 = 1.5;
-/// Pieces of surface smaller than this part of the largest are stray data.
-const LEAST_PART: f64 = 0.05;
 
-/// Follows the border and measures its sections. Points in the outcome lie in
-/// scan coordinates.
+/// Follows the border and measures its sections; `belongs` says which triangles
+/// are no stray islands. Points in the outcome lie in scan coordinates.
 pub(crate) fn measure(
     impression: &Impression,
-    surface: &Surface,
+    belongs: &[bool],
     tray: Option<&LocalTray<'_>>,
     noise_mm: f64,
     flange_depth_mm: f64,
 ) -> Result<Border, NotMeasured> {
-    let belongs = main_parts(surface);
     let arch = impression.frame.arch;
     let kept: Vec<[u32; 3]> = impression
         .local
@@ -220,19 +218,5 @@ fn opposites(reached: &[Reached]) -> Vec<Option<usize>> {
                 .min_by(|&a, &b| distance(a).total_cmp(&distance(b)))
                 .filter(|&i| distance(i) <= WITHIN_MM)
         })
-        .collect()
-}
-
-/// Which triangles belong to the impression, and not to stray islands.
-fn main_parts(surface: &Surface) -> Vec<bool> {
-    let component = surface.topology.component_of_triangle();
-    let mut areas = vec![0.0; surface.topology.components()];
-    for (triangle, &own) in component.iter().enumerate() {
-        areas[own as usize] += surface.mesh.area_vector(triangle).norm();
-    }
-    let largest = areas.iter().copied().fold(0.0, f64::max);
-    component
-        .iter()
-        .map(|&own| areas[own as usize] >= LEAST_PART * largest)
         .collect()
 }

@@ -17,6 +17,7 @@ pub fn settings() -> MeasureSettings {
         stops: Vec::new(),
         stop_radius_mm: 2.0,
         flange_depth_mm: 3.0,
+        marks: Vec::new(),
     }
 }
 

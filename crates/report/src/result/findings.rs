@@ -43,7 +43,7 @@ pub struct Finding {
     pub uncertainty: Option<f64>,
     /// Where, in the coordinates of the impression scan.
     pub at: Option<Point>,
-    /// Name of the spot or the defect that it speaks of.
+    /// Name of the spot, the defect or the landmark that it speaks of.
     pub refers_to: Option<String>,
     /// Number, from 0, of the station where the stretch of border that it
     /// speaks of begins.

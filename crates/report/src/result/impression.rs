@@ -23,7 +23,7 @@ pub struct ImpressionResult {
     pub cover: Option<Cover>,
     /// The border; `null` where it could not be followed.
     pub border: Option<Border>,
-    /// Landmarks; empty in this version.
+    /// Landmarks of the jaw; empty where the scan shows no impression.
     pub landmarks: Vec<Landmark>,
     /// Surface defects; empty also where they could not be looked for, which
     /// `not_judged` says.

@@ -12,6 +12,7 @@ mod defects;
 mod files;
 mod findings;
 mod impression;
+mod landmarks;
 mod later;
 
 pub use assemble::assemble;
@@ -21,7 +22,8 @@ pub use defects::{Defect, DefectKind, ZoneScan};
 pub use files::{FileKind, OutputFile};
 pub use findings::{Finding, NotJudged, Severity};
 pub use impression::{ArchReading, Format, Frame, ImpressionResult, ScanResult, Stage, TrayScan};
-pub use later::{JawRelation, Landmark, LandmarkSource, LandmarkStatus, Wash};
+pub use landmarks::{Landmark, LandmarkSource, LandmarkStatus};
+pub use later::{JawRelation, Wash};
 
 use schemars::JsonSchema;
 use schemars::generate::SchemaSettings;

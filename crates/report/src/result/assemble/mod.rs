@@ -1,6 +1,7 @@
 //! Puts a checked case into the words and numbers of the contract.
 
 mod border;
+mod landmarks;
 
 use super::{
     ArchReading, CaseResult, Contract, Cover, CoverMethod, Defect, DefectKind, FileKind, Finding,
@@ -25,6 +26,7 @@ pub fn assemble(checked: &CheckedCase) -> CaseResult {
             let before = *sum;
             sum.spots += impression.measurement.spots.len();
             sum.defects += defects_of(&impression.measurement).len();
+            sum.landmarks += impression.measurement.landmarks.len();
             Some(before)
         })
         .collect();
@@ -87,12 +89,13 @@ fn files(result: &CaseResult) -> Vec<OutputFile> {
     of_impressions.chain(of_findings).collect()
 }
 
-/// How many spots and defects the impressions before have: names run on through
+/// How many spots, defects and landmarks the impressions before have: names run on through
 /// a case.
 #[derive(Debug, Clone, Copy, Default)]
 struct Before {
     spots: usize,
     defects: usize,
+    landmarks: usize,
 }
 
 fn defects_of(measurement: &ImpressionMeasurement) -> &[measure::Defect] {
@@ -127,7 +130,13 @@ fn impression(checked: &CheckedCase, number: usize, before: Before) -> Impressio
         }),
         cover: cover(checked, number, before.spots),
         border: border::border(checked, number),
-        landmarks: Vec::new(),
+        landmarks: (one.measurement.landmarks.iter())
+            .zip(&judged.landmarks)
+            .zip(before.landmarks..)
+            .map(|((found, judged), number)| {
+                landmarks::landmark(found, judged, number, one.scan.unit.unit())
+            })
+            .collect(),
         defects: defects_of(&one.measurement)
             .iter()
             .zip(before.defects..)
@@ -253,7 +262,10 @@ fn finding(
             let defect = found
                 .defect
                 .map(|defect| defect_id(before.defects + defect));
-            spot.or(defect)
+            let landmark = found
+                .landmark
+                .map(|landmark| landmarks::landmark_id(before.landmarks + landmark));
+            spot.or(defect).or(landmark)
         }),
         from_station: found.stretch.map(|stretch| stretch.from as u64),
         to_station: found.stretch.map(|stretch| stretch.to as u64),

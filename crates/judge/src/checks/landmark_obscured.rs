@@ -1,0 +1,54 @@
+//! `landmark-obscured`: something lies over a landmark.
+
+use super::Check;
+use super::landmarks::{findings, guides_only, named};
+use crate::decision::Conformity;
+use crate::finding::{Finding, Severity};
+use crate::judging::Subject;
+use crate::landmarks::{LandmarkStatus, Spoiled};
+use crate::protocol::LimitKey;
+use measure::DefectKind;
+
+pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
+    let level = subject.limit(LimitKey::LandmarkClearance).level;
+    findings(
+        subject,
+        Check::LandmarkObscured,
+        LandmarkStatus::Obscured,
+        |landmark, judged| {
+            let severity = if guides_only(landmark.name) {
+                Severity::Note
+            } else {
+                Severity::of(Conformity::NotConforming, level).unwrap_or(Severity::Note)
+            };
+            let name = named(landmark);
+            let kind = match judged.spoiled {
+                Some(Spoiled::Defect(number)) => kind_of(subject, number),
+                _ => None,
+            };
+            let instruction = match kind {
+                Some(DefectKind::Hole) => format!(
+                    "Nothing was scanned at {name}: scan it again; if the impression lacks \
+                     material there, mend it with the wash."
+                ),
+                Some(DefectKind::Nodule) => format!(
+                    "A bump lies over {name}: see what it is; trim what is not tissue and take \
+                     the wash over it."
+                ),
+                Some(_) => {
+                    format!("A void or fold lies over {name}: dry it and fill it with wash.")
+                }
+                None => format!(
+                    "Tray shows at {name}: relieve the tray there, out of the mouth, and take the \
+                     wash over it."
+                ),
+            };
+            (severity, instruction)
+        },
+    )
+}
+
+fn kind_of(subject: &Subject<'_>, number: usize) -> Option<DefectKind> {
+    let tissue = subject.measurement().tissue.as_ref().ok()?;
+    tissue.defects.get(number).map(|defect| defect.kind)
+}

@@ -1,0 +1,246 @@
+//! Landmarks: plain data.
+
+use crate::figures::{Arch, Side, Zone};
+use nalgebra::Point3;
+use thiserror::Error;
+
+/// A landmark of an edentulous arch.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[allow(missing_docs, reason = "the names are the trade's own")]
+pub enum LandmarkName {
+    LabialFrenum,
+    BuccalFrenum,
+    LingualFrenum,
+    IncisivePapilla,
+    Rugae,
+    FoveaePalatini,
+    Tuberosity,
+    HamularNotch,
+    PosteriorPalatalSeal,
+    RetromolarPad,
+    BuccalShelf,
+    LingualFlange,
+}
+
+impl LandmarkName {
+    /// All of them.
+    pub const ALL: [Self; 12] = [
+        Self::LabialFrenum,
+        Self::BuccalFrenum,
+        Self::LingualFrenum,
+        Self::IncisivePapilla,
+        Self::Rugae,
+        Self::FoveaePalatini,
+        Self::Tuberosity,
+        Self::HamularNotch,
+        Self::PosteriorPalatalSeal,
+        Self::RetromolarPad,
+        Self::BuccalShelf,
+        Self::LingualFlange,
+    ];
+
+    /// Its name in the trade.
+    #[must_use]
+    pub fn in_words(self) -> &'static str {
+        match self {
+            Self::LabialFrenum => "labial frenum",
+            Self::BuccalFrenum => "buccal frenum",
+            Self::LingualFrenum => "lingual frenum",
+            Self::IncisivePapilla => "incisive papilla",
+            Self::Rugae => "rugae",
+            Self::FoveaePalatini => "foveae palatini",
+            Self::Tuberosity => "tuberosity",
+            Self::HamularNotch => "hamular notch",
+            Self::PosteriorPalatalSeal => "posterior palatal seal",
+            Self::RetromolarPad => "retromolar pad",
+            Self::BuccalShelf => "buccal shelf",
+            Self::LingualFlange => "lingual flange",
+        }
+    }
+
+    /// Whether a jaw has it.
+    #[must_use]
+    pub fn belongs_to(self, arch: Arch) -> bool {
+        match self {
+            Self::LabialFrenum | Self::BuccalFrenum => true,
+            Self::IncisivePapilla
+            | Self::Rugae
+            | Self::FoveaePalatini
+            | Self::Tuberosity
+            | Self::HamularNotch
+            | Self::PosteriorPalatalSeal => arch == Arch::Maxillary,
+            Self::LingualFrenum | Self::RetromolarPad | Self::BuccalShelf | Self::LingualFlange => {
+                arch == Arch::Mandibular
+            }
+        }
+    }
+
+    /// Whether there is one on each side.
+    #[must_use]
+    pub fn is_paired(self) -> bool {
+        matches!(
+            self,
+            Self::BuccalFrenum
+                | Self::Tuberosity
+                | Self::HamularNotch
+                | Self::RetromolarPad
+                | Self::BuccalShelf
+                | Self::LingualFlange
+        )
+    }
+
+    /// Whether it lies in the border itself, so that no border passes beyond it.
+    #[must_use]
+    pub fn is_of_border(self) -> bool {
+        matches!(
+            self,
+            Self::LabialFrenum
+                | Self::BuccalFrenum
+                | Self::LingualFrenum
+                | Self::PosteriorPalatalSeal
+                | Self::LingualFlange
+        )
+    }
+
+    /// How far it reaches from its middle, mm: what lies within spoils it.
+    /// Pads by the means of LM-36 and LM-37, hamular notches by LM-46, buccal
+    /// shelves by LM-44 (both from memory); the others are common practice, no
+    /// source.
+    #[must_use]
+    pub fn reach_mm(self) -> f64 {
+        match self {
+            Self::LabialFrenum | Self::LingualFrenum => 2.0,
+            Self::BuccalFrenum | Self::Tuberosity => 3.0,
+            Self::IncisivePapilla => 2.5,
+            Self::Rugae => 5.0,
+            Self::FoveaePalatini => 1.5,
+            Self::HamularNotch => 1.5,
+            Self::PosteriorPalatalSeal => 2.0,
+            Self::RetromolarPad => 4.0,
+            Self::BuccalShelf => 2.5,
+            Self::LingualFlange => 4.0,
+        }
+    }
+}
+
+impl std::fmt::Display for LandmarkName {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(self.in_words())
+    }
+}
+
+/// A landmark that someone has marked.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LandmarkMark {
+    /// Which.
+    pub name: LandmarkName,
+    /// The patient's side; `None` for one on the midline.
+    pub side: Option<Side>,
+    /// Where, impression scan coordinates, mm.
+    pub point: Point3<f64>,
+}
+
+/// Why a landmark could not be made out.
+#[derive(Debug, Clone, Copy, PartialEq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum Unseen {
+    #[error("the border shows no notch of {least_mm:.1} mm or more there")]
+    NoNotch { least_mm: f64 },
+    #[error("no border line could be followed there")]
+    NoBorder,
+    #[error(
+        "its relief, if any, is below {least_mm:.2} mm, which this scan does not tell from noise and the shape around it"
+    )]
+    NoRelief { least_mm: f64 },
+    #[error(
+        "the median edge of {edge_mm:.2} mm is too coarse for it ({coarsest_mm:.2} mm at most)"
+    )]
+    TooCoarse { edge_mm: f64, coarsest_mm: f64 },
+    #[error("the trough does not close there: it ends {open_mm:.1} mm above its bottom")]
+    TroughOpen { open_mm: f64 },
+    #[error("the trough closes there without a ridge across it of {least_mm:.1} mm or more")]
+    PoorlyDefined { least_mm: f64 },
+    #[error("no surface was scanned there")]
+    NoSurface,
+}
+
+/// A landmark seen.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Seen {
+    /// Its place on the surface, scan coordinates, mm.
+    pub point: Point3<f64>,
+    /// Expanded uncertainty (k = 2) of the place, mm.
+    pub uncertainty_mm: f64,
+    /// 0 (a guess) to 1 (unmistakable).
+    pub confidence: f64,
+    /// Depth of the notch or hollow, height of the ridge, mm; `None` for a
+    /// place known by its neighbours.
+    pub relief_mm: Option<f64>,
+}
+
+/// How a landmark came to be known.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum LandmarkSource {
+    /// Found on the surface.
+    Detected,
+    /// Marked by someone.
+    Marked,
+}
+
+/// What lies near a landmark.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum NearbyKind {
+    /// The scan ends.
+    ScanEnds,
+    /// The border is short of its neighbourhood: the dip, by its number.
+    ShortBorder(usize),
+    /// A defect, by its number.
+    Defect(usize),
+    /// A place where the tray shows, by its number among the spots.
+    ShowThrough(usize),
+}
+
+/// Something near a landmark that may spoil it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Nearby {
+    /// What.
+    pub kind: NearbyKind,
+    /// From the landmark's own reach to its edge, mm; below 0 where they overlap.
+    pub distance_mm: f64,
+}
+
+/// A landmark, seen or looked for in vain.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Landmark {
+    /// Which.
+    pub name: LandmarkName,
+    /// The patient's side; `None` on the midline.
+    pub side: Option<Side>,
+    /// How it came to be known.
+    pub source: LandmarkSource,
+    /// Where it is, or why that is not known.
+    pub seen: Result<Seen, Unseen>,
+    /// Where it was looked for, where it was not seen; scan coordinates, mm.
+    pub expected: Option<Point3<f64>>,
+    /// Part of the arch that it lies in; `None` where no place is known.
+    pub zone: Option<Zone>,
+    /// From the landmark to the border beyond it, in plan, mm; `None` for one
+    /// that lies in the border itself and where there is no border line.
+    pub margin_mm: Option<f64>,
+    /// What lies within [`NEARBY_MM`] of it, nearest first.
+    pub nearby: Vec<Nearby>,
+}
+
+impl Landmark {
+    /// Where it was seen, else where it was looked for; scan coordinates, mm.
+    #[must_use]
+    pub fn place(&self) -> Option<Point3<f64>> {
+        match &self.seen {
+            Ok(seen) => Some(seen.point),
+            Err(_) => self.expected,
+        }
+    }
+}
+
+/// How far round a landmark its surroundings are told, mm.
+pub const NEARBY_MM: f64 = 8.0;

@@ -1,0 +1,177 @@
+//! What lies round a landmark: the border beyond it, ends of the scan, defects,
+//! tray that shows.
+
+use super::figures::{
+    Landmark, LandmarkMark, LandmarkName, LandmarkSource, NEARBY_MM, Nearby, NearbyKind, Seen,
+    Unseen,
+};
+use super::ground::Ground;
+use super::{Sighting, Sources};
+use crate::border::{Border, DipKind, Station};
+use crate::figures::SpotKind;
+use nalgebra::Point3;
+
+/// Scan coordinates throughout.
+pub struct Surroundings<'a> {
+    ground: &'a Ground<'a>,
+    sources: &'a Sources<'a>,
+    rim: Vec<Point3<f64>>,
+}
+
+impl<'a> Surroundings<'a> {
+    pub fn new(ground: &'a Ground<'a>, sources: &'a Sources<'a>) -> Self {
+        Self {
+            rim: rim_of(ground, sources),
+            ground,
+            sources,
+        }
+    }
+
+    /// The landmark that someone has marked: seen where there is surface.
+    pub fn marked(&self, mark: &LandmarkMark) -> Sighting {
+        /// A mark lies on the surface to this, mm.
+        const ON_SURFACE_MM: f64 = 2.0;
+        let mesh = &self.sources.impression.local;
+        let place = self.ground.local(&mark.point);
+        let on_tissue = (mesh.triangles().iter())
+            .zip(&self.sources.impression.regions.is_tissue)
+            .filter(|(_, tissue)| **tissue)
+            .flat_map(|(corners, _)| *corners)
+            .any(|v| (mesh.vertices()[v as usize] - place).norm() <= ON_SURFACE_MM);
+        Sighting {
+            name: mark.name,
+            side: mark.side,
+            seen: if on_tissue {
+                Ok(Seen {
+                    point: mark.point,
+                    uncertainty_mm: ON_SURFACE_MM,
+                    confidence: 1.0,
+                    relief_mm: None,
+                })
+            } else {
+                Err(Unseen::NoSurface)
+            },
+            expected: Some(mark.point),
+        }
+    }
+
+    /// The landmark with what lies round it.
+    pub fn round(&self, sighting: Sighting, source: LandmarkSource) -> Landmark {
+        let name = sighting.name;
+        let place = match &sighting.seen {
+            Ok(seen) => Some(seen.point),
+            Err(_) => sighting.expected,
+        };
+        Landmark {
+            margin_mm: place
+                .filter(|_| sighting.seen.is_ok() && !name.is_of_border())
+                .and_then(|place| self.margin_mm(&place)),
+            zone: place.map(|place| self.ground.zone(&place)),
+            nearby: place.map_or_else(Vec::new, |place| self.nearby(name, &place)),
+            name,
+            side: sighting.side,
+            source,
+            seen: sighting.seen,
+            expected: sighting.expected,
+        }
+    }
+
+    /// From a place to the border line, in plan, mm; below 0 beyond it.
+    fn margin_mm(&self, place: &Point3<f64>) -> Option<f64> {
+        let border = self.ground.border?;
+        let local = self.ground.local(place).xy();
+        border
+            .stations
+            .iter()
+            .map(|station| (self.ground.local(&station.point).xy() - local).norm())
+            .min_by(f64::total_cmp)
+    }
+
+    fn nearby(&self, name: LandmarkName, place: &Point3<f64>) -> Vec<Nearby> {
+        let from_reach = |other: &Point3<f64>, half_size: f64| {
+            (other - place).norm() - half_size - name.reach_mm()
+        };
+        let nearest = |places: &mut dyn Iterator<Item = Point3<f64>>| {
+            places
+                .map(|place| from_reach(&place, 0.0))
+                .fold(f64::INFINITY, f64::min)
+        };
+        let half_of = |area_mm2: f64| (area_mm2 / std::f64::consts::PI).sqrt();
+        let defects = (self.sources.defects.iter().enumerate()).map(|(i, defect)| Nearby {
+            kind: NearbyKind::Defect(i),
+            distance_mm: from_reach(
+                &defect.centre,
+                defect
+                    .length_mm
+                    .map_or(half_of(defect.area_mm2), |l| l / 2.0),
+            ),
+        });
+        let spots = (self.sources.spots.iter().enumerate())
+            .filter(|(_, spot)| spot.kind == SpotKind::ShowThrough && spot.stop.is_none())
+            .map(|(i, spot)| Nearby {
+                kind: NearbyKind::ShowThrough(i),
+                distance_mm: from_reach(&spot.centre, half_of(spot.area_mm2)),
+            });
+        let short = (self.ground.border.iter()).flat_map(|border| {
+            short_of(border).map(|(dip, stations)| Nearby {
+                kind: NearbyKind::ShortBorder(dip),
+                distance_mm: nearest(&mut stations.map(|i| border.stations[i].point)),
+            })
+        });
+        let ending = (self.ground.border.iter()).flat_map(|border| {
+            let unseen = |s: &&Station| s.scan_ends || s.uncertainty_mm.is_none();
+            border.stations.iter().filter(unseen).map(|s| s.point)
+        });
+        let ends = Nearby {
+            kind: NearbyKind::ScanEnds,
+            distance_mm: nearest(&mut ending.chain(self.rim.iter().copied())),
+        };
+        let mut all: Vec<Nearby> = defects
+            .chain(spots)
+            .chain(short)
+            .chain([ends])
+            .filter(|nearby| nearby.distance_mm <= NEARBY_MM)
+            .collect();
+        all.sort_by(|a, b| {
+            let by_distance = a.distance_mm.total_cmp(&b.distance_mm);
+            by_distance.then(a.kind.cmp(&b.kind))
+        });
+        all
+    }
+}
+
+/// Dips that are short of their neighbourhood: the number and the stations of each.
+fn short_of(border: &Border) -> impl Iterator<Item = (usize, impl Iterator<Item = usize>)> {
+    let count = border.stations.len();
+    (border.dips.iter().enumerate())
+        .filter(|(_, dip)| dip.kind == DipKind::Short)
+        .map(move |(number, dip)| {
+            let (from, length) = (dip.from, (dip.to + count - dip.from) % count);
+            (number, (0..=length).map(move |k| (from + k) % count))
+        })
+}
+
+/// Places where a scan of both sides ends, scan coordinates: its rim, and what
+/// was bitten out of the border. Holes within the tissue surface are defects.
+fn rim_of(ground: &Ground<'_>, sources: &Sources<'_>) -> Vec<Point3<f64>> {
+    /// Share of a loop that lies on outer surface where it is no hole.
+    const LEAST_OUTER: f64 = 0.2;
+    let (mesh, regions) = (&sources.impression.local, &sources.impression.regions);
+    if !regions.has_outer_surface() {
+        return Vec::new();
+    }
+    let mut is_outer = vec![false; mesh.vertices().len()];
+    for (corners, tissue) in mesh.triangles().iter().zip(&regions.is_tissue) {
+        for &v in corners {
+            is_outer[v as usize] |= !tissue;
+        }
+    }
+    (sources.loops.iter())
+        .filter(|vertices| {
+            let outer = vertices.iter().filter(|&&v| is_outer[v as usize]).count();
+            outer as f64 >= LEAST_OUTER * vertices.len() as f64
+        })
+        .flatten()
+        .map(|&v| ground.scan(&mesh.vertices()[v as usize]))
+        .collect()
+}

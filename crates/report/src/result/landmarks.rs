@@ -1,0 +1,60 @@
+//! Landmarks in a result.
+
+use super::{Point, Side};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// Whether a landmark was recorded.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum LandmarkStatus {
+    /// The surface is there, the border passes beyond it, nothing spoils it.
+    Recorded,
+    /// Border or scan end at it or before it.
+    CutShort,
+    /// A defect or bare tray lies over it.
+    Obscured,
+    /// It was not made out.
+    NotFound,
+}
+
+/// How a landmark came to be known.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum LandmarkSource {
+    /// Found on the surface.
+    Detected,
+    /// Marked by an operator.
+    Marked,
+}
+
+/// A landmark.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Landmark {
+    /// Name within the case: L1, L2, …
+    pub id: String,
+    /// Its name in the trade.
+    pub name: String,
+    /// The patient's side; `null` on the midline.
+    pub side: Option<Side>,
+    /// Whether it was recorded.
+    pub status: LandmarkStatus,
+    /// Where it is; `null` where it was not seen.
+    pub point: Option<Point>,
+    /// Expanded uncertainty (k = 2) of the place, mm; `null` where it was not seen.
+    pub uncertainty_mm: Option<f64>,
+    /// 0 to 1; 0 where it was not seen.
+    pub confidence: f64,
+    /// How it came to be known.
+    pub source: LandmarkSource,
+    /// Depth of its notch or hollow, height of its ridge, mm; `null` for a place
+    /// that is known by its neighbours.
+    pub relief_mm: Option<f64>,
+    /// From the landmark to the border beyond it, in plan, mm; `null` for one
+    /// that lies in the border, and where that is not known.
+    pub margin_mm: Option<f64>,
+    /// Part of the arch; `null` where no place is known.
+    pub zone: Option<String>,
+    /// Why it was not seen; `null` where it was.
+    pub why: Option<String>,
+}
