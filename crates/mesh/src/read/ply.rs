@@ -178,7 +178,23 @@ impl Body {
         // The header's counts have been held against the file's size.
         self.vertices.reserve_exact(element.count as usize);
         let mut colours = colour_at.map(|at| Colours::with_room_for(element, at));
+        let plain = matches!(
+            roles[..],
+            [
+                (Role::Coordinate(0), Shape::One(Scalar::F32)),
+                (Role::Coordinate(1), Shape::One(Scalar::F32)),
+                (Role::Coordinate(2), Shape::One(Scalar::F32)),
+            ]
+        );
         for number in 0..element.count {
+            if plain && let Some(point) = values.plain_point() {
+                let point = Point3::from(point.map(f64::from));
+                for &value in &point.coords {
+                    checked(value, || values.place_of_vertex(number))?;
+                }
+                self.vertices.push(point);
+                continue;
+            }
             let ends = |missing: Missing| missing.or_end(|| cut_short(element, number));
             let mut point = Point3::origin();
             let mut colour = [0.0; 3];

@@ -59,6 +59,12 @@ pub(super) trait Values {
     fn plain_triangle(&mut self) -> Option<[u32; 3]> {
         None
     }
+
+    /// The next three numbers of 32-bit floating point, where they can be had
+    /// quickly; otherwise nothing is taken.
+    fn plain_point(&mut self) -> Option<[f32; 3]> {
+        None
+    }
 }
 
 /// Numbers of a binary body.
@@ -148,6 +154,20 @@ impl<const BIG_ENDIAN: bool> Values for Binary<'_, BIG_ENDIAN> {
             )
         };
         Some([index(0), index(1), index(2)])
+    }
+
+    fn plain_point(&mut self) -> Option<[f32; 3]> {
+        let (record, rest) = self.rest.split_first_chunk::<12>()?;
+        self.last = self.file_size - self.rest.len();
+        self.rest = rest;
+        let coordinate = |n: usize| {
+            let at = 4 * n;
+            decode!(
+                f32,
+                [record[at], record[at + 1], record[at + 2], record[at + 3]]
+            )
+        };
+        Some([coordinate(0), coordinate(1), coordinate(2)])
     }
 }
 

@@ -60,11 +60,66 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
     if count > MAX_TRIANGLES {
         return Err(ParseError::TooManyTriangles);
     }
-    let mut welder = Welder::with_room_for(count as usize / 2);
-    let mut triangles = Vec::with_capacity(count as usize);
+    let records = &records(bytes)[..count as usize];
+    let Welded {
+        welder,
+        triangles,
+        attributes,
+    } = welded(records)?;
+    warnings.extend(normals_against_triangles(records));
+    let surface = Surface {
+        vertices: welder.into_vertices(),
+        triangles,
+        colours: None,
+        stored: Stored::Single,
+    };
+    let mut parsed = surface.finish(Format::StlBinary, warnings)?;
+    parsed.carries_text = bytes[..80].iter().any(|&b| b != 0 && b != b' ');
+    parsed.stl_attributes = attributes;
+    Ok(parsed)
+}
+
+/// Triangles whose equal corners have been joined.
+struct Welded {
+    welder: Welder<f32>,
+    triangles: Vec<[u32; 3]>,
+    /// Whether any has attribute bytes that are not zero.
+    attributes: bool,
+}
+
+/// Joins equal corners, numbered in order of first appearance. Looking them up
+/// is most of the time of reading, so two halves are done side by side, and
+/// then only the points of the second are looked up in the first.
+fn welded(records: &[[u8; RECORD]]) -> Result<Welded, ParseError> {
+    /// Fewer triangles are not worth a second thread.
+    const MANY: usize = 50_000;
+    if records.len() < MANY {
+        return welded_one_by_one(records, 0);
+    }
+    let middle = records.len() / 2;
+    let (first, second) = rayon::join(
+        || welded_one_by_one(&records[..middle], 0),
+        || welded_one_by_one(&records[middle..], middle as u64),
+    );
+    let (mut all, second) = (first?, second?);
+    let numbers = all.welder.add_all(second.welder);
+    all.triangles.reserve_exact(second.triangles.len());
+    let renumbered = second
+        .triangles
+        .iter()
+        .map(|t| t.map(|v| numbers[v as usize]));
+    all.triangles.extend(renumbered);
+    all.attributes |= second.attributes;
+    Ok(all)
+}
+
+/// `first` is the number of the first of these records in the file, from 0.
+fn welded_one_by_one(records: &[[u8; RECORD]], first: u64) -> Result<Welded, ParseError> {
+    let mut welder = Welder::with_room_for(records.len() / 2);
+    let mut triangles = Vec::with_capacity(records.len());
     let mut attributes = false;
     let mut before = Before::NONE;
-    for (index, record) in (0..count).zip(records(bytes)) {
+    for (index, record) in (first..).zip(records) {
         let corners = corner_bits(record);
         if !corners.as_flattened().iter().all(|bits| is_within(*bits)) {
             return Err(out_of_bounds(record, index));
@@ -82,17 +137,11 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
         };
         attributes |= record[48..] != [0, 0];
     }
-    warnings.extend(normals_against_triangles(&records(bytes)[..count as usize]));
-    let surface = Surface {
-        vertices: welder.into_vertices(),
+    Ok(Welded {
+        welder,
         triangles,
-        colours: None,
-        stored: Stored::Single,
-    };
-    let mut parsed = surface.finish(Format::StlBinary, warnings)?;
-    parsed.carries_text = bytes[..80].iter().any(|&b| b != 0 && b != b' ');
-    parsed.stl_attributes = attributes;
-    Ok(parsed)
+        attributes,
+    })
 }
 
 fn normals_against_triangles(records: &[[u8; RECORD]]) -> Option<ReadWarning> {

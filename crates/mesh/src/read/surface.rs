@@ -3,7 +3,7 @@
 
 use super::error::{ParseError, Place};
 use super::warning::ReadWarning;
-use super::weld::{Welder, near_earlier};
+use super::weld::{join_equal, near_earlier};
 use super::{Format, Parsed};
 use crate::Mesh;
 use nalgebra::Point3;
@@ -59,16 +59,9 @@ pub(super) fn checked(value: f64, place: impl FnOnce() -> Place) -> Result<f64, 
 impl Surface {
     /// Joins equal vertices; each keeps the colour of the first.
     pub fn weld(&mut self) {
-        let mut welder = Welder::<f64>::with_room_for(self.vertices.len());
-        let numbers: Vec<u32> = self
-            .vertices
-            .iter()
-            .map(|p| welder.add([p.x, p.y, p.z]))
-            .collect();
-        self.vertices = welder.into_vertices();
-        if numbers.len() == self.vertices.len() {
+        let Some(numbers) = join_equal(&mut self.vertices) else {
             return;
-        }
+        };
         if let Some(colours) = &mut self.colours {
             let mut welded = Vec::with_capacity(self.vertices.len());
             for (&number, &colour) in numbers.iter().zip(colours.iter()) {

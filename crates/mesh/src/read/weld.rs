@@ -47,24 +47,32 @@ pub(super) struct Welder<C: Coordinate> {
 impl<C: Coordinate> Welder<C> {
     /// A welder that need not grow before it has so many points.
     pub fn with_room_for(points: usize) -> Self {
-        // A secret seed keeps a file from being made to collide.
-        let state = RandomState::new();
         Self {
             points: Vec::with_capacity(points),
             numbers: HashTable::with_capacity(points),
-            seed: [state.hash_one(0), state.hash_one(1)],
+            seed: secret_seed(),
         }
     }
 
     /// The number of a point.
     #[inline]
     pub fn add(&mut self, point: [C; 3]) -> u32 {
+        self.add_bits(point.map(C::bits))
+    }
+
+    /// Adds the points of another, in its order; gives their numbers here.
+    pub fn add_all(&mut self, other: Self) -> Vec<u32> {
+        let points = other.points.into_iter();
+        points.map(|point| self.add_bits(point)).collect()
+    }
+
+    #[inline]
+    fn add_bits(&mut self, point: [C::Bits; 3]) -> u32 {
         let Self {
             points,
             numbers,
             seed,
         } = self;
-        let point = point.map(C::bits);
         let hash_of = |bits: [C::Bits; 3]| hash(bits.map(Into::into), *seed);
         let own_hash = hash_of(point);
         let entry = numbers.entry(
@@ -88,6 +96,47 @@ impl<C: Coordinate> Welder<C> {
             .map(|point| Point3::from(point.map(C::from_bits)))
             .collect()
     }
+}
+
+/// Joins equal points of a list in place (0 and -0 are equal): what is left are
+/// the different ones in order of first appearance. Gives for each point its
+/// number among these, or nothing where all are different. No coordinate may be
+/// NaN.
+pub(super) fn join_equal(points: &mut Vec<Point3<f64>>) -> Option<Vec<u32>> {
+    let mut known = HashTable::<u32>::with_capacity(points.len());
+    let seed = secret_seed();
+    let hash_of = |p: &Point3<f64>| hash([p.x, p.y, p.z].map(f64::to_bits), seed);
+    let mut numbers: Option<Vec<u32>> = None;
+    let mut different = 0;
+    for index in 0..points.len() {
+        // -0 becomes 0.
+        let point = points[index].map(|c| c + 0.0);
+        let entry = known.entry(
+            hash_of(&point),
+            |&n| points[n as usize] == point,
+            |&n| hash_of(&points[n as usize]),
+        );
+        let number = *entry.or_insert(different).get();
+        if number == different {
+            points[different as usize] = point;
+            different += 1;
+        } else if numbers.is_none() {
+            let mut before = Vec::with_capacity(points.len());
+            before.extend(0..different);
+            numbers = Some(before);
+        }
+        if let Some(numbers) = &mut numbers {
+            numbers.push(number);
+        }
+    }
+    points.truncate(different as usize);
+    numbers
+}
+
+/// A secret seed keeps a file from being made to collide.
+fn secret_seed() -> [u64; 2] {
+    let state = RandomState::new();
+    [state.hash_one(0), state.hash_one(1)]
 }
 
 /// Two folded multiplications: three numbers need no general hasher, which is
@@ -154,6 +203,20 @@ mod tests {
         .map(|p| welder.add(p));
         assert_eq!(numbers, [0, 1, 0, 1, 2]);
         assert_eq!(welder.into_vertices().len(), 3);
+    }
+
+    #[test]
+    fn a_list_is_joined_as_points_one_by_one_are() {
+        let given = [1.0, 0.0, 2.0, -0.0, 1.0, 3.0].map(|x| Point3::new(x, 0.0, -x));
+        let mut joined = given.to_vec();
+        assert_eq!(join_equal(&mut joined), Some(vec![0, 1, 2, 1, 0, 3]));
+        let mut welder = Welder::with_room_for(0);
+        for p in &given {
+            welder.add([p.x, p.y, p.z]);
+        }
+        assert_eq!(joined, welder.into_vertices());
+        assert_eq!(join_equal(&mut joined), None);
+        assert_eq!(joined.len(), 4);
     }
 
     #[test]
