@@ -114,6 +114,37 @@ fn a_missing_file_and_a_folder_have_reasons_of_their_own() {
     assert!(matches!(open_error(folder.path()), OpenError::Directory));
 }
 
+#[test]
+fn a_file_that_grows_while_it_is_read_is_refused() {
+    use std::io::Write;
+    use std::sync::atomic::{AtomicBool, Ordering};
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("copied.stl");
+    std::fs::write(&path, encode_stl(&bowl(300)).unwrap()).unwrap();
+    let enough = AtomicBool::new(false);
+    let seen = std::thread::scope(|scope| {
+        scope.spawn(|| {
+            let mut file = std::fs::File::options().append(true).open(&path).unwrap();
+            while !enough.load(Ordering::Relaxed) {
+                file.write_all(&[1; 50]).unwrap();
+            }
+        });
+        // A read may fall between two writes; not every time.
+        let seen = (0..1000).any(|_| {
+            matches!(
+                read_scan(&path),
+                Err(ReadError::Open {
+                    reason: OpenError::Changed { .. },
+                    ..
+                })
+            )
+        });
+        enough.store(true, Ordering::Relaxed);
+        seen
+    });
+    assert!(seen);
+}
+
 #[cfg(unix)]
 mod unix {
     use super::*;
