@@ -92,6 +92,21 @@ fn binary_stl_needs_neither_normals_nor_attributes_nor_a_header() {
     assert!(parsed.stl_attributes);
 }
 
+/// Large files are joined in two halves, which nobody can tell from the mesh.
+#[test]
+fn a_large_binary_stl_is_numbered_in_order_of_appearance() {
+    let mesh = bowl(200);
+    let mut bytes = encode_stl(&mesh).unwrap();
+    let parsed = parse(&bytes).unwrap();
+    assert_eq!((parsed.mesh, parsed.warnings), (mesh, vec![]));
+    for triangle in [70_000, 10] {
+        let at = 84 + 50 * (triangle - 1) + 12;
+        bytes[at..at + 4].copy_from_slice(&f32::NAN.to_le_bytes());
+        let said = format!("triangle {triangle} ");
+        assert!(refusal(&bytes).contains(&said), "{}", refusal(&bytes));
+    }
+}
+
 #[rstest]
 #[case::decimal_comma("vertex 0e0", "vertex 0,5", "line 4: a number with a decimal comma")]
 #[case::no_number("vertex 0e0", "vertex 1.2.3", "line 4: something that is not a number")]
