@@ -14,7 +14,7 @@ use toml::Spanned;
 #[derive(Debug, Error)]
 pub enum CaseError {
     /// The file cannot be read.
-    #[error("{}: cannot be read ({source}); give the path of a case file", mesh::read::shown_path(.path))]
+    #[error("{}: cannot be read ({source}); give the path of a case file or of a file that it names", mesh::read::shown_path(.path))]
     Unreadable {
         /// The file.
         path: PathBuf,
@@ -89,11 +89,16 @@ struct ArchEntry {
     stops: Vec<Spanned<[f64; 3]>>,
 }
 
-pub(super) fn read(path: &Path) -> Result<Case, CaseError> {
-    let text = std::fs::read_to_string(path).map_err(|source| CaseError::Unreadable {
+/// The text of a case file or of one that it names.
+pub(super) fn text_of(path: &Path) -> Result<String, CaseError> {
+    std::fs::read_to_string(path).map_err(|source| CaseError::Unreadable {
         path: path.to_owned(),
         source,
-    })?;
+    })
+}
+
+pub(super) fn read(path: &Path) -> Result<Case, CaseError> {
+    let text = text_of(path)?;
     let folder = path.parent().unwrap_or(Path::new(""));
     let (mut case, marked) = parse(&text, folder).map_err(|problem| CaseError::Faulty {
         path: path.to_owned(),

@@ -1,7 +1,7 @@
 //! The landmarks file, in which an operator has marked landmarks on a scan.
 
 use super::CaseError;
-use super::file::{CaseFault, CaseProblem};
+use super::file::{CaseFault, CaseProblem, text_of};
 use crate::located;
 use measure::landmarks::{LandmarkMark, LandmarkName};
 use measure::{Arch, Side};
@@ -57,10 +57,7 @@ impl From<ArchEntry> for Arch {
 /// When the file cannot be read or says something that no landmarks file can
 /// say; the error names file and line.
 pub fn read_landmarks(path: &Path, arch: Option<Arch>) -> Result<Vec<LandmarkMark>, CaseError> {
-    let text = std::fs::read_to_string(path).map_err(|source| CaseError::Unreadable {
-        path: path.to_owned(),
-        source,
-    })?;
+    let text = text_of(path)?;
     parse(&text, arch).map_err(|problem| CaseError::Faulty {
         path: path.to_owned(),
         problem,
