@@ -1,0 +1,71 @@
+//! Repeatability in the sense of ISO 5725: how far readings of one thing differ
+//! that were taken one after another in the same way.
+
+use crate::{mean, sd};
+use statrs::distribution::{ChiSquared, ContinuousCDF};
+
+/// Two readings differ by less than this many repeatability standard
+/// deviations with a probability of 95 % (ISO 5725-6: 1.96 √2, rounded).
+pub const LIMIT_FACTOR: f64 = 2.8;
+
+/// How far repeated readings of one thing lie apart.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Repeatability {
+    /// Number of readings.
+    pub readings: usize,
+    /// Their mean.
+    pub mean: f64,
+    /// Repeatability standard deviation.
+    pub sd: f64,
+    /// What it may be, with a confidence of 95 %: from, to.
+    pub sd_between: (f64, f64),
+    /// Repeatability limit: two readings differ by less in 95 of 100.
+    pub limit: f64,
+}
+
+impl Repeatability {
+    /// Of readings taken one after another; `None` of fewer than two.
+    #[must_use]
+    pub fn of(readings: &[f64]) -> Option<Self> {
+        let sd = sd(readings)?;
+        let freedom = readings.len() as f64 - 1.0;
+        Some(Self {
+            readings: readings.len(),
+            mean: mean(readings)?,
+            sd,
+            sd_between: interval(sd, freedom)?,
+            limit: LIMIT_FACTOR * sd,
+        })
+    }
+}
+
+/// What a standard deviation of so many degrees of freedom may be, with a
+/// confidence of 95 %, for normal readings.
+#[must_use]
+pub fn interval(sd: f64, freedom: f64) -> Option<(f64, f64)> {
+    let chi = ChiSquared::new(freedom).ok()?;
+    let bound = |part| sd * (freedom / chi.inverse_cdf(part)).sqrt();
+    Some((bound(0.975), bound(0.025)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Chi-squared quantiles of 9 degrees of freedom as in any printed table:
+    /// 2.700 and 19.023.
+    #[test]
+    fn the_interval_follows_from_the_tables_of_chi_squared() {
+        let (from, to) = interval(1.0, 9.0).unwrap();
+        assert!((from - (9.0_f64 / 19.023).sqrt()).abs() < 1e-4, "{from}");
+        assert!((to - (9.0_f64 / 2.700).sqrt()).abs() < 2e-4, "{to}");
+        assert_eq!(interval(1.0, 0.0), None);
+    }
+
+    #[test]
+    fn readings_give_their_spread() {
+        let found = Repeatability::of(&[1.0, 2.0, 3.0]).unwrap();
+        assert_eq!((found.mean, found.sd, found.limit), (2.0, 1.0, 2.8));
+        assert_eq!(Repeatability::of(&[1.0]), None);
+    }
+}
