@@ -72,7 +72,28 @@ pub(crate) fn measure(
         .zip(&outward)
         .map(|(point, outward)| outlook.look(point, *outward))
         .collect();
-    Ok(assembled(impression, with_doubt_along(reached)))
+    let reached = with_doubt_along(with_whole_parts(reached));
+    Ok(assembled(impression, reached))
+}
+
+/// Where a flange is so low that its border comes near the crest, single planes
+/// are laid wrongly: a short run between two of one part belongs to that part.
+fn with_whole_parts(mut reached: Vec<Reached>) -> Vec<Reached> {
+    const SHORTEST_MM: f64 = 6.0;
+    let parts: Vec<BorderPart> = reached.iter().map(|station| station.part).collect();
+    let most = (SHORTEST_MM / STEP_MM) as usize;
+    let mut at = 0;
+    for run in parts.chunk_by(|a, b| a == b) {
+        let (from, to) = (at, at + run.len());
+        at = to;
+        if run.len() > most || from == 0 || to == parts.len() || parts[from - 1] != parts[to] {
+            continue;
+        }
+        for station in &mut reached[from..to] {
+            station.part = parts[to];
+        }
+    }
+    reached
 }
 
 /// The closed line beginning at the labial midline and running toward the
