@@ -110,3 +110,43 @@ fn a_scan_that_was_cut_is_told_from_a_short_border(#[case] arch: Arch, #[case] f
     assert!(found.iter().all(|f| f.1 != "under-extension"), "{found:?}");
     assert!(found.iter().all(|f| f.0 == "borderline"), "{found:?}");
 }
+
+#[test]
+fn a_border_that_a_wash_lost_is_told() {
+    let made = |blemishes| {
+        Phantom::new(&Options {
+            arch: Arch::Maxillary,
+            seed: 5,
+            edge_mm: 0.5,
+            tray_edge_mm: 0.5,
+            noise_sd_mm: 0.02,
+            blemishes,
+            ..Options::default()
+        })
+    };
+    let short = Blemish::ShortBorder {
+        flange: OUTER,
+        station: STATION,
+        length_mm: 12.0,
+        by_mm: 1.8,
+    };
+    let (first, wash) = (made(Vec::new()), made(vec![short]));
+    let folder = tempfile::tempdir().unwrap();
+    let file = |name: &str| folder.path().join(name);
+    write_ply(&file("first.ply"), &first.impression).unwrap();
+    write_ply(&file("wash.ply"), &wash.impression).unwrap();
+    let case = "case = \"D-7\"\n[maxillary]\nfirst_pass = \"first.ply\"\nwash = \"wash.ply\"\n";
+    std::fs::write(file("case.toml"), case).unwrap();
+    let outcome = run(folder.path(), &["check", "case.toml", "--json"]);
+    let result: Value = serde_json::from_str(&outcome.out).unwrap();
+    let found: Vec<&Value> = (result["findings"].as_array().unwrap().iter())
+        .filter(|finding| finding["check"] == "border-change")
+        .collect();
+    assert_eq!(found.len(), 1, "{found:#?}");
+    assert_eq!(found[0]["impression"], 1);
+    assert_eq!(found[0]["side"], "left");
+    assert!((found[0]["measured"].as_f64().unwrap() - 1.8).abs() < 0.3);
+    let station = &result["impressions"][1]["border"]["stations"][0];
+    assert!(station["change_mm"].as_f64().unwrap().abs() < 0.3);
+    assert!(result["impressions"][0]["border"]["stations"][0]["change_mm"].is_null());
+}

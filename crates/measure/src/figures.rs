@@ -80,6 +80,10 @@ pub enum NotMeasured {
         "the median edge is {median_edge_mm:.2} mm, too coarse to measure cover (1 mm at most)"
     )]
     TooCoarse { median_edge_mm: f64 },
+    #[error(
+        "the earlier impression does not fit on this one: only {fitting_percent:.0} % of it lies there"
+    )]
+    EarlierDoesNotFit { fitting_percent: f64 },
     #[error("no border line could be followed round the scan")]
     NoBorder,
     #[error(

@@ -6,6 +6,7 @@
 use judge::{
     Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, UnitReading, judge_case,
 };
+use measure::border::{Impressed, changes};
 use measure::landmarks::LandmarkMark;
 use measure::{ImpressionMeasurement, MeasureSettings};
 use mesh::{Format, Mesh, ReadError, Scan, Unit};
@@ -116,7 +117,7 @@ pub fn check_case(
     progress(Step::Reading);
     let scans = load_all(&case, options.unit)?;
     let of = case.impressions.len();
-    let impressions: Vec<CheckedImpression> = case
+    let mut impressions: Vec<CheckedImpression> = case
         .impressions
         .iter()
         .enumerate()
@@ -146,8 +147,48 @@ pub fn check_case(
             }
         })
         .collect();
+    for wash in 0..of {
+        if let Some(first_pass) = case.first_pass_of(wash) {
+            compare_borders(&mut impressions, first_pass, wash);
+        }
+    }
     progress(Step::Judging);
     Ok(judged(case, options.protocol.clone(), impressions))
+}
+
+/// Tells each station of a wash's border how it moved since the first pass.
+fn compare_borders(impressions: &mut [CheckedImpression], first_pass: usize, wash: usize) {
+    let impressed = |one: &CheckedImpression| {
+        let (frame, border) = (&one.measurement.frame, &one.measurement.border);
+        Some((frame.clone().ok()?, border.clone().ok()?))
+    };
+    let both = impressed(&impressions[first_pass]).zip(impressed(&impressions[wash]));
+    let Some(((first_frame, first_border), (frame, border))) = both else {
+        return;
+    };
+    let found = changes(
+        Impressed {
+            mesh: &impressions[first_pass].scan.mesh,
+            frame: &first_frame,
+            border: &first_border,
+        },
+        Impressed {
+            mesh: &impressions[wash].scan.mesh,
+            frame: &frame,
+            border: &border,
+        },
+    );
+    let Ok(border) = &mut impressions[wash].measurement.border else {
+        return;
+    };
+    match found {
+        Ok(found) => {
+            for (station, change) in border.stations.iter_mut().zip(found) {
+                station.change = change;
+            }
+        }
+        Err(why) => border.change_missing = Some(why),
+    }
 }
 
 /// Judges what was measured.

@@ -176,6 +176,7 @@ fn sound_border() -> Border {
             border_radius: figure(1.5),
             overlap: measured(2.6),
             opposite: None,
+            change: None,
             section: section(),
         }
     };
@@ -195,6 +196,7 @@ fn sound_border() -> Border {
             width_mm: 2.0,
         }],
         crest_line: vec![Point3::origin()],
+        change_missing: None,
     }
 }
 

@@ -120,6 +120,19 @@ impl Case {
         file::read(path)
     }
 
+    /// Number of the first pass that a wash followed, if it is in the case.
+    #[must_use]
+    pub fn first_pass_of(&self, impression: usize) -> Option<usize> {
+        let wash = &self.impressions[impression];
+        (0..self.impressions.len()).find(|&other| {
+            let other = &self.impressions[other];
+            wash.stage == Stage::Wash
+                && other.stage == Stage::FirstPass
+                && other.declared == wash.declared
+                && wash.declared.is_some()
+        })
+    }
+
     /// Whether a later stage of the same jaw is in the case, so that this
     /// impression is no longer the one to be worked from.
     #[must_use]

@@ -7,6 +7,7 @@
 mod along_border;
 mod arch_mismatch;
 mod border_asymmetry;
+mod border_change;
 mod border_not_judged;
 mod border_overlap;
 mod border_radius;
@@ -138,6 +139,8 @@ checks! {
     BorderOverlap = "border-overlap", Rework;
     /// A flange is much lower than the other side's.
     BorderAsymmetry = "border-asymmetry", Rework;
+    /// The border is lower than on the first pass.
+    BorderChange = "border-change", Rework;
     /// The scan ends before the border turns over.
     ScanEnds = "scan-ends", LookAgain;
     /// The border could not be measured.
@@ -199,7 +202,7 @@ pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
         unit_unclear::judge,
         not_an_impression::judge,
     ];
-    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 26] = [
+    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 27] = [
         arch_mismatch::judge,
         orientation_unclear::judge,
         judge_spots,
@@ -212,6 +215,7 @@ pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
         flange_thickness::judge,
         border_overlap::judge,
         border_asymmetry::judge,
+        border_change::judge,
         scan_ends::judge,
         border_not_judged::judge,
         void::judge,
@@ -282,6 +286,11 @@ pub(crate) fn not_judged(subject: &Subject<'_>) -> Vec<NotJudged> {
         if !subject.input.stops.is_empty() {
             enter(Check::TissueStop.code(), why);
         }
+    }
+    if let Ok(border) = &measurement.border
+        && let Some(why) = &border.change_missing
+    {
+        enter(Check::BorderChange.code(), why);
     }
     match &measurement.tissue {
         Err(why) => {

@@ -171,6 +171,8 @@ limit_keys! {
     OverlapMost = "most_border_overlap_mm",
     /// How much lower a flange may be than the other side's.
     Asymmetry = "border_asymmetry_mm",
+    /// How much lower a wash's border may be than the first pass's.
+    BorderDrop = "border_drop_mm",
     /// How far the border passes beyond a landmark, at least.
     LandmarkMargin = "landmark_margin_mm",
     /// How far from a landmark's reach a defect or the end of the scan spoils it.

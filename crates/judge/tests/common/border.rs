@@ -23,6 +23,7 @@ pub fn sound_border() -> Border {
         stations: (0..COUNT).map(station).collect(),
         dips: vec![notch()],
         crest_line: vec![Point3::origin()],
+        change_missing: None,
     }
 }
 
@@ -64,6 +65,7 @@ fn station(number: usize) -> Station {
         border_radius: figure(1.5),
         overlap: measured(2.6),
         opposite: on_flange.then_some((COUNT - number) % COUNT),
+        change: None,
         section: Section::default(),
     }
 }

@@ -1,6 +1,6 @@
 //! What is measured round the border: plain data.
 
-use crate::figures::{Side, Zone};
+use crate::figures::{NotMeasured, Side, Zone};
 use nalgebra::Point3;
 use thiserror::Error;
 
@@ -62,6 +62,8 @@ pub struct Border {
     pub dips: Vec<Dip>,
     /// The crest line, scan coordinates, mm, from the patient's right to the left.
     pub crest_line: Vec<Point3<f64>>,
+    /// Why the border could not be compared with an earlier one that was given.
+    pub change_missing: Option<NotMeasured>,
 }
 
 /// One position on the border.
@@ -92,6 +94,10 @@ pub struct Station {
     pub overlap: Reading,
     /// Number of the station that lies opposite, on the other side of the midline.
     pub opposite: Option<usize>,
+    /// How much further along the seating axis the border reaches than on an
+    /// earlier impression in the same tray, negative where it is lower; `None`
+    /// where there is none to compare.
+    pub change: Option<Measured>,
     /// The cut through the impression here.
     pub section: Section,
 }

@@ -5,6 +5,7 @@
 //! path of most height; then the mesh is cut square to it every half
 //! millimetre, and every figure is taken on the cut.
 
+mod change;
 mod circle;
 mod cut;
 mod dips;
@@ -15,6 +16,7 @@ mod profile;
 mod rays;
 mod station;
 
+pub use change::{Impressed, changes};
 pub use cut::{CutLine, Cutter, SectionPlane};
 pub(crate) use dips::LEAST_DIP_MM;
 pub use figures::*;
@@ -193,6 +195,7 @@ fn assembled(impression: &Impression, reached: Vec<Reached>) -> Border {
                 border_radius: own.border_radius,
                 overlap: own.overlap,
                 opposite,
+                change: None,
                 section: own.section,
             }
         })
@@ -203,6 +206,7 @@ fn assembled(impression: &Impression, reached: Vec<Reached>) -> Border {
         stations,
         dips,
         crest_line,
+        change_missing: None,
     }
 }
 

@@ -56,6 +56,11 @@ pub struct Station {
     pub overlap_mm: Option<f64>,
     /// Its expanded uncertainty (k = 2), mm.
     pub overlap_uncertainty_mm: Option<f64>,
+    /// How much further along the seating axis the border reaches than on the
+    /// first pass, mm, negative where it is lower; `null` where none is compared.
+    pub change_mm: Option<f64>,
+    /// Its expanded uncertainty (k = 2), mm.
+    pub change_uncertainty_mm: Option<f64>,
     /// Expanded uncertainty (k = 2) of the border point along the seating axis,
     /// mm; `null` where no surface was scanned.
     pub uncertainty_mm: Option<f64>,

@@ -49,6 +49,8 @@ fn station(station: &measure::Station, unit: Unit) -> Station {
         border_radius_uncertainty_mm: doubt(station.border_radius),
         overlap_mm: value(station.overlap),
         overlap_uncertainty_mm: doubt(station.overlap),
+        change_mm: station.change.map(|change| figure(change.mm)),
+        change_uncertainty_mm: station.change.map(|change| figure(change.uncertainty_mm)),
         uncertainty_mm: station.uncertainty_mm.map(figure),
         missing: MissingFigures {
             flange_height: why(station.flange_height),
