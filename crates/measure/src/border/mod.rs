@@ -23,8 +23,10 @@ pub use figures::*;
 
 use crate::Impression;
 use crate::figures::{Arch, NotMeasured};
+use crate::frame::CrestLine;
 use crate::height_map::{FINE_CELL_MM, HeightMap};
-use crate::polyline::smoothed;
+use crate::polyline::{evenly, smoothed};
+use crate::regions::outward_at;
 use crate::tray_cover::LocalTray;
 use nalgebra::{Point3, Vector2};
 use rayon::prelude::*;
@@ -167,7 +169,7 @@ fn assembled(impression: &Impression, reached: Vec<Reached>) -> Border {
         .filter(|run| run[0].uncertainty_mm.is_none())
         .map(|run| run.len() as f64 * STEP_MM)
         .fold(0.0, f64::max);
-    let crest_line = crest_line(&reached)
+    let crest_line = crest_line(impression.zones.crest(), impression.frame.arch, &reached)
         .iter()
         .map(|p| scan_from_local * p)
         .collect();
@@ -211,23 +213,50 @@ fn assembled(impression: &Impression, reached: Vec<Reached>) -> Border {
 }
 
 /// The bottoms of the sections across the outer border, smooth, from the
-/// patient's right to the left.
-fn crest_line(reached: &[Reached]) -> Vec<Point3<f64>> {
-    const SMOOTH_MM: f64 = 2.0;
-    // The stations run from the midline to the left end, and back to it from
-    // the right one.
-    let back = reached
+/// patient's right to the left; local coordinates.
+///
+/// The bottom of a trough is nearly level, and single sections put theirs far
+/// aside: along the rough crest line the median of where its neighbours' lie is
+/// taken, across it and in height.
+fn crest_line(rough: &CrestLine, arch: Arch, reached: &[Reached]) -> Vec<Point3<f64>> {
+    const NEIGHBOURS: usize = 4;
+    const SMOOTH: usize = 3;
+    const BEYOND_END_MM: f64 = 1.5;
+    let mut offsets: Vec<Vec<(f64, f64)>> = vec![Vec::new(); rough.points().len()];
+    let bottoms = reached
         .iter()
-        .position(|station| station.part != BorderPart::Outer)
-        .unwrap_or(reached.len());
-    let (left, right) = reached.split_at(back);
-    let bottoms: Vec<Point3<f64>> = right
-        .iter()
-        .chain(left)
         .filter(|station| station.part == BorderPart::Outer)
-        .filter_map(|station| station.crest)
+        .filter_map(|station| station.crest);
+    for bottom in bottoms {
+        let i = rough.nearest(bottom.xy());
+        let off = bottom - rough.points()[i];
+        if off.xy().dot(&rough.direction(i)).abs() <= BEYOND_END_MM {
+            offsets[i].push((off.xy().dot(&outward_at(rough, i)), off.z));
+        }
+    }
+    let last = offsets.len().saturating_sub(1);
+    let line: Vec<Point3<f64>> = (0..offsets.len())
+        .filter_map(|i| {
+            let near = i.saturating_sub(NEIGHBOURS)..=(i + NEIGHBOURS).min(last);
+            let near: Vec<(f64, f64)> = offsets[near].iter().flatten().copied().collect();
+            let across = median(near.iter().map(|off| off.0))?;
+            let place = rough.points()[i].xy() + outward_at(rough, i) * across;
+            let height = rough.points()[i].z + median(near.iter().map(|off| off.1))?;
+            Some(Point3::new(place.x, place.y, height))
+        })
         .collect();
-    smoothed(&bottoms, (SMOOTH_MM / STEP_MM) as usize)
+    let mut line = evenly(&smoothed(&line, SMOOTH), STEP_MM);
+    // The rough line begins on +x, which is the patient's right in the upper jaw.
+    if arch == Arch::Mandibular {
+        line.reverse();
+    }
+    line
+}
+
+fn median(values: impl Iterator<Item = f64>) -> Option<f64> {
+    let mut values: Vec<f64> = values.collect();
+    let middle = values.len() / 2;
+    (!values.is_empty()).then(|| *values.select_nth_unstable_by(middle, f64::total_cmp).1)
 }
 
 /// For each station the one of the same stretch nearest to its mirror image.
