@@ -1,11 +1,12 @@
 //! How well the border is measured, over phantoms whose truth is known by
-//! formula. Run with `--nocapture` to see the figures.
+//! formula. Run with `--nocapture` to see the figures; `ARCHPROOF_SEEDS=50` looks at
+//! so many impressions an arch.
 
 #![allow(clippy::print_stdout, reason = "the figures are what the test is for")]
 
 mod common;
 
-use common::{ARCHES, quantile, settings};
+use common::{ARCHES, quantile, seeds, settings};
 use measure::{Border, BorderPart, Dip, DipKind, Measured, Missing, Reading, measure};
 use nalgebra::Point3;
 use phantom::{Arch, Blemish, BorderPoint, FlangeSide, Options, Phantom, RimFaults, Sides};
@@ -132,7 +133,7 @@ impl Comparison {
     }
 }
 
-/// 50 sound phantoms an arch, random pose, noise 0.02 mm, edges 0.25 mm.
+/// Sound phantoms of both arches, random pose, noise 0.02 mm, edges 0.25 mm.
 #[test]
 fn heights_thicknesses_and_radii_are_true() {
     for arch in ARCHES {
@@ -169,11 +170,12 @@ fn heights_thicknesses_and_radii_are_true() {
             all.overlap.summary()[2],
         ];
         println!(
-            "border, {arch:?}, 50 seeds: closed {closed} of 50; line 95 % within {line:.3} mm \
+            "border, {arch:?}, {} seeds: closed {closed}; line 95 % within {line:.3} mm \
              (0.25 allowed); height {:.3}, 95 % {:.3} mm (0.10, 0.35); thickness {:.3}, 95 % {:.3} \
              mm (0.08, 0.30); radius 95 % within {:.1} % (15); uncertainty holds {:.0}, {:.0}, \
              {:.0}, {:.0} % of heights, thicknesses, radii, overlaps; deepest short stretch \
              {deepest_short:.2} mm; {ends} said to end short of the border",
+            count(),
             height[0],
             height[1],
             thickness[0],
@@ -184,7 +186,7 @@ fn heights_thicknesses_and_radii_are_true() {
             100.0 * held[2],
             100.0 * held[3],
         );
-        assert_eq!((closed, ends), (50, 0));
+        assert_eq!((closed as u64, ends), (count(), 0));
         assert!(line <= 0.25);
         assert!(height[0] <= 0.10 && height[1] <= 0.35);
         assert!(thickness[0] <= 0.08 && thickness[1] <= 0.30);
@@ -236,14 +238,15 @@ fn the_border_of_a_ragged_tissue_side_is_followed() {
         let line = quantile(&mut all.line_mm, 0.95);
         let height = all.height.summary();
         println!(
-            "border of ragged tissue sides, {arch:?}, 50 seeds: closed {closed} of 50; line 95 % \
+            "border of ragged tissue sides, {arch:?}, {} seeds: closed {closed}; line 95 % \
              within {line:.3} mm (0.25 allowed); height {:.3}, 95 % {:.3} mm (0.10, 0.35); {:.1} % \
              of the stations said to lie where the scan ends",
+            count(),
             height[0],
             height[1],
             100.0 * ends
         );
-        assert_eq!(closed, 50);
+        assert_eq!(closed as u64, count());
         assert!(line <= 0.25);
         assert!(height[0] <= 0.10 && height[1] <= 0.35);
     }
@@ -329,11 +332,12 @@ fn short_borders_are_found_and_told_from_cut_scans() {
         invented += count(2);
         mistaken += count(3);
     }
+    let both = 2 * count() as usize;
     println!(
-        "border short by 3 mm over 8 mm: found {shorts} of 100, invented {invented}; scan cut 3 mm \
-         below the border: found {cuts} of 100; one taken for the other: {mistaken}"
+        "border short by 3 mm over 8 mm: found {shorts} of {both}, invented {invented}; scan cut 3 mm \
+         below the border: found {cuts} of {both}; one taken for the other: {mistaken}"
     );
-    assert_eq!([shorts, cuts, invented, mistaken], [100, 100, 0, 0]);
+    assert_eq!([shorts, cuts, invented, mistaken], [both, both, 0, 0]);
 }
 
 #[test]
@@ -366,8 +370,9 @@ fn knife_edges_are_found() {
         let sharpest = found.iter().map(|f| f.0).fold(0.0, f64::max);
         let bluntest = found.iter().map(|f| f.1).fold(f64::INFINITY, f64::min);
         println!(
-            "knife edges of 0.3 mm, {arch:?}, 50 seeds: radius at most {sharpest:.2} mm there, at \
-             least {bluntest:.2} mm on 98 % of the rest"
+            "knife edges of 0.3 mm, {arch:?}, {} seeds: radius at most {sharpest:.2} mm there, at \
+             least {bluntest:.2} mm on 98 % of the rest",
+            count()
         );
         // A circle through 1.5 mm of both faces of such an edge has 0.5 mm.
         assert!(sharpest < 0.65 && bluntest > 0.8);
@@ -385,8 +390,13 @@ fn says_scan_ends(border: &Border) -> bool {
     border.stations.iter().any(|station| station.scan_ends)
 }
 
+/// Impressions an arch.
+fn count() -> u64 {
+    seeds(16)
+}
+
 fn of_all_seeds<T: Send>(one: impl Fn(u64) -> T + Sync + Send) -> Vec<T> {
-    (0..50).into_par_iter().map(one).collect()
+    (0..count()).into_par_iter().map(one).collect()
 }
 
 fn merged(parts: impl Iterator<Item = Comparison>) -> Comparison {

@@ -6,7 +6,7 @@
 
 mod common;
 
-use common::{ARCHES, settings};
+use common::{ARCHES, seeds, settings};
 use measure::{Defect, DefectKind, TissueSurface, measure};
 use nalgebra::Point3;
 use phantom::{
@@ -236,10 +236,10 @@ fn beads(seeds: std::ops::Range<u64>, edge_mm: f64, noise_sd_mm: f64) -> Vec<Tri
 #[test]
 fn voids_and_nodules_are_found_and_none_is_invented() {
     // Over 50 seeds an arch it takes many minutes.
-    let seeds = std::env::var("ARCHPROOF_SEEDS")
-        .ok()
-        .and_then(|count| count.parse().ok())
-        .map_or(100..106, |count| 0..count);
+    let seeds = match seeds(0) {
+        0 => 100..106,
+        count => 0..count,
+    };
     judged(
         "voids and nodules, edge 0.25 mm, noise 0.02 mm",
         &beads(seeds, 0.25, 0.02),
