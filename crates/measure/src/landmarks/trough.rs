@@ -140,7 +140,7 @@ impl TroughEnd {
         Ok(Seen {
             point: self.bottoms[middle],
             // Half of the hollow's length, as far as its depth is not known.
-            uncertainty_mm: 1.0 + (to - from) as f64 * STEP_MM * (noise_mm / depth).min(0.5),
+            uncertainty_mm: 1.3 + (to - from) as f64 * STEP_MM * (noise_mm / depth).min(0.5),
             confidence: depth / (depth + LEAST_HOLLOW_MM),
             relief_mm: Some(depth),
         })
