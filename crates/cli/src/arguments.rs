@@ -44,6 +44,21 @@ pub enum Command {
     },
     /// Print the JSON Schema of result.json
     Schema,
+    /// Show a result on the impression, in a window
+    ///
+    /// A case or a scan is checked first. The window is a program of its own,
+    /// archproof-viewer, which stands beside this one or on the PATH.
+    View {
+        /// Result folder, case file (case.toml), or impression scan
+        #[arg(value_name = "RESULT|CASE|SCAN")]
+        path: PathBuf,
+        /// Folder for the results of a check [default: archproof-CASE]
+        #[arg(long, value_name = "DIR")]
+        out: Option<PathBuf>,
+        /// Protocol file with acceptance limits of one's own
+        #[arg(long, value_name = "FILE")]
+        protocol: Option<PathBuf>,
+    },
 }
 
 /// Check an impression scan, or a case of several

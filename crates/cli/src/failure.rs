@@ -39,6 +39,15 @@ pub enum Failure {
     NoScans(PathBuf),
     #[error("{}: is the scan itself; give another file to write", mesh::read::shown_path(.0))]
     OverItself(PathBuf),
+    #[error(
+        "the window is a program of its own, archproof-viewer, and is neither beside this one nor \
+         on the PATH; make it with 'cargo build --release -p archproof-viewer'"
+    )]
+    NoViewer,
+    #[error(
+        "archproof-viewer cannot be started ({0}); make it anew with 'cargo build --release -p archproof-viewer'"
+    )]
+    Viewer(io::Error),
     #[error("standard output cannot be written ({0})")]
     Output(#[from] io::Error),
 }

@@ -16,12 +16,14 @@ mod outputs;
 pub mod result;
 mod road;
 mod rounding;
-mod summary;
+pub mod summary;
 #[cfg(test)]
 mod testing;
 
-pub use cover_map::MapError;
+pub use cover_map::{CoveredMesh, MapError, ReadMapError, read_cover_map};
 pub use inspection::{Inspection, inspection_head, inspections_json};
-pub use outputs::{RESULT_FILE, WriteError, result_json, write_all};
+pub use outputs::{
+    RESULT_FILE, ReadResultError, WriteError, default_folder, read_result, result_json, write_all,
+};
 pub use road::{CheckOptions, CheckedCase, CheckedImpression, LoadedScan, Step, check_case};
 pub use summary::summary;

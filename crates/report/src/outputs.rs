@@ -41,8 +41,56 @@ impl WriteError {
     }
 }
 
+/// Why a result could not be read back.
+#[derive(Debug, Error)]
+pub enum ReadResultError {
+    /// The system refused.
+    #[error("{}: cannot be read ({source}); give the folder that 'archproof check' wrote", mesh::read::shown_path(.path))]
+    Io {
+        /// The file.
+        path: PathBuf,
+        /// What the system says.
+        source: io::Error,
+    },
+    /// It is no result, or one of another version.
+    #[error("{}: is no result of this version ({reason}); check the case again", mesh::read::shown_path(.path))]
+    NotAResult {
+        /// The file.
+        path: PathBuf,
+        /// What does not fit, and where.
+        reason: serde_json::Error,
+    },
+}
+
+/// Reads the `result.json` of a folder that [`write_all`] wrote.
+///
+/// # Errors
+/// When it cannot be read or is not by the contract.
+pub fn read_result(folder: &Path) -> Result<CaseResult, ReadResultError> {
+    let path = folder.join(RESULT_FILE);
+    let bytes = fs::read(&path).map_err(|source| ReadResultError::Io {
+        path: path.clone(),
+        source,
+    })?;
+    serde_json::from_slice(&bytes).map_err(|reason| ReadResultError::NotAResult { path, reason })
+}
+
 /// A file to be: its name and its bytes.
 type Output = (String, Vec<u8>);
+
+/// Where results go if nobody says: `archproof-CASE` in the current folder, of
+/// letters that any system takes.
+#[must_use]
+pub fn default_folder(case: &str) -> PathBuf {
+    let plain: String = case
+        .chars()
+        .map(|c| match c {
+            'a'..='z' | 'A'..='Z' | '0'..='9' | '-' | '_' => c,
+            _ => '_',
+        })
+        .collect();
+    PathBuf::from(format!("archproof-{plain}"))
+}
 
 /// The text of `result.json`.
 #[must_use]
@@ -163,6 +211,21 @@ mod tests {
             fs::read_to_string(folder.join(RESULT_FILE)).unwrap(),
             result_json(&result)
         );
+    }
+
+    #[test]
+    fn a_result_is_read_back_and_refused_by_its_reason() {
+        let parent = tempfile::tempdir().unwrap();
+        let error = read_result(parent.path()).unwrap_err().to_string();
+        assert!(error.contains("result.json: cannot be read"), "{error}");
+        let checked = checked_with_spots();
+        let result = assemble(&checked);
+        write_all(&checked, &result, parent.path()).unwrap();
+        assert_eq!(read_result(parent.path()).unwrap(), result);
+        fs::write(parent.path().join(RESULT_FILE), "{\"schema\": 1}").unwrap();
+        let error = read_result(parent.path()).unwrap_err().to_string();
+        assert!(error.contains("is no result of this version"), "{error}");
+        assert!(!error.contains('\n'));
     }
 
     #[test]

@@ -187,7 +187,8 @@ fn write_warnings(out: &mut String, result: &CaseResult) -> fmt::Result {
 }
 
 /// `maxillary wash`, or as much of it as is known.
-fn name(impression: &ImpressionResult) -> String {
+#[must_use]
+pub fn name(impression: &ImpressionResult) -> String {
     let jaw = match impression.arch.declared.or(impression.arch.detected) {
         Some(arch) => arch_word(arch),
         None => "unknown jaw",
@@ -206,7 +207,9 @@ fn side_word(side: Side) -> &'static str {
     }
 }
 
-fn place(result: &CaseResult, finding: &Finding) -> String {
+/// Where a finding lies, in words; empty where it is a matter of the whole.
+#[must_use]
+pub fn place(result: &CaseResult, finding: &Finding) -> String {
     let several = result.impressions.len() > 1;
     let impression = finding
         .impression
@@ -221,7 +224,10 @@ fn place(result: &CaseResult, finding: &Finding) -> String {
     parts.join(", ")
 }
 
-fn figure(finding: &Finding) -> Option<String> {
+/// The figure of a finding with its uncertainty, its limit and their unit;
+/// `None` where it is no matter of figures.
+#[must_use]
+pub fn figure(finding: &Finding) -> Option<String> {
     let (measured, limit) = finding.measured.zip(finding.limit)?;
     let unit = match finding.unit.as_deref() {
         None | Some("1") => String::new(),
@@ -248,7 +254,9 @@ fn arch_word(arch: Arch) -> &'static str {
     }
 }
 
-fn verdict_word(verdict: Verdict) -> &'static str {
+/// The word for a verdict.
+#[must_use]
+pub fn verdict_word(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Accept => "accept",
         Verdict::Rework => "rework",
@@ -257,7 +265,9 @@ fn verdict_word(verdict: Verdict) -> &'static str {
     }
 }
 
-fn what_to_do(result: &CaseResult) -> &'static str {
+/// What a verdict asks for, in one sentence.
+#[must_use]
+pub fn what_to_do(result: &CaseResult) -> &'static str {
     let only_first_passes = result
         .impressions
         .iter()
@@ -271,7 +281,9 @@ fn what_to_do(result: &CaseResult) -> &'static str {
     }
 }
 
-fn severity_word(severity: Severity) -> &'static str {
+/// The word for how a check came out.
+#[must_use]
+pub fn severity_word(severity: Severity) -> &'static str {
     match severity {
         Severity::Fail => "FAIL",
         Severity::Borderline => "BORDERLINE",

@@ -8,7 +8,7 @@ use crate::terminal::say;
 use judge::{Case, ImpressionInput, Protocol, Stage, Verdict};
 use report::{CheckOptions, check_case, result_json, summary, write_all};
 use std::fmt::Write;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::process::ExitCode;
 
 pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
@@ -28,7 +28,7 @@ pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     };
     let folder = match &arguments.out {
         Some(folder) => folder.clone(),
-        None => default_folder(&case.id),
+        None => report::default_folder(&case.id),
     };
 
     let progress = Progress::start();
@@ -92,18 +92,6 @@ fn case(arguments: &CheckArguments) -> Result<Case, Failure> {
             marks,
         },
     ))
-}
-
-/// `archproof-CASE` in the current folder, of letters that any system takes.
-fn default_folder(case: &str) -> PathBuf {
-    let plain: String = case
-        .chars()
-        .map(|c| match c {
-            'a'..='z' | 'A'..='Z' | '0'..='9' | '-' | '_' => c,
-            _ => '_',
-        })
-        .collect();
-    PathBuf::from(format!("archproof-{plain}"))
 }
 
 fn whereabouts(folder: &Path, files: &[String]) -> String {

@@ -1,0 +1,36 @@
+//! `archproof view`: starts the window, which is a program of its own, so that
+//! nobody needs graphics to check an impression.
+
+use crate::failure::Failure;
+use std::env::{consts::EXE_SUFFIX, current_exe};
+use std::io::ErrorKind;
+use std::path::{Path, PathBuf};
+use std::process::{Command, ExitCode};
+
+const VIEWER: &str = "archproof-viewer";
+
+pub fn run(path: &Path, out: Option<&Path>, protocol: Option<&Path>) -> Result<ExitCode, Failure> {
+    let mut command = Command::new(program());
+    command.arg(path);
+    for (option, value) in [("--out", out), ("--protocol", protocol)] {
+        if let Some(value) = value {
+            command.arg(option).arg(value);
+        }
+    }
+    let status = command.status().map_err(|source| match source.kind() {
+        ErrorKind::NotFound => Failure::NoViewer,
+        _ => Failure::Viewer(source),
+    })?;
+    let code = status.code().and_then(|code| u8::try_from(code).ok());
+    Ok(ExitCode::from(code.unwrap_or(crate::failure::EXIT_CODE)))
+}
+
+/// The program beside this one, or else the one on the PATH.
+fn program() -> PathBuf {
+    let name = format!("{VIEWER}{EXE_SUFFIX}");
+    current_exe()
+        .ok()
+        .and_then(|this| Some(this.parent()?.join(&name)))
+        .filter(|beside| beside.is_file())
+        .unwrap_or_else(|| PathBuf::from(name))
+}

@@ -1,0 +1,23 @@
+//! The window: shows the result of a case on the impression itself and flies to
+//! each finding. It shows figures and computes none.
+//!
+//! Everything but [`window`] is plain code: [`app::App`] is what is shown,
+//! [`app::Command`] what can be asked for.
+
+#![cfg_attr(test, allow(clippy::unwrap_used))]
+
+pub mod app;
+pub mod border;
+pub mod colours;
+pub mod landmarks;
+pub mod opened;
+pub mod outline;
+pub mod placement;
+pub mod probe;
+pub mod section;
+pub mod settings;
+#[cfg(test)]
+mod testing;
+pub mod ticks;
+pub mod view;
+pub mod window;

@@ -1,0 +1,60 @@
+//! `archproof-viewer`: opens the window on a result folder, a case or a scan.
+
+use clap::Parser;
+use std::io::Write;
+use std::path::PathBuf;
+use std::process::ExitCode;
+use viewer::opened::Source;
+use viewer::window::{self, Options};
+
+/// Shows the result of a check on the impression, and flies to each finding
+///
+/// A case file or a scan is checked first. Keys are shown by H.
+#[derive(Debug, Parser)]
+#[command(name = "archproof-viewer", version)]
+struct Arguments {
+    /// Result folder of 'archproof check', a case file (case.toml), or an impression scan
+    #[arg(value_name = "RESULT|CASE|SCAN")]
+    path: PathBuf,
+    /// Folder for the results of the check [default: archproof-CASE]
+    #[arg(long, value_name = "DIR")]
+    out: Option<PathBuf>,
+    /// Protocol file with acceptance limits of one's own
+    #[arg(long, value_name = "FILE")]
+    protocol: Option<PathBuf>,
+    /// Width and height of the window [default: as it was left]
+    #[arg(long, value_name = "WxH", value_parser = size)]
+    size: Option<(u32, u32)>,
+    /// Print the time to the first frame and the time of frames
+    #[arg(long)]
+    times: bool,
+}
+
+fn size(text: &str) -> Result<(u32, u32), String> {
+    let parsed = text
+        .split_once('x')
+        .and_then(|(w, h)| Some((w.parse().ok()?, h.parse().ok()?)));
+    parsed.ok_or_else(|| "write width and height as 1280x800".to_owned())
+}
+
+fn main() -> ExitCode {
+    let started = std::time::Instant::now();
+    let arguments = Arguments::parse();
+    let options = Options {
+        source: Source {
+            path: arguments.path,
+            out: arguments.out,
+            protocol: arguments.protocol,
+        },
+        size: arguments.size,
+        times: arguments.times,
+        started,
+    };
+    match window::run(options) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(missing) => {
+            let _ = writeln!(std::io::stderr(), "error: {missing}");
+            ExitCode::from(2)
+        }
+    }
+}

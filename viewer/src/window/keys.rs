@@ -1,0 +1,87 @@
+//! Which key asks for what.
+
+use crate::app::{Command, Layer};
+use kiss3d::event::{Key, Modifiers};
+
+/// What a key asks of the case that is shown.
+pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
+    const STEP_PX: f64 = 20.0;
+    let shift = modifiers.contains(Modifiers::Shift);
+    let control = modifiers.contains(Modifiers::Control);
+    Some(match key {
+        Key::Left if shift => Command::Turn(-STEP_PX, 0.0),
+        Key::Right if shift => Command::Turn(STEP_PX, 0.0),
+        Key::Up if shift => Command::Turn(0.0, -STEP_PX),
+        Key::Down if shift => Command::Turn(0.0, STEP_PX),
+        Key::Left if control => Command::Shift(STEP_PX, 0.0),
+        Key::Right if control => Command::Shift(-STEP_PX, 0.0),
+        Key::Up if control => Command::Shift(0.0, STEP_PX),
+        Key::Down if control => Command::Shift(0.0, -STEP_PX),
+        Key::Equals | Key::Add if control => Command::TextSize(1.1),
+        Key::Minus | Key::Subtract if control => Command::TextSize(1.0 / 1.1),
+        Key::Down => Command::Next,
+        Key::Up => Command::Previous,
+        Key::Return | Key::NumpadEnter => Command::Fly,
+        Key::Space => Command::ToggleDone,
+        Key::Home => Command::Whole,
+        Key::Tab => Command::NextImpression,
+        Key::B => Command::Beside,
+        Key::M => Command::NextMap,
+        Key::F => Command::NextBorderFigure,
+        Key::P => Command::NextPalette,
+        Key::Period => Command::Stretch(1.25),
+        Key::Comma => Command::Stretch(0.8),
+        Key::Key1 => Command::Toggle(Layer::Border),
+        Key::Key2 => Command::Toggle(Layer::Crest),
+        Key::Key3 => Command::Toggle(Layer::Outlines),
+        Key::Key4 => Command::Toggle(Layer::Landmarks),
+        Key::Key5 => Command::Toggle(Layer::Tray),
+        Key::D => Command::Measure,
+        Key::L => Command::Mark,
+        Key::PageDown | Key::N => Command::NextLandmark(1),
+        Key::PageUp => Command::NextLandmark(-1),
+        Key::U => Command::Undo,
+        Key::K => Command::PickMiddle,
+        Key::X => Command::Section,
+        Key::Left => Command::MoveSection(-0.5),
+        Key::Right => Command::MoveSection(0.5),
+        Key::LBracket => Command::TurnSection(0.05),
+        Key::RBracket => Command::TurnSection(-0.05),
+        Key::Q => Command::Roll(0.1),
+        Key::E => Command::Roll(-0.1),
+        Key::Equals | Key::Add => Command::Magnify(1.15),
+        Key::Minus | Key::Subtract => Command::Magnify(1.0 / 1.15),
+        Key::H | Key::F1 => Command::Help,
+        Key::Escape => Command::Leave,
+        _ => return None,
+    })
+}
+
+/// What the help says: keys, and what they do.
+pub const HELP: [(&str, &str); 22] = [
+    ("Up, Down", "choose a finding"),
+    ("Enter", "fly to it"),
+    ("Space", "mark it as done, or not done"),
+    ("Home", "the whole impression"),
+    ("drag, Shift + arrows", "turn"),
+    ("right drag, Ctrl + arrows", "move"),
+    ("wheel, + and -", "nearer, farther"),
+    ("Q, E", "turn about the line of sight"),
+    ("Tab; B", "next impression; two side by side"),
+    ("M", "cover map or plain surface"),
+    ("F", "colour the border line by a figure"),
+    ("P; comma, period", "other colours; shorter, longer scale"),
+    (
+        "1, 2, 3, 4, 5",
+        "border, crest line, limit lines, landmarks, tray",
+    ),
+    ("D", "distance between two clicks"),
+    ("L", "mark landmarks by clicks"),
+    ("N or Page Down, Page Up", "next, previous landmark"),
+    ("U", "take the last mark back"),
+    ("K", "click the middle of the picture"),
+    ("X; Left, Right; [ and ]", "section plane; move; turn"),
+    ("S; R", "save a screenshot; check the case again"),
+    ("Ctrl + and -", "larger, smaller text"),
+    ("H or F1; Esc; Ctrl Q", "this help; leave; close the window"),
+];

@@ -1,0 +1,483 @@
+//! The window itself: draws what [`crate::app`] says, and hands it what keys
+//! and mouse ask for. It draws only when something changed.
+
+mod camera;
+mod keys;
+mod material;
+mod overlay;
+mod panels;
+mod scene;
+
+pub use panels::canvas;
+
+use crate::app::{App, Command};
+use crate::opened::{OpenError, Opened, Source, open};
+use crate::settings::Settings;
+use crate::view::Canvas;
+use kiss3d::context::Context;
+use kiss3d::event::{Action, Key, Modifiers, MouseButton, WindowEvent};
+use kiss3d::post_processing::Tonemap;
+use kiss3d::window::{CanvasSetup, NumSamples, Window};
+use nalgebra::Point2;
+use scene::Scene;
+use std::io::Write;
+use std::panic::{AssertUnwindSafe, catch_unwind, set_hook, take_hook};
+use std::path::PathBuf;
+use std::sync::mpsc::{Receiver, channel};
+use std::time::{Duration, Instant};
+use thiserror::Error;
+
+/// How the window is to be opened.
+#[derive(Debug, Clone)]
+pub struct Options {
+    /// What it shows.
+    pub source: Source,
+    /// Its size, pixels; as it was left if none is given.
+    pub size: Option<(u32, u32)>,
+    /// Whether times of frames are printed.
+    pub times: bool,
+    /// When the program began.
+    pub started: Instant,
+}
+
+/// Why there is no window; one line for people.
+#[derive(Debug, Error)]
+pub enum NoWindow {
+    /// No screen to show it on.
+    #[error(
+        "no window: there is no screen (neither DISPLAY nor WAYLAND_DISPLAY is set); start it on \
+         a desktop, or look at result.json and the drawings in the result folder instead"
+    )]
+    Screen,
+    /// No graphics.
+    #[error(
+        "no window: the screen or its graphics cannot be used ({0}); on Debian install \
+         libvulkan1, mesa-vulkan-drivers, libx11-6, libx11-xcb1, libxcursor1, libxi6 and \
+         libxkbcommon-x11-0, or look at result.json and the drawings in the result folder instead"
+    )]
+    Graphics(String),
+}
+
+/// Opens the window and runs until it is closed.
+///
+/// # Errors
+/// When there is no screen or no graphics to draw with.
+pub fn run(options: Options) -> Result<(), NoWindow> {
+    let settings = Settings::load();
+    let (width, height) = options.size.unwrap_or((settings.width, settings.height));
+    let loading = Loading::start(options.source.clone());
+    let window = first_window(width, height)?;
+    pollster::block_on(Running::new(window, loading, settings, options).until_closed());
+    Ok(())
+}
+
+/// Opens a window; whatever the libraries below do where they cannot, it
+/// becomes one line.
+fn first_window(width: u32, height: u32) -> Result<Window, NoWindow> {
+    let is_set = |name| std::env::var_os(name).is_some_and(|value| !value.is_empty());
+    let has_screen = !cfg!(all(unix, not(target_os = "macos")))
+        || is_set("DISPLAY")
+        || is_set("WAYLAND_DISPLAY");
+    if !has_screen {
+        return Err(NoWindow::Screen);
+    }
+    let setup = CanvasSetup {
+        vsync: true,
+        // More only where it is known to work; see `smooth`.
+        samples: NumSamples::One,
+        ..CanvasSetup::default()
+    };
+    let earlier = take_hook();
+    set_hook(Box::new(|_| {}));
+    let opened = catch_unwind(AssertUnwindSafe(|| {
+        pollster::block_on(Window::new_with_setup("archproof", width, height, setup))
+    }));
+    set_hook(earlier);
+    let mut window = opened.map_err(|panic| {
+        let text = panic
+            .downcast_ref::<String>()
+            .map(String::as_str)
+            .or_else(|| panic.downcast_ref::<&str>().copied())
+            .unwrap_or("no reason given");
+        NoWindow::Graphics(text.split_whitespace().collect::<Vec<_>>().join(" "))
+    })?;
+    smooth(&mut window);
+    Ok(window)
+}
+
+/// Smooth edges, where graphics hardware draws and its interface is known to
+/// do them right (over OpenGL the picture stays black).
+fn smooth(window: &mut Window) {
+    let adapter = Context::get().adapter.get_info();
+    let in_software = adapter.device_type == wgpu::DeviceType::Cpu;
+    if !in_software && adapter.backend != wgpu::Backend::Gl {
+        window.set_samples(NumSamples::Four);
+    }
+    window.set_tonemap(Tonemap::None);
+    window.set_shadows_enabled(false);
+    let background = BACKGROUND.map(|c| (f32::from(c) / 255.0).powf(2.2));
+    window.set_background_color(kiss3d::color::Color::new(
+        background[0],
+        background[1],
+        background[2],
+        1.0,
+    ));
+    window.rebind_close_key(None);
+}
+
+/// Behind everything.
+const BACKGROUND: [u8; 3] = [30, 33, 38];
+
+/// A case on its way.
+struct Loading {
+    source: Source,
+    steps: Receiver<Step>,
+    /// The last step that was told.
+    last: String,
+}
+
+enum Step {
+    At(String),
+    Done(Box<Result<Opened, OpenError>>),
+}
+
+impl Loading {
+    fn start(source: Source) -> Self {
+        let (tell, steps) = channel();
+        let of = source.clone();
+        std::thread::spawn(move || {
+            let progress = tell.clone();
+            let progress = std::sync::Mutex::new(progress);
+            let opened = open(&of, &|step| {
+                if let Ok(tell) = progress.lock() {
+                    let _ = tell.send(Step::At(step));
+                }
+            });
+            let _ = tell.send(Step::Done(Box::new(opened)));
+        });
+        Self {
+            source,
+            steps,
+            last: "opening".to_owned(),
+        }
+    }
+}
+
+/// What stands in the window.
+enum Content {
+    Loading(Loading),
+    Failed(String),
+    Case(Box<App>, Box<Scene>),
+}
+
+struct Running {
+    window: Window,
+    content: Content,
+    source: Source,
+    settings: Settings,
+    options: Options,
+    scene: kiss3d::scene::SceneNode3d,
+    pointer: Point2<f64>,
+    /// The button that is held and where it was pressed.
+    held: Option<(MouseButton, Point2<f64>)>,
+    /// Frames that are still to be drawn after the last change: the panels
+    /// answer to an event in the frame after it.
+    due: u8,
+    last: Instant,
+    frames: Vec<Duration>,
+    first_shown: bool,
+    screenshot: bool,
+    closing: bool,
+}
+
+impl Running {
+    fn new(window: Window, loading: Loading, settings: Settings, options: Options) -> Self {
+        Self {
+            window,
+            source: loading.source.clone(),
+            content: Content::Loading(loading),
+            settings,
+            options,
+            scene: kiss3d::scene::SceneNode3d::empty(),
+            pointer: Point2::origin(),
+            held: None,
+            due: 2,
+            last: Instant::now(),
+            frames: Vec::new(),
+            first_shown: false,
+            screenshot: false,
+            closing: false,
+        }
+    }
+
+    async fn until_closed(mut self) {
+        const REST: Duration = Duration::from_millis(8);
+        while !self.closing {
+            self.window.canvas_mut().poll_events();
+            self.take_events();
+            self.take_steps();
+            let since = self.last.elapsed();
+            self.last = Instant::now();
+            let moved = match &mut self.content {
+                Content::Case(app, _) => app.pass(since.as_secs_f64().min(0.1)),
+                _ => false,
+            };
+            if moved {
+                self.due = 2;
+            }
+            if self.due == 0 {
+                std::thread::sleep(REST);
+                continue;
+            }
+            self.due -= 1;
+            if !self.draw().await {
+                break;
+            }
+        }
+        self.settings.save();
+        if self.options.times {
+            self.say_times();
+        }
+    }
+
+    fn take_events(&mut self) {
+        let events: Vec<WindowEvent> = self.window.events().iter().map(|e| e.value).collect();
+        for event in events {
+            self.due = 2;
+            self.take(event);
+        }
+    }
+
+    fn take(&mut self, event: WindowEvent) {
+        let over_panel = self.window.is_egui_capturing_mouse();
+        match event {
+            WindowEvent::Close => self.closing = true,
+            WindowEvent::Key(key, Action::Press, modifiers) => self.press(key, modifiers),
+            WindowEvent::CursorPos(x, y, _) => {
+                let to = Point2::new(x, y);
+                let by = to - self.pointer;
+                self.pointer = to;
+                self.point(by.x, by.y);
+            }
+            WindowEvent::Scroll(_, y, _) if !over_panel => {
+                self.ask(Command::Magnify((y * 0.015).exp()));
+            }
+            WindowEvent::MouseButton(button, Action::Press, _) if !over_panel => {
+                self.held = Some((button, self.pointer));
+            }
+            WindowEvent::MouseButton(button, Action::Release, _) => {
+                const STILL_PX: f64 = 4.0;
+                let held = self.held.take();
+                let clicked = held.is_some_and(|(down, at)| {
+                    down == button && (at - self.pointer).norm() < STILL_PX
+                });
+                if let Content::Case(app, _) = &mut self.content
+                    && clicked
+                    && button == MouseButton::Button1
+                {
+                    app.click(&self.pointer);
+                }
+            }
+            _ => {}
+        }
+    }
+
+    fn point(&mut self, right: f64, down: f64) {
+        let Content::Case(app, _) = &mut self.content else {
+            return;
+        };
+        match self.held {
+            Some((MouseButton::Button1, _)) => app.act(Command::Turn(right, down)),
+            Some((MouseButton::Button2 | MouseButton::Button3, _)) => {
+                app.act(Command::Shift(right, down));
+            }
+            _ => {}
+        }
+    }
+
+    fn press(&mut self, key: Key, modifiers: Modifiers) {
+        match key {
+            Key::Q if modifiers.contains(Modifiers::Control) => self.closing = true,
+            Key::S => self.screenshot = true,
+            Key::R => self.check_again(),
+            _ => {
+                if let Some(command) = keys::command(key, modifiers) {
+                    self.ask(command);
+                }
+            }
+        }
+    }
+
+    fn ask(&mut self, command: Command) {
+        if let Content::Case(app, _) = &mut self.content {
+            app.act(command);
+            self.settings.text_size = app.text_size;
+        }
+    }
+
+    fn check_again(&mut self) {
+        if let Content::Case(app, _) = &mut self.content
+            && self.source.path.is_dir()
+        {
+            app.notice =
+                "to check again, open the case file or the scan instead of its result".to_owned();
+            return;
+        }
+        self.content = Content::Loading(Loading::start(self.source.clone()));
+    }
+
+    /// Takes what the loading thread has told.
+    fn take_steps(&mut self) {
+        let Content::Loading(loading) = &mut self.content else {
+            return;
+        };
+        let mut done = None;
+        while let Ok(step) = loading.steps.try_recv() {
+            self.due = 2;
+            match step {
+                Step::At(step) => loading.last = step,
+                Step::Done(opened) => done = Some(opened),
+            }
+        }
+        match done.map(|opened| *opened) {
+            None => {}
+            Some(Err(refused)) => {
+                let text = refused.to_string();
+                self.window.set_title(&format!("archproof: {text}"));
+                self.content = Content::Failed(text);
+            }
+            Some(Ok(opened)) => {
+                let mut app = App::new(opened, self.canvas());
+                app.text_size = self.settings.text_size;
+                app.canvas = self.canvas();
+                app.act(Command::Whole);
+                app.pass(f64::INFINITY);
+                self.window.set_title(&app.title());
+                self.scene = kiss3d::scene::SceneNode3d::empty();
+                let scene = Scene::new(&mut self.scene, &app);
+                self.content = Content::Case(Box::new(app), Box::new(scene));
+            }
+        }
+    }
+
+    fn text_size(&self) -> f64 {
+        // Text grows with the window, so that it can be read on a large screen
+        // that says nothing of its density.
+        let points = f64::from(self.window.height()) / self.window.scale_factor();
+        self.settings.text_size * (points / 900.0).clamp(1.0, 2.0)
+    }
+
+    fn canvas(&self) -> Canvas {
+        let size = self.window.size();
+        canvas(
+            f64::from(size.x),
+            f64::from(size.y),
+            self.text_size() * self.window.scale_factor(),
+        )
+    }
+
+    async fn draw(&mut self) -> bool {
+        let begun = Instant::now();
+        let text_size = self.text_size();
+        let canvas = self.canvas();
+        let scale = self.window.scale_factor();
+        let size = self.window.size();
+        let mut camera = camera::FlatCamera {
+            half_mm: [1.0, 1.0],
+        };
+        let mut asked = Vec::new();
+        match &mut self.content {
+            Content::Loading(loading) => {
+                let text = format!("{} …", loading.last);
+                self.window
+                    .draw_ui(|ctx| panels::message(ctx, text_size, &text));
+            }
+            Content::Failed(text) => {
+                let text = format!("{text}\n\nR tries again, Ctrl Q closes the window.");
+                self.window
+                    .draw_ui(|ctx| panels::message(ctx, text_size, &text));
+            }
+            Content::Case(app, scene) => {
+                app.canvas = canvas;
+                app.hover = app.at(&self.pointer).filter(|_| self.held.is_none());
+                let mm = app.view.mm_per_pixel(&canvas);
+                camera.half_mm = [size.x, size.y].map(|px| (f64::from(px) * mm / 2.0) as f32);
+                scene.update(&mut self.window, app);
+                self.window.draw_ui(|ctx| {
+                    panels::set_style(ctx, text_size);
+                    overlay::draw(ctx, app, scale, text_size);
+                    asked = panels::draw(ctx, app, scale, text_size);
+                });
+            }
+        }
+        let going_on = self.window.render_3d(&mut self.scene, &mut camera).await;
+        self.settings.width = (f64::from(size.x) / scale) as u32;
+        self.settings.height = (f64::from(size.y) / scale) as u32;
+        for wish in asked {
+            self.due = 2;
+            match wish {
+                panels::Wish::Do(command) => self.ask(command),
+                panels::Wish::Screenshot => self.screenshot = true,
+                panels::Wish::CheckAgain => self.check_again(),
+            }
+        }
+        self.frames.push(begun.elapsed());
+        if !self.first_shown && matches!(self.content, Content::Case(..)) {
+            self.first_shown = true;
+            self.frames.clear();
+            if self.options.times {
+                let ms = self.options.started.elapsed().as_millis();
+                say(&format!("first frame of the case after {ms} ms"));
+            }
+        }
+        if self.screenshot && self.due == 0 {
+            self.screenshot = false;
+            self.save_screenshot();
+        } else if self.screenshot {
+            self.due = self.due.max(1);
+        }
+        going_on
+    }
+
+    fn save_screenshot(&mut self) {
+        let Content::Case(app, _) = &mut self.content else {
+            return;
+        };
+        let image = self.window.snap_image();
+        let path = free_name(&app.opened.folder);
+        let mut bytes = std::io::Cursor::new(Vec::new());
+        let saved = image
+            .write_to(&mut bytes, image::ImageFormat::Png)
+            .map_err(|error| error.to_string())
+            .and_then(|()| {
+                mesh::write::write_atomically(&path, |out| out.write_all(bytes.get_ref()))
+                    .map_err(|error| error.to_string())
+            });
+        app.notice = match saved {
+            Ok(()) => format!("saved {}", mesh::read::shown_path(&path)),
+            Err(refused) => refused,
+        };
+        self.due = 2;
+    }
+
+    fn say_times(&mut self) {
+        self.frames.sort_unstable();
+        if let Some(median) = self.frames.get(self.frames.len() / 2) {
+            let all = self.frames.len();
+            let ms = median.as_secs_f64() * 1e3;
+            say(&format!("{all} frames, median {ms:.0} ms"));
+        }
+    }
+}
+
+fn say(line: &str) {
+    let _ = writeln!(std::io::stderr(), "{line}");
+}
+
+/// The first `screenshot-N.png` of a folder that is not there yet.
+fn free_name(folder: &std::path::Path) -> PathBuf {
+    (1_u32..)
+        .map(|number| folder.join(format!("screenshot-{number}.png")))
+        .find(|path| !path.exists())
+        .unwrap_or_else(|| folder.join("screenshot.png"))
+}

@@ -1,0 +1,307 @@
+//! The list of findings, what is said of the chosen one, help and cautions.
+
+use super::keys::HELP;
+use crate::app::{App, Command, Layer, Mode};
+use crate::view::Canvas;
+use kiss3d::egui::{
+    Align2, Area, Button, Color32, Context, FontFamily, FontId, Frame, Grid, Id, Margin, Order,
+    Pos2, RichText, ScrollArea, TextStyle, Ui, Vec2, Visuals,
+};
+use report::result::Finding;
+use report::summary;
+use std::collections::BTreeMap;
+
+/// Behind text over the impression.
+pub const GROUND: Color32 = Color32::from_rgba_premultiplied(12, 13, 15, 215);
+/// Behind panels.
+const PANEL: Color32 = Color32::from_rgb(38, 41, 47);
+
+/// Width of the list, points at text size 1.
+const LIST: f64 = 350.0;
+/// Height of the cautions, points at text size 1.
+const FOOT: f64 = 40.0;
+
+const CAUTION: &str = "An aid to inspection, not a medical device; the licensed clinician decides. \
+    Local regulations and infection control come first; makers' instructions take precedence. \
+    Relieve a tray only out of the mouth, with eye and dust protection.";
+
+/// What panels ask for.
+pub enum Wish {
+    /// Something of the case.
+    Do(Command),
+    /// A picture of the window.
+    Screenshot,
+    /// The check once more.
+    CheckAgain,
+}
+
+/// Where impressions are drawn in a window of so many pixels; `scale` is pixels
+/// to a point at text size 1.
+#[must_use]
+pub fn canvas(width: f64, height: f64, scale: f64) -> Canvas {
+    let left = (LIST * scale).min(width / 2.0);
+    Canvas {
+        left,
+        top: 0.0,
+        width: width - left,
+        height: (height - FOOT * scale).max(1.0),
+    }
+}
+
+/// Sizes of text and spaces.
+pub fn set_style(ctx: &Context, text_size: f64) {
+    let size = text_size as f32;
+    ctx.all_styles_mut(|style| {
+        style.visuals = Visuals::dark();
+        style.visuals.override_text_color = Some(Color32::from_gray(235));
+        for (kind, points) in [
+            (TextStyle::Small, 12.0),
+            (TextStyle::Body, 14.0),
+            (TextStyle::Button, 14.0),
+            (TextStyle::Heading, 19.0),
+        ] {
+            let font = FontId::new(points * size, FontFamily::Proportional);
+            style.text_styles.insert(kind, font);
+        }
+        style.spacing.item_spacing = Vec2::new(6.0, 5.0) * size;
+        style.spacing.button_padding = Vec2::new(6.0, 2.0) * size;
+        style.spacing.icon_width = 15.0 * size;
+        style.spacing.interact_size.y = 19.0 * size;
+    });
+}
+
+/// A line or two in the middle of an otherwise empty window.
+pub fn message(ctx: &Context, text_size: f64, text: &str) {
+    set_style(ctx, text_size);
+    let width = ctx.content_rect().width() * 0.7;
+    Area::new(Id::new("message"))
+        .anchor(Align2::CENTER_CENTER, Vec2::ZERO)
+        .show(ctx, |ui| {
+            ui.set_max_width(width);
+            ui.label(RichText::new(text).heading());
+        });
+}
+
+/// Draws the panels; gives what was asked for by mouse. `scale` is pixels to a
+/// point.
+pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
+    let mut wishes = Vec::new();
+    let left = (app.canvas.left / scale) as f32;
+    let window = ctx.content_rect();
+    let foot = window.height() - (app.canvas.height / scale) as f32;
+    Area::new(Id::new("list"))
+        .fixed_pos(Pos2::ZERO)
+        .order(Order::Middle)
+        .show(ctx, |ui| {
+            Frame::NONE
+                .fill(PANEL)
+                .inner_margin(Margin::same(8))
+                .show(ui, |ui| {
+                    ui.set_width(left - 16.0);
+                    ui.set_min_height(window.height() - 16.0);
+                    ui.set_max_height(window.height() - 16.0);
+                    list(ui, app, text_size as f32, &mut wishes);
+                });
+        });
+    Area::new(Id::new("foot"))
+        .fixed_pos(Pos2::new(left, window.height() - foot))
+        .order(Order::Middle)
+        .show(ctx, |ui| {
+            Frame::NONE
+                .fill(Color32::BLACK)
+                .inner_margin(Margin::symmetric(8, 2))
+                .show(ui, |ui| {
+                    ui.set_width(window.width() - left - 16.0);
+                    ui.set_min_height(foot - 4.0);
+                    ui.label(RichText::new(CAUTION).small());
+                });
+        });
+    if app.help {
+        help(ctx, left);
+    }
+    // Keys are the window's own: no button is to answer to Enter or Space.
+    ctx.memory_mut(|memory| {
+        if let Some(focused) = memory.focused() {
+            memory.surrender_focus(focused);
+        }
+    });
+    wishes
+}
+
+fn list(ui: &mut Ui, app: &App, size: f32, wishes: &mut Vec<Wish>) {
+    let result = &app.opened.result;
+    let verdict = summary::verdict_word(result.verdict).to_uppercase();
+    ui.label(RichText::new(format!("{verdict}: case {}", result.case)).heading());
+    ui.label(summary::what_to_do(result));
+    buttons(ui, app, wishes);
+    ui.separator();
+    let below = details_height(app, size);
+    let room = (ui.available_height() - below).max(80.0);
+    ScrollArea::vertical()
+        .id_salt("findings")
+        .max_height(room)
+        .min_scrolled_height(room)
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            for (number, finding) in result.findings.iter().enumerate() {
+                row(ui, app, number, finding, wishes);
+            }
+            if result.findings.is_empty() {
+                ui.label("No findings, as far as it was judged.");
+            }
+            not_judged(ui, app);
+        });
+    ui.separator();
+    if let Some(finding) = app.finding() {
+        ScrollArea::vertical()
+            .id_salt("details")
+            .auto_shrink([false, false])
+            .show(ui, |ui| details(ui, app, finding));
+    }
+}
+
+fn details_height(app: &App, size: f32) -> f32 {
+    if app.finding().is_some() {
+        225.0 * size
+    } else {
+        0.0
+    }
+}
+
+fn row(ui: &mut Ui, app: &App, number: usize, finding: &Finding, wishes: &mut Vec<Wish>) {
+    let chosen = number == app.chosen;
+    let done = app.ticks.is_done(finding);
+    ui.horizontal(|ui| {
+        let mut ticked = done;
+        if ui.checkbox(&mut ticked, "").changed() {
+            wishes.push(Wish::Do(Command::Choose(number)));
+            wishes.push(Wish::Do(Command::ToggleDone));
+        }
+        let mark = if chosen { "▶ " } else { "" };
+        let mut text = format!(
+            "{mark}{} {} {}",
+            finding.id,
+            summary::severity_word(finding.severity),
+            finding.check
+        );
+        let place = summary::place(&app.opened.result, finding);
+        if !place.is_empty() {
+            text = format!("{text}\n{place}");
+        }
+        if done {
+            text += " (done)";
+        }
+        let button = Button::selectable(chosen, text).wrap();
+        let response = ui.add(button);
+        if response.clicked() {
+            wishes.push(Wish::Do(Command::Choose(number)));
+            wishes.push(Wish::Do(Command::Fly));
+        }
+        if chosen && app.is_flying() {
+            response.scroll_to_me(None);
+        }
+    });
+}
+
+fn details(ui: &mut Ui, app: &App, finding: &Finding) {
+    ui.label(
+        RichText::new(format!(
+            "{}: {} ({})",
+            finding.id,
+            finding.check,
+            summary::severity_word(finding.severity)
+        ))
+        .strong(),
+    );
+    let place = summary::place(&app.opened.result, finding);
+    if !place.is_empty() {
+        ui.label(place);
+    }
+    match summary::figure(finding) {
+        Some(figure) => ui.label(figure),
+        None => ui.label("no figure"),
+    };
+    ui.label(RichText::new(&finding.instruction).strong());
+    if let Some(drawing) = &finding.drawing {
+        ui.label(RichText::new(format!("Section with dimensions: {drawing}")).small());
+    }
+}
+
+/// What was not judged, and why: silence would look like a pass.
+fn not_judged(ui: &mut Ui, app: &App) {
+    let result = &app.opened.result;
+    let on_impressions = result.impressions.iter().flat_map(|i| &i.not_judged);
+    let mut by_reason: BTreeMap<&str, Vec<&str>> = BTreeMap::new();
+    for entry in on_impressions.chain(&result.not_judged) {
+        let checks = by_reason.entry(&entry.why).or_default();
+        if !checks.contains(&entry.check.as_str()) {
+            checks.push(&entry.check);
+        }
+    }
+    if by_reason.is_empty() {
+        return;
+    }
+    ui.add_space(6.0);
+    ui.label(RichText::new("Not judged").strong());
+    for (why, checks) in by_reason {
+        ui.label(RichText::new(format!("{}: {why}", checks.join(", "))).small());
+    }
+}
+
+fn buttons(ui: &mut Ui, app: &App, wishes: &mut Vec<Wish>) {
+    let on = |command| Wish::Do(command);
+    ui.horizontal_wrapped(|ui| {
+        let mut button = |name: &str, held: bool, wish: Wish| {
+            if ui.add(Button::selectable(held, name).frame(true)).clicked() {
+                wishes.push(wish);
+            }
+        };
+        button("Whole", false, on(Command::Whole));
+        button("Cover", app.cover_map, on(Command::NextMap));
+        button(
+            "Border figure",
+            app.border_figure.is_some(),
+            on(Command::NextBorderFigure),
+        );
+        button("Colours", false, on(Command::NextPalette));
+        for (name, layer) in [
+            ("Border", Layer::Border),
+            ("Crest", Layer::Crest),
+            ("Limit lines", Layer::Outlines),
+            ("Landmarks", Layer::Landmarks),
+            ("Tray", Layer::Tray),
+        ] {
+            button(name, app.shows(layer), on(Command::Toggle(layer)));
+        }
+        button("Distance", app.mode == Mode::Measure, on(Command::Measure));
+        button("Mark", matches!(app.mode, Mode::Mark(_)), on(Command::Mark));
+        button("Section", app.section.is_some(), on(Command::Section));
+        if app.opened.impressions.len() > 1 {
+            button("Next impression", false, on(Command::NextImpression));
+            button("Side by side", app.beside, on(Command::Beside));
+        }
+        button("Screenshot", false, Wish::Screenshot);
+        button("Check again", false, Wish::CheckAgain);
+        button("Help (H)", app.help, on(Command::Help));
+    });
+}
+
+fn help(ctx: &Context, left: f32) {
+    Area::new(Id::new("help"))
+        .anchor(Align2::CENTER_CENTER, Vec2::new(left / 2.0, 0.0))
+        .order(Order::Foreground)
+        .show(ctx, |ui| {
+            Frame::NONE
+                .fill(Color32::from_rgb(20, 22, 26))
+                .inner_margin(Margin::same(16))
+                .show(ui, |ui| {
+                    Grid::new("keys").num_columns(2).show(ui, |ui| {
+                        for (key, what) in HELP {
+                            ui.label(RichText::new(key).strong());
+                            ui.label(what);
+                            ui.end_row();
+                        }
+                    });
+                });
+        });
+}

@@ -1,0 +1,362 @@
+//! The window itself, under Xvfb with Mesa's software driver, driven by
+//! synthetic keys and clicks (xdotool). Skipped, saying so, where those are
+//! missing; see README.md for the packages.
+
+#![allow(clippy::unwrap_used, clippy::print_stderr, reason = "tests")]
+
+use image::{Rgb, RgbImage};
+use nalgebra::{Point2, Vector3};
+use std::fs;
+use std::io::{BufRead, BufReader};
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+use std::thread::sleep;
+use std::time::{Duration, Instant};
+use viewer::app::App;
+use viewer::colours::Palette;
+use viewer::landmarks::Marks;
+use viewer::opened::{Source, open};
+use viewer::probe::in_sight;
+use viewer::window::canvas;
+
+const WIDTH: u32 = 1280;
+const HEIGHT: u32 = 800;
+/// Longer than anything takes on a busy machine with software drawing.
+const PATIENCE: Duration = Duration::from_secs(120);
+
+/// Waits until something is there.
+fn awaited<T>(what: &str, mut look: impl FnMut() -> Option<T>) -> T {
+    let begun = Instant::now();
+    loop {
+        if let Some(found) = look() {
+            return found;
+        }
+        assert!(begun.elapsed() < PATIENCE, "no {what} within {PATIENCE:?}");
+        sleep(Duration::from_millis(50));
+    }
+}
+
+/// A screen in memory.
+struct Screen {
+    server: Child,
+    name: String,
+}
+
+impl Screen {
+    /// `None`, with the reason printed, where it cannot be had.
+    fn open() -> Option<Self> {
+        let has = |program: &str, argument: &str| {
+            let run = Command::new(program)
+                .arg(argument)
+                .stdout(Stdio::null())
+                .stderr(Stdio::null())
+                .status();
+            if run.is_err() {
+                eprintln!("SKIPPED: {program} is not installed (see README.md, 'The window')");
+            }
+            run.is_ok()
+        };
+        if !has("xdotool", "version") || !has("Xvfb", "-help") {
+            return None;
+        }
+        let mut server = Command::new("Xvfb")
+            .args(["-displayfd", "1", "-nolisten", "tcp", "-screen", "0"])
+            .arg(format!("{WIDTH}x{HEIGHT}x24"))
+            .stdout(Stdio::piped())
+            .stderr(Stdio::null())
+            .spawn()
+            .unwrap();
+        let mut number = String::new();
+        BufReader::new(server.stdout.take().unwrap())
+            .read_line(&mut number)
+            .unwrap();
+        Some(Self {
+            server,
+            name: format!(":{}", number.trim()),
+        })
+    }
+
+    fn xdotool(&self, arguments: &[&str]) -> Option<String> {
+        let run = Command::new("xdotool")
+            .args(arguments)
+            .env("DISPLAY", &self.name)
+            .output()
+            .unwrap();
+        run.status
+            .success()
+            .then(|| String::from_utf8(run.stdout).unwrap().trim().to_owned())
+    }
+
+    fn keys(&self, keys: &[&str]) {
+        for key in keys {
+            self.xdotool(&["key", key]).unwrap();
+            sleep(Duration::from_millis(80));
+        }
+    }
+
+    fn click(&self, at: &Point2<f64>) {
+        let [x, y] = [at.x, at.y].map(|c| format!("{c:.0}"));
+        self.xdotool(&["mousemove", &x, &y]).unwrap();
+        sleep(Duration::from_millis(150));
+        self.xdotool(&["click", "1"]).unwrap();
+    }
+}
+
+impl Drop for Screen {
+    fn drop(&mut self) {
+        let _ = self.server.kill();
+        let _ = self.server.wait();
+    }
+}
+
+/// The running window.
+struct Viewer {
+    process: Child,
+    out: PathBuf,
+    said: PathBuf,
+}
+
+impl Viewer {
+    fn start(screen: &Screen, path: &Path, folder: &Path) -> Self {
+        let said = folder.join("said.txt");
+        let out = folder.join("results");
+        let process = Command::new(env!("CARGO_BIN_EXE_archproof-viewer"))
+            .arg(path)
+            .arg("--out")
+            .arg(&out)
+            .args(["--times", "--size", &format!("{WIDTH}x{HEIGHT}")])
+            .env("DISPLAY", &screen.name)
+            .env_remove("WAYLAND_DISPLAY")
+            .env("XDG_CONFIG_HOME", folder)
+            .env("XDG_RUNTIME_DIR", folder)
+            .stderr(fs::File::create(&said).unwrap())
+            .spawn()
+            .unwrap();
+        Self { process, out, said }
+    }
+
+    fn said(&self) -> String {
+        fs::read_to_string(&self.said).unwrap()
+    }
+
+    /// Saves a screenshot by key, and reads it.
+    fn screenshot(&self, screen: &Screen, number: u32) -> RgbImage {
+        screen.keys(&["s"]);
+        let path = self.out.join(format!("screenshot-{number}.png"));
+        awaited("screenshot", || path.exists().then_some(()));
+        image::open(path).unwrap().into_rgb8()
+    }
+
+    fn close(mut self, screen: &Screen) {
+        screen.keys(&["ctrl+q"]);
+        let status = awaited("end", || self.process.try_wait().unwrap());
+        eprintln!("{}", self.said().trim_end());
+        assert!(status.success(), "{}", self.said());
+    }
+}
+
+impl Drop for Viewer {
+    fn drop(&mut self) {
+        let _ = self.process.kill();
+        let _ = self.process.wait();
+    }
+}
+
+/// Gives the window named so the keyboard.
+fn focused(screen: &Screen, name: &str) {
+    let window = awaited("window", || {
+        screen
+            .xdotool(&["search", "--name", name])
+            .filter(|id| !id.is_empty())
+    });
+    screen.xdotool(&["windowfocus", &window]).unwrap();
+    sleep(Duration::from_millis(200));
+}
+
+fn is_near(a: Rgb<u8>, b: [u8; 3]) -> bool {
+    a.0.iter().zip(b).all(|(a, b)| a.abs_diff(b) < 12)
+}
+
+/// Share of a circle that is drawn white.
+fn ring_share(image: &RgbImage, middle: Point2<f64>, radius: f64) -> f64 {
+    const STEPS: u32 = 360;
+    let white = (0..STEPS).filter(|&step| {
+        let angle = f64::from(step).to_radians();
+        let is_white = |r: f64| {
+            let x = middle.x + r * angle.cos();
+            let y = middle.y + r * angle.sin();
+            is_near(*image.get_pixel(x as u32, y as u32), [255; 3])
+        };
+        [-1.0, 0.0, 1.0].iter().any(|off| is_white(radius + off))
+    });
+    white.count() as f64 / f64::from(STEPS)
+}
+
+/// Whether a row of the right upper quarter runs through a palette in order.
+fn has_scale(image: &RgbImage, palette: Palette) -> bool {
+    let (width, height) = image.dimensions();
+    (0..height / 2).any(|y| {
+        let mut next = 0;
+        for x in width / 2..width {
+            if next <= 16 && is_near(*image.get_pixel(x, y), palette.at(f64::from(next) / 16.0)) {
+                next += 1;
+            }
+        }
+        next > 16
+    })
+}
+
+#[test]
+fn the_demonstration_is_flown_through_marked_and_saved() {
+    let Some(screen) = Screen::open() else {
+        return;
+    };
+    let folder = tempfile::tempdir().unwrap();
+    let demo = Path::new(env!("CARGO_MANIFEST_DIR")).join("../test-meshes/demo/case.toml");
+    let viewer = Viewer::start(&screen, &demo, folder.path());
+    awaited("first frame", || {
+        viewer.said().contains("first frame").then_some(())
+    });
+    focused(&screen, "DEMO-2");
+
+    // The same case without a window says where things ought to be.
+    let source = Source {
+        path: viewer.out.clone(),
+        out: None,
+        protocol: None,
+    };
+    let part = canvas(f64::from(WIDTH), f64::from(HEIGHT), 1.0);
+    let app = App::new(open(&source, &|_| {}).unwrap(), part);
+    let findings = &app.opened.result.findings;
+    let middle = part.middle();
+
+    let whole = viewer.screenshot(&screen, 1);
+    assert_eq!(whole.dimensions(), (WIDTH, HEIGHT));
+    assert!(has_scale(&whole, Palette::Viridis));
+    assert!(ring_share(&whole, middle, 34.0) < 0.5);
+
+    // A known corner of the mesh, clicked in sight of the whole.
+    let shown = &app.opened.impressions[0];
+    let corner = shown
+        .surface
+        .vertices()
+        .iter()
+        .zip(&shown.normals)
+        .find(|(p, n)| {
+            (app.view.pixel(&part, p) - middle).norm() < 250.0
+                && n.normalize().z > 0.9
+                && in_sight(shown, p, &Vector3::z())
+        })
+        .unwrap()
+        .0;
+    screen.keys(&["l"]);
+    screen.click(&app.view.pixel(&part, corner));
+    let file = viewer.out.join("landmarks.toml");
+    awaited("landmarks", || file.exists().then_some(()));
+    let error = |known: [f64; 3], number: usize| {
+        let mark = awaited("mark", || {
+            let marks = Marks::load(&file).ok()?;
+            marks.all().get(number).cloned()
+        });
+        (Vector3::from(mark.point) - Vector3::from(known)).norm()
+    };
+    let mut worst = error(shown.placement.in_file(corner), 0);
+    screen.keys(&["l"]);
+
+    for (number, finding) in findings.iter().enumerate() {
+        if number > 0 {
+            screen.keys(&["Down"]);
+        }
+        screen.keys(&["Return"]);
+        let picture = viewer.screenshot(&screen, 2 + number as u32);
+        let share = ring_share(&picture, middle, 34.0);
+        match finding.at {
+            Some(_) => assert!(share > 0.9, "{}: ring {share}", finding.id),
+            None => assert!(share < 0.5, "{}: ring {share}", finding.id),
+        }
+        if number == 0 {
+            screen.keys(&["l", "n"]);
+            screen.click(&middle);
+            worst = worst.max(error(finding.at.unwrap(), 1));
+            screen.keys(&["l"]);
+        }
+    }
+    eprintln!("worst pick error {worst:.3} mm");
+    assert!(worst <= 0.3);
+
+    let mut number = 2 + findings.len() as u32;
+    screen.keys(&["p"]);
+    let other = viewer.screenshot(&screen, number);
+    assert!(has_scale(&other, Palette::Cividis) && !has_scale(&other, Palette::Viridis));
+    screen.keys(&["m"]);
+    number += 1;
+    let plain = viewer.screenshot(&screen, number);
+    assert!(!has_scale(&plain, Palette::Cividis));
+    screen.keys(&["f"]);
+    number += 1;
+    assert!(has_scale(
+        &viewer.screenshot(&screen, number),
+        Palette::Cividis
+    ));
+    viewer.close(&screen);
+    assert!(folder.path().join("archproof/window.toml").exists());
+}
+
+#[test]
+fn bad_input_is_told_in_the_window_which_stays() {
+    let Some(screen) = Screen::open() else {
+        return;
+    };
+    let folder = tempfile::tempdir().unwrap();
+    let scan = folder.path().join("scan.stl");
+    fs::write(&scan, "no mesh").unwrap();
+    let mut viewer = Viewer::start(&screen, &scan, folder.path());
+    focused(&screen, "scan.stl");
+    assert!(viewer.process.try_wait().unwrap().is_none());
+    viewer.close(&screen);
+}
+
+/// Runs the viewer where it can have no window; what it says.
+fn refusal(change: impl FnOnce(&mut Command)) -> String {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_archproof-viewer"));
+    let folder = tempfile::tempdir().unwrap();
+    command
+        .arg("nothing.toml")
+        .env_remove("WAYLAND_DISPLAY")
+        .env("XDG_RUNTIME_DIR", folder.path());
+    change(&mut command);
+    let run = command.output().unwrap();
+    assert_eq!(run.status.code(), Some(2));
+    let said = String::from_utf8(run.stderr).unwrap();
+    assert_eq!(said.trim_end().lines().count(), 1, "{said}");
+    said
+}
+
+#[test]
+fn without_a_screen_or_graphics_one_line_says_what_is_missing() {
+    if !cfg!(target_os = "linux") {
+        return;
+    }
+    let said = refusal(|command| {
+        command.env_remove("DISPLAY");
+    });
+    assert!(
+        said.contains("no screen") && said.contains("result folder"),
+        "{said}"
+    );
+    let said = refusal(|command| {
+        command.env("DISPLAY", ":98765");
+    });
+    assert!(said.contains("cannot be used"), "{said}");
+    let Some(screen) = Screen::open() else {
+        return;
+    };
+    let said = refusal(|command| {
+        command
+            .env("DISPLAY", &screen.name)
+            .env("VK_DRIVER_FILES", "/none")
+            .env("VK_ICD_FILENAMES", "/none")
+            .env("__EGL_VENDOR_LIBRARY_FILENAMES", "/none");
+    });
+    assert!(said.contains("mesa-vulkan-drivers"), "{said}");
+}
