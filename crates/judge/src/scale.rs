@@ -1,13 +1,16 @@
 //! In which unit a scan must be read, told from its size.
 //!
 //! Most scan formats carry no unit. An impression in its tray has a longest
-//! side of 35 to 160 mm (common practice, no source); the units are so far
-//! apart that a size within that range in one unit is rarely so in another.
+//! side of 35 to 160 mm, and mostly of 55 to 130 (common practice, no source);
+//! the units are so far apart that a size is hardly ever usual in two of them.
 
 use mesh::Unit;
 
 /// Longest side of an impression in its tray, mm: no less and no more.
 pub const PLAUSIBLE_MM: std::ops::RangeInclusive<f64> = 35.0..=160.0;
+/// Where it mostly lies, mm: narrow enough that no size is usual in centimetres
+/// and in inches alike.
+const USUAL_MM: std::ops::RangeInclusive<f64> = 55.0..=130.0;
 
 /// How the unit of a scan was settled.
 #[derive(Debug, Clone, PartialEq)]
@@ -16,10 +19,11 @@ pub enum UnitReading {
     Given(Unit),
     /// Not named; the size is plausible in millimetres.
     Assumed,
-    /// Not named; the size is plausible in this unit alone, and it is not millimetres.
+    /// Not named; of all units the size is plausible in this one alone, or
+    /// usual in this one alone, and it is not millimetres.
     Inferred(Unit),
     /// Not named; the size is plausible in several units, none of them
-    /// millimetres. Read as millimetres.
+    /// millimetres, and usual in none. Read as millimetres.
     Ambiguous(Vec<Unit>),
     /// Not named, and no unit makes the size plausible. Read as millimetres.
     Implausible,
@@ -33,14 +37,17 @@ impl UnitReading {
         if let Some(unit) = given {
             return Self::Given(unit);
         }
-        let plausible: Vec<Unit> = Unit::ALL
-            .into_iter()
-            .filter(|unit| PLAUSIBLE_MM.contains(&(longest_side * unit.in_mm())))
-            .collect();
-        match plausible[..] {
-            [] => Self::Implausible,
+        let within = |range: std::ops::RangeInclusive<f64>| -> Vec<Unit> {
+            Unit::ALL
+                .into_iter()
+                .filter(|unit| range.contains(&(longest_side * unit.in_mm())))
+                .collect()
+        };
+        let plausible = within(PLAUSIBLE_MM);
+        match (&plausible[..], &within(USUAL_MM)[..]) {
+            ([], _) => Self::Implausible,
             _ if plausible.contains(&Unit::Millimetre) => Self::Assumed,
-            [only] => Self::Inferred(only),
+            (&[only], _) | (_, &[only]) => Self::Inferred(only),
             _ => Self::Ambiguous(plausible),
         }
     }
@@ -73,7 +80,9 @@ mod tests {
     #[case(7.0, UnitReading::Inferred(Unit::Centimetre))]
     #[case(0.07, UnitReading::Inferred(Unit::Metre))]
     #[case(70.0 / 25.4, UnitReading::Inferred(Unit::Inch))]
-    #[case(5.0, UnitReading::Ambiguous(vec![Unit::Centimetre, Unit::Inch]))]
+    #[case(6.0, UnitReading::Inferred(Unit::Centimetre))]
+    #[case(4.0, UnitReading::Inferred(Unit::Inch))]
+    #[case(5.3, UnitReading::Ambiguous(vec![Unit::Centimetre, Unit::Inch]))]
     #[case(900.0, UnitReading::Implausible)]
     #[case(0.0, UnitReading::Implausible)]
     fn size_tells_the_unit(#[case] longest_side: f64, #[case] expected: UnitReading) {

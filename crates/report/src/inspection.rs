@@ -183,7 +183,14 @@ impl InspectedScan {
 fn inspected(scan: &LoadedScan, seen: &Glance) -> InspectedScan {
     let integrity = &seen.integrity;
     let frame = seen.frame.as_ref();
-    let said = [unit_in_words(&scan.unit), seen.turned.in_words()];
+    let attributes = scan.stl_attributes.then(|| {
+        "its attribute bytes, in which some programs store colour, were not used".to_owned()
+    });
+    let said = [
+        unit_in_words(&scan.unit),
+        seen.turned.in_words(),
+        attributes,
+    ];
     InspectedScan {
         sha256: scan.sha256.clone(),
         format: scan.format.into(),
@@ -220,8 +227,8 @@ fn unit_in_words(unit: &UnitReading) -> Option<String> {
     match unit {
         UnitReading::Given(_) | UnitReading::Assumed => None,
         UnitReading::Inferred(unit) => Some(format!(
-            "read in {unit}, in which alone its size is that of an impression; say --unit {unit} \
-             if so"
+            "read in {unit}: in mm its size is not that of an impression, in {unit} it is; say \
+             --unit {unit} if so"
         )),
         UnitReading::Ambiguous(units) => {
             let names: Vec<&str> = units.iter().map(|unit| unit.symbol()).collect();

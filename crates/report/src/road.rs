@@ -62,6 +62,8 @@ pub struct LoadedScan {
     pub unit: UnitReading,
     /// Whether the file holds free text, which may name a person.
     pub carries_text: bool,
+    /// Whether it is a binary STL with attribute bytes, in which colour may be.
+    pub stl_attributes: bool,
     /// What was odd about the file.
     pub warnings: Vec<String>,
     /// Those of them that need an answer before anything can be judged.
@@ -253,6 +255,7 @@ pub(crate) fn load(path: &Path, given: Option<Unit>) -> Result<LoadedScan, ReadE
         sha256: scan.sha256,
         format: scan.format,
         carries_text: scan.carries_text,
+        stl_attributes: scan.stl_attributes,
         mesh: match unit.unit() {
             Unit::Millimetre => scan.mesh,
             other => scan.mesh.scaled(other.in_mm()),

@@ -242,6 +242,7 @@ fn loaded(file_name: &str) -> LoadedScan {
         )
         .unwrap(),
         carries_text: false,
+        stl_attributes: false,
         sha256: format!("sum of {file_name}"),
         format: Format::PlyBinaryLe,
         unit: UnitReading::Assumed,

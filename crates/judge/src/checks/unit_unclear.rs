@@ -16,8 +16,8 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
         let instruction = match &facts?.unit {
             UnitReading::Given(_) | UnitReading::Assumed | UnitReading::Implausible => return None,
             UnitReading::Inferred(unit) => format!(
-                "The size of the {which} is that of an impression only in {unit}, and it was read \
-                 so. If that is right, check again with --unit {unit}; else export it in mm."
+                "The size of the {which} is not that of an impression in mm, but is in {unit}, and \
+                 it was read so. If that is right, check again with --unit {unit}; else export it in mm."
             ),
             UnitReading::Ambiguous(units) => {
                 let names: Vec<&str> = units.iter().map(|unit| unit.symbol()).collect();
