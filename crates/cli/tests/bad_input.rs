@@ -232,3 +232,24 @@ fn the_collection_of_bad_files_comes_out_as_wanted() {
         }
     }
 }
+
+/// `bad_input_cases.md` names a test for each case, and each of these is there.
+#[test]
+fn every_case_that_arrives_has_its_test() {
+    let crates = Path::new(env!("CARGO_MANIFEST_DIR")).join("..");
+    let table = fs::read_to_string(crates.join("cli/tests/bad_input_cases.md")).unwrap();
+    let rows: Vec<&str> = table
+        .lines()
+        .filter(|line| line.starts_with("| ") && line.contains("::"))
+        .collect();
+    assert_eq!(rows.len(), 52);
+    for row in rows {
+        for name in row.split('`').skip(1).step_by(2) {
+            let (file, test) = name.split_once("::").unwrap();
+            let (package, file) = file.split_once('/').unwrap();
+            let path = crates.join(format!("{package}/tests/{file}.rs"));
+            let text = fs::read_to_string(&path).unwrap();
+            assert!(text.contains(&format!("fn {test}(")), "{name}");
+        }
+    }
+}

@@ -93,6 +93,17 @@ fn inspect_says_that_text_is_there_and_not_what_it_says() {
 }
 
 #[test]
+fn inspect_says_what_it_could_not_use() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut stl = encode_stl(&triangle()).unwrap();
+    let end = stl.len();
+    stl[end - 2..].copy_from_slice(&[0x1F, 0x80]);
+    fs::write(folder.path().join("a.stl"), stl).unwrap();
+    let row = run(folder.path(), &["inspect", "a.stl"]).out;
+    assert!(row.contains("attribute bytes"), "{row}");
+}
+
+#[test]
 fn clean_writes_the_same_mesh_without_any_text() {
     for (name, bytes) in named_files() {
         let folder = tempfile::tempdir().unwrap();

@@ -8,10 +8,12 @@ mod common;
 
 use common::{ARCHES, settings};
 use measure::layers::double_layers;
-use measure::{ImpressionMeasurement, NotAnImpression, NotMeasured, frame, measure};
+use measure::{
+    ImpressionMeasurement, NotAnImpression, NotMeasured, frame, measure, only_in_the_mirror,
+};
 use mesh::{Mesh, Topology, read_scan};
-use nalgebra::{Translation3, Vector3};
-use phantom::{Arch, Options, Phantom, Sides, cast_from};
+use nalgebra::{Point3, Translation3, Vector3};
+use phantom::{Arch, Options, Phantom, PlantedSpot, Pose, Sides, cast_from};
 use rayon::prelude::*;
 use std::path::Path;
 
@@ -189,6 +191,93 @@ fn a_scan_of_two_minds_is_mended_and_that_is_said() {
             assert!(frame.seating.angle(&sound.seating) < 1e-9, "{name}");
             assert!(mended.turned.in_words().is_some(), "{name}");
         }
+    }
+}
+
+/// Two passes of one mouth: another scanner, another pose, other spots.
+#[test]
+fn a_mirrored_second_pass_is_told_and_a_true_one_is_not() {
+    let outcomes: Vec<[Option<bool>; 2]> = ARCHES
+        .iter()
+        .flat_map(|&arch| (0..12).map(move |seed| (arch, seed)))
+        .collect::<Vec<_>>()
+        .into_par_iter()
+        .map(|(arch, seed)| {
+            let first = made(arch, seed, Sides::Both).impression;
+            let second = Phantom::new(&Options {
+                arch,
+                seed,
+                edge_mm: 0.6,
+                noise_sd_mm: 0.03,
+                overflow: 1.4,
+                spots: PlantedSpot::random(arch, seed, 3, 2),
+                pose: Pose::AsMade,
+                ..Options::default()
+            })
+            .impression;
+            let mirror = second
+                .vertices()
+                .iter()
+                .map(|p| Point3::new(-p.x, p.y, p.z))
+                .collect();
+            let mirrored = Mesh::new(mirror, second.triangles().to_vec(), None)
+                .expect("the same triangles")
+                .turned_inside_out();
+            let first = measured(&first);
+            [second, mirrored].map(|second| only_in_the_mirror(&first, &measured(&second)))
+        })
+        .collect();
+    let count = |which: usize, answer| outcomes.iter().filter(|o| o[which] == answer).count();
+    println!(
+        "{} second passes: {} told as true, {} as mirrored; mirrored: {} told, {} taken for true",
+        outcomes.len(),
+        count(0, Some(false)),
+        count(0, Some(true)),
+        count(1, Some(true)),
+        count(1, Some(false)),
+    );
+    assert_eq!(count(0, Some(true)), 0);
+    assert_eq!(count(1, Some(false)), 0);
+    assert!(count(1, Some(true)) * 2 > outcomes.len());
+}
+
+#[test]
+fn an_empty_tray_and_an_exchanged_pair_are_named() {
+    for arch in ARCHES {
+        let options = Options {
+            arch,
+            seed: 21,
+            edge_mm: 0.6,
+            tray_edge_mm: 0.6,
+            noise_sd_mm: 0.02,
+            ..Options::default()
+        };
+        let phantom = Phantom::new(&options);
+        // The tray scanned a second time, in another pose and with another edge.
+        let again = Phantom::new(&Options {
+            tray_edge_mm: 0.5,
+            tray_pose: Pose::AsMade,
+            ..options
+        })
+        .tray;
+        let empty = measure(&again, Some(&phantom.tray), &settings(), &|_| {});
+        assert!(
+            matches!(
+                empty.frame,
+                Err(NotMeasured::NotAnImpression(NotAnImpression::EmptyTray))
+            ),
+            "{arch:?}: {:?}, cover {:?}",
+            empty.frame,
+            empty.cover.map(|c| c.p95_mm)
+        );
+        let exchanged = measure(
+            &phantom.tray,
+            Some(&phantom.impression),
+            &settings(),
+            &|_| {},
+        );
+        assert!(exchanged.cover.is_err(), "{arch:?}");
+        println!("{arch:?} exchanged: {:?}", exchanged.cover.err());
     }
 }
 

@@ -1,8 +1,10 @@
-//! `file-unclear`: a file that could mean two things, or one file given as two.
+//! `file-unclear`: a file that could mean two things, one file given as two, or
+//! two scans of one jaw of which one is mirrored.
 
 use super::Check;
 use crate::finding::{Finding, Severity};
 use crate::judging::Subject;
+use measure::only_in_the_mirror;
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let evidence = subject.evidence;
@@ -48,4 +50,26 @@ pub(crate) fn same_files(subjects: &[Subject<'_>]) -> Vec<Finding> {
         }
     }
     findings
+}
+
+/// Impressions of one jaw that fit one another only as in a mirror. Which of
+/// the two is mirrored cannot be told, so each is asked about.
+pub(crate) fn mirrored_pairs(subjects: &[Subject<'_>]) -> Vec<Finding> {
+    let mirrored = |one: &Subject<'_>, other: &Subject<'_>| {
+        one.number != other.number
+            && only_in_the_mirror(one.measurement(), other.measurement()) == Some(true)
+    };
+    subjects
+        .iter()
+        .filter(|one| subjects.iter().any(|other| mirrored(one, other)))
+        .map(|subject| {
+            subject.finding(
+                Check::FileUnclear,
+                Severity::Fail,
+                "Two impressions of this jaw fit one another only as in a mirror: one of their \
+                 scans is mirrored, or they are of two mouths. Export both again without \
+                 mirroring, and compare right and left with the impressions.",
+            )
+        })
+        .collect()
 }
