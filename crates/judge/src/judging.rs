@@ -127,17 +127,16 @@ pub fn judge_case(case: &Case, evidence: &[Evidence<'_>], protocol: &Protocol) -
         })
         .collect();
     let mut findings = checks::same_files(&subjects);
-    findings.extend(checks::mirrored_pairs(&subjects));
     let mut impressions = Vec::new();
     for subject in &subjects {
-        let of_several: Vec<Finding> = findings
+        let same_file: Vec<Finding> = findings
             .iter()
             .filter(|f| f.impression == Some(subject.number))
             .cloned()
             .collect();
         let own = checks::on_impression(subject);
         impressions.push(JudgedImpression {
-            verdict: Verdict::from_findings(own.iter().chain(&of_several)),
+            verdict: Verdict::from_findings(own.iter().chain(&same_file)),
             not_judged: checks::not_judged(subject),
             landmarks: landmarks::judged(subject),
         });

@@ -84,6 +84,10 @@ pub enum NotMeasured {
         "the earlier impression does not fit on this one: only {fitting_percent:.0} % of it lies there"
     )]
     EarlierDoesNotFit { fitting_percent: f64 },
+    #[error(
+        "the earlier impression fits on this one only as in a mirror: one of the two scans is mirrored, or they are of two mouths"
+    )]
+    EarlierMirrored,
     #[error("no border line could be followed round the scan")]
     NoBorder,
     #[error(

@@ -16,9 +16,9 @@ mod glance;
 mod height_map;
 pub mod landmarks;
 pub mod layers;
-mod mirrored_pair;
 mod noise;
 mod parts;
+pub mod passes;
 mod polyline;
 pub mod regions;
 pub mod registration;
@@ -35,7 +35,6 @@ pub use border::{
 pub use defects::{Defect, DefectKind, TissueSurface, ZoneScan};
 pub use figures::*;
 pub use glance::{Glance, glance};
-pub use mirrored_pair::only_in_the_mirror;
 pub use noise::noise_mm;
 
 use facing::Turned;

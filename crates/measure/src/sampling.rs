@@ -1,7 +1,7 @@
 //! Points spread evenly over a surface.
 
 use mesh::Mesh;
-use nalgebra::{Point3, Unit, UnitVector3, Vector3};
+use nalgebra::{Isometry3, Point3, Unit, UnitVector3, Vector3};
 
 /// A point of a surface with its outward normal.
 #[derive(Debug, Clone, Copy)]
@@ -10,6 +10,27 @@ pub struct SurfacePoint {
     pub point: Point3<f64>,
     /// Outward normal.
     pub normal: UnitVector3<f64>,
+}
+
+impl SurfacePoint {
+    /// The point after a motion.
+    #[must_use]
+    pub fn moved(&self, motion: &Isometry3<f64>) -> Self {
+        Self {
+            point: motion * self.point,
+            normal: motion * self.normal,
+        }
+    }
+
+    /// The point in a mirror across x = 0.
+    #[must_use]
+    pub fn mirrored(&self) -> Self {
+        let across = |v: Vector3<f64>| Vector3::new(-v.x, v.y, v.z);
+        Self {
+            point: Point3::from(across(self.point.coords)),
+            normal: UnitVector3::new_unchecked(across(self.normal.into_inner())),
+        }
+    }
 }
 
 /// About `count` centres of those triangles that `chosen` accepts, one in each

@@ -3,7 +3,7 @@
 
 use crate::figures::NotMeasured;
 use crate::sampling::SurfacePoint;
-use nalgebra::{Isometry3, Point3, UnitVector3, Vector3};
+use nalgebra::{Isometry3, Point3};
 
 /// How much wider than the impression in it a tray may seem, mm: scans differ,
 /// and both are measured across axes that were found.
@@ -30,7 +30,8 @@ pub fn reason(mismatch: Mismatch<'_>, fits: impl FnOnce(&[SurfacePoint]) -> bool
     if let Some(other_size) = other_size(&mismatch) {
         return other_size;
     }
-    let in_the_mirror: Vec<SurfacePoint> = mismatch.outer.iter().map(mirrored).collect();
+    let in_the_mirror: Vec<SurfacePoint> =
+        mismatch.outer.iter().map(SurfacePoint::mirrored).collect();
     if fits(&in_the_mirror) {
         NotMeasured::TrayMirrored
     } else {
@@ -55,12 +56,4 @@ fn width(places: impl Iterator<Item = f64>) -> Option<f64> {
         (low.min(x), high.max(x))
     });
     (greatest >= least).then_some(greatest - least)
-}
-
-fn mirrored(point: &SurfacePoint) -> SurfacePoint {
-    let across = |v: Vector3<f64>| Vector3::new(-v.x, v.y, v.z);
-    SurfacePoint {
-        point: Point3::from(across(point.point.coords)),
-        normal: UnitVector3::new_unchecked(across(point.normal.into_inner())),
-    }
 }

@@ -6,7 +6,8 @@
 mod common;
 
 use common::{ARCHES, quantile, settings};
-use measure::border::{Impressed, changes};
+use measure::border::changes;
+use measure::passes::{Pass, laid};
 use measure::{ImpressionMeasurement, measure};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Translation3, UnitQuaternion};
@@ -30,11 +31,10 @@ fn measured(mesh: &Mesh) -> ImpressionMeasurement {
     measure(mesh, None, &settings(), &|_| {})
 }
 
-fn impressed<'a>(mesh: &'a Mesh, measured: &'a ImpressionMeasurement) -> Impressed<'a> {
-    Impressed {
+fn pass<'a>(mesh: &'a Mesh, measured: &'a ImpressionMeasurement) -> Pass<'a> {
+    Pass {
         mesh,
         frame: measured.frame.as_ref().expect("an impression has a frame"),
-        border: measured.border.as_ref().expect("and a border"),
     }
 }
 
@@ -60,10 +60,13 @@ fn a_lowered_stretch_is_seen_and_nothing_else_moves() {
             );
             let earlier = first.impression.moved(&turned);
             let (one, two) = (measured(&earlier), measured(&wash.impression));
-            let later = impressed(&wash.impression, &two);
-            let found = changes(impressed(&earlier, &one), later).expect("they fit");
+            let later = pass(&wash.impression, &two);
+            let laid = laid(pass(&earlier, &one), later).expect("they fit");
+            let border = two.border.as_ref().expect("and a border");
+            let before = one.border.as_ref().expect("and a border");
+            let found = changes(before, border, later.frame, &laid);
             let centre = wash.truth.blemishes[0].centre;
-            for (change, station) in found.iter().zip(&later.border.stations) {
+            for (change, station) in found.iter().zip(&border.stations) {
                 let Some(change) = change else { continue };
                 let from = (station.point - centre).norm();
                 // Ramps lie between what is lowered and what is not.
@@ -97,9 +100,6 @@ fn another_mouth_does_not_fit() {
         made(Arch::Maxillary, 26, Vec::new()),
     );
     let (one, two) = (measured(&first.impression), measured(&other.impression));
-    let found = changes(
-        impressed(&first.impression, &one),
-        impressed(&other.impression, &two),
-    );
-    assert!(found.is_err(), "{:?}", found.map(|f| f.len()));
+    let found = laid(pass(&first.impression, &one), pass(&other.impression, &two));
+    assert!(found.is_err(), "{:?}", found.map(|f| f.fitting_share));
 }

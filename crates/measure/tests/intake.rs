@@ -6,14 +6,16 @@
 
 mod common;
 
-use common::{ARCHES, settings};
+use common::{ARCHES, seeds, settings};
 use measure::layers::double_layers;
-use measure::{
-    ImpressionMeasurement, NotAnImpression, NotMeasured, frame, measure, only_in_the_mirror,
-};
+use measure::passes::{Pass, laid};
+use measure::{Frame, ImpressionMeasurement, NotAnImpression, NotMeasured, frame, measure};
 use mesh::{Mesh, Topology, read_scan};
 use nalgebra::{Point3, Translation3, Vector3};
-use phantom::{Arch, Options, Phantom, PlantedSpot, Pose, Sides, cast_from};
+use phantom::{
+    Across, Arch, Blemish, FlangeSide, Options, Phantom, Place, PlantedSpot, Pose, RimFaults,
+    Sides, cast_from,
+};
 use rayon::prelude::*;
 use std::path::Path;
 
@@ -34,13 +36,17 @@ fn made(arch: Arch, seed: u64, sides: Sides) -> Phantom {
     })
 }
 
+/// Most that may lie double unasked (the default protocol's limit).
+const MOST_DOUBLE: f64 = 0.02;
+
 /// What is asked about a scan: nothing, for a sound impression.
 fn questions(scan: &Mesh) -> Vec<String> {
     let topology = Topology::of(scan);
     let found = frame::find(scan).err().map(|what| what.to_string());
     let (_, turned) = measure::facing::righted(scan, &topology);
     let layers = double_layers(scan, &topology);
-    let doubled = (layers.share > 0.0).then(|| format!("{:.2e} of it lies double", layers.share));
+    let doubled =
+        (layers.share > MOST_DOUBLE).then(|| format!("{:.2e} of it lies double", layers.share));
     found
         .into_iter()
         .chain(turned.in_words())
@@ -194,6 +200,118 @@ fn a_scan_of_two_minds_is_mended_and_that_is_said() {
     }
 }
 
+/// Sound in what they are, whatever else they suffer: bare and thin places,
+/// voids or nodules, folds, holes, ragged rims, cut scans, short and sharp
+/// borders, noise, coarse edges.
+#[test]
+fn no_impression_with_many_faults_is_taken_for_something_else() {
+    let trials: Vec<(Arch, u64, Sides)> = ARCHES
+        .iter()
+        .flat_map(|&arch| (0..seeds(3)).map(move |seed| (arch, 1000 + seed)))
+        .flat_map(|(arch, seed)| [Sides::Both, Sides::Tissue].map(|sides| (arch, seed, sides)))
+        .collect();
+    let outcomes: Vec<(String, Vec<String>)> = trials
+        .into_par_iter()
+        .map(|(arch, seed, sides)| {
+            let phantom = Phantom::new(&full_of_faults(arch, seed, sides));
+            let mut asked = questions(&phantom.impression);
+            if let Ok(found) = frame::find(&phantom.impression) {
+                let frame = found.frame;
+                let same_arch =
+                    (frame.arch == measure::Arch::Maxillary) == (arch == Arch::Maxillary);
+                if !same_arch || frame.arch_confidence < LEAST_CONFIDENCE {
+                    asked.push(format!("{:?}, {:.2}", frame.arch, frame.arch_confidence));
+                }
+                // Where the scan ends below the border it may be asked how it lies.
+                if frame.confidence < LEAST_CONFIDENCE && !is_cut(seed) {
+                    asked.push(format!("axes, {:.2}", frame.confidence));
+                }
+            }
+            (format!("{arch:?} {seed} {sides:?}"), asked)
+        })
+        .collect();
+    let questioned: Vec<_> = outcomes.iter().filter(|o| !o.1.is_empty()).collect();
+    println!(
+        "{} impressions with many faults: {} questioned",
+        outcomes.len(),
+        questioned.len()
+    );
+    assert!(questioned.is_empty(), "{questioned:?}");
+}
+
+/// Whether a trial's scan lacks 3 mm of a flange over 20 mm.
+fn is_cut(seed: u64) -> bool {
+    seed % 4 == 1
+}
+
+/// Below it the orientation is asked about (the default protocol's limit).
+const LEAST_CONFIDENCE: f64 = 0.5;
+
+fn full_of_faults(arch: Arch, seed: u64, sides: Sides) -> Options {
+    let turn = seed as usize;
+    let mut blemishes = if turn.is_multiple_of(2) {
+        Blemish::random_voids(arch, seed, 8)
+    } else {
+        Blemish::random_nodules(arch, seed, 8)
+    };
+    if turn.is_multiple_of(3) {
+        blemishes.extend(Blemish::random_folds(arch, seed + 9, 4));
+    }
+    let flange = FlangeSide::Outer;
+    blemishes.extend(match turn % 4 {
+        1 => vec![Blemish::CutScan {
+            flange,
+            station: 0.4,
+            length_mm: 20.0,
+            by_mm: 3.0,
+        }],
+        2 => vec![
+            Blemish::ShortBorder {
+                flange,
+                station: -0.4,
+                length_mm: 12.0,
+                by_mm: 4.0,
+            },
+            Blemish::KnifeEdge {
+                flange,
+                station: 0.5,
+                length_mm: 10.0,
+                radius_mm: 0.4,
+            },
+        ],
+        _ => Vec::new(),
+    });
+    blemishes.extend([-0.5, 0.1, 0.6].map(|station| Blemish::Hole {
+        place: Place::Arch {
+            station,
+            across: Across::Crest,
+        },
+        diameter_mm: 3.0,
+    }));
+    Options {
+        arch,
+        seed,
+        sides,
+        edge_mm: [0.4, 0.7, 0.9][turn % 3],
+        tray_edge_mm: 2.5,
+        noise_sd_mm: [0.05, 0.0, 0.03][turn / 2 % 3],
+        handle: turn.is_multiple_of(2),
+        overflow: [1.0, 1.6, 0.4][turn / 3 % 3],
+        spots: PlantedSpot::random(arch, seed, 6 + turn % 3, 3),
+        blemishes,
+        rim: RimFaults {
+            bites_mm: 1.5,
+            islands: turn % 5,
+            holes: turn % 7,
+        },
+        ..Options::default()
+    }
+}
+
+fn pass<'a>(mesh: &'a Mesh, frame: &'a Frame) -> Pass<'a> {
+    Pass { mesh, frame }
+}
+
 /// Two passes of one mouth: another scanner, another pose, other spots.
 #[test]
 fn a_mirrored_second_pass_is_told_and_a_true_one_is_not() {
@@ -223,8 +341,17 @@ fn a_mirrored_second_pass_is_told_and_a_true_one_is_not() {
             let mirrored = Mesh::new(mirror, second.triangles().to_vec(), None)
                 .expect("the same triangles")
                 .turned_inside_out();
-            let first = measured(&first);
-            [second, mirrored].map(|second| only_in_the_mirror(&first, &measured(&second)))
+            let frame_of = |scan: &Mesh| frame::find(scan).expect("a sound impression").frame;
+            let first_frame = frame_of(&first);
+            [second, mirrored].map(|second| {
+                let frame = frame_of(&second);
+                let (one, two) = (pass(&first, &first_frame), pass(&second, &frame));
+                match laid(one, two) {
+                    Ok(_) => Some(false),
+                    Err(NotMeasured::EarlierMirrored) => Some(true),
+                    Err(_) => None,
+                }
+            })
         })
         .collect();
     let count = |which: usize, answer| outcomes.iter().filter(|o| o[which] == answer).count();
@@ -238,7 +365,7 @@ fn a_mirrored_second_pass_is_told_and_a_true_one_is_not() {
     );
     assert_eq!(count(0, Some(true)), 0);
     assert_eq!(count(1, Some(false)), 0);
-    assert!(count(1, Some(true)) * 2 > outcomes.len());
+    assert_eq!(count(1, Some(true)), outcomes.len());
 }
 
 #[test]

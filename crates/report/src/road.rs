@@ -6,8 +6,9 @@
 use judge::{
     Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, UnitReading, judge_case,
 };
-use measure::border::{Impressed, changes};
+use measure::border::changes;
 use measure::landmarks::LandmarkMark;
+use measure::passes::{Pass, laid};
 use measure::{ImpressionMeasurement, MeasureSettings};
 use mesh::{Format, Mesh, ReadError, Scan, Unit};
 use rayon::prelude::*;
@@ -151,7 +152,7 @@ pub fn check_case(
         .collect();
     for wash in 0..of {
         if let Some(first_pass) = case.first_pass_of(wash) {
-            compare_borders(&mut impressions, first_pass, wash);
+            compare_passes(&mut impressions, first_pass, wash);
         }
     }
     progress(Step::Judging);
@@ -159,27 +160,21 @@ pub fn check_case(
 }
 
 /// Tells each station of a wash's border how it moved since the first pass.
-fn compare_borders(impressions: &mut [CheckedImpression], first_pass: usize, wash: usize) {
-    let impressed = |one: &CheckedImpression| {
-        let (frame, border) = (&one.measurement.frame, &one.measurement.border);
-        Some((frame.clone().ok()?, border.clone().ok()?))
-    };
-    let both = impressed(&impressions[first_pass]).zip(impressed(&impressions[wash]));
-    let Some(((first_frame, first_border), (frame, border))) = both else {
+fn compare_passes(impressions: &mut [CheckedImpression], first_pass: usize, wash: usize) {
+    let (first, later) = (&impressions[first_pass], &impressions[wash]);
+    let (Ok(first_frame), Ok(frame)) = (&first.measurement.frame, &later.measurement.frame) else {
         return;
     };
-    let found = changes(
-        Impressed {
-            mesh: &impressions[first_pass].scan.mesh,
-            frame: &first_frame,
-            border: &first_border,
-        },
-        Impressed {
-            mesh: &impressions[wash].scan.mesh,
-            frame: &frame,
-            border: &border,
-        },
-    );
+    let pass = |one: &CheckedImpression, frame| Pass {
+        mesh: &one.scan.mesh,
+        frame,
+    };
+    let (Ok(first_border), Ok(border)) = (&first.measurement.border, &later.measurement.border)
+    else {
+        return;
+    };
+    let found = laid(pass(first, first_frame), pass(later, frame))
+        .map(|laid| changes(first_border, border, frame, &laid));
     let Ok(border) = &mut impressions[wash].measurement.border else {
         return;
     };

@@ -4,7 +4,7 @@
 use super::Check;
 use crate::finding::{Finding, Severity};
 use crate::judging::Subject;
-use measure::only_in_the_mirror;
+use measure::NotMeasured;
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let evidence = subject.evidence;
@@ -27,8 +27,17 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
              as the tray scan."
                 .to_owned()
         });
+    let mirrored = (evidence.measurement.border.as_ref().ok())
+        .filter(|border| border.change_missing == Some(NotMeasured::EarlierMirrored))
+        .map(|_| {
+            "First pass and wash of this jaw fit one another only as in a mirror: one of their \
+             scans is mirrored, or they are of two mouths. Export both again without mirroring, \
+             and compare right and left with the impressions."
+                .to_owned()
+        });
     asked
         .chain(one_for_both)
+        .chain(mirrored)
         .map(|instruction| subject.finding(Check::FileUnclear, Severity::Fail, instruction))
         .collect()
 }
@@ -50,26 +59,4 @@ pub(crate) fn same_files(subjects: &[Subject<'_>]) -> Vec<Finding> {
         }
     }
     findings
-}
-
-/// Impressions of one jaw that fit one another only as in a mirror. Which of
-/// the two is mirrored cannot be told, so each is asked about.
-pub(crate) fn mirrored_pairs(subjects: &[Subject<'_>]) -> Vec<Finding> {
-    let mirrored = |one: &Subject<'_>, other: &Subject<'_>| {
-        one.number != other.number
-            && only_in_the_mirror(one.measurement(), other.measurement()) == Some(true)
-    };
-    subjects
-        .iter()
-        .filter(|one| subjects.iter().any(|other| mirrored(one, other)))
-        .map(|subject| {
-            subject.finding(
-                Check::FileUnclear,
-                Severity::Fail,
-                "Two impressions of this jaw fit one another only as in a mirror: one of their \
-                 scans is mirrored, or they are of two mouths. Export both again without \
-                 mirroring, and compare right and left with the impressions.",
-            )
-        })
-        .collect()
 }

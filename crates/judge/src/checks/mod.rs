@@ -40,7 +40,7 @@ mod under_extension;
 mod unit_unclear;
 mod void;
 
-pub(crate) use file_unclear::{mirrored_pairs, same_files};
+pub(crate) use file_unclear::same_files;
 pub(crate) use part_not_judged::{not_judged_on_case, on_case};
 
 use crate::finding::{Finding, NotJudged};

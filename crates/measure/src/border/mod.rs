@@ -16,7 +16,7 @@ mod profile;
 mod rays;
 mod station;
 
-pub use change::{Impressed, changes};
+pub use change::changes;
 pub use cut::{CutLine, Cutter, SectionPlane};
 pub(crate) use dips::LEAST_DIP_MM;
 pub use figures::*;

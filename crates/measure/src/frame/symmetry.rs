@@ -62,16 +62,23 @@ pub fn plane_of(candidate: &Candidate) -> SymmetryPlane {
             None => (turn, shift) = (turn / 2.0, shift / 2.0),
         }
     }
-    let mut costs: Vec<f64> = grid.iter().map(|trial| trial.0).collect();
-    costs.sort_by(f64::total_cmp);
-    let usual = costs[costs.len() / 2];
+    let mut by_cost = grid;
+    by_cost.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let usual = by_cost[by_cost.len() / 2];
+    // Faults of the impression are not what makes a plane doubtful: the worst
+    // fifth of the surface does not count.
+    let [least, most] = [best, usual].map(|(_, angle, offset)| {
+        let mut off = differences(&candidate.map, &surface, centre, angle, offset);
+        off.sort_by(f64::total_cmp);
+        off[..off.len() * 4 / 5].iter().sum::<f64>()
+    });
     let in_basis = Vector3::new(best.1.cos(), best.1.sin(), 0.0);
     let on_plane = centre + Vector2::new(-best.1.sin(), best.1.cos()) * best.2;
     let scan_from_basis = basis_along(&candidate.axis).inverse();
     SymmetryPlane {
         anterior: Unit::new_normalize(scan_from_basis * in_basis),
         point: scan_from_basis * Point3::new(on_plane.x, on_plane.y, 0.0),
-        confidence: (1.0 - best.0 / usual).clamp(0.0, 1.0),
+        confidence: (1.0 - least / most.max(f64::MIN_POSITIVE)).clamp(0.0, 1.0),
     }
 }
 
@@ -89,8 +96,20 @@ fn mirror_cost(
     angle: f64,
     offset: f64,
 ) -> f64 {
+    let off = differences(map, surface, centre, angle, offset);
+    off.iter().sum::<f64>() / surface.len().max(1) as f64
+}
+
+/// Height difference between each point of the surface and its mirror image.
+fn differences(
+    map: &HeightMap,
+    surface: &[Point3<f64>],
+    centre: Point2<f64>,
+    angle: f64,
+    offset: f64,
+) -> Vec<f64> {
     let across = Vector2::new(-angle.sin(), angle.cos());
-    let sum: f64 = surface
+    surface
         .iter()
         .map(|p| {
             let side = (p.xy() - centre).dot(&across) - offset;
@@ -99,6 +118,5 @@ fn mirror_cost(
                 (h - p.z).abs().min(MOST_DIFFERENCE_MM)
             })
         })
-        .sum();
-    sum / surface.len().max(1) as f64
+        .collect()
 }
