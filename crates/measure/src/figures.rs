@@ -118,6 +118,10 @@ pub enum NotAnImpression {
         "two separate scans lie side by side in the file, of {larger_mm2:.0} and {smaller_mm2:.0} mm²"
     )]
     TwoScans { larger_mm2: f64, smaller_mm2: f64 },
+    #[error(
+        "it is a part of the larger scan that was given as the tray: impression and tray seem exchanged"
+    )]
+    Exchanged,
     #[error("its tissue surface lies on the tray everywhere: this is the empty tray")]
     EmptyTray,
 }

@@ -125,6 +125,9 @@ pub fn measure(
         .as_ref()
         .ok_or(NotMeasured::NoTray)
         .and_then(|tray| Ok((tray, registered(&impression, tray)?)));
+    if let Err(NotMeasured::NotAnImpression(what)) = placed {
+        return not_an_impression(surface, what);
+    }
     progress(Stage::Cover);
     let cover = placed
         .as_ref()

@@ -134,6 +134,7 @@ pub(crate) fn place(
                 outer: &outer,
                 tray: tray.surface.mesh.vertices(),
                 local_from_tray: tray.local_from_tray,
+                fitting_share: unfit.as_ref().map_or(0.0, |found| found.fitting_share),
                 without_cause: unfit.map_or_else(
                     |why| why,
                     |found| NotMeasured::TrayDoesNotFit {

@@ -1,7 +1,7 @@
 //! Why a tray scan does not fit the impression: which of the usual mistakes it
 //! is, where it is one.
 
-use crate::figures::NotMeasured;
+use crate::figures::{NotAnImpression, NotMeasured};
 use crate::sampling::SurfacePoint;
 use nalgebra::{Isometry3, Point3};
 
@@ -11,6 +11,9 @@ const WIDER_MM: f64 = 2.0;
 /// Least width of a tray as a share of the impression's, which overlaps it by a
 /// few mm on either side (common practice, no source).
 const LEAST_WIDTH: f64 = 0.8;
+/// Where so much of a scan's back lies on a larger scan, it is a part of what
+/// that one shows: the tray of an impression.
+const PART_OF_IT: f64 = 0.5;
 
 /// What was measured of a tray that does not fit.
 pub struct Mismatch<'a> {
@@ -20,6 +23,8 @@ pub struct Mismatch<'a> {
     pub tray: &'a [Point3<f64>],
     /// Local coordinates of the tray by itself, where it has any.
     pub local_from_tray: Option<Isometry3<f64>>,
+    /// Share of the outer surface that lies on the tray all the same.
+    pub fitting_share: f64,
     /// What is to be said if it is none of the usual mistakes.
     pub without_cause: NotMeasured,
 }
@@ -27,8 +32,15 @@ pub struct Mismatch<'a> {
 /// The reason. `fits` tells whether points of an outer surface can be laid on
 /// the tray.
 pub fn reason(mismatch: Mismatch<'_>, fits: impl FnOnce(&[SurfacePoint]) -> bool) -> NotMeasured {
-    if let Some(other_size) = other_size(&mismatch) {
-        return other_size;
+    match other_size(&mismatch) {
+        Some(NotMeasured::TrayOtherSize {
+            tray_mm,
+            impression_mm,
+        }) if tray_mm > impression_mm && mismatch.fitting_share > PART_OF_IT => {
+            return NotMeasured::NotAnImpression(NotAnImpression::Exchanged);
+        }
+        Some(other_size) => return other_size,
+        None => {}
     }
     let in_the_mirror: Vec<SurfacePoint> =
         mismatch.outer.iter().map(SurfacePoint::mirrored).collect();

@@ -403,8 +403,12 @@ fn an_empty_tray_and_an_exchanged_pair_are_named() {
             &settings(),
             &|_| {},
         );
-        assert!(exchanged.cover.is_err(), "{arch:?}");
-        println!("{arch:?} exchanged: {:?}", exchanged.cover.err());
+        assert_eq!(
+            exchanged.frame.err(),
+            Some(NotMeasured::NotAnImpression(NotAnImpression::Exchanged)),
+            "{arch:?}: {:?}",
+            exchanged.cover.err()
+        );
     }
 }
 

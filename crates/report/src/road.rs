@@ -9,7 +9,7 @@ use judge::{
 use measure::border::changes;
 use measure::landmarks::LandmarkMark;
 use measure::passes::{Pass, laid};
-use measure::{ImpressionMeasurement, MeasureSettings};
+use measure::{Frame, ImpressionMeasurement, MeasureSettings};
 use mesh::{Format, Mesh, ReadError, Scan, Unit};
 use rayon::prelude::*;
 use std::collections::BTreeMap;
@@ -48,6 +48,15 @@ pub struct CheckedImpression {
     pub tray: Option<Arc<LoadedScan>>,
     /// What measuring gave.
     pub measurement: ImpressionMeasurement,
+}
+
+impl CheckedImpression {
+    fn pass<'a>(&'a self, frame: &'a Frame) -> Pass<'a> {
+        Pass {
+            mesh: &self.scan.mesh,
+            frame,
+        }
+    }
 }
 
 /// A scan brought to millimetres.
@@ -165,15 +174,11 @@ fn compare_passes(impressions: &mut [CheckedImpression], first_pass: usize, wash
     let (Ok(first_frame), Ok(frame)) = (&first.measurement.frame, &later.measurement.frame) else {
         return;
     };
-    let pass = |one: &CheckedImpression, frame| Pass {
-        mesh: &one.scan.mesh,
-        frame,
-    };
     let (Ok(first_border), Ok(border)) = (&first.measurement.border, &later.measurement.border)
     else {
         return;
     };
-    let found = laid(pass(first, first_frame), pass(later, frame))
+    let found = laid(first.pass(first_frame), later.pass(frame))
         .map(|laid| changes(first_border, border, frame, &laid));
     let Ok(border) = &mut impressions[wash].measurement.border else {
         return;
