@@ -1,5 +1,5 @@
 //! Says what came of a case: the result file and its schema, the coloured cover
-//! map, the terminal summary. Nothing is decided or measured here.
+//! map, drawings, the HTML report, the terminal summary. Nothing is decided or measured here.
 //!
 //! [`check_case`] is the one way through the house: it reads the scans, has
 //! them measured and judged. [`result::assemble`] puts what came of it into the
@@ -13,15 +13,19 @@ mod drawing;
 mod inspection;
 mod names;
 mod outputs;
+mod page;
+mod picture;
 pub mod result;
 mod road;
 mod rounding;
 pub mod summary;
 #[cfg(test)]
 mod testing;
+mod told;
 
 pub use cover_map::{CoveredMesh, MapError, ReadMapError, read_cover_map};
 pub use inspection::{Inspection, inspection_head, inspections_json};
+pub use names::REPORT_FILE;
 pub use outputs::{
     RESULT_FILE, ReadResultError, WriteError, default_folder, read_result, result_json, write_all,
 };

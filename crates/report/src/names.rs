@@ -3,6 +3,9 @@
 use crate::road::CheckedCase;
 use judge::words;
 
+/// Name of the report.
+pub const REPORT_FILE: &str = "report.html";
+
 /// `maxillary-first-pass`: what tells the files of one impression of a case
 /// from those of another.
 pub(crate) fn impression(checked: &CheckedCase, number: usize) -> String {

@@ -3,7 +3,7 @@
 use crate::cover_map::{self, MapError};
 use crate::result::{CaseResult, FileKind, OutputFile};
 use crate::road::CheckedCase;
-use crate::{border_table, drawing};
+use crate::{border_table, drawing, page, picture};
 use rayon::prelude::*;
 use std::fs;
 use std::io;
@@ -27,6 +27,9 @@ pub enum WriteError {
     /// The table of a border cannot be written.
     #[error("the border's table cannot be made: {0}")]
     Table(io::Error),
+    /// A picture of the report cannot be encoded.
+    #[error("the report's pictures cannot be made: {0}")]
+    Picture(io::Error),
     /// The cover map is no mesh.
     #[error("the cover map cannot be made: {0}")]
     Map(#[from] MapError),
@@ -76,7 +79,7 @@ pub fn read_result(folder: &Path) -> Result<CaseResult, ReadResultError> {
 }
 
 /// A file to be: its name and its bytes.
-type Output = (String, Vec<u8>);
+pub(crate) type Output = (String, Vec<u8>);
 
 /// Where results go if nobody says: `archproof-CASE` in the current folder, of
 /// letters that any system takes.
@@ -101,9 +104,9 @@ pub fn result_json(result: &CaseResult) -> String {
     text
 }
 
-/// Writes the cover maps, the tables, charts and sections of borders and
-/// `result.json` into `folder`, which is made if it
-/// is not there. Gives the names of the files.
+/// Writes the files that `result` names and `result.json` into `folder`, which
+/// is made if it is not there. Gives the names of the files. A file that was
+/// taken off `result.files` is not made.
 ///
 /// Everything is first written aside within the folder and then moved into
 /// place, `result.json` last: whatever fails or is broken off, an earlier
@@ -136,8 +139,18 @@ fn outputs(checked: &CheckedCase, result: &CaseResult) -> Result<Vec<Output>, Wr
             Some(bytes.map(|bytes| (file.file.clone(), bytes)))
         })
         .collect::<Result<_, WriteError>>()?;
+    let report = (result
+        .files
+        .iter()
+        .find(|file| file.kind == FileKind::Report))
+    .map(|file| {
+        let pictures = picture::pictures(checked).map_err(WriteError::Picture)?;
+        let page = page::report(result, &pictures, &files);
+        Ok::<_, WriteError>((file.file.clone(), page.into_bytes()))
+    })
+    .transpose()?;
     let json = (RESULT_FILE.to_owned(), result_json(result).into_bytes());
-    Ok(files.into_iter().chain([json]).collect())
+    Ok(files.into_iter().chain(report).chain([json]).collect())
 }
 
 /// The bytes of one of the files that a result names.
@@ -165,6 +178,8 @@ fn encoded(
                 .position(|f| Some(&f.id) == file.finding.as_ref());
             finding.and_then(|finding| drawing::finding_section(checked, finding))
         }
+        // It shows the other files, and is made of them.
+        FileKind::Report => None,
     })
 }
 
@@ -187,6 +202,7 @@ fn write_aside_then_move(outputs: &[Output], folder: &Path) -> Result<(), WriteE
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::names::REPORT_FILE;
     use crate::result::assemble;
     use crate::testing::{checked_with_border, checked_with_spots, checked_without_cover};
 
@@ -201,6 +217,7 @@ mod tests {
             "cover-maxillary-first-pass.ply",
             "border-maxillary-first-pass.csv",
             "border-maxillary-first-pass.svg",
+            REPORT_FILE,
             RESULT_FILE,
         ];
         assert_eq!(files, expected);

@@ -5,6 +5,7 @@ use crate::result::{
     Arch, CaseResult, Finding, ImpressionResult, Landmark, LandmarkStatus, Severity, Side, Stage,
     Verdict,
 };
+use crate::told::{self, two_decimals};
 use anstyle::{AnsiColor, Style};
 use std::collections::BTreeMap;
 use std::fmt::{self, Write};
@@ -50,11 +51,11 @@ fn write_impression(out: &mut String, impression: &ImpressionResult) -> fmt::Res
     if let Some(cover) = &impression.cover {
         write!(
             out,
-            "; cover least {}, median {}, each ± {:.2} mm, over {:.1} cm² of scanned tissue surface",
+            "; cover least {}, median {}, each ± {} mm, over {} of scanned tissue surface",
             two_decimals(cover.min_mm),
             two_decimals(cover.median_mm),
-            cover.uncertainty_mm,
-            cover.area_judged_mm2 / 100.0
+            two_decimals(cover.uncertainty_mm),
+            told::area(cover.area_judged_mm2)
         )?;
         let stops = cover
             .spots
@@ -98,7 +99,7 @@ fn write_landmarks(out: &mut String, impression: &ImpressionResult) -> fmt::Resu
     writeln!(out)
 }
 
-fn landmark_name(landmark: &Landmark) -> String {
+pub(crate) fn landmark_name(landmark: &Landmark) -> String {
     match landmark.side {
         Some(side) => format!("{} ({})", landmark.name, side_word(side)),
         None => landmark.name.clone(),
@@ -141,8 +142,16 @@ fn write_findings(out: &mut String, result: &CaseResult) -> fmt::Result {
     }
 }
 
-/// Same reasons are told once, with everything that they keep from being judged.
 fn write_not_judged(out: &mut String, result: &CaseResult) -> fmt::Result {
+    for (why, checks) in not_judged_by_reason(result) {
+        writeln!(out, "Not judged: {} ({why})", checks.join(", "))?;
+    }
+    Ok(())
+}
+
+/// Reasons why something was not judged, each once, with everything that it
+/// keeps from being judged.
+pub(crate) fn not_judged_by_reason(result: &CaseResult) -> Vec<(&str, Vec<&str>)> {
     let mut by_reason: Vec<(&str, Vec<&str>)> = Vec::new();
     let on_impressions = result.impressions.iter().flat_map(|i| &i.not_judged);
     for entry in on_impressions.chain(&result.not_judged) {
@@ -152,10 +161,7 @@ fn write_not_judged(out: &mut String, result: &CaseResult) -> fmt::Result {
             None => by_reason.push((&entry.why, vec![&entry.check])),
         }
     }
-    for (why, checks) in by_reason {
-        writeln!(out, "Not judged: {} ({why})", checks.join(", "))?;
-    }
-    Ok(())
+    by_reason
 }
 
 /// How the colours of the cover maps are to be read.
@@ -200,7 +206,7 @@ pub fn name(impression: &ImpressionResult) -> String {
     }
 }
 
-fn side_word(side: Side) -> &'static str {
+pub(crate) fn side_word(side: Side) -> &'static str {
     match side {
         Side::Right => "patient's right",
         Side::Left => "patient's left",
@@ -229,22 +235,12 @@ pub fn place(result: &CaseResult, finding: &Finding) -> String {
 #[must_use]
 pub fn figure(finding: &Finding) -> Option<String> {
     let (measured, limit) = finding.measured.zip(finding.limit)?;
-    let unit = match finding.unit.as_deref() {
-        None | Some("1") => String::new(),
-        Some(unit) => format!(" {}", unit.replace("mm2", "mm²")),
-    };
-    let uncertainty = finding
-        .uncertainty
-        .map_or(String::new(), |u| format!(" ± {u:.2}"));
+    let unit = finding.unit.as_deref().unwrap_or("1");
     Some(format!(
-        "{}{uncertainty}{unit}, limit {limit}{unit}",
-        two_decimals(measured)
+        "{}, limit {limit}{}",
+        told::quantity(measured, finding.uncertainty, unit),
+        told::unit(unit)
     ))
-}
-
-/// Two decimals, and no sign before nothing.
-fn two_decimals(value: f64) -> String {
-    format!("{:.2}", (value * 100.0).round() / 100.0 + 0.0)
 }
 
 fn arch_word(arch: Arch) -> &'static str {
@@ -339,12 +335,6 @@ Not judged: wash, jaw_relation, consignment (not part of this version's checks)
 Cover map cover-maxillary-first-pass.ply: viridis, dark 0 mm to bright 3 mm; grey where cover is not known
 ";
         assert_eq!(text, expected);
-    }
-
-    #[test]
-    fn nothing_has_no_sign() {
-        assert_eq!(two_decimals(-0.004), "0.00");
-        assert_eq!(two_decimals(-0.006), "-0.01");
     }
 
     #[test]

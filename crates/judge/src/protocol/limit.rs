@@ -95,6 +95,12 @@ macro_rules! limit_keys {
                 )
             }
 
+            /// What it limits, in one sentence.
+            #[must_use]
+            pub fn gist(self) -> &'static str {
+                match self { $(Self::$variant => concat!($($doc),+).trim_ascii(),)+ }
+            }
+
             /// The name in a protocol file.
             #[must_use]
             pub fn name(self) -> &'static str {

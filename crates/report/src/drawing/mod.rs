@@ -45,7 +45,7 @@ fn patient_side(side: Option<Side>) -> &'static str {
 
 /// A figure with its uncertainty: `8.12 ± 0.10 mm`.
 fn told(measured: measure::Measured) -> String {
-    format!("{:.2} ± {:.2} mm", measured.mm, measured.uncertainty_mm)
+    crate::told::quantity(measured.mm, Some(measured.uncertainty_mm), "mm")
 }
 
 #[cfg(test)]

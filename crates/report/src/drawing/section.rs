@@ -311,12 +311,11 @@ impl Told<'_> {
             (true, format!("Stretch {range}"))
         });
         let figure = self.finding.figure.as_ref().map(|figure| {
-            let doubt = figure
-                .uncertainty
-                .map_or(String::new(), |u| format!(" ± {u:.2}"));
             let told = format!(
-                "found: {:.2}{doubt} {}, limit {} {}",
-                figure.measured, figure.unit, figure.limit, figure.unit
+                "found: {}, limit {}{}",
+                crate::told::quantity(figure.measured, figure.uncertainty, &figure.unit),
+                figure.limit,
+                crate::told::unit(&figure.unit)
             );
             (false, told)
         });

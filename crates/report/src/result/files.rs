@@ -28,4 +28,6 @@ pub enum FileKind {
     BorderChart,
     /// The section at the worst place of a finding, with its dimensions.
     SectionDrawing,
+    /// Everything in one file, to be read, printed and handed over.
+    Report,
 }

@@ -86,7 +86,13 @@ fn files(result: &CaseResult) -> Vec<OutputFile> {
             finding: Some(finding.id.clone()),
         })
     });
-    of_impressions.chain(of_findings).collect()
+    let report = OutputFile {
+        file: names::REPORT_FILE.to_owned(),
+        kind: FileKind::Report,
+        impression: None,
+        finding: None,
+    };
+    of_impressions.chain(of_findings).chain([report]).collect()
 }
 
 /// How many spots, defects and landmarks the impressions before have: names run on through

@@ -1,0 +1,34 @@
+//! Each impression: pictures, border, landmarks, figures, scan.
+
+use super::{Material, border, capital, cover, defects, landmarks, scan, views};
+use crate::result::ImpressionResult;
+use crate::summary::{name, verdict_word};
+use maud::{Markup, html};
+
+/// A part of an impression's account; `None` where there is nothing for it.
+type Part = fn(&Material<'_>, usize, &ImpressionResult) -> Option<Markup>;
+
+const PARTS: [Part; 6] = [
+    views::part,
+    border::part,
+    landmarks::part,
+    cover::part,
+    defects::part,
+    scan::part,
+];
+
+pub fn section(material: &Material<'_>) -> Option<Markup> {
+    let impressions = material.result.impressions.iter().enumerate();
+    Some(html! {
+        @for (number, impression) in impressions {
+            section.impression {
+                h2 id={ "impression-" (number + 1) } {
+                    (capital(&name(impression))) ": " (verdict_word(impression.verdict))
+                }
+                @for part in PARTS {
+                    @if let Some(markup) = part(material, number, impression) { (markup) }
+                }
+            }
+        }
+    })
+}

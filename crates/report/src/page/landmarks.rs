@@ -1,0 +1,64 @@
+//! The landmarks of the jaw.
+
+use super::Material;
+use super::figure::{exact, none, share};
+use super::table::{table, words};
+use crate::result::{ImpressionResult, Landmark, LandmarkSource, LandmarkStatus};
+use crate::summary::landmark_name;
+use maud::{Markup, html};
+
+pub fn part(
+    _material: &Material<'_>,
+    _number: usize,
+    impression: &ImpressionResult,
+) -> Option<Markup> {
+    if impression.landmarks.is_empty() {
+        return None;
+    }
+    let rows: Vec<Vec<Markup>> = impression.landmarks.iter().map(row).collect();
+    let columns = [
+        "Landmark",
+        "",
+        "Recorded",
+        "Place (k = 2)",
+        "Confidence",
+        "Known by",
+    ];
+    Some(html! {
+        h3 { "Landmarks" }
+        (table("Landmarks of the jaw", &columns, &rows))
+    })
+}
+
+fn row(landmark: &Landmark) -> Vec<Markup> {
+    vec![
+        words(&landmark.id),
+        words(landmark_name(landmark)),
+        html! {
+            (status(landmark.status))
+            @if let Some(why) = &landmark.why { span.aside { ": " (why) } }
+        },
+        match landmark.uncertainty_mm {
+            Some(mm) => html! { "± " (exact(mm, "mm")) },
+            None => none("no place"),
+        },
+        if landmark.point.is_some() {
+            share(landmark.confidence)
+        } else {
+            none("not seen")
+        },
+        match landmark.source {
+            LandmarkSource::Detected => words("found on the surface"),
+            LandmarkSource::Marked => words("marked by an operator"),
+        },
+    ]
+}
+
+fn status(status: LandmarkStatus) -> &'static str {
+    match status {
+        LandmarkStatus::Recorded => "recorded",
+        LandmarkStatus::CutShort => "cut short",
+        LandmarkStatus::Obscured => "obscured",
+        LandmarkStatus::NotFound => "not found",
+    }
+}

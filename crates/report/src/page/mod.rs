@@ -1,0 +1,144 @@
+//! The report: one HTML file that holds everything that a person needs to see of
+//! a case. It opens without a network, needs no script, prints on A4 and reads on
+//! a phone.
+//!
+//! A section is a function from the [`Material`] to its markup, in a file of its
+//! own, with a row in [`SECTIONS`]. It takes every figure from the result and
+//! prints it by [`figure`], so that none differs from `result.json`.
+
+mod border;
+mod cautions;
+mod cover;
+mod defects;
+mod figure;
+mod findings;
+mod impression;
+mod jaw_relation;
+mod landmarks;
+mod limits;
+mod method;
+mod not_judged;
+mod overlay;
+mod scan;
+mod table;
+#[cfg(test)]
+mod tests;
+mod verdict;
+mod views;
+mod wash;
+
+use crate::outputs::Output;
+use crate::picture::Pictures;
+use crate::result::CaseResult;
+use crate::summary::{verdict_word, what_to_do};
+use maud::{DOCTYPE, Markup, PreEscaped, html};
+
+/// What the report is made of.
+struct Material<'a> {
+    result: &'a CaseResult,
+    pictures: &'a Pictures,
+    /// The other files of the result, drawings among them.
+    files: &'a [Output],
+}
+
+impl Material<'_> {
+    /// A drawing that lies beside the report, to be shown in it.
+    fn drawing(&self, file: &str) -> Option<Markup> {
+        let (name, bytes) = self.files.iter().find(|(name, _)| name == file)?;
+        let svg = std::str::from_utf8(bytes).ok()?;
+        // Names within a page must be its own.
+        let own = name.trim_end_matches(".svg");
+        let svg = svg
+            .replace("id=\"hatch\"", &format!("id=\"hatch-{own}\""))
+            .replace("url(#hatch)", &format!("url(#hatch-{own})"));
+        Some(PreEscaped(svg))
+    }
+}
+
+/// A section; `None` where the result holds nothing for it.
+type Section = fn(&Material<'_>) -> Option<Markup>;
+
+/// Sections of the report, in their order.
+const SECTIONS: [Section; 10] = [
+    verdict::section,
+    not_judged::section,
+    findings::section,
+    impression::section,
+    wash::section,
+    jaw_relation::section,
+    method::section,
+    limits::section,
+    cautions::section,
+    files,
+];
+
+/// The report of a case; `files` are those that lie beside it.
+pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output]) -> String {
+    let material = Material {
+        result,
+        pictures,
+        files,
+    };
+    let verdict = verdict_word(result.verdict);
+    // Whatever a browser would do with a name in the case: nothing is loaded or run.
+    let policy = "default-src 'none'; img-src data:; style-src 'unsafe-inline'";
+    let page = html! {
+        (DOCTYPE)
+        html lang="en" {
+            head {
+                meta charset="utf-8";
+                meta http-equiv="Content-Security-Policy" content=(policy);
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                meta name="referrer" content="no-referrer";
+                title { "Case " (result.case) ": " (verdict) " - report of the impression check" }
+                link rel="icon" href="data:,";
+                style { (PreEscaped(include_str!("style.css"))) }
+            }
+            body {
+                main {
+                    header {
+                        p.kicker { "Report of the impression check" }
+                        h1 {
+                            "Case " (result.case) ": "
+                            span.verdict { (verdict) }
+                        }
+                        p.lead { (capital(what_to_do(result))) }
+                    }
+                    @for section in SECTIONS {
+                        @if let Some(markup) = section(&material) { (markup) }
+                    }
+                }
+                footer {
+                    p {
+                        "Written by " (result.program) ". Protocol: " (result.protocol.name)
+                        ". An aid to inspection, not a medical device; the licensed clinician decides."
+                    }
+                }
+            }
+        }
+    };
+    page.into_string()
+}
+
+/// Files that lie beside the report.
+fn files(material: &Material<'_>) -> Option<Markup> {
+    let names: Vec<&str> = material
+        .files
+        .iter()
+        .map(|(name, _)| name.as_str())
+        .collect();
+    Some(html! {
+        section {
+            h2 #files { "Files beside this report" }
+            p { "result.json " @for name in names { (name) " " } }
+        }
+    })
+}
+
+/// A sentence begins with a capital.
+fn capital(sentence: &str) -> String {
+    let mut letters = sentence.chars();
+    letters.next().map_or(String::new(), |first| {
+        first.to_uppercase().chain(letters).collect()
+    })
+}

@@ -1,0 +1,135 @@
+//! The scan as a file and as a mesh, and how well each part was scanned.
+
+use super::Material;
+use super::figure::{area, count, exact, limit, none, share};
+use super::table::{place, table, words};
+use crate::result::{ImpressionResult, ScanResult, TrayScan};
+use maud::{Markup, html};
+
+pub fn part(
+    material: &Material<'_>,
+    _number: usize,
+    impression: &ImpressionResult,
+) -> Option<Markup> {
+    let edge = material.result.protocol.limits.get("median_edge_mm");
+    let zones: Vec<Vec<Markup>> = impression
+        .zones
+        .iter()
+        .map(|zone| {
+            vec![
+                place(Some(&zone.zone), zone.side),
+                area(zone.area_mm2),
+                share(zone.coverage),
+                exact(zone.median_edge_mm, "mm"),
+                exact(zone.noise_mm, "mm"),
+                html! { (exact(zone.least_void_across_mm, "mm")) " across, " (exact(zone.least_void_depth_mm, "mm")) " deep" },
+            ]
+        })
+        .collect();
+    let columns = [
+        "Part",
+        "Area",
+        "Scanned",
+        "Median edge",
+        "Noise (standard deviation)",
+        "Smallest void that can be seen",
+    ];
+    Some(html! {
+        h3 { "Scan" }
+        (table("The scan of the impression", &["Fact", "Value"], &facts(&impression.scan, edge.map(|l| l.value))))
+        @match &impression.tray {
+            Some(tray) => (table("The scan of the empty tray", &["Fact", "Value"], &tray_facts(tray))),
+            None => p { "No scan of the empty tray was given." },
+        }
+        @let warnings = impression.scan.warnings.iter().chain(impression.tray.iter().flat_map(|tray| &tray.warnings));
+        @for warning in warnings { p { "On reading: " (warning) } }
+        @if !zones.is_empty() {
+            (table("How well each part was scanned (these describe the mesh; no uncertainty is stated)", &columns, &zones))
+        }
+    })
+}
+
+fn row(name: &str, value: Markup) -> Vec<Markup> {
+    vec![words(name), value]
+}
+
+fn unit(unit: &str, is_assumed: bool) -> Markup {
+    html! {
+        (unit)
+        @if is_assumed { " (assumed from the size: nobody named it)" } @else { " (as named by the operator)" }
+    }
+}
+
+fn facts(scan: &ScanResult, coarsest_mm: Option<f64>) -> Vec<Vec<Markup>> {
+    vec![
+        row("file", words(&scan.file)),
+        row("checksum (SHA-256)", html! { code { (scan.sha256) } }),
+        row("unit of its numbers", unit(&scan.unit, scan.unit_assumed)),
+        row(
+            "triangles, vertices",
+            html! { (count(scan.triangles)) ", " (count(scan.vertices)) },
+        ),
+        row("connected parts", count(scan.components)),
+        row("loops of open edges", count(scan.boundary_loops)),
+        row(
+            "edges of three triangles or more",
+            count(scan.non_manifold_edges),
+        ),
+        row("triangles without area", count(scan.degenerate_triangles)),
+        row(
+            "median edge",
+            html! {
+                (exact(scan.median_edge_mm, "mm")) " (exact, of this mesh)"
+                @if let Some(mm) = coarsest_mm { ", limit " (limit(mm, "mm")) }
+            },
+        ),
+        row(
+            "area of the whole mesh",
+            html! { (area(scan.area_mm2)) " (exact, of this mesh)" },
+        ),
+        row(
+            "noise along the normal (standard deviation)",
+            match scan.noise_mm {
+                Some(mm) => html! { (exact(mm, "mm")) " (its own uncertainty is not known)" },
+                None => none("it could not be told"),
+            },
+        ),
+        row(
+            "outer surface scanned too",
+            words(match scan.has_outer_surface {
+                Some(true) => "yes",
+                Some(false) => "no",
+                None => "cannot be told",
+            }),
+        ),
+        row("colour", words(if scan.has_colour { "yes" } else { "no" })),
+        row(
+            "free text in the file",
+            words(if scan.carries_text {
+                "yes: it may name a person"
+            } else {
+                "no"
+            }),
+        ),
+    ]
+}
+
+fn tray_facts(tray: &TrayScan) -> Vec<Vec<Markup>> {
+    vec![
+        row("file", words(&tray.file)),
+        row("checksum (SHA-256)", html! { code { (tray.sha256) } }),
+        row("unit of its numbers", unit(&tray.unit, tray.unit_assumed)),
+        row(
+            "triangles, vertices",
+            html! { (count(tray.triangles)) ", " (count(tray.vertices)) },
+        ),
+        row(
+            "free text in the file",
+            words(if tray.carries_text {
+                "yes: it may name a person"
+            } else {
+                "no"
+            }),
+        ),
+    ]
+}

@@ -1,0 +1,38 @@
+//! Tables that can be read by a screen reader, scroll on a phone and break
+//! between rows on paper.
+
+use maud::{Markup, html};
+
+/// A table with a caption and a heading to each column; the first cell of a row
+/// heads it.
+pub fn table(caption: &str, columns: &[&str], rows: &[Vec<Markup>]) -> Markup {
+    html! {
+        div.scroll role="region" aria-label=(caption) tabindex="0" {
+            table {
+                caption { (caption) }
+                thead { tr { @for column in columns { th scope="col" { (column) } } } }
+                tbody {
+                    @for row in rows {
+                        tr {
+                            @for (number, cell) in row.iter().enumerate() {
+                                @if number == 0 { th scope="row" { (cell) } } @else { td { (cell) } }
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// A cell of words.
+pub fn words(text: impl AsRef<str>) -> Markup {
+    html! { (text.as_ref()) }
+}
+
+/// `residual ridge, patient's right`.
+pub fn place(zone: Option<&str>, side: Option<crate::result::Side>) -> Markup {
+    let side = side.map(crate::summary::side_word);
+    let parts: Vec<&str> = zone.into_iter().chain(side).collect();
+    words(parts.join(", "))
+}

@@ -1,0 +1,197 @@
+use super::*;
+use crate::outputs::result_json;
+use crate::picture::pictures;
+use crate::result::assemble;
+use crate::road::CheckedCase;
+use crate::testing::{checked_with_border, checked_with_spots, checked_without_cover};
+use crate::told;
+use serde_json::Value;
+use std::collections::BTreeSet;
+
+fn page(checked: &CheckedCase) -> (CaseResult, String) {
+    let result = assemble(checked);
+    let page = report(&result, &pictures(checked).unwrap(), &[]);
+    (result, page)
+}
+
+fn cases() -> [CheckedCase; 3] {
+    [
+        checked_with_spots(),
+        checked_without_cover(),
+        checked_with_border(),
+    ]
+}
+
+/// Numbers and words of a result.
+#[derive(Default)]
+struct Said {
+    numbers: Vec<f64>,
+    words: BTreeSet<String>,
+}
+
+impl Said {
+    fn take(&mut self, value: &Value) {
+        match value {
+            Value::Number(number) => self.numbers.extend(number.as_f64()),
+            Value::String(text) => self.words.extend(words_of(text)),
+            Value::Array(values) => values.iter().for_each(|value| self.take(value)),
+            Value::Object(values) => values.iter().for_each(|(name, value)| {
+                self.words.extend(words_of(name));
+                self.take(value);
+            }),
+            Value::Null | Value::Bool(_) => {}
+        }
+    }
+}
+
+fn words_of(text: &str) -> impl Iterator<Item = String> {
+    let is_bare = |c: char| !matches!(c, ',' | '.' | ':' | ';' | '(' | ')');
+    text.split_whitespace()
+        .map(move |word| word.trim_matches(|c| !is_bare(c)).to_owned())
+        .collect::<Vec<_>>()
+        .into_iter()
+}
+
+/// Figures (their number, and how they read) and the other words of a page.
+fn read(page: &str) -> (Vec<(f64, String)>, String) {
+    let body = page.split_once("<body>").unwrap().1;
+    let (mut figures, mut rest) = (Vec::new(), String::new());
+    let mut value: Option<f64> = None;
+    for piece in body.split('<').skip(1) {
+        let (tag, text) = piece.split_once('>').unwrap();
+        let given = ["data value=\"", "tspan data-value=\""]
+            .iter()
+            .find_map(|start| tag.strip_prefix(start)?.strip_suffix('"'));
+        match given {
+            Some(number) => value = Some(number.parse().unwrap()),
+            None if tag.starts_with('/') => value = None,
+            None => {}
+        }
+        match value {
+            Some(value) => figures.push((value, text.to_owned())),
+            None => {
+                rest.push_str(text);
+                rest.push(' ');
+            }
+        }
+    }
+    (figures, rest.replace("&quot;", "\"").replace("&amp;", "&"))
+}
+
+#[test]
+fn every_figure_is_that_of_the_result() {
+    for checked in cases() {
+        let (result, page) = page(&checked);
+        let mut said = Said::default();
+        said.take(&serde_json::from_str(&result_json(&result)).unwrap());
+        let (figures, rest) = read(&page);
+        assert!(figures.len() > 60, "{}", figures.len());
+        for (value, text) in figures {
+            assert!(
+                said.numbers.contains(&value),
+                "{value} is not in the result"
+            );
+            let readings = [
+                told::two_decimals(value),
+                told::area(value),
+                told::percent(value),
+                value.to_string(),
+            ];
+            assert!(readings.contains(&text), "{value} reads {text}");
+        }
+        // No figure stands outside: whatever else has a digit is a name, a word
+        // of the result, or belongs to the page's own fixed words.
+        let fixed = ["2", "5th", "95th", "SHA-256", "14253-1", "10", "5"];
+        for word in words_of(&rest).filter(|w| w.contains(|c: char| c.is_ascii_digit())) {
+            let known = said.words.contains(&word) || fixed.contains(&word.as_str());
+            assert!(known, "{word} is not from the result");
+        }
+    }
+}
+
+#[test]
+fn every_finding_states_figure_uncertainty_unit_and_limit() {
+    let mut stated = 0;
+    for checked in cases() {
+        let (result, page) = page(&checked);
+        for finding in &result.findings {
+            let start = format!("<article id=\"{}\"", finding.id);
+            let article = page.split_once(&start).unwrap().1;
+            let article = article.split_once("</article>").unwrap().0;
+            assert!(article.contains(&finding.instruction));
+            let Some((measured, limit)) = finding.measured.zip(finding.limit) else {
+                continue;
+            };
+            let unit = told::unit(finding.unit.as_deref().unwrap());
+            let doubt = match finding.uncertainty {
+                Some(u) => format!(
+                    " ± <data value=\"{u}\">{}</data>{unit}",
+                    told::two_decimals(u)
+                ),
+                None => format!("{unit}<span class=\"aside\"> (uncertainty not known)</span>"),
+            };
+            let whole = format!(
+                "Measured <span class=\"figure\"><data value=\"{measured}\">{}</data>{doubt}</span>, \
+                 limit <data value=\"{limit}\">{limit}</data>{unit}.",
+                told::two_decimals(measured)
+            );
+            assert!(article.contains(&whole), "{whole}\n{article}");
+            stated += 1;
+        }
+    }
+    assert!(stated >= 4, "{stated}");
+}
+
+#[test]
+fn no_figure_stands_without_its_uncertainty() {
+    for checked in cases() {
+        let (_, page) = page(&checked);
+        for figure in page.split("<span class=\"figure\">").skip(1) {
+            let figure = figure.split_once("</span>").unwrap().0;
+            let is_told = figure.contains(" ± ") || figure.contains("uncertainty not known");
+            assert!(is_told, "{figure}");
+        }
+    }
+}
+
+#[test]
+fn what_a_case_is_called_cannot_break_the_page() {
+    let mut checked = checked_with_spots();
+    checked.case.id = "<script>alert(1)</script>&\"".into();
+    let (_, page) = page(&checked);
+    assert!(!page.contains("<script"));
+    assert!(page.contains("Case &lt;script&gt;alert(1)&lt;/script&gt;&amp;&quot;"));
+}
+
+#[test]
+fn a_page_needs_nothing_from_elsewhere() {
+    for checked in cases() {
+        let (_, page) = page(&checked);
+        for start in [
+            "http:", "https:", "//", "@import", "url(", "<script", "<iframe",
+        ] {
+            let found = page.split(start).nth(1);
+            assert!(found.is_none(), "{start} in the page");
+        }
+        // Every link within the page leads somewhere, and every name is its own.
+        let names: Vec<&str> = page
+            .split(" id=\"")
+            .skip(1)
+            .filter_map(|rest| Some(rest.split_once('"')?.0))
+            .collect();
+        let own: BTreeSet<&str> = names.iter().copied().collect();
+        assert_eq!(own.len(), names.len());
+        for link in page.split("href=\"#").skip(1) {
+            let name = link.split_once('"').unwrap().0;
+            assert!(own.contains(name), "{name}");
+        }
+    }
+}
+
+#[test]
+fn what_was_not_judged_is_told_before_the_findings() {
+    let (_, page) = page(&checked_without_cover());
+    let at = |words: &str| page.find(words).unwrap();
+    assert!(at("no tray scan was given") < at("Findings, most urgent first"));
+    assert!(at("Not judged</h2>") < at("Findings, most urgent first"));
+}

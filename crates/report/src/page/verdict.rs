@@ -1,0 +1,64 @@
+//! What to do, first things first.
+
+use super::Material;
+use crate::result::{CaseResult, Severity};
+use crate::summary::{name, verdict_word};
+use maud::{Markup, html};
+
+pub fn section(material: &Material<'_>) -> Option<Markup> {
+    let result = material.result;
+    let steps = steps(result);
+    Some(html! {
+        section {
+            h2 #first { "What to do first" }
+            @if steps.is_empty() {
+                p { "Nothing was found that fails or could not be decided, as far as it was judged." }
+            } @else {
+                ol.steps {
+                    @for step in &steps {
+                        li {
+                            (step.instruction) " "
+                            span.refs { @for id in &step.findings { a href={ "#" (id) } { (id) } " " } }
+                        }
+                    }
+                }
+            }
+            ul.verdicts {
+                @for (number, impression) in result.impressions.iter().enumerate() {
+                    li {
+                        a href={ "#impression-" (number + 1) } { (super::capital(&name(impression))) }
+                        ": " strong { (verdict_word(impression.verdict)) }
+                    }
+                }
+            }
+        }
+    })
+}
+
+/// One thing to do, and for which findings.
+struct Step<'a> {
+    instruction: &'a str,
+    findings: Vec<&'a str>,
+}
+
+/// What failing and undecided findings ask for, each once, most urgent first.
+fn steps(result: &CaseResult) -> Vec<Step<'_>> {
+    let mut steps: Vec<Step<'_>> = Vec::new();
+    let pressing = result
+        .findings
+        .iter()
+        .filter(|f| f.severity != Severity::Note);
+    for finding in pressing {
+        match steps
+            .iter_mut()
+            .find(|step| step.instruction == finding.instruction)
+        {
+            Some(step) => step.findings.push(&finding.id),
+            None => steps.push(Step {
+                instruction: &finding.instruction,
+                findings: vec![&finding.id],
+            }),
+        }
+    }
+    steps
+}

@@ -1,0 +1,188 @@
+//! Pictures of an impression, drawn without a display: whole views, and a close
+//! one of each finding. Marks and words are laid over them by [`crate::page`].
+
+mod camera;
+mod paint;
+mod raster;
+
+pub use camera::{Camera, View};
+
+use crate::cover_map;
+use crate::road::{CheckedCase, CheckedImpression};
+use measure::Frame;
+use mesh::Mesh;
+use nalgebra::{Point3, Vector3};
+use raster::{Depths, Raster};
+use rayon::prelude::*;
+use std::io;
+
+/// A whole view is no wider and no higher than this, px.
+const VIEW_PX: [usize; 2] = [800, 700];
+/// A close view, px.
+const CLOSE_PX: [usize; 2] = [360, 300];
+/// Scale of a close view: 24 mm across.
+const CLOSE_PX_PER_MM: f64 = 15.0;
+/// Findings beyond these, most urgent first, get no close view of their own: it
+/// keeps the report of a very bad scan small enough to be sent.
+pub const MOST_CLOSE: usize = 40;
+
+/// All pictures of a case.
+pub struct Pictures {
+    /// Of each impression; empty where its frame was not found.
+    pub views: Vec<Vec<Picture>>,
+    /// Of each finding; `None` for one without a place, and beyond the first
+    /// [`MOST_CLOSE`].
+    pub close: Vec<Option<Picture>>,
+}
+
+/// One picture.
+pub struct Picture {
+    /// What it is looked at by.
+    pub camera: Camera,
+    /// Where one looks from; `None` for a close view.
+    pub view: Option<View>,
+    /// What is up, in words.
+    pub up: &'static str,
+    /// Whether the patient's right is on the right of the picture.
+    pub right_is_right: bool,
+    /// The bytes of a PNG file.
+    pub png: Vec<u8>,
+    depths: Depths,
+}
+
+impl Picture {
+    /// Where a point of the surface (mm) shows, px; `None` where other surface
+    /// hides it.
+    pub fn shown(&self, point: &Point3<f64>) -> Option<[f64; 2]> {
+        let [x, y, _] = self.camera.place(point);
+        self.depths.shows(&self.camera, point).then_some([x, y])
+    }
+}
+
+/// Draws all pictures of a case.
+///
+/// # Errors
+/// When a PNG file cannot be encoded.
+pub fn pictures(checked: &CheckedCase) -> Result<Pictures, io::Error> {
+    let surfaces: Vec<Option<Surface<'_>>> = (0..checked.impressions.len())
+        .into_par_iter()
+        .map(|number| Surface::of(checked, number))
+        .collect();
+    let views = surfaces.par_iter().map(|surface| match surface {
+        Some(surface) => surface.views(),
+        None => Ok(Vec::new()),
+    });
+    let views: Vec<Vec<Picture>> = views.collect::<Result<_, _>>()?;
+    let findings = &checked.judged.findings;
+    let close = findings.par_iter().enumerate().map(|(number, finding)| {
+        let surface = finding.impression.and_then(|n| surfaces[n].as_ref());
+        surface
+            .zip(finding.place.as_ref())
+            .filter(|_| number < MOST_CLOSE)
+            .map(|(surface, place)| surface.close(&place.at))
+            .transpose()
+    });
+    let close = close.collect::<Result<_, _>>()?;
+    Ok(Pictures { views, close })
+}
+
+/// An impression, ready to be drawn.
+struct Surface<'a> {
+    mesh: &'a Mesh,
+    frame: &'a Frame,
+    normals: Vec<Vector3<f32>>,
+    /// Along the scale of cover, 0 to 1; NaN where cover is not known.
+    shares: Option<Vec<f32>>,
+    /// Whether the file's triangles face inward.
+    inside_out: bool,
+}
+
+impl<'a> Surface<'a> {
+    fn of(checked: &'a CheckedCase, number: usize) -> Option<Self> {
+        let CheckedImpression {
+            scan, measurement, ..
+        } = &checked.impressions[number];
+        let frame = measurement.frame.as_ref().ok()?;
+        let scale = cover_map::described(checked, number);
+        let share = |cover: &Option<f64>| {
+            cover.map_or(f32::NAN, |mm| {
+                ((mm - scale.from_mm) / (scale.to_mm - scale.from_mm)) as f32
+            })
+        };
+        let cover = measurement.cover.as_ref().ok();
+        let normals = scan.mesh.vertex_normals();
+        Some(Self {
+            mesh: &scan.mesh,
+            frame,
+            normals: normals.iter().map(|n| n.cast()).collect(),
+            shares: cover.map(|cover| cover.at_vertex_mm.iter().map(share).collect()),
+            inside_out: measurement.turned.whole,
+        })
+    }
+
+    fn views(&self) -> Result<Vec<Picture>, io::Error> {
+        let cameras = Camera::of_views(self.mesh.vertices(), self.frame, VIEW_PX);
+        let cameras = cameras.unwrap_or_default();
+        View::ALL
+            .par_iter()
+            .zip(cameras)
+            .map(|(&view, camera)| self.drawn(camera, Some(view)))
+            .collect()
+    }
+
+    /// A close view of a place, square onto the surface there.
+    fn close(&self, at: &Point3<f64>) -> Result<Picture, io::Error> {
+        let toward = self.outward(at);
+        let camera = Camera::near(at, &toward, self.frame, CLOSE_PX_PER_MM, CLOSE_PX);
+        self.drawn(camera, None)
+    }
+
+    /// Mean direction of the surface around a place: of that on which the place
+    /// lies, not of the other face of a thin flange.
+    fn outward(&self, at: &Point3<f64>) -> Vector3<f64> {
+        const AROUND_MM: f64 = 2.0;
+        let near: Vec<(f64, Vector3<f64>)> = (self.mesh.vertices().iter().zip(&self.normals))
+            .map(|(p, normal)| (nalgebra::distance_squared(p, at), normal.cast::<f64>()))
+            .filter(|(distance, _)| *distance < AROUND_MM * AROUND_MM)
+            .collect();
+        let nearest = near.iter().min_by(|a, b| a.0.total_cmp(&b.0));
+        let here = nearest.map_or(self.frame.seating, |(_, normal)| *normal);
+        let sum: Vector3<f64> = (near.iter().map(|(_, normal)| normal))
+            .filter(|normal| normal.dot(&here) > 0.3)
+            .sum();
+        let outward = if self.inside_out { -sum } else { sum };
+        outward.try_normalize(1e-6).unwrap_or(self.frame.seating)
+    }
+
+    fn drawn(&self, camera: Camera, view: Option<View>) -> Result<Picture, io::Error> {
+        let raster = Raster::of(self.mesh, &camera);
+        let toward = camera.toward().cast::<f32>();
+        let width = camera.size[0];
+        let pixels: Vec<u8> = (0..raster.len())
+            .map(|pixel| {
+                raster.seen(self.mesh, pixel).map_or(paint::PAPER, |seen| {
+                    let corners = self.mesh.triangles()[seen.triangle].map(|v| v as usize);
+                    let normal: Vector3<f32> = (0..3)
+                        .map(|k| self.normals[corners[k]] * seen.weights[k])
+                        .sum();
+                    let facing = normal.try_normalize(0.0).map_or(1.0, |n| n.dot(&toward));
+                    let share = self.shares.as_ref().map(|shares| {
+                        (0..3)
+                            .map(|k| shares[corners[k]] * seen.weights[k])
+                            .sum::<f32>()
+                    });
+                    let share = share.filter(|share| !share.is_nan());
+                    paint::index(facing, share, [pixel % width, pixel / width])
+                })
+            })
+            .collect();
+        Ok(Picture {
+            view,
+            up: camera.up_in_words(self.frame),
+            right_is_right: camera.is_to_the_right(&self.frame.right),
+            png: paint::png(camera.size, &pixels)?,
+            camera,
+            depths: raster.into_depths(),
+        })
+    }
+}

@@ -1,0 +1,231 @@
+//! Which triangle shows at each pixel: a depth buffer, without perspective.
+
+use super::camera::Camera;
+use mesh::Mesh;
+use nalgebra::Point3;
+
+/// A picture's pixels, each with the triangle nearest to whoever looks.
+pub struct Raster {
+    width: usize,
+    height: usize,
+    /// Toward whoever looks, mm; minus infinity where nothing is.
+    depth: Vec<f32>,
+    triangle: Vec<u32>,
+    /// Vertices of the mesh: to the right and down, px; toward, mm.
+    places: Vec<[f32; 3]>,
+}
+
+/// What a pixel shows: a triangle and the weight of each of its corners.
+pub struct Seen {
+    pub triangle: usize,
+    pub weights: [f32; 3],
+}
+
+impl Raster {
+    /// Draws every triangle from both its sides. Of triangles at one depth the
+    /// first in the mesh shows.
+    pub fn of(mesh: &Mesh, camera: &Camera) -> Self {
+        let [width, height] = camera.size;
+        let places = mesh
+            .vertices()
+            .iter()
+            .map(|p| camera.place(p).map(|c| c as f32));
+        let mut raster = Self {
+            width,
+            height,
+            depth: vec![f32::NEG_INFINITY; width * height],
+            triangle: vec![u32::MAX; width * height],
+            places: places.collect(),
+        };
+        for (number, corners) in (0u32..).zip(mesh.triangles()) {
+            raster.put(number, corners);
+        }
+        raster
+    }
+
+    fn put(&mut self, number: u32, corners: &[u32; 3]) {
+        let at = corners.map(|v| self.places[v as usize]);
+        let reach = |axis: usize, size: usize| {
+            let values = at.map(|p| p[axis]);
+            let low = values.into_iter().fold(f32::INFINITY, f32::min);
+            let high = values.into_iter().fold(f32::NEG_INFINITY, f32::max);
+            // Pixel centres lie at halves; conversion saturates, which clips.
+            let from = (low - 0.5).ceil().max(0.0) as usize;
+            let to = ((high - 0.5).floor() + 1.0).max(0.0) as usize;
+            from..to.min(size)
+        };
+        let rows = reach(1, self.height);
+        let columns = reach(0, self.width);
+        if rows.is_empty() || columns.is_empty() {
+            return;
+        }
+        for y in rows {
+            for x in columns.clone() {
+                let Some(weights) = weights(&at, x, y) else {
+                    continue;
+                };
+                let depth: f32 = (0..3).map(|k| weights[k] * at[k][2]).sum();
+                let pixel = y * self.width + x;
+                if depth > self.depth[pixel] {
+                    self.depth[pixel] = depth;
+                    self.triangle[pixel] = number;
+                }
+            }
+        }
+    }
+
+    /// What shows at a pixel; `None` where nothing is.
+    pub fn seen(&self, mesh: &Mesh, pixel: usize) -> Option<Seen> {
+        let triangle = self.triangle[pixel] as usize;
+        let corners = mesh.triangles().get(triangle)?;
+        let at = corners.map(|v| self.places[v as usize]);
+        let weights = weights(&at, pixel % self.width, pixel / self.width)?;
+        Some(Seen { triangle, weights })
+    }
+
+    /// Number of pixels.
+    pub fn len(&self) -> usize {
+        self.depth.len()
+    }
+
+    /// What is kept of it to tell what shows.
+    pub fn into_depths(self) -> Depths {
+        Depths {
+            width: self.width,
+            height: self.height,
+            depth: self.depth,
+        }
+    }
+}
+
+/// How far toward whoever looks each pixel's surface lies.
+pub struct Depths {
+    width: usize,
+    height: usize,
+    depth: Vec<f32>,
+}
+
+impl Depths {
+    /// Whether a point of the surface shows, or lies behind other surface.
+    pub fn shows(&self, camera: &Camera, point: &Point3<f64>) -> bool {
+        /// How far a place may lie behind what is drawn beside it, mm.
+        const SLACK_MM: f32 = 0.6;
+        let [x, y, toward] = camera.place(point);
+        if x < 0.0 || y < 0.0 || x >= self.width as f64 || y >= self.height as f64 {
+            return false;
+        }
+        let (x, y) = (x as usize, y as usize);
+        // At an outline the very pixel may be of what lies before it.
+        let near = |c: usize, size: usize| c.saturating_sub(1)..=(c + 1).min(size - 1);
+        near(y, self.height)
+            .flat_map(|y| near(x, self.width).map(move |x| (x, y)))
+            .any(|(x, y)| self.depth[y * self.width + x] <= toward as f32 + SLACK_MM)
+    }
+}
+
+/// Weights of the corners at the centre of a pixel; `None` outside the triangle
+/// and where it is seen from its edge.
+fn weights(at: &[[f32; 3]; 3], x: usize, y: usize) -> Option<[f32; 3]> {
+    let p = [x as f32 + 0.5, y as f32 + 0.5];
+    let twice = |a: [f32; 2], b: [f32; 2]| a[0] * b[1] - a[1] * b[0];
+    let to = at.map(|c| [c[0] - p[0], c[1] - p[1]]);
+    let parts = [
+        twice(to[1], to[2]),
+        twice(to[2], to[0]),
+        twice(to[0], to[1]),
+    ];
+    let whole: f32 = parts.iter().sum();
+    let is_inside = parts.iter().all(|&w| w >= 0.0) || parts.iter().all(|&w| w <= 0.0);
+    (is_inside && whole != 0.0).then(|| parts.map(|w| w / whole))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use measure::{Arch, Frame};
+    use nalgebra::Vector3;
+
+    fn frame() -> Frame {
+        Frame {
+            origin: Point3::origin(),
+            right: Vector3::x(),
+            anterior: Vector3::y(),
+            seating: Vector3::z(),
+            arch: Arch::Maxillary,
+            arch_confidence: 1.0,
+            confidence: 1.0,
+        }
+    }
+
+    /// Two squares, one before the other.
+    fn squares() -> Mesh {
+        let square = |half: f64, z: f64| {
+            [[-half, -half], [half, -half], [half, half], [-half, half]]
+                .map(|[x, y]| Point3::new(x, y, z))
+        };
+        let vertices = [square(10.0, 0.0), square(5.0, 2.0)].concat();
+        let triangles = vec![[0, 1, 2], [0, 2, 3], [4, 5, 6], [4, 6, 7]];
+        Mesh::new(vertices, triangles, None).unwrap()
+    }
+
+    #[test]
+    fn the_nearer_surface_shows_and_hides_what_is_behind() {
+        let mesh = squares();
+        let cameras = Camera::of_views(mesh.vertices(), &frame(), [124, 124]).unwrap();
+        let tissue = &cameras[0];
+        assert!((tissue.px_per_mm - 5.0).abs() < 1e-12);
+        let raster = Raster::of(&mesh, tissue);
+        let pixels_of = |which: std::ops::Range<usize>| {
+            (0..raster.len())
+                .filter_map(|pixel| raster.seen(&mesh, pixel))
+                .filter(|seen| which.contains(&seen.triangle))
+                .count()
+        };
+        // 5 px a millimetre: every pixel once, none between two triangles missed.
+        assert_eq!(pixels_of(2..4), 50 * 50);
+        assert_eq!(pixels_of(0..2), 100 * 100 - 50 * 50);
+        let raster = raster.into_depths();
+        let (near, far, hidden) = (
+            Point3::new(1.0, 1.0, 2.0),
+            Point3::new(8.0, 0.0, 0.0),
+            Point3::new(1.0, 1.0, 0.0),
+        );
+        assert!(raster.shows(tissue, &near) && raster.shows(tissue, &far));
+        assert!(!raster.shows(tissue, &hidden));
+        let outer = Raster::of(&mesh, &cameras[1]).into_depths();
+        assert!(outer.shows(&cameras[1], &hidden));
+    }
+
+    #[test]
+    fn the_patients_sides_are_where_they_are_seen() {
+        let mesh = squares();
+        let maxilla = frame();
+        let mandible = Frame {
+            right: -Vector3::x(),
+            arch: Arch::Mandibular,
+            ..frame()
+        };
+        // Onto a maxillary impression, front up, as onto the floor that one
+        // stands on: right is right. Turned over, or mandibular: it is left.
+        for (frame, expected) in [
+            (maxilla, [true, false, true]),
+            (mandible, [false, true, false]),
+        ] {
+            let cameras = Camera::of_views(mesh.vertices(), &frame, [100, 100]).unwrap();
+            let seen: Vec<bool> = cameras
+                .iter()
+                .map(|camera| camera.is_to_the_right(&frame.right))
+                .collect();
+            assert_eq!(seen, expected);
+        }
+    }
+
+    #[test]
+    fn front_is_up_from_the_tissue_side() {
+        let mesh = squares();
+        let cameras = Camera::of_views(mesh.vertices(), &frame(), [124, 124]).unwrap();
+        let [x, y, toward] = cameras[0].place(&Point3::new(2.0, 4.0, 1.0));
+        assert!((x - (62.0 + 10.0)).abs() < 1e-9 && (y - (62.0 - 20.0)).abs() < 1e-9);
+        assert!((toward - 1.0).abs() < 1e-12);
+    }
+}
