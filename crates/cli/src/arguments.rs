@@ -93,6 +93,9 @@ pub struct CheckArguments {
     /// Print result.json instead of the summary
     #[arg(long)]
     pub json: bool,
+    /// Write no report.html
+    #[arg(long)]
+    pub no_report: bool,
     /// Pseudonym of the case, never a name [default: unnamed]
     #[arg(long, value_name = "ID")]
     pub case: Option<String>,

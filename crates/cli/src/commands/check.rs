@@ -6,6 +6,7 @@ use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
 use crate::terminal::say;
 use judge::{Case, ImpressionInput, Protocol, Stage, Verdict};
+use report::result::FileKind;
 use report::{CheckOptions, check_case, result_json, summary, write_all};
 use std::fmt::Write;
 use std::path::Path;
@@ -33,7 +34,10 @@ pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
 
     let progress = Progress::start();
     let checked = check_case(case, &options, &|step| progress.show(step))?;
-    let result = report::result::assemble(&checked);
+    let mut result = report::result::assemble(&checked);
+    if arguments.no_report {
+        result.files.retain(|file| file.kind != FileKind::Report);
+    }
     let files = uninterrupted(|| write_all(&checked, &result, &folder))?;
     drop(progress);
 

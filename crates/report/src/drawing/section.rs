@@ -12,7 +12,7 @@ const HEIGHT: f64 = 640.0;
 /// The part of the sheet that the section fills: from, to.
 const FIELD: [Place; 2] = [[40.0, 104.0], [700.0, 580.0]];
 const TABLE_LEFT: f64 = 760.0;
-const SMALL: f64 = 12.0;
+const SMALL: f64 = 14.0;
 
 const TISSUE: Stroke = Stroke::whole(INK, 2.8);
 const OUTER: Stroke = Stroke::dashed(INK, 1.8, "9 3");
@@ -335,7 +335,7 @@ fn draw_table(sheet: &mut Sheet, told: &Told<'_>) {
             } else {
                 sheet.text([TABLE_LEFT, y], Anchor::Start, SMALL, &line);
             }
-            y += 17.0;
+            y += 18.0;
         }
     }
     y += 16.0;
@@ -351,7 +351,7 @@ fn draw_table(sheet: &mut Sheet, told: &Told<'_>) {
     ] {
         sheet.line([TABLE_LEFT, y - 4.0], [TABLE_LEFT + 40.0, y - 4.0], stroke);
         sheet.text([TABLE_LEFT + 50.0, y], Anchor::Start, SMALL, words);
-        y += 18.0;
+        y += 19.0;
     }
     sheet.text(
         [TABLE_LEFT, y + 4.0],

@@ -46,10 +46,13 @@ pub fn part(
     })
 }
 
+/// A figure with its uncertainty, mm.
+type Reading = (f64, Option<f64>);
+
 /// A figure of the stations.
 struct Figure {
     name: &'static str,
-    of: fn(&Station) -> Option<(f64, Option<f64>)>,
+    of: fn(&Station) -> Option<Reading>,
     least: Option<&'static str>,
     most: Option<&'static str>,
 }
@@ -83,42 +86,43 @@ const FIGURES: [Figure; 4] = [
 
 /// Least and greatest of a figure, each with the limit on its side.
 fn rows(figure: &Figure, stations: &[Station], protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
-    let had = || {
-        stations
-            .iter()
-            .filter_map(|station| Some((station, (figure.of)(station)?)))
-    };
-    let by_value = |a: &(&Station, (f64, _)), b: &(&Station, (f64, _))| a.1.0.total_cmp(&b.1.0);
-    let ends = [
-        ("least", had().min_by(by_value), figure.least, "at least "),
-        ("greatest", had().max_by(by_value), figure.most, "at most "),
-    ];
-    let row = |(which, found, key, bound): (
-        _,
-        Option<(&Station, (f64, Option<f64>))>,
-        Option<&str>,
-        _,
-    )| {
-        let name = words(format!("{which} {}", figure.name));
-        let Some((station, (value, doubt))) = found else {
-            return vec![name, none("at no station"), words(""), words("")];
-        };
-        let limiting = key.and_then(|key| protocol.limits.get(key)).map(|limit| {
-            limit
-                .zones
-                .get(&station.zone)
-                .copied()
-                .unwrap_or(limit.value)
-        });
-        vec![
-            name,
-            quantity(value, doubt, "mm"),
-            match limiting.filter(|mm| *mm > 0.0) {
-                Some(mm) => html! { (bound) (limit(mm, "mm")) },
-                None => words("no limit"),
-            },
-            place(Some(&station.zone), station.side),
-        ]
-    };
-    ends.into_iter().map(row).collect()
+    let had: Vec<(&Station, Reading)> = stations
+        .iter()
+        .filter_map(|station| Some((station, (figure.of)(station)?)))
+        .collect();
+    if had.is_empty() {
+        let why = none("at no station could it be had");
+        return vec![vec![words(figure.name), why, words(""), words("")]];
+    }
+    let by_value = |a: &&(&Station, Reading), b: &&(&Station, Reading)| a.1.0.total_cmp(&b.1.0);
+    let least = had
+        .iter()
+        .min_by(by_value)
+        .map(|found| ("least", found, figure.least, "at least "));
+    let most = had
+        .iter()
+        .max_by(by_value)
+        .map(|found| ("greatest", found, figure.most, "at most "));
+    [least, most]
+        .into_iter()
+        .flatten()
+        .map(|(which, (station, (value, doubt)), key, bound)| {
+            let limiting = key.and_then(|key| in_zone(protocol, key, &station.zone));
+            vec![
+                words(format!("{which} {}", figure.name)),
+                quantity(*value, *doubt, "mm"),
+                match limiting.filter(|mm| *mm > 0.0) {
+                    Some(mm) => html! { (bound) (limit(mm, "mm")) },
+                    None => words("no limit"),
+                },
+                place(Some(&station.zone), station.side),
+            ]
+        })
+        .collect()
+}
+
+/// A limit as it is in a zone.
+fn in_zone(protocol: &ProtocolResult, key: &str, zone: &str) -> Option<f64> {
+    let limit = protocol.limits.get(key)?;
+    Some(limit.zones.get(zone).copied().unwrap_or(limit.value))
 }

@@ -1,15 +1,15 @@
 //! The landmarks of the jaw.
 
-use super::Material;
 use super::figure::{exact, none, share};
 use super::table::{table, words};
+use super::{Material, overlay};
 use crate::result::{ImpressionResult, Landmark, LandmarkSource, LandmarkStatus};
 use crate::summary::landmark_name;
 use maud::{Markup, html};
 
 pub fn part(
-    _material: &Material<'_>,
-    _number: usize,
+    material: &Material<'_>,
+    number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
     if impression.landmarks.is_empty() {
@@ -17,8 +17,8 @@ pub fn part(
     }
     let rows: Vec<Vec<Markup>> = impression.landmarks.iter().map(row).collect();
     let columns = [
+        "No.",
         "Landmark",
-        "",
         "Recorded",
         "Place (k = 2)",
         "Confidence",
@@ -26,6 +26,9 @@ pub fn part(
     ];
     Some(html! {
         h3 { "Landmarks" }
+        @for picture in material.pictures.views[number].iter().take(1) {
+            div.overview { (overlay::whole(material.result, number, impression, picture, overlay::Marked::Landmarks)) }
+        }
         (table("Landmarks of the jaw", &columns, &rows))
     })
 }

@@ -6,6 +6,7 @@ use super::table::{table, words};
 use crate::result::Level;
 use judge::LimitKey;
 use maud::{Markup, html};
+use std::collections::BTreeMap;
 
 pub fn section(material: &Material<'_>) -> Option<Markup> {
     let protocol = &material.result.protocol;
@@ -13,12 +14,17 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
         .limits
         .iter()
         .map(|(name, found)| {
-            let gist = LimitKey::ALL.iter().find(|key| key.name() == name).map(|key| key.gist());
+            let gist = LimitKey::ALL
+                .iter()
+                .find(|key| key.name() == name)
+                .map(|key| key.gist());
             vec![
-                html! { code { (name) } @if let Some(gist) = gist { br; span.aside { (gist) } } },
+                html! { @if let Some(gist) = gist { (gist) br; } code { (name) } },
                 html! {
                     (limit(found.value, &found.unit))
-                    @for (zone, value) in &found.zones { br; (zone) ": " (limit(*value, &found.unit)) }
+                    @for (value, zones) in by_value(&found.zones) {
+                        br; (limit(value, &found.unit)) ": " (zones.join(", "))
+                    }
                 },
                 words(match found.level {
                     Level::Fail => "fails",
@@ -30,9 +36,21 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
         })
         .collect();
     Some(html! {
-        section {
+        section.limits {
             h2 #limits { "Limits: " (protocol.name) }
-            (table("Limits that the case was judged by", &["Limit", "Value", "Who misses it", "Source"], &rows))
+            (table("Limits that the case was judged by", &["Limit", "Value", "If missed", "Source"], &rows))
         }
     })
+}
+
+/// Zones with a value of their own, those of one value together.
+fn by_value(zones: &BTreeMap<String, f64>) -> Vec<(f64, Vec<&str>)> {
+    let mut groups: Vec<(f64, Vec<&str>)> = Vec::new();
+    for (zone, &value) in zones {
+        match groups.iter_mut().find(|(of, _)| *of == value) {
+            Some((_, together)) => together.push(zone),
+            None => groups.push((value, vec![zone])),
+        }
+    }
+    groups
 }

@@ -23,14 +23,34 @@ const BANDS: u32 = 48;
 
 type Place = [f64; 2];
 
-/// A finding on a picture.
+/// Something on a picture.
 struct Mark<'a> {
     id: &'a str,
-    severity: Severity,
+    kind: Kind,
     at: Place,
     radius: f64,
     /// The stretch of border that it is about, as far as it shows.
     lines: Vec<Vec<Place>>,
+}
+
+/// What a mark stands for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Kind {
+    /// A ring, and a line along a stretch.
+    Finding(Severity),
+    /// A saltire.
+    Landmark,
+}
+
+/// What is marked on a whole view.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Marked {
+    /// The findings, in a picture of their own.
+    Findings,
+    /// The findings once more, in the picture that stands elsewhere on the page.
+    FindingsAgain,
+    /// The landmarks, in the picture that stands elsewhere on the page.
+    Landmarks,
 }
 
 /// A whole view with everything that is to be seen on it.
@@ -39,56 +59,104 @@ pub fn whole(
     number: usize,
     impression: &ImpressionResult,
     picture: &Picture,
+    what: Marked,
 ) -> Markup {
     let view = picture.view.unwrap_or(View::Tissue);
     let px = (WIDTH - 2.0 * ASIDE) / picture.camera.size[0] as f64;
     let high = picture.camera.size[1] as f64 * px;
     let height = TOP + high + BOTTOM;
     let sheet = |p: Place| [ASIDE + p[0] * px, TOP + p[1] * px];
-    let mine: Vec<&Finding> = result
-        .findings
-        .iter()
-        .filter(|f| f.impression == Some(number as u64) && f.at.is_some())
-        .collect();
-    let marks: Vec<Mark<'_>> = mine
-        .iter()
-        .filter_map(|finding| mark(impression, finding, picture, &sheet, px))
-        .take(MOST_MARKS)
-        .collect();
-    let hidden: Vec<&str> = mine
-        .iter()
-        .map(|f| f.id.as_str())
+    let (wanted, marks) = match what {
+        Marked::Landmarks => landmark_marks(impression, picture, &sheet),
+        _ => finding_marks(result, number, impression, picture, &sheet, px),
+    };
+    let hidden: Vec<&str> = wanted
+        .into_iter()
         .filter(|id| marks.iter().all(|mark| mark.id != *id))
         .collect();
     let shown: Vec<&str> = marks.iter().map(|mark| mark.id).collect();
-    let caption = format!("{}, {}", view.name(), view.in_words());
     let alt = format!(
-        "{}, {}. Findings marked: {}.",
+        "{}, {}. {} marked: {}.",
         name(impression),
         view.in_words(),
+        if what == Marked::Landmarks {
+            "Landmarks"
+        } else {
+            "Findings"
+        },
         listed(&shown)
     );
     let map = impression
         .cover
         .as_ref()
         .and_then(|cover| cover.map.as_ref());
+    let id = format!("picture-{}-{}", number + 1, view.code());
     html! {
         figure.view {
             svg viewBox={ "0 0 " (WIDTH) " " (round(height)) } role="img" aria-label=(alt) {
                 title { (alt) }
-                (embedded(picture, ASIDE, TOP, px))
+                @if what == Marked::Findings {
+                    g id=(id) { (embedded(picture, ASIDE, TOP, px)) }
+                } @else {
+                    use href={ "#" (id) } {}
+                }
                 (sides(picture, WIDTH, TOP - 12.0))
                 (marked(&marks, high))
                 (scale_bar(picture.camera.px_per_mm * px, ASIDE, TOP + high + 44.0))
                 @if let Some(map) = map { (colour_scale(result, map, TOP + high + 30.0)) }
             }
             figcaption {
-                strong { (view.name()) } ", " (view.in_words()) "."
+                @if what == Marked::FindingsAgain {
+                    a href={ "#impression-" (number + 1) } { (super::capital(&name(impression))) } ", "
+                } @else {
+                    strong { (view.name()) } ", "
+                }
+                (view.in_words()) "."
                 @if !hidden.is_empty() { " Not to be seen from here: " (hidden.join(", ")) "." }
-                span.visually-hidden { (caption) }
             }
         }
     }
+}
+
+/// Findings with a place on an impression, and marks of those that show.
+fn finding_marks<'a>(
+    result: &'a CaseResult,
+    number: usize,
+    impression: &ImpressionResult,
+    picture: &Picture,
+    sheet: &dyn Fn(Place) -> Place,
+    px: f64,
+) -> (Vec<&'a str>, Vec<Mark<'a>>) {
+    let mine: Vec<&Finding> = (result.findings.iter())
+        .filter(|f| f.impression == Some(number as u64) && f.at.is_some())
+        .collect();
+    let marks = (mine.iter())
+        .filter_map(|finding| mark(impression, finding, picture, sheet, px))
+        .take(MOST_MARKS)
+        .collect();
+    (mine.iter().map(|f| f.id.as_str()).collect(), marks)
+}
+
+/// Landmarks whose place is known, and marks of those that show.
+fn landmark_marks<'a>(
+    impression: &'a ImpressionResult,
+    picture: &Picture,
+    sheet: &dyn Fn(Place) -> Place,
+) -> (Vec<&'a str>, Vec<Mark<'a>>) {
+    let known = || impression.landmarks.iter().filter(|l| l.point.is_some());
+    let marks = known()
+        .filter_map(|landmark| {
+            let at = point_mm(impression, landmark.point.as_ref()?)?;
+            Some(Mark {
+                id: &landmark.id,
+                kind: Kind::Landmark,
+                at: picture.shown(&at).map(sheet)?,
+                radius: 9.0,
+                lines: Vec::new(),
+            })
+        })
+        .collect();
+    (known().map(|l| l.id.as_str()).collect(), marks)
 }
 
 /// The close picture of a finding.
@@ -120,7 +188,7 @@ pub fn close(result: &CaseResult, finding: &Finding, picture: &Picture) -> Marku
 /// How findings of a severity are marked, for the legend.
 pub fn sample(severity: Severity) -> Markup {
     html! {
-        svg.sample viewBox="0 0 30 30" aria-hidden="true" { (ring([15.0, 15.0], 11.0, severity)) }
+        svg.sample viewBox="0 0 30 30" aria-hidden="true" { (ring([15.0, 15.0], 11.0, stroke(severity))) }
     }
 }
 
@@ -140,11 +208,7 @@ fn mark<'a>(
     px: f64,
 ) -> Option<Mark<'a>> {
     const LEAST_RADIUS: f64 = 14.0;
-    let in_mm = impression.scan.unit.parse::<Unit>().ok()?.in_mm();
-    let shown = |point: &[f64; 3]| {
-        let point = Point3::from(point.map(|c| c * in_mm));
-        picture.shown(&point).map(sheet)
-    };
+    let shown = |point: &[f64; 3]| picture.shown(&point_mm(impression, point)?).map(sheet);
     let at = shown(finding.at.as_ref()?)?;
     let area_mm2 = spot(impression, finding).map_or(0.0, |spot| spot.area_mm2);
     let radius_mm = (area_mm2 / std::f64::consts::PI).sqrt();
@@ -157,11 +221,17 @@ fn mark<'a>(
         .collect();
     Some(Mark {
         id: &finding.id,
-        severity: finding.severity,
+        kind: Kind::Finding(finding.severity),
         at,
         radius: (radius_mm * 1.3 * picture.camera.px_per_mm * px).max(LEAST_RADIUS),
         lines,
     })
+}
+
+/// A point of the result, mm.
+fn point_mm(impression: &ImpressionResult, point: &[f64; 3]) -> Option<Point3<f64>> {
+    let in_mm = impression.scan.unit.parse::<Unit>().ok()?.in_mm();
+    Some(Point3::from(point.map(|c| c * in_mm)))
 }
 
 fn spot<'a>(impression: &'a ImpressionResult, finding: &Finding) -> Option<&'a Spot> {
@@ -283,24 +353,39 @@ fn leader(from: Place, to: Place) -> Markup {
     }
 }
 
-/// Ring and stretch of a mark.
+/// Ring and stretch of a finding, or the saltire of a landmark.
 fn outlined(mark: &Mark<'_>) -> Markup {
-    let (width, dashes) = stroke(mark.severity);
+    let Kind::Finding(severity) = mark.kind else {
+        return saltire(mark.at, mark.radius);
+    };
+    let (width, dashes) = stroke(severity);
     html! {
         @for line in &mark.lines {
             @let points = line.iter().map(|p| format!("{},{}", round(p[0]), round(p[1]))).collect::<Vec<_>>().join(" ");
             polyline points=(points) fill="none" stroke="#ffffff" stroke-width=(width + 5.0) stroke-linecap="round" {}
             polyline points=(points) fill="none" stroke="#1a1a1a" stroke-width=(width + 1.0) stroke-dasharray=(dashes) {}
         }
-        (ring(mark.at, mark.radius, mark.severity))
+        (ring(mark.at, mark.radius, (width, dashes)))
     }
 }
 
-fn ring(at: Place, radius: f64, severity: Severity) -> Markup {
-    let (width, dashes) = stroke(severity);
+fn ring(at: Place, radius: f64, (width, dashes): (f64, &str)) -> Markup {
     html! {
-        circle cx=(round(at[0])) cy=(round(at[1])) r=(round(radius)) fill="none" stroke="#ffffff" stroke-width=(width + 4.0) {}
-        circle cx=(round(at[0])) cy=(round(at[1])) r=(round(radius)) fill="none" stroke="#1a1a1a" stroke-width=(width) stroke-dasharray=(dashes) {}
+        @for (colour, width, dashes) in [("#ffffff", width + 4.0, "none"), ("#1a1a1a", width, dashes)] {
+            circle cx=(round(at[0])) cy=(round(at[1])) r=(round(radius)) fill="none"
+                stroke=(colour) stroke-width=(width) stroke-dasharray=(dashes) {}
+        }
+    }
+}
+
+fn saltire(at: Place, arm: f64) -> Markup {
+    let [left, right] = [-arm, arm].map(|d| round(at[0] + d));
+    let [top, bottom] = [-arm, arm].map(|d| round(at[1] + d));
+    let path = format!("M{left} {top} L{right} {bottom} M{left} {bottom} L{right} {top}");
+    html! {
+        @for (colour, width) in [("#ffffff", 7.0), ("#1a1a1a", 3.0)] {
+            path d=(path) stroke=(colour) stroke-width=(width) {}
+        }
     }
 }
 
@@ -350,16 +435,16 @@ fn colour_scale(result: &CaseResult, map: &CoverMap, y: f64) -> Markup {
         }
         rect x=(left) y=(y) width=(right - left) height=(high) fill="none" stroke="#1a1a1a" {}
         text x=(left) y=(y - 6.0) font-size="20" { "cover, mm" }
-        (tick(x(map.from_mm), y + high, map.from_mm, ""))
-        @for (mm, word) in limits { (tick(x(mm), y + high, mm, word)) }
-        (tick(x(map.to_mm), y + high, map.to_mm, "or more"))
+        (tick(x(map.from_mm), y + high, map.from_mm, ("", "end")))
+        @for (mm, word) in limits { (tick(x(mm), y + high, mm, (word, "middle"))) }
+        (tick(x(map.to_mm), y + high, map.to_mm, ("or more", "middle")))
     }
 }
 
-fn tick(x: f64, y: f64, mm: f64, word: &str) -> Markup {
+fn tick(x: f64, y: f64, mm: f64, (word, anchor): (&str, &str)) -> Markup {
     html! {
         path d={ "M" (round(x)) " " (y - 26.0) " V" (y + 5.0) } stroke="#1a1a1a" stroke-width="2" {}
-        text x=(round(x)) y=(y + 24.0) font-size="20" text-anchor="middle" { tspan data-value=(mm) { (mm) } }
+        text x=(round(x)) y=(y + 24.0) font-size="20" text-anchor=(anchor) { tspan data-value=(mm) { (mm) } }
         @if !word.is_empty() {
             text x=(round(x)) y=(y + 43.0) font-size="17" text-anchor="middle" { (word) }
         }

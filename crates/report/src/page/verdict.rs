@@ -1,6 +1,7 @@
 //! What to do, first things first.
 
-use super::Material;
+use super::figure::{limit, quantity};
+use super::{Material, overlay};
 use crate::result::{CaseResult, Severity};
 use crate::summary::{name, verdict_word};
 use maud::{Markup, html};
@@ -28,6 +29,19 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
                     li {
                         a href={ "#impression-" (number + 1) } { (super::capital(&name(impression))) }
                         ": " strong { (verdict_word(impression.verdict)) }
+                        @if let Some(cover) = &impression.cover {
+                            "; least cover " (quantity(cover.min_mm, Some(cover.uncertainty_mm), "mm"))
+                            @if let Some(found) = result.protocol.limits.get("show_through_mm") {
+                                ", limit " (limit(found.value, &found.unit))
+                            }
+                        }
+                    }
+                }
+            }
+            div.overview {
+                @for (number, impression) in result.impressions.iter().enumerate() {
+                    @for picture in material.pictures.views[number].iter().take(1) {
+                        (overlay::whole(result, number, impression, picture, overlay::Marked::FindingsAgain))
                     }
                 }
             }

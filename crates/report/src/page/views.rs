@@ -31,7 +31,7 @@ pub fn part(
                 ". A ring marks a place, a line a stretch of border."
             }
             div.views {
-                @for picture in pictures { (overlay::whole(material.result, number, impression, picture)) }
+                @for picture in pictures { (overlay::whole(material.result, number, impression, picture, overlay::Marked::Findings)) }
             }
         }
     })

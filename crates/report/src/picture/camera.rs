@@ -28,6 +28,15 @@ impl View {
         }
     }
 
+    /// The name within other names.
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::Tissue => "tissue",
+            Self::Outer => "outer",
+            Self::Back => "back",
+        }
+    }
+
     /// Where one looks from, in a clause.
     pub fn in_words(self) -> &'static str {
         match self {
