@@ -135,6 +135,7 @@ fn demonstration(folder: &Path) -> PathBuf {
         &["check", case.to_str().unwrap(), "--out", "results"],
     );
     assert_eq!(outcome.code, Some(1), "{}", outcome.complaint);
+    assert!(outcome.out.contains(" report.html "), "{}", outcome.out);
     folder.join("results/report.html").canonicalize().unwrap()
 }
 

@@ -26,7 +26,7 @@ pub fn part(
     ];
     Some(html! {
         h3 { "Landmarks" }
-        @for picture in material.pictures.views[number].iter().take(1) {
+        @if let Some(picture) = material.pictures.views[number].first() {
             div.overview { (overlay::whole(material.result, number, impression, picture, overlay::Marked::Landmarks)) }
         }
         (table("Landmarks of the jaw", &columns, &rows))

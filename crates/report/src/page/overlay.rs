@@ -167,11 +167,11 @@ pub fn close(result: &CaseResult, finding: &Finding, picture: &Picture) -> Marku
         .impression
         .and_then(|n| result.impressions.get(usize::try_from(n).ok()?));
     let mark = impression.and_then(|impression| mark(impression, finding, picture, &|p| p, 1.0));
-    let where_from = format!("square onto the surface, {}", picture.up);
     let alt = format!(
-        "Close picture of {}: {}, {where_from}",
+        "Close picture of {}: {}, {}",
         finding.id,
-        place(result, finding)
+        place(result, finding),
+        picture.up
     );
     html! {
         svg viewBox={ "0 0 " (width) " " (height + below) } role="img" aria-label=(alt) {

@@ -1,52 +1,72 @@
 //! What to do, first things first.
 
 use super::figure::{limit, quantity};
-use super::{Material, overlay};
+use super::overlay::Marked;
+use super::{Material, capital, overlay};
 use crate::result::{CaseResult, Severity};
 use crate::summary::{name, verdict_word};
 use maud::{Markup, html};
 
 pub fn section(material: &Material<'_>) -> Option<Markup> {
     let result = material.result;
-    let steps = steps(result);
     Some(html! {
         section {
             h2 #first { "What to do first" }
-            @if steps.is_empty() {
-                p { "Nothing was found that fails or could not be decided, as far as it was judged." }
-            } @else {
-                ol.steps {
-                    @for step in &steps {
-                        li {
-                            (step.instruction) " "
-                            span.refs { @for id in &step.findings { a href={ "#" (id) } { (id) } " " } }
-                        }
-                    }
-                }
+            div.beside {
+                div { (in_order(&steps(result))) (verdicts(result)) }
+                div.overview { (overview(material)) }
             }
-            ul.verdicts {
-                @for (number, impression) in result.impressions.iter().enumerate() {
+        }
+    })
+}
+
+fn in_order(steps: &[Step<'_>]) -> Markup {
+    html! {
+        @if steps.is_empty() {
+            p { "Nothing was found that fails or could not be decided, as far as it was judged." }
+        } @else {
+            ol.steps {
+                @for step in steps {
                     li {
-                        a href={ "#impression-" (number + 1) } { (super::capital(&name(impression))) }
-                        ": " strong { (verdict_word(impression.verdict)) }
-                        @if let Some(cover) = &impression.cover {
-                            "; least cover " (quantity(cover.min_mm, Some(cover.uncertainty_mm), "mm"))
-                            @if let Some(found) = result.protocol.limits.get("show_through_mm") {
-                                ", limit " (limit(found.value, &found.unit))
-                            }
-                        }
-                    }
-                }
-            }
-            div.overview {
-                @for (number, impression) in result.impressions.iter().enumerate() {
-                    @for picture in material.pictures.views[number].iter().take(1) {
-                        (overlay::whole(result, number, impression, picture, overlay::Marked::FindingsAgain))
+                        (step.instruction) " "
+                        span.refs { @for id in &step.findings { a href={ "#" (id) } { (id) } " " } }
                     }
                 }
             }
         }
-    })
+    }
+}
+
+/// The verdict on each impression.
+fn verdicts(result: &CaseResult) -> Markup {
+    html! {
+        ul.verdicts {
+            @for (number, impression) in result.impressions.iter().enumerate() {
+                li {
+                    a href={ "#impression-" (number + 1) } { (capital(&name(impression))) }
+                    ": " strong { (verdict_word(impression.verdict)) }
+                    @if let Some(cover) = &impression.cover {
+                        "; least cover " (quantity(cover.min_mm, Some(cover.uncertainty_mm), "mm"))
+                        @if let Some(found) = result.protocol.limits.get("show_through_mm") {
+                            ", limit " (limit(found.value, &found.unit))
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Each impression from the tissue side, small.
+fn overview(material: &Material<'_>) -> Markup {
+    let impressions = material.result.impressions.iter().enumerate();
+    html! {
+        @for (number, impression) in impressions {
+            @if let Some(picture) = material.pictures.views[number].first() {
+                (overlay::whole(material.result, number, impression, picture, Marked::FindingsAgain))
+            }
+        }
+    }
 }
 
 /// One thing to do, and for which findings.

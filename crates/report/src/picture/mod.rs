@@ -22,6 +22,9 @@ const VIEW_PX: [usize; 2] = [800, 700];
 const CLOSE_PX: [usize; 2] = [360, 300];
 /// Scale of a close view: 24 mm across.
 const CLOSE_PX_PER_MM: f64 = 15.0;
+/// How far a close view may turn from square onto the surface (0) to along the
+/// seating axis (1), in the order in which that is tried.
+const TILTS: [f64; 5] = [0.0, 0.25, 0.4, 0.55, 0.7];
 /// Findings beyond these, most urgent first, get no close view of their own: it
 /// keeps the report of a very bad scan small enough to be sent.
 pub const MOST_CLOSE: usize = 40;
@@ -130,11 +133,24 @@ impl<'a> Surface<'a> {
             .collect()
     }
 
-    /// A close view of a place, square onto the surface there.
+    /// A close view of a place, square onto the surface there; where something
+    /// stands before it, from further toward the tissue side.
     fn close(&self, at: &Point3<f64>) -> Result<Picture, io::Error> {
-        let toward = self.outward(at);
-        let camera = Camera::near(at, &toward, self.frame, CLOSE_PX_PER_MM, CLOSE_PX);
-        self.drawn(camera, None)
+        let outward = self.outward(at);
+        let from = TILTS.map(|tilt| {
+            let toward = outward * (1.0 - tilt) + self.frame.seating * tilt;
+            toward.try_normalize(1e-3).unwrap_or(self.frame.seating)
+        });
+        let camera =
+            |toward: &Vector3<f64>| Camera::near(at, toward, self.frame, CLOSE_PX_PER_MM, CLOSE_PX);
+        let is_shown = |toward: &&Vector3<f64>| {
+            let camera = camera(toward);
+            Raster::of(self.mesh, &camera)
+                .into_depths()
+                .shows(&camera, at)
+        };
+        let toward = from.iter().find(is_shown).unwrap_or(&from[0]);
+        self.drawn(camera(toward), None)
     }
 
     /// Mean direction of the surface around a place: of that on which the place
