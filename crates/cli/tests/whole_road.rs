@@ -116,7 +116,11 @@ fn one_input_gives_the_same_bytes_on_one_thread_and_on_many() {
             &["check", "case.toml", "--out", folder, "--threads", threads],
         );
     }
-    for file in ["result.json", "cover-maxillary-first-pass.ply"] {
+    for file in [
+        "result.json",
+        "report.html",
+        "cover-maxillary-first-pass.ply",
+    ] {
         let [one, many] =
             ["one", "many"].map(|folder| fs::read(demo.path().join(folder).join(file)).unwrap());
         assert!(one == many, "{file}");
