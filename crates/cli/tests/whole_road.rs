@@ -139,6 +139,24 @@ fn json_on_standard_output_is_the_result_file() {
 }
 
 #[test]
+fn a_report_that_is_not_wanted_is_not_written() {
+    let demo = demonstration();
+    let outcome = run(
+        demo.path(),
+        &[
+            "check",
+            "case.toml",
+            "--json",
+            "--no-report",
+            "--out",
+            "results",
+        ],
+    );
+    assert!(!outcome.out.contains("report.html"));
+    assert!(!demo.path().join("results/report.html").exists());
+}
+
+#[test]
 fn without_a_tray_scan_nothing_is_accepted() {
     let demo = demonstration();
     let outcome = run(

@@ -143,15 +143,6 @@ fn write_findings(out: &mut String, result: &CaseResult) -> fmt::Result {
 }
 
 fn write_not_judged(out: &mut String, result: &CaseResult) -> fmt::Result {
-    for (why, checks) in not_judged_by_reason(result) {
-        writeln!(out, "Not judged: {} ({why})", checks.join(", "))?;
-    }
-    Ok(())
-}
-
-/// Reasons why something was not judged, each once, with everything that it
-/// keeps from being judged.
-pub(crate) fn not_judged_by_reason(result: &CaseResult) -> Vec<(&str, Vec<&str>)> {
     let mut by_reason: Vec<(&str, Vec<&str>)> = Vec::new();
     let on_impressions = result.impressions.iter().flat_map(|i| &i.not_judged);
     for entry in on_impressions.chain(&result.not_judged) {
@@ -161,7 +152,10 @@ pub(crate) fn not_judged_by_reason(result: &CaseResult) -> Vec<(&str, Vec<&str>)
             None => by_reason.push((&entry.why, vec![&entry.check])),
         }
     }
-    by_reason
+    for (why, checks) in by_reason {
+        writeln!(out, "Not judged: {} ({why})", checks.join(", "))?;
+    }
+    Ok(())
 }
 
 /// How the colours of the cover maps are to be read.

@@ -2,23 +2,61 @@
 
 use super::Material;
 use super::table::{table, words};
-use crate::summary::not_judged_by_reason;
+use crate::result::{CaseResult, NotJudged};
+use crate::summary::name;
 use maud::{Markup, html};
 
 pub fn section(material: &Material<'_>) -> Option<Markup> {
-    let entries = not_judged_by_reason(material.result);
+    let entries = entries(material.result);
     if entries.is_empty() {
         return None;
     }
     let rows: Vec<Vec<Markup>> = entries
         .into_iter()
-        .map(|(why, checks)| vec![words(checks.join(", ").replace('_', " ")), words(why)])
+        .map(|entry| {
+            vec![
+                words(entry.checks.join(", ").replace('_', " ")),
+                words(entry.of),
+                words(entry.why),
+            ]
+        })
         .collect();
     Some(html! {
         section.notice {
             h2 #not-judged { "Not judged" }
             p { "The verdict says nothing about these. Look at the impression itself." }
-            (table("What was not judged, and why", &["Not judged", "Why"], &rows))
+            (table("What was not judged, and why", &["Not judged", "Of", "Why"], &rows))
         }
     })
+}
+
+/// Checks that one reason kept from being made.
+struct Entry<'a> {
+    of: String,
+    why: &'a str,
+    checks: Vec<&'a str>,
+}
+
+/// Reasons of each impression, then those of the case, each once.
+fn entries(result: &CaseResult) -> Vec<Entry<'_>> {
+    let of_impressions = (result.impressions.iter())
+        .flat_map(|impression| gathered(&name(impression), &impression.not_judged));
+    of_impressions
+        .chain(gathered("the case", &result.not_judged))
+        .collect()
+}
+
+fn gathered<'a>(of: &str, not_judged: &'a [NotJudged]) -> Vec<Entry<'a>> {
+    let mut entries: Vec<Entry<'a>> = Vec::new();
+    for one in not_judged {
+        match entries.iter_mut().find(|entry| entry.why == one.why) {
+            Some(entry) => entry.checks.push(&one.check),
+            None => entries.push(Entry {
+                of: of.to_owned(),
+                why: &one.why,
+                checks: vec![&one.check],
+            }),
+        }
+    }
+    entries
 }

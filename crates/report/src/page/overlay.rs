@@ -53,6 +53,22 @@ pub enum Marked {
     Landmarks,
 }
 
+/// Of several views the first that shows the most findings that are no notes.
+pub fn telling<'a>(
+    result: &CaseResult,
+    number: usize,
+    impression: &ImpressionResult,
+    pictures: &'a [Picture],
+) -> Option<&'a Picture> {
+    let pressing = |picture: &&Picture| {
+        let (_, marks) = finding_marks(result, number, impression, picture, &|p| p, 1.0);
+        let is_note = |mark: &&Mark<'_>| mark.kind == Kind::Finding(Severity::Note);
+        marks.iter().filter(|mark| !is_note(mark)).count()
+    };
+    // Of equals the last is taken, so the first must come last.
+    pictures.iter().rev().max_by_key(pressing)
+}
+
 /// A whole view with everything that is to be seen on it.
 pub fn whole(
     result: &CaseResult,

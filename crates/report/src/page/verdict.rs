@@ -3,8 +3,8 @@
 use super::figure::{limit, quantity};
 use super::overlay::Marked;
 use super::{Material, capital, overlay};
-use crate::result::{CaseResult, Severity};
-use crate::summary::{name, verdict_word};
+use crate::result::{CaseResult, Finding, Severity};
+use crate::summary::{name, place, verdict_word};
 use maud::{Markup, html};
 
 pub fn section(material: &Material<'_>) -> Option<Markup> {
@@ -13,23 +13,33 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
         section {
             h2 #first { "What to do first" }
             div.beside {
-                div { (in_order(&steps(result))) (verdicts(result)) }
+                div { (in_order(result)) (verdicts(result)) }
                 div.overview { (overview(material)) }
             }
         }
     })
 }
 
-fn in_order(steps: &[Step<'_>]) -> Markup {
+fn in_order(result: &CaseResult) -> Markup {
+    let steps = steps(result);
     html! {
         @if steps.is_empty() {
             p { "Nothing was found that fails or could not be decided, as far as it was judged." }
         } @else {
             ol.steps {
-                @for step in steps {
+                @for step in &steps {
                     li {
                         (step.instruction) " "
-                        span.refs { @for id in &step.findings { a href={ "#" (id) } { (id) } " " } }
+                        ul.refs {
+                            @for finding in &step.findings {
+                                li {
+                                    a href={ "#" (finding.id) } { (finding.id) } " "
+                                    (finding.check.replace('-', " "))
+                                    @let place = place(result, finding);
+                                    @if !place.is_empty() { ", " (place) }
+                                }
+                            }
+                        }
                     }
                 }
             }
@@ -57,12 +67,12 @@ fn verdicts(result: &CaseResult) -> Markup {
     }
 }
 
-/// Each impression from the tissue side, small.
+/// Each impression, small, from where the most pressing findings show.
 fn overview(material: &Material<'_>) -> Markup {
     let impressions = material.result.impressions.iter().enumerate();
     html! {
         @for (number, impression) in impressions {
-            @if let Some(picture) = material.pictures.views[number].first() {
+            @if let Some(picture) = overlay::telling(material.result, number, impression, &material.pictures.views[number]) {
                 (overlay::whole(material.result, number, impression, picture, Marked::FindingsAgain))
             }
         }
@@ -72,7 +82,7 @@ fn overview(material: &Material<'_>) -> Markup {
 /// One thing to do, and for which findings.
 struct Step<'a> {
     instruction: &'a str,
-    findings: Vec<&'a str>,
+    findings: Vec<&'a Finding>,
 }
 
 /// What failing and undecided findings ask for, each once, most urgent first.
@@ -87,10 +97,10 @@ fn steps(result: &CaseResult) -> Vec<Step<'_>> {
             .iter_mut()
             .find(|step| step.instruction == finding.instruction)
         {
-            Some(step) => step.findings.push(&finding.id),
+            Some(step) => step.findings.push(finding),
             None => steps.push(Step {
                 instruction: &finding.instruction,
-                findings: vec![&finding.id],
+                findings: vec![finding],
             }),
         }
     }
