@@ -12,7 +12,7 @@ const HEIGHT: f64 = 640.0;
 /// The part of the sheet that the section fills: from, to.
 const FIELD: [Place; 2] = [[40.0, 104.0], [700.0, 580.0]];
 const TABLE_LEFT: f64 = 760.0;
-const SMALL: f64 = 14.0;
+const SMALL: f64 = 13.0;
 
 const TISSUE: Stroke = Stroke::whole(INK, 2.8);
 const OUTER: Stroke = Stroke::dashed(INK, 1.8, "9 3");

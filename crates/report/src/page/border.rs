@@ -3,7 +3,7 @@
 use super::figure::{exact, limit, none, quantity};
 use super::table::{place, table, words};
 use super::{Material, capital};
-use crate::result::{ImpressionResult, ProtocolResult, Station};
+use crate::result::{BorderPart, ImpressionResult, ProtocolResult, Station};
 use crate::summary::name;
 use maud::{Markup, html};
 
@@ -19,7 +19,9 @@ pub fn part(
         .flat_map(|figure| rows(figure, &border.stations, &material.result.protocol))
         .collect();
     Some(html! {
-        div.wide {
+        // A chart with a lingual track is higher than a landscape page.
+        @let is_high = border.stations.iter().any(|station| station.part == BorderPart::Lingual);
+        div class=(if is_high { "high" } else { "wide" }) {
             h3 { "Border" }
             @if let Some(chart) = material.drawing(&border.chart) {
                 figure.chart {
