@@ -1,9 +1,11 @@
-//! What the window is showing and what each command does to it, apart from any
-//! drawing.
+//! What the window is showing, apart from any drawing.
 
 use crate::border::{BorderFigure, station_value};
 use crate::colours::{LimitMark, Palette, Scale};
+use crate::command::Layer;
+use crate::flight::Flight;
 use crate::landmarks::{self, Marks};
+use crate::maps::{Map, Scales};
 use crate::opened::{Opened, Shown, marks_file};
 use crate::probe::{self, Probe};
 use crate::section::{CutLine, Plane};
@@ -13,82 +15,6 @@ use nalgebra::{Point2, Point3};
 use report::result::{Finding, ImpressionResult, LandmarkStatus, Station};
 use report::summary;
 use std::path::PathBuf;
-
-/// What the user can ask for; every one has a key.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Command {
-    /// Choose the next finding.
-    Next,
-    /// Choose the one before.
-    Previous,
-    /// Choose a finding by its number in the list.
-    Choose(usize),
-    /// Fly to the chosen finding.
-    Fly,
-    /// Mark the chosen finding as done, or not done.
-    ToggleDone,
-    /// Show the whole impression.
-    Whole,
-    /// Bring the next impression to the front.
-    NextImpression,
-    /// Show two impressions side by side, or one.
-    Beside,
-    /// Cover, or the plain surface.
-    NextMap,
-    /// The next figure along the border.
-    NextBorderFigure,
-    /// The other palette.
-    NextPalette,
-    /// Make the scale so many times as long.
-    Stretch(f64),
-    /// Show or hide something.
-    Toggle(Layer),
-    /// Measure between two clicks, or stop.
-    Measure,
-    /// Mark landmarks, or stop.
-    Mark,
-    /// Mark the next landmark, or the one so many further.
-    NextLandmark(isize),
-    /// Take the last mark back.
-    Undo,
-    /// Show the section plane through the middle of the picture, or hide it.
-    Section,
-    /// Move the section plane, mm.
-    MoveSection(f64),
-    /// Turn the section plane, radians.
-    TurnSection(f64),
-    /// Turn the impression as a drag over so many pixels does.
-    Turn(f64, f64),
-    /// Turn it about the line of sight, radians.
-    Roll(f64),
-    /// Move it as a drag over so many pixels does.
-    Shift(f64, f64),
-    /// Magnify so many times.
-    Magnify(f64),
-    /// Click the middle of the picture.
-    PickMiddle,
-    /// Larger or smaller text.
-    TextSize(f64),
-    /// Show or hide help.
-    Help,
-    /// Leave whatever is going on.
-    Leave,
-}
-
-/// Things that can be shown and hidden.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Layer {
-    /// The border line.
-    Border,
-    /// The crest line.
-    Crest,
-    /// Lines where cover is at a limit.
-    Outlines,
-    /// Marked landmarks.
-    Landmarks,
-    /// The tray, translucent.
-    Tray,
-}
 
 /// What a click on the surface does.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -123,15 +49,6 @@ pub struct Section {
     pub cut: Vec<CutLine>,
 }
 
-struct Flight {
-    from: View,
-    to: View,
-    part: f64,
-}
-
-/// How long a flight takes, s.
-const FLIGHT_S: f64 = 0.45;
-
 /// The state of the window.
 pub struct App {
     /// What is shown.
@@ -150,16 +67,21 @@ pub struct App {
     pub beside: bool,
     /// How all of them are looked at.
     pub view: View,
-    flight: Option<Flight>,
-    /// Whether the surface is coloured by cover.
-    pub cover_map: bool,
+    pub(crate) flight: Option<Flight>,
+    /// The maps that can be shown.
+    pub maps: Vec<Map>,
+    /// What the surfaces are coloured by; `None` for the plain surface.
+    pub map: Option<Map>,
+    /// The figure of that map at each vertex of each impression, or why there
+    /// is none.
+    pub coloured: Vec<Result<Vec<Option<f32>>, String>>,
     /// The figure by which the border line is coloured.
     pub border_figure: Option<BorderFigure>,
     /// Colours of maps.
     pub palette: Palette,
-    /// Scale of the cover map, mm.
-    pub scale: Scale,
-    hidden: Vec<Layer>,
+    /// Scales of the maps that were changed.
+    pub(crate) scales: Scales,
+    pub(crate) hidden: Vec<Layer>,
     /// What a click does.
     pub mode: Mode,
     /// The distance that was clicked.
@@ -170,6 +92,8 @@ pub struct App {
     pub hover: Option<(usize, Probe)>,
     /// Whether help is shown.
     pub help: bool,
+    /// Whether the section drawing is shown large.
+    pub enlarged: bool,
     /// The last thing that is to be said, one line.
     pub notice: String,
     /// Size of text, as a multiple.
@@ -192,11 +116,6 @@ impl App {
                 })
             })
             .collect();
-        let to = opened
-            .result
-            .impressions
-            .iter()
-            .find_map(|i| Some(i.cover.as_ref()?.map.as_ref()?.to_mm));
         let mut app = Self {
             ticks: Ticks::load(&opened.folder),
             marks,
@@ -206,24 +125,25 @@ impl App {
             beside: false,
             view: View::onto(Point3::origin(), None, |_| true),
             flight: None,
-            cover_map: true,
+            maps: Map::all(&opened.impressions),
+            map: None,
+            coloured: Vec::new(),
             border_figure: None,
             palette: Palette::Viridis,
-            scale: Scale {
-                from: 0.0,
-                to: to.unwrap_or(3.0),
-            },
+            scales: Scales::new(),
             hidden: vec![Layer::Tray],
             mode: Mode::Look,
             distance: None,
             section: None,
             hover: None,
             help: false,
+            enlarged: false,
             notice,
             text_size: 1.0,
             canvas,
             opened,
         };
+        app.show_map(Some(Map::cover()));
         app.view = app.whole();
         app
     }
@@ -274,7 +194,7 @@ impl App {
 
     /// What belongs beside the impression in front: the other stage of the same
     /// jaw, else whatever comes next.
-    fn other(&self) -> Option<usize> {
+    pub(crate) fn other(&self) -> Option<usize> {
         let impressions = &self.opened.result.impressions;
         let jaw = |number: usize| {
             let arch = &impressions[number].arch;
@@ -293,35 +213,130 @@ impl App {
         !self.hidden.contains(&layer)
     }
 
-    /// Limits of cover, as marks on its scale.
+    /// Colours the surfaces by a map, or not.
+    pub(crate) fn show_map(&mut self, map: Option<Map>) {
+        let of_all = self.opened.result.impressions.iter();
+        self.coloured = match &map {
+            None => Vec::new(),
+            Some(map) => of_all
+                .zip(&self.opened.impressions)
+                .map(|(of, shown)| map.figures(of, shown))
+                .collect(),
+        };
+        self.map = map;
+    }
+
+    /// The figures by which an impression is coloured.
     #[must_use]
-    pub fn cover_limits(&self) -> Vec<LimitMark> {
-        [
-            ("show_through_mm", "show-through"),
-            ("thin_cover_mm", "thin"),
-        ]
-        .into_iter()
-        .filter_map(|(key, name)| self.limit(key, name))
-        .collect()
+    pub fn map_of(&self, impression: usize) -> Option<&[Option<f32>]> {
+        self.coloured.get(impression)?.as_deref().ok()
+    }
+
+    /// Why the impression in front has no such map.
+    #[must_use]
+    pub fn missing_map(&self) -> Option<&str> {
+        let coloured = self.coloured.get(self.front)?;
+        coloured.as_ref().err().map(String::as_str)
+    }
+
+    /// The scale of the map.
+    #[must_use]
+    pub fn scale(&self) -> Option<Scale> {
+        let map = self.map.as_ref()?;
+        if let Some(scale) = self.scales.get(map) {
+            return Some(*scale);
+        }
+        let covers = self.opened.result.impressions.iter();
+        let mut covers = covers.filter_map(|of| of.cover.as_ref()?.map.as_ref());
+        if let Some(as_in_the_file) = covers.next().filter(|_| *map == Map::cover()) {
+            return Some(Scale {
+                from: as_in_the_file.from_mm,
+                to: as_in_the_file.to_mm,
+            });
+        }
+        let figures = self.coloured.iter().flatten().flatten().flatten().copied();
+        let limits = self.map_limits();
+        let least = limits
+            .iter()
+            .map(|mark| mark.value * 1.1)
+            .fold(1.0, f64::max);
+        Some(Scale::over(figures, least))
+    }
+
+    /// Limits of the map, as marks on its scale.
+    #[must_use]
+    pub fn map_limits(&self) -> Vec<LimitMark> {
+        let map = self.map.as_ref();
+        map.map_or_else(Vec::new, |map| map.limits(&self.opened.result))
+    }
+
+    /// The zone at each vertex of an impression.
+    #[must_use]
+    pub fn zones_of(&self, impression: usize) -> Vec<Option<&str>> {
+        let (Some(of), Some(shown)) = (self.result_of(impression), self.shown(impression)) else {
+            return Vec::new();
+        };
+        let parts = of
+            .surface
+            .as_ref()
+            .map_or(&[][..], |surface| &surface.parts);
+        shown
+            .numbers("part")
+            .map(|part| Some(parts.get(part?)?.zone.as_str()))
+            .collect()
+    }
+
+    /// The file of the chosen finding's section drawing.
+    #[must_use]
+    pub fn drawing(&self) -> Option<PathBuf> {
+        let drawing = self.finding()?.drawing.as_ref()?;
+        Some(self.opened.folder.join(drawing))
+    }
+
+    /// What is said of a place: cover, the figure of the map, zone, coordinates.
+    #[must_use]
+    pub fn words_of(&self, impression: usize, probe: &Probe) -> String {
+        let (Some(of), Some(shown)) = (self.result_of(impression), self.shown(impression)) else {
+            return String::new();
+        };
+        let cover = shown.figures.get("cover_mm");
+        let mut words = vec![match cover.and_then(|cover| probe.between(cover)) {
+            Some(mm) => format!("cover {mm:.2} mm"),
+            None => "cover not known".to_owned(),
+        }];
+        if let Some(map) = self.map.as_ref().filter(|map| **map != Map::cover()) {
+            let figures = self.map_of(impression).unwrap_or_default();
+            let figure = if map.is_stepwise() {
+                probe.nearest(figures)
+            } else {
+                probe.between(figures)
+            };
+            words.push(match figure {
+                Some(figure) => format!("{} {figure:.2} {}", map.figure(), map.unit()),
+                None => format!("{} not known", map.figure()),
+            });
+        }
+        let parts = of
+            .surface
+            .as_ref()
+            .map_or(&[][..], |surface| &surface.parts);
+        let part = shown
+            .figures
+            .get("part")
+            .and_then(|part| probe.nearest(part));
+        words.push(match part.and_then(|part| parts.get(part as usize)) {
+            Some(part) => landmarks::in_words((&part.zone, landmarks::Where::of(part.side))),
+            None => "no zone".to_owned(),
+        });
+        let [x, y, z] = probe.in_file;
+        format!("{}; x {x:.2}, y {y:.2}, z {z:.2}", words.join("; "))
     }
 
     /// Limits of the figure along the border, as marks on its scale.
     #[must_use]
     pub fn border_limits(&self) -> Vec<LimitMark> {
-        self.border_figure
-            .into_iter()
-            .flat_map(BorderFigure::limits)
-            .filter_map(|&(key, name)| self.limit(key, name))
-            .filter(|mark| mark.value > 0.0)
-            .collect()
-    }
-
-    fn limit(&self, key: &str, name: &'static str) -> Option<LimitMark> {
-        let limit = self.opened.result.protocol.limits.get(key)?;
-        Some(LimitMark {
-            value: limit.value,
-            name,
-        })
+        let figure = self.border_figure.map(Map::Flange);
+        figure.map_or_else(Vec::new, |map| map.limits(&self.opened.result))
     }
 
     /// The scale of the figure along the border: of all that is shown.
@@ -361,130 +376,6 @@ impl App {
             all => {
                 let count = (to + all - from % all) % all + 1;
                 (0..count).map(|i| &stations[(from + i) % all]).collect()
-            }
-        }
-    }
-
-    /// Does what was asked for.
-    pub fn act(&mut self, command: Command) {
-        let findings = self.opened.result.findings.len();
-        match command {
-            Command::Next => self.chosen = (self.chosen + 1).min(findings.saturating_sub(1)),
-            Command::Previous => self.chosen = self.chosen.saturating_sub(1),
-            Command::Choose(number) if number < findings => self.chosen = number,
-            Command::Choose(_) => {}
-            Command::Fly => self.fly(),
-            Command::ToggleDone => self.toggle_done(),
-            Command::Whole => {
-                self.ringed = None;
-                self.fly_to(self.whole());
-            }
-            Command::NextImpression => self.next_impression(),
-            Command::Beside => {
-                self.beside = !self.beside && self.other().is_some();
-                if !self.beside && self.opened.impressions.len() < 2 {
-                    self.notice = "there is only one impression".to_owned();
-                }
-            }
-            Command::NextMap => self.cover_map = !self.cover_map,
-            Command::NextBorderFigure => {
-                self.border_figure = BorderFigure::after(self.border_figure)
-            }
-            Command::NextPalette => self.palette = self.palette.other(),
-            Command::Stretch(times) => self.scale = self.scale.stretched(times),
-            Command::Toggle(Layer::Tray)
-                if self.opened.impressions.iter().all(|i| i.tray.is_none()) =>
-            {
-                self.notice =
-                    "the tray is shown when the case file is opened, not its result".to_owned();
-            }
-            Command::Toggle(layer) => match self.hidden.iter().position(|&l| l == layer) {
-                Some(at) => {
-                    self.hidden.remove(at);
-                }
-                None => self.hidden.push(layer),
-            },
-            Command::Measure => {
-                self.distance = None;
-                self.mode = match self.mode {
-                    Mode::Measure => Mode::Look,
-                    _ => Mode::Measure,
-                };
-            }
-            Command::Mark => {
-                self.mode = match self.mode {
-                    Mode::Mark(_) => Mode::Look,
-                    _ => Mode::Mark(0),
-                };
-            }
-            Command::NextLandmark(by) => {
-                if let Mode::Mark(number) = self.mode {
-                    let all = self.landmarks().len() as isize;
-                    self.mode = Mode::Mark((number as isize + by).rem_euclid(all) as usize);
-                }
-            }
-            Command::Undo => {
-                let front = self.front;
-                if self.marks.get_mut(front).is_some_and(Marks::undo) {
-                    self.save_marks(front);
-                } else {
-                    self.notice = "nothing to take back".to_owned();
-                }
-            }
-            Command::Section => self.toggle_section(),
-            Command::MoveSection(mm) => self.change_section(|plane| plane.moved(mm)),
-            Command::TurnSection(by) => self.change_section(|plane| plane.turned(by)),
-            Command::Turn(x, y) => self.look(|view, _| view.turned(x, y)),
-            Command::Roll(angle) => self.look(|view, _| view.rolled(angle)),
-            Command::Shift(x, y) => self.look(|view, canvas| view.shifted(canvas, x, y)),
-            Command::Magnify(times) => self.look(|view, _| view.magnified(times)),
-            Command::PickMiddle => {
-                if let Some((_, canvas)) = self.slots().into_iter().find(|(n, _)| *n == self.front)
-                {
-                    self.click(&canvas.middle());
-                }
-            }
-            Command::TextSize(times) => {
-                self.text_size = (self.text_size * times).clamp(0.6, 3.0);
-            }
-            Command::Help => self.help = !self.help,
-            Command::Leave => {
-                self.help = false;
-                self.mode = Mode::Look;
-                self.distance = None;
-            }
-        }
-    }
-
-    /// A click: does what the mode says at the place under it.
-    pub fn click(&mut self, pixel: &Point2<f64>) {
-        let Some((impression, found)) = self.at(pixel) else {
-            return;
-        };
-        self.front = impression;
-        match self.mode {
-            Mode::Look => {}
-            Mode::Measure => {
-                self.distance = Some(match self.distance {
-                    Some(begun) if begun.to.is_none() && begun.impression == impression => {
-                        Distance {
-                            to: Some(found.place),
-                            ..begun
-                        }
-                    }
-                    _ => Distance {
-                        impression,
-                        from: found.place,
-                        to: None,
-                    },
-                });
-            }
-            Mode::Mark(number) => {
-                let all = self.landmarks();
-                let landmark = all[number % all.len()];
-                self.marks[impression].mark(landmark, found.in_file);
-                self.mode = Mode::Mark((number + 1) % all.len());
-                self.save_marks(impression);
             }
         }
     }
@@ -535,142 +426,6 @@ impl App {
             marks.get(of_result).is_none().then_some((place, words))
         });
         marked.chain(found).collect()
-    }
-
-    /// Lets time pass; whether something moved.
-    pub fn pass(&mut self, seconds: f64) -> bool {
-        let Some(flight) = &mut self.flight else {
-            return false;
-        };
-        flight.part = (flight.part + seconds / FLIGHT_S).min(1.0);
-        self.view = View::between(&flight.from, &flight.to, flight.part);
-        if flight.part >= 1.0 {
-            self.view = flight.to;
-            self.flight = None;
-        }
-        true
-    }
-
-    /// Whether the view is on its way somewhere.
-    #[must_use]
-    pub fn is_flying(&self) -> bool {
-        self.flight.is_some()
-    }
-
-    /// The view onto a finding; the whole impression where it has no place.
-    #[must_use]
-    pub fn view_of(&self, finding: &Finding) -> View {
-        let impression = finding.impression.and_then(|n| usize::try_from(n).ok());
-        let place = impression
-            .and_then(|n| self.shown(n))
-            .zip(finding.at)
-            .map(|(shown, at)| (shown, shown.placement.shown(at)));
-        match place {
-            Some((shown, place)) => {
-                View::onto(place, probe::normal_at(shown, &place), |to_viewer| {
-                    probe::in_sight(shown, &place, to_viewer)
-                })
-            }
-            None => self.whole(),
-        }
-    }
-
-    fn fly(&mut self) {
-        let Some(finding) = self.opened.result.findings.get(self.chosen) else {
-            return;
-        };
-        let to = self.view_of(finding);
-        if let Some(impression) = finding.impression.and_then(|n| usize::try_from(n).ok()) {
-            self.front = impression.min(self.opened.impressions.len().saturating_sub(1));
-        }
-        self.notice = match finding.at {
-            Some(_) => String::new(),
-            None => "this finding is a matter of the whole impression or case".to_owned(),
-        };
-        self.ringed = finding.at.map(|_| self.chosen);
-        if self.section.is_some() {
-            self.set_section(Plane::through(to.target));
-        }
-        self.fly_to(to);
-    }
-
-    fn fly_to(&mut self, to: View) {
-        self.flight = Some(Flight {
-            from: self.view,
-            to,
-            part: 0.0,
-        });
-    }
-
-    fn whole(&self) -> View {
-        let (low, high) = self.shown(self.front).map_or_else(
-            || {
-                (
-                    Point3::new(-30.0, -30.0, -10.0),
-                    Point3::new(30.0, 30.0, 10.0),
-                )
-            },
-            Shown::bounds,
-        );
-        let canvas = self.slots().first().map_or(self.canvas, |slot| slot.1);
-        View::whole(&low, &high, canvas.width / canvas.height.max(1.0))
-    }
-
-    fn look(&mut self, change: impl Fn(&View, &Canvas) -> View) {
-        self.flight = None;
-        self.view = change(&self.view, &self.canvas);
-    }
-
-    fn next_impression(&mut self) {
-        let all = self.opened.impressions.len().max(1);
-        self.front = (self.front + 1) % all;
-        self.distance = None;
-        self.section = None;
-        if let Some(of) = self.result_of(self.front) {
-            self.notice = format!("in front: {}", summary::name(of));
-        }
-    }
-
-    fn toggle_done(&mut self) {
-        let Some(finding) = self.opened.result.findings.get(self.chosen) else {
-            return;
-        };
-        self.ticks.toggle(finding);
-        if let Err(refused) = self.ticks.save(&self.opened.folder) {
-            self.notice = refused.to_string();
-        }
-    }
-
-    fn save_marks(&mut self, impression: usize) {
-        let file = landmarks_file(&self.opened, impression);
-        let saved = self.marks[impression].save(&file);
-        self.notice = match saved {
-            Ok(()) => format!("landmarks saved in {}", mesh::read::shown_path(&file)),
-            Err(refused) => refused.to_string(),
-        };
-    }
-
-    fn toggle_section(&mut self) {
-        if self.section.take().is_some() {
-            return;
-        }
-        let middle = self.slots().first().map(|slot| slot.1.middle());
-        let place = middle.and_then(|middle| Some(self.at(&middle)?.1.place));
-        self.set_section(Plane::through(place.unwrap_or(self.view.target)));
-    }
-
-    fn change_section(&mut self, change: impl Fn(Plane) -> Plane) {
-        if let Some(section) = &self.section {
-            self.set_section(change(section.plane));
-        }
-    }
-
-    fn set_section(&mut self, plane: Plane) {
-        self.section = self.shown(self.front).map(|shown| Section {
-            impression: self.front,
-            plane,
-            cut: plane.cut(shown),
-        });
     }
 }
 

@@ -3,7 +3,7 @@
 use report::result::Station;
 
 /// A figure that every station has or lacks.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum BorderFigure {
     /// Crest to border along the seating axis.
     Height,
@@ -30,14 +30,14 @@ impl BorderFigure {
         }
     }
 
-    /// Its name with its unit.
+    /// Its name without its unit, mm.
     #[must_use]
-    pub fn name(self) -> &'static str {
+    pub fn title(self) -> &'static str {
         match self {
-            Height => "flange height, mm",
-            Thickness => "flange thickness, mm",
-            Radius => "border radius, mm",
-            Overlap => "overlap past the tray, mm",
+            Height => "flange height",
+            Thickness => "flange thickness",
+            Radius => "border radius",
+            Overlap => "overlap past the tray",
         }
     }
 

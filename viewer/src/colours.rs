@@ -1,6 +1,7 @@
 //! Colours of a map, its scale, and the limit marks on it.
 
 use colorous::Gradient;
+use std::collections::BTreeMap;
 
 /// Colour where a figure is not known, as in the cover map's file.
 pub const UNKNOWN: [u8; 3] = [176, 176, 176];
@@ -77,6 +78,32 @@ impl Scale {
         }
     }
 
+    /// Moved by a share of its length.
+    #[must_use]
+    pub fn moved(&self, share: f64) -> Self {
+        let by = (self.to - self.from) * share;
+        Self {
+            from: self.from + by,
+            to: self.to + by,
+        }
+    }
+
+    /// From nothing to all but the greatest of these figures.
+    #[must_use]
+    pub fn over(figures: impl Iterator<Item = f32>, least: f64) -> Self {
+        const SHARE: f64 = 0.99;
+        let mut figures: Vec<f32> = figures.collect();
+        let at = (figures.len() as f64 * SHARE) as usize;
+        let to = match figures.is_empty() {
+            true => 0.0,
+            false => *figures.select_nth_unstable_by(at, f32::total_cmp).1,
+        };
+        Self {
+            from: 0.0,
+            to: f64::from(to).max(least).ceil(),
+        }
+    }
+
     /// Round figures to label it by, from one end to the other.
     #[must_use]
     pub fn labels(&self) -> Vec<f64> {
@@ -94,13 +121,51 @@ impl Scale {
     }
 }
 
+/// On which side of a limit a figure misses it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Misses {
+    /// Where it is less.
+    Below,
+    /// Where it is more.
+    Above,
+}
+
+impl Misses {
+    /// By the name of a limit in the protocol.
+    #[must_use]
+    pub fn of_key(key: &str) -> Self {
+        if key.starts_with("most_") || key == "smallest_void_seen_mm" {
+            Self::Above
+        } else {
+            Self::Below
+        }
+    }
+}
+
 /// A limit as a mark on a scale and a line on the map.
 #[derive(Debug, Clone, PartialEq)]
 pub struct LimitMark {
-    /// The limit.
+    /// The limit, where a zone has none of its own.
     pub value: f64,
+    /// Limits of their own for some zones.
+    pub zones: BTreeMap<String, f64>,
     /// What it is called.
-    pub name: &'static str,
+    pub name: String,
+    /// Which figures miss it.
+    pub misses: Misses,
+}
+
+impl LimitMark {
+    /// By how much a figure in a zone misses it; negative where it is met.
+    #[must_use]
+    pub fn missed_by(&self, figure: f64, zone: Option<&str>) -> f64 {
+        let own = zone.and_then(|zone| self.zones.get(zone));
+        let limit = own.copied().unwrap_or(self.value);
+        match self.misses {
+            Misses::Below => limit - figure,
+            Misses::Above => figure - limit,
+        }
+    }
 }
 
 /// Colour of each vertex by its figure; plain without a scale.
@@ -146,6 +211,16 @@ mod tests {
         assert_eq!(labels(0.0, 3.0).len(), 4);
         assert_eq!(labels(1.0, 2.0), [1.0, 1.25, 1.5, 1.75, 2.0]);
         assert!(labels(0.0, 37.0).len() >= 3);
+    }
+
+    #[test]
+    fn a_scale_reaches_over_nearly_all_figures_and_can_be_moved() {
+        let mut figures = vec![2.3_f32; 1000];
+        figures.push(90.0);
+        let scale = Scale::over(figures.into_iter(), 1.0);
+        assert_eq!(scale, Scale { from: 0.0, to: 3.0 });
+        assert_eq!(Scale::over(std::iter::empty(), 2.0).to, 2.0);
+        assert_eq!(scale.moved(0.5), Scale { from: 1.5, to: 4.5 });
     }
 
     #[test]

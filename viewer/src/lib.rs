@@ -2,14 +2,19 @@
 //! each finding. It shows figures and computes none.
 //!
 //! Everything but [`window`] is plain code: [`app::App`] is what is shown,
-//! [`app::Command`] what can be asked for.
+//! [`command::Command`] what can be asked for.
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
+mod acting;
 pub mod app;
 pub mod border;
 pub mod colours;
+pub mod command;
+pub mod drawing;
+mod flight;
 pub mod landmarks;
+pub mod maps;
 pub mod opened;
 pub mod outline;
 pub mod placement;

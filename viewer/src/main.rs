@@ -1,27 +1,26 @@
 //! `archproof-viewer`: opens the window on a result folder, a case or a scan.
 
 use clap::Parser;
+use report::Source;
 use std::io::Write;
-use std::path::PathBuf;
 use std::process::ExitCode;
-use viewer::opened::Source;
+
 use viewer::window::{self, Options};
 
 /// Shows the result of a check on the impression, and flies to each finding
 ///
 /// A case file or a scan is checked first. Keys are shown by H.
 #[derive(Debug, Parser)]
-#[command(name = "archproof-viewer", version)]
+#[command(
+    name = "archproof-viewer",
+    version,
+    mut_arg("input", |input| input.value_name("RESULT|CASE|SCAN").help(
+        "Result folder of 'archproof check', a case file (case.toml), or an impression scan",
+    ))
+)]
 struct Arguments {
-    /// Result folder of 'archproof check', a case file (case.toml), or an impression scan
-    #[arg(value_name = "RESULT|CASE|SCAN")]
-    path: PathBuf,
-    /// Folder for the results of the check [default: archproof-CASE]
-    #[arg(long, value_name = "DIR")]
-    out: Option<PathBuf>,
-    /// Protocol file with acceptance limits of one's own
-    #[arg(long, value_name = "FILE")]
-    protocol: Option<PathBuf>,
+    #[command(flatten)]
+    source: Source,
     /// Width and height of the window [default: as it was left]
     #[arg(long, value_name = "WxH", value_parser = size)]
     size: Option<(u32, u32)>,
@@ -41,11 +40,7 @@ fn main() -> ExitCode {
     let started = std::time::Instant::now();
     let arguments = Arguments::parse();
     let options = Options {
-        source: Source {
-            path: arguments.path,
-            out: arguments.out,
-            protocol: arguments.protocol,
-        },
+        source: arguments.source,
         size: arguments.size,
         times: arguments.times,
         started,

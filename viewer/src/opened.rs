@@ -3,51 +3,30 @@
 //! that is checked first; both ways end with the same.
 
 use crate::placement::Placement;
-use judge::{Case, CaseError, ImpressionInput, Protocol, ProtocolError, Stage};
+use judge::{Case, CaseError, Stage};
 use measure::TrayRegistration;
-use mesh::{Mesh, MeshError, ReadError, SpatialIndex, Unit};
+use mesh::{Mesh, SpatialIndex, Unit};
 use nalgebra::{Point3, Vector3};
-use report::result::{Arch, CaseResult, FileKind, ImpressionResult};
-use report::{CheckOptions, ReadMapError, ReadResultError, WriteError};
+use rayon::prelude::*;
+use report::result::{Arch, CaseResult, ImpressionResult, OutputFile};
+use report::{CheckError, CheckedCase, ReadResultError, ReadSurfaceError, Source};
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use thiserror::Error;
-
-/// What is to be opened.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Source {
-    /// A result folder, a case file or a scan.
-    pub path: PathBuf,
-    /// Folder for the results of a check; `archproof-CASE` if none is given.
-    pub out: Option<PathBuf>,
-    /// Protocol file with acceptance limits of one's own.
-    pub protocol: Option<PathBuf>,
-}
 
 /// Why something could not be opened; its text is one line for people, the
 /// same as the command's.
 #[derive(Debug, Error)]
 pub enum OpenError {
+    /// The case could not be checked.
+    #[error(transparent)]
+    Check(#[from] CheckError),
     /// No result.
     #[error(transparent)]
     Result(#[from] ReadResultError),
-    /// No cover map.
+    /// No surface.
     #[error(transparent)]
-    Map(#[from] ReadMapError),
-    /// No scan.
-    #[error(transparent)]
-    Scan(#[from] ReadError),
-    /// No case.
-    #[error(transparent)]
-    Case(#[from] CaseError),
-    /// No protocol.
-    #[error(transparent)]
-    Protocol(#[from] ProtocolError),
-    /// Results could not be written.
-    #[error(transparent)]
-    Write(#[from] WriteError),
-    /// Colours and vertices do not belong together.
-    #[error(transparent)]
-    Mesh(#[from] MeshError),
+    Surface(#[from] ReadSurfaceError),
 }
 
 /// A case with everything that is shown of it.
@@ -62,12 +41,12 @@ pub struct Opened {
 
 /// An impression in the shown frame.
 pub struct Shown {
-    /// Its surface, mm; empty where the result folder holds none.
+    /// Its surface, mm; empty where there is none to show.
     pub surface: Mesh,
     /// Outward normal at each vertex.
     pub normals: Vec<Vector3<f64>>,
-    /// Cover at each vertex, mm.
-    pub cover_mm: Vec<Option<f32>>,
+    /// By name, a figure for each vertex; `None` where it is not known.
+    pub figures: BTreeMap<String, Vec<Option<f32>>>,
     /// Where it lies.
     pub placement: Placement,
     /// For rays.
@@ -77,9 +56,13 @@ pub struct Shown {
 }
 
 impl Shown {
-    /// An impression whose mesh (scan coordinates, mm) has this cover.
-    fn new(of: &ImpressionResult, mesh: &Mesh, cover_mm: Vec<Option<f32>>) -> Self {
-        let in_mm = of.scan.unit.parse::<Unit>().map_or(1.0, Unit::in_mm);
+    /// An impression whose mesh (scan coordinates, mm) has these figures.
+    fn new(
+        of: &ImpressionResult,
+        mesh: &Mesh,
+        figures: BTreeMap<String, Vec<Option<f32>>>,
+    ) -> Self {
+        let in_mm = in_mm(of);
         let centre = mesh
             .bounds()
             .map_or_else(Point3::origin, |(low, high)| nalgebra::center(&low, &high));
@@ -89,14 +72,24 @@ impl Shown {
             .and_then(|frame| Placement::of_frame(frame, in_mm))
             .unwrap_or_else(|| Placement::unturned(centre, in_mm));
         let surface = mesh.moved(placement.shown_from_scan());
+        let (normals, index) =
+            rayon::join(|| surface.vertex_normals(), || SpatialIndex::new(&surface));
         Self {
-            normals: surface.vertex_normals(),
-            index: SpatialIndex::new(&surface),
+            normals,
+            index,
             surface,
-            cover_mm,
+            figures,
             placement,
             tray: None,
         }
+    }
+
+    /// A figure at each vertex that is the number of something; as many `None`
+    /// as vertices where there is no such figure.
+    pub fn numbers(&self, name: &str) -> impl Iterator<Item = Option<usize>> {
+        let numbers = self.figures.get(name);
+        (0..self.surface.vertices().len())
+            .map(move |vertex| Some((*numbers?.get(vertex)?)? as usize))
     }
 
     /// With a tray scan (mm) laid where it was registered.
@@ -109,10 +102,15 @@ impl Shown {
     /// Corners of the box around it, shown frame, mm.
     #[must_use]
     pub fn bounds(&self) -> (Point3<f64>, Point3<f64>) {
-        self.surface.bounds().unwrap_or((
+        self.surface.bounds().unwrap_or_else(Self::nowhere)
+    }
+
+    /// The box that is looked at where there is nothing.
+    pub(crate) fn nowhere() -> (Point3<f64>, Point3<f64>) {
+        (
             Point3::new(-30.0, -30.0, -10.0),
             Point3::new(30.0, 30.0, 10.0),
-        ))
+        )
     }
 }
 
@@ -122,69 +120,88 @@ impl Shown {
 /// # Errors
 /// When it cannot be read, checked or written.
 pub fn open(source: &Source, progress: &(dyn Fn(String) + Sync)) -> Result<Opened, OpenError> {
-    if source.path.is_dir() {
+    if source.input.is_dir() {
         progress("reading the result".to_owned());
-        return open_folder(&source.path);
+        let result = report::read_result(&source.input)?;
+        return read(result, source.input.clone(), None);
     }
-    let is_case = source
-        .path
-        .extension()
-        .is_some_and(|ending| ending.eq_ignore_ascii_case("toml"));
-    let mut case = if is_case {
-        Case::from_file(&source.path)?
-    } else {
-        // Never named after the file, whose name may be the patient's.
-        Case::of_one(
-            "unnamed",
-            ImpressionInput {
-                declared: None,
-                stage: Stage::Single,
-                scan: source.path.clone(),
-                tray: None,
-                stops: Vec::new(),
-                marks: Vec::new(),
-            },
-        )
-    };
-    let protocol = match &source.protocol {
-        Some(file) => Protocol::from_file(file)?,
-        None => Protocol::default(),
-    };
-    let folder = source
-        .out
-        .clone()
-        .unwrap_or_else(|| report::default_folder(&case.id));
-    add_marks(&mut case, &folder)?;
-    let options = CheckOptions {
-        unit: None,
-        protocol,
-    };
-    let checked = report::check_case(case, &options, &|step| progress(step.to_string()))?;
+    let mut case = source.case()?;
+    let folder = source.folder(&case);
+    add_marks(&mut case, &folder).map_err(CheckError::from)?;
+    let checked = source.check(case, &|step| progress(step.to_string()))?;
     let result = report::result::assemble(&checked);
     progress("writing the results".to_owned());
-    report::write_all(&checked, &result, &folder)?;
-    let impressions = result
-        .impressions
-        .iter()
-        .zip(&checked.impressions)
-        .map(|(of, one)| {
-            let mesh = &one.scan.mesh;
-            let Ok(cover) = &one.measurement.cover else {
-                return Shown::new(of, mesh, vec![None; mesh.vertices().len()]);
+    report::write_all(&checked, &result, &folder).map_err(CheckError::from)?;
+    read(result, folder, Some(&checked))
+}
+
+/// Reads what is shown of a result from its folder; trays, and scans that show
+/// no impression, are had only where the case was checked just now.
+fn read(
+    result: CaseResult,
+    folder: PathBuf,
+    checked: Option<&CheckedCase>,
+) -> Result<Opened, OpenError> {
+    let numbers: Vec<usize> = (0..result.impressions.len()).collect();
+    let impressions = numbers
+        .into_par_iter()
+        .map(|number| {
+            let of = &result.impressions[number];
+            let (mesh, figures) = figured(&result, number, &folder)?;
+            let one = checked.map(|checked| &checked.impressions[number]);
+            let shown = match one.filter(|_| mesh.vertices().is_empty()) {
+                Some(one) => Shown::new(of, &one.scan.mesh, figures),
+                None => Shown::new(of, &mesh.scaled(in_mm(of)), figures),
             };
-            let single = |mm: &Option<f64>| mm.map(|mm| mm as f32);
-            let shown = Shown::new(of, mesh, cover.at_vertex_mm.iter().map(single).collect());
-            match &one.tray {
-                Some(tray) => shown.with_tray(&tray.mesh, &cover.registration),
+            let tray = one.and_then(|one| {
+                Some((
+                    one.tray.as_ref()?,
+                    &one.measurement.cover.as_ref().ok()?.registration,
+                ))
+            });
+            Ok(match tray {
+                Some((tray, registration)) => shown.with_tray(&tray.mesh, registration),
                 None => shown,
-            }
+            })
         })
-        .collect();
+        .collect::<Result<_, OpenError>>()?;
     Ok(Opened {
         result,
         folder,
         impressions,
     })
+}
+
+/// The mesh of an impression, in the numbers of its scan file, with the figures
+/// of every file of the result that holds this mesh; empty where none does.
+fn figured(
+    result: &CaseResult,
+    number: usize,
+    folder: &Path,
+) -> Result<(Mesh, BTreeMap<String, Vec<Option<f32>>>), OpenError> {
+    let (mut mesh, mut figures) = (Mesh::default(), BTreeMap::new());
+    let surface = result.impressions[number].surface.as_ref();
+    let is_surface = |file: &&OutputFile| Some(&file.file) == surface.map(|s| &s.file);
+    let of_impression = || {
+        let files = result.files.iter();
+        files.filter(|f| f.impression == Some(number as u64) && f.file.ends_with(".ply"))
+    };
+    let first = of_impression().filter(is_surface);
+    for file in first.chain(of_impression().filter(|file| !is_surface(file))) {
+        let read = report::read_surface(&folder.join(&file.file))?;
+        if mesh.vertices().is_empty() {
+            mesh = read.mesh;
+        } else if mesh.vertices().len() != read.mesh.vertices().len() {
+            continue;
+        }
+        figures.extend(read.figures);
+    }
+    Ok((mesh, figures))
+}
+
+/// Length of the unit of an impression's scan file, mm.
+fn in_mm(of: &ImpressionResult) -> f64 {
+    of.scan.unit.parse::<Unit>().map_or(1.0, Unit::in_mm)
 }
 
 /// Landmarks that were marked in the window count when the case is checked
@@ -214,30 +231,4 @@ pub fn marks_file(of_several: Option<(Option<Arch>, Stage)>) -> String {
         None => "",
     };
     format!("landmarks-{jaw}{}.toml", stage.name().replace('_', "-"))
-}
-
-fn open_folder(folder: &Path) -> Result<Opened, OpenError> {
-    let result = report::read_result(folder)?;
-    let impressions = result
-        .impressions
-        .iter()
-        .enumerate()
-        .map(|(number, of)| {
-            let map = result.files.iter().find(|file| {
-                file.kind == FileKind::CoverMap && file.impression == Some(number as u64)
-            });
-            let Some(map) = map else {
-                let empty = Mesh::new(Vec::new(), Vec::new(), None)?;
-                return Ok(Shown::new(of, &empty, Vec::new()));
-            };
-            let read = report::read_cover_map(&folder.join(&map.file))?;
-            let in_mm = of.scan.unit.parse::<Unit>().map_or(1.0, Unit::in_mm);
-            Ok(Shown::new(of, &read.mesh.scaled(in_mm), read.cover_mm))
-        })
-        .collect::<Result<_, OpenError>>()?;
-    Ok(Opened {
-        result,
-        folder: folder.to_owned(),
-        impressions,
-    })
 }

@@ -11,8 +11,28 @@ pub struct Probe {
     pub place: Point3<f64>,
     /// In the numbers of the scan file.
     pub in_file: Point,
-    /// Cover there, mm; `None` where it is not known.
-    pub cover_mm: Option<f64>,
+    /// The vertices around it, each with its nearness; these sum to 1.
+    corners: [(usize, f64); 3],
+}
+
+impl Probe {
+    /// A figure here by those at the vertices; `None` where one is not known.
+    #[must_use]
+    pub fn between(&self, figures: &[Option<f32>]) -> Option<f64> {
+        let mut sum = 0.0;
+        for (vertex, weight) in self.corners {
+            sum += f64::from((*figures.get(vertex)?)?) * weight;
+        }
+        Some(sum)
+    }
+
+    /// A figure here that is one for a whole part: that of the nearest vertex.
+    #[must_use]
+    pub fn nearest(&self, figures: &[Option<f32>]) -> Option<f64> {
+        let near = |a: &&(usize, f64), b: &&(usize, f64)| a.1.total_cmp(&b.1);
+        let (vertex, _) = self.corners.iter().max_by(near)?;
+        figures.get(*vertex)?.map(f64::from)
+    }
 }
 
 /// The first place that a ray (shown frame, unit direction) meets.
@@ -20,12 +40,15 @@ pub struct Probe {
 pub fn probe(shown: &Shown, from: &Point3<f64>, along: &Vector3<f64>) -> Option<Probe> {
     const REACH_MM: f64 = 2.0 * crate::view::FRONT_MM;
     let hit = shown.index.first_hit(from, along, REACH_MM)?;
-    let corners = shown.surface.corners(hit.triangle as usize);
+    let triangle = hit.triangle as usize;
+    let corners = shown.surface.corners(triangle);
     let place = on_plane(from, along, &corners).unwrap_or(from + along * hit.distance);
+    let [a, b, c] = shown.surface.triangles()[triangle].map(|v| v as usize);
+    let [near_a, near_b, near_c] = nearness(&corners, &place);
     Some(Probe {
         in_file: shown.placement.in_file(&place),
-        cover_mm: cover_at(shown, hit.triangle as usize, &place),
         place,
+        corners: [(a, near_a), (b, near_b), (c, near_c)],
     })
 }
 
@@ -42,25 +65,16 @@ fn on_plane(
     (slope.abs() > 1e-3 * normal.norm() && distance.is_finite()).then(|| from + along * distance)
 }
 
-/// The cover at the corners of a triangle, weighted by nearness to each.
-fn cover_at(shown: &Shown, triangle: usize, place: &Point3<f64>) -> Option<f64> {
-    let [a, b, c] = shown.surface.corners(triangle);
+/// Nearness of a place to each corner of its triangle, in sum 1.
+fn nearness([a, b, c]: &[Point3<f64>; 3], place: &Point3<f64>) -> [f64; 3] {
     let area = |p: &Point3<f64>, q: &Point3<f64>, r: &Point3<f64>| (q - p).cross(&(r - p)).norm();
-    let whole = area(&a, &b, &c);
-    let weights = [
-        area(place, &b, &c),
-        area(&a, place, &c),
-        area(&a, &b, place),
-    ];
-    let figures = shown.surface.triangles()[triangle].map(|v| shown.cover_mm[v as usize]);
-    if whole <= 0.0 {
-        return figures[0].map(f64::from);
+    let areas = [area(place, b, c), area(a, place, c), area(a, b, place)];
+    let whole: f64 = areas.iter().sum();
+    if whole > 0.0 {
+        areas.map(|part| part / whole)
+    } else {
+        [1.0, 0.0, 0.0]
     }
-    let mut sum = 0.0;
-    for (figure, weight) in figures.into_iter().zip(weights) {
-        sum += f64::from(figure?) * weight / weights.iter().sum::<f64>();
-    }
-    Some(sum)
 }
 
 /// Whether nothing lies between a place and a viewer in this direction.

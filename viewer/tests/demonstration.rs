@@ -3,11 +3,13 @@
 #![allow(clippy::unwrap_used, reason = "tests")]
 
 use nalgebra::{Point2, Point3, Vector3};
+use report::Source;
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
-use viewer::app::{App, Command, Layer, Mode, landmarks_file};
+use viewer::app::{App, Mode, landmarks_file};
 use viewer::colours::Palette;
-use viewer::opened::{Opened, Source, open};
+use viewer::command::{Command, Layer};
+use viewer::opened::{Opened, open};
 use viewer::view::Canvas;
 
 const CANVAS: Canvas = Canvas {
@@ -23,9 +25,8 @@ fn demonstration() -> PathBuf {
 
 fn source(path: PathBuf, out: &Path) -> Source {
     Source {
-        path,
         out: Some(out.to_owned()),
-        protocol: None,
+        ..Source::of(&path)
     }
 }
 
@@ -54,7 +55,8 @@ fn a_case_and_its_result_folder_are_the_same_to_look_at() {
     assert_eq!(case.result, folder.result);
     let (a, b) = (&case.impressions[0], &folder.impressions[0]);
     assert_eq!(a.surface.triangles(), b.surface.triangles());
-    assert_eq!(a.cover_mm, b.cover_mm);
+    assert_eq!(a.figures, b.figures);
+    assert!(a.tray.is_some() && b.tray.is_none());
     let apart = a.surface.vertices().iter().zip(b.surface.vertices());
     assert!(apart.map(|(p, q)| (p - q).norm()).all(|mm| mm < 1e-6));
 }
@@ -86,7 +88,8 @@ fn each_finding_is_flown_to_and_picked_where_it_is() {
         let error = (Vector3::from(probe.in_file) - Vector3::from(at)).norm();
         assert!(error < 0.3, "{}: {error:.3} mm", finding.id);
         if finding.check == "show-through" {
-            let cover = probe.cover_mm.unwrap();
+            let figures = &app.opened.impressions[0].figures;
+            let cover = probe.between(&figures["cover_mm"]).unwrap();
             assert!(cover < 0.25, "{}: {cover}", finding.id);
         }
     }
@@ -253,6 +256,10 @@ fn every_command_can_be_given_at_any_time() {
     for _ in 0..6 {
         for command in [
             Command::NextMap,
+            Command::Slide(0.3),
+            Command::Drawing,
+            Command::PreviousMap,
+            Command::NextMap,
             Command::NextPalette,
             Command::NextBorderFigure,
             Command::Stretch(1.25),
@@ -278,13 +285,13 @@ fn every_command_can_be_given_at_any_time() {
             let _ = (
                 app.border_scale(),
                 app.border_limits(),
-                app.cover_limits(),
+                app.map_limits(),
+                app.scale(),
                 app.slots(),
             );
         }
     }
     assert_eq!(app.palette, Palette::Viridis);
-    assert_eq!(app.cover_limits().len(), 2);
     // There is nothing to stand beside.
     assert_eq!(app.slots().len(), 1);
 }

@@ -6,6 +6,7 @@
 
 use image::{Rgb, RgbImage};
 use nalgebra::{Point2, Vector3};
+use report::Source;
 use std::fs;
 use std::io::{BufRead, BufReader};
 use std::path::{Path, PathBuf};
@@ -15,7 +16,7 @@ use std::time::{Duration, Instant};
 use viewer::app::App;
 use viewer::colours::Palette;
 use viewer::landmarks::Marks;
-use viewer::opened::{Source, open};
+use viewer::opened::open;
 use viewer::probe::in_sight;
 use viewer::window::canvas;
 
@@ -206,6 +207,18 @@ fn has_scale(image: &RgbImage, palette: Palette) -> bool {
     })
 }
 
+/// Share of the picture that is as white as paper.
+fn white_share(image: &RgbImage, part: &viewer::view::Canvas) -> f64 {
+    let (mut all, mut white) = (0, 0);
+    for (x, y, pixel) in image.enumerate_pixels() {
+        if part.holds(&Point2::new(f64::from(x), f64::from(y))) {
+            all += 1;
+            white += u32::from(is_near(*pixel, [255; 3]));
+        }
+    }
+    f64::from(white) / f64::from(all)
+}
+
 #[test]
 fn the_demonstration_is_flown_through_marked_and_saved() {
     let Some(screen) = Screen::open() else {
@@ -220,11 +233,7 @@ fn the_demonstration_is_flown_through_marked_and_saved() {
     focused(&screen, "DEMO-2");
 
     // The same case without a window says where things ought to be.
-    let source = Source {
-        path: viewer.out.clone(),
-        out: None,
-        protocol: None,
-    };
+    let source = Source::of(&viewer.out);
     let part = canvas(f64::from(WIDTH), f64::from(HEIGHT), 1.0);
     let app = App::new(open(&source, &|_| {}).unwrap(), part);
     let findings = &app.opened.result.findings;
@@ -288,16 +297,31 @@ fn the_demonstration_is_flown_through_marked_and_saved() {
     screen.keys(&["p"]);
     let other = viewer.screenshot(&screen, number);
     assert!(has_scale(&other, Palette::Cividis) && !has_scale(&other, Palette::Viridis));
-    screen.keys(&["m"]);
-    number += 1;
-    let plain = viewer.screenshot(&screen, number);
-    assert!(!has_scale(&plain, Palette::Cividis));
+    // Wash (which this case lacks), scan quality, two figures of the flange, none.
+    for (map, there) in [false, true, true, true, false].into_iter().enumerate() {
+        screen.keys(&["m"]);
+        number += 1;
+        let shown = viewer.screenshot(&screen, number);
+        assert_eq!(has_scale(&shown, Palette::Cividis), there, "map {map}");
+    }
     screen.keys(&["f"]);
     number += 1;
     assert!(has_scale(
         &viewer.screenshot(&screen, number),
         Palette::Cividis
     ));
+    // The section drawing of a finding that has one: small, then large.
+    let drawn = findings.iter().position(|f| f.drawing.is_some()).unwrap();
+    screen.keys(&vec!["Up"; findings.len()]);
+    screen.keys(&vec!["Down"; drawn]);
+    screen.keys(&["Return"]);
+    number += 1;
+    let small = white_share(&viewer.screenshot(&screen, number), &part);
+    screen.keys(&["g"]);
+    number += 1;
+    let large = white_share(&viewer.screenshot(&screen, number), &part);
+    assert!((0.08..0.25).contains(&small), "{small}");
+    assert!(large > 0.5, "{large}");
     viewer.close(&screen);
     assert!(folder.path().join("archproof/window.toml").exists());
 }

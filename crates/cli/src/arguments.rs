@@ -1,8 +1,9 @@
 //! What may be said on the command line.
 
-use clap::builder::{PossibleValuesParser, TypedValueParser};
-use clap::{Args, Parser, Subcommand, ValueEnum};
+use clap::{Args, Parser, Subcommand};
 use mesh::Unit;
+use report::{Source, unit_parser};
+use std::ffi::OsString;
 use std::path::PathBuf;
 
 /// Checks the quality of 3D scans of edentulous arch impressions.
@@ -46,18 +47,18 @@ pub enum Command {
     Schema,
     /// Show a result on the impression, in a window
     ///
-    /// A case or a scan is checked first. The window is a program of its own,
-    /// archproof-viewer, which stands beside this one or on the PATH.
+    /// A case or a scan is checked first, with the options of 'check'. The window
+    /// is a program of its own, archproof-viewer, which stands beside this one or
+    /// on the PATH.
     View {
-        /// Result folder, case file (case.toml), or impression scan
-        #[arg(value_name = "RESULT|CASE|SCAN")]
-        path: PathBuf,
-        /// Folder for the results of a check [default: archproof-CASE]
-        #[arg(long, value_name = "DIR")]
-        out: Option<PathBuf>,
-        /// Protocol file with acceptance limits of one's own
-        #[arg(long, value_name = "FILE")]
-        protocol: Option<PathBuf>,
+        /// Result folder, case file (case.toml) or impression scan, and options
+        #[arg(
+            required = true,
+            trailing_var_arg = true,
+            allow_hyphen_values = true,
+            value_name = "RESULT|CASE|SCAN"
+        )]
+        arguments: Vec<OsString>,
     },
 }
 
@@ -67,38 +68,14 @@ pub enum Command {
 /// unreadable input.
 #[derive(Debug, Args)]
 pub struct CheckArguments {
-    /// Impression scan (STL, PLY, OBJ), or a case file (case.toml)
-    pub input: PathBuf,
-    /// Which jaw the impression is of
-    #[arg(long)]
-    pub arch: Option<ArchArgument>,
-    /// Scan of the empty tray
-    #[arg(long, value_name = "SCAN")]
-    pub tray: Option<PathBuf>,
-    /// Landmarks that were marked on the scan (landmarks.toml); they are not looked for
-    #[arg(long, value_name = "FILE")]
-    pub landmarks: Option<PathBuf>,
-    /// How far the impression has come [default: single]
-    #[arg(long)]
-    pub stage: Option<StageArgument>,
-    /// Unit of the scan files, where they are not in mm
-    #[arg(long, value_parser = unit_parser())]
-    pub unit: Option<Unit>,
-    /// Protocol file with acceptance limits of one's own
-    #[arg(long, value_name = "FILE")]
-    pub protocol: Option<PathBuf>,
-    /// Folder for the results [default: archproof-CASE]
-    #[arg(long, value_name = "DIR")]
-    pub out: Option<PathBuf>,
+    #[command(flatten)]
+    pub source: Source,
     /// Print result.json instead of the summary
     #[arg(long)]
     pub json: bool,
     /// Write no report.html
     #[arg(long)]
     pub no_report: bool,
-    /// Pseudonym of the case, never a name [default: unnamed]
-    #[arg(long, value_name = "ID")]
-    pub case: Option<String>,
     /// Number of threads [default: one for each core]
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..))]
     pub threads: Option<u16>,
@@ -136,45 +113,4 @@ pub enum ProtocolCommand {
         /// Protocol file
         file: PathBuf,
     },
-}
-
-#[derive(Debug, Clone, Copy, ValueEnum)]
-pub enum ArchArgument {
-    /// Upper jaw
-    Maxillary,
-    /// Lower jaw
-    Mandibular,
-}
-
-impl From<ArchArgument> for measure::Arch {
-    fn from(argument: ArchArgument) -> Self {
-        match argument {
-            ArchArgument::Maxillary => Self::Maxillary,
-            ArchArgument::Mandibular => Self::Mandibular,
-        }
-    }
-}
-
-#[derive(Debug, Clone, Copy, ValueEnum)]
-pub enum StageArgument {
-    /// The heavy or medium body, before the wash
-    FirstPass,
-    /// With the wash over it
-    Wash,
-    /// Taken in one go
-    Single,
-}
-
-impl From<StageArgument> for judge::Stage {
-    fn from(argument: StageArgument) -> Self {
-        match argument {
-            StageArgument::FirstPass => Self::FirstPass,
-            StageArgument::Wash => Self::Wash,
-            StageArgument::Single => Self::Single,
-        }
-    }
-}
-
-fn unit_parser() -> impl TypedValueParser<Value = Unit> {
-    PossibleValuesParser::new(Unit::ALL.map(Unit::symbol)).try_map(|symbol| symbol.parse::<Unit>())
 }

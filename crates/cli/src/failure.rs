@@ -1,8 +1,8 @@
 //! Wrong use or unreadable input: one line on standard error, exit code 2.
 
-use judge::{CaseError, ProtocolError, UnknownCheck};
+use judge::{ProtocolError, UnknownCheck};
 use mesh::ReadError;
-use report::WriteError;
+use report::CheckError;
 use std::io;
 use std::path::PathBuf;
 use thiserror::Error;
@@ -16,17 +16,11 @@ pub enum Failure {
     #[error(transparent)]
     Scan(#[from] ReadError),
     #[error(transparent)]
-    Case(#[from] CaseError),
+    Checking(#[from] CheckError),
     #[error(transparent)]
     Protocol(#[from] ProtocolError),
-    #[error(transparent)]
-    Results(#[from] WriteError),
     #[error("{0}; 'archproof explain' lists them all")]
     Check(#[from] UnknownCheck),
-    #[error("{0} stands in the case file; leave it out beside one, or change the file")]
-    InTheCaseFile(&'static str),
-    #[error("--case needs a name of printable letters (a pseudonym, never a patient's name)")]
-    CaseName,
     #[error("the threads could not be started ({0}); try a smaller number with --threads")]
     Threads(#[from] rayon::ThreadPoolBuildError),
     #[error(transparent)]

@@ -436,6 +436,7 @@ fn defect(kind: DefectKind, across_mm: f64, zone: Zone) -> Defect {
         across_mm,
         across_uncertainty_mm: 0.1,
         length_mm: (kind == DefectKind::Fold).then_some(across_mm),
+        outline: Vec::new(),
         from_edge_mm: 10.0,
         zone,
         side: None,

@@ -265,6 +265,20 @@ pub struct ImpressionMeasurement {
     pub tissue: Result<TissueSurface, NotMeasured>,
     /// Landmarks of the jaw; empty where the scan is no impression.
     pub landmarks: Vec<Landmark>,
+    /// Where each vertex of the mesh lies in the arch, `None` off the tissue
+    /// surface; empty where the scan is no impression.
+    pub places: Vec<Option<VertexPlace>>,
+}
+
+/// Where a vertex of the tissue surface lies in the arch.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct VertexPlace {
+    /// Part of the arch.
+    pub zone: Zone,
+    /// Patient's side; `None` on the midline.
+    pub side: Option<Side>,
+    /// On a flange: number of the station of the border that it belongs to.
+    pub station: Option<usize>,
 }
 
 /// What measuring must be told, in mm: levels at which patches are outlined,

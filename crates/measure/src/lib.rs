@@ -19,6 +19,7 @@ pub mod layers;
 mod noise;
 mod parts;
 pub mod passes;
+mod places;
 mod polyline;
 pub mod regions;
 pub mod registration;
@@ -174,6 +175,7 @@ pub fn measure(
         &settings.marks,
     );
     ImpressionMeasurement {
+        places: places::of_vertices(&impression, border.as_ref().ok()),
         landmarks,
         has_outer_surface: Some(impression.regions.has_outer_surface()),
         frame: Ok(impression.frame),
@@ -219,6 +221,7 @@ fn not_an_impression(surface: Surface, what: NotAnImpression) -> ImpressionMeasu
         border: Err(why.clone()),
         tissue: Err(why),
         landmarks: Vec::new(),
+        places: Vec::new(),
     }
 }
 

@@ -1,13 +1,15 @@
-//! The cover map: the impression mesh coloured by its cover.
+//! The surface file of an impression: its mesh with figures at each vertex,
+//! coloured by its cover where that was measured (the cover map).
 
 use crate::names;
-use crate::result::CoverMap;
+use crate::result::{ArchPart, CoverMap, SurfaceFile};
 use crate::road::CheckedCase;
 use judge::LimitKey;
+use judge::words;
+use measure::{ImpressionMeasurement, Side, VertexPlace, Zone};
+use mesh::MeshError;
 use mesh::write::EncodeError;
-use mesh::{Mesh, MeshError, ReadError};
-use std::io;
-use std::path::{Path, PathBuf};
+use std::collections::BTreeSet;
 use thiserror::Error;
 
 /// Colour where cover is not known: off the tissue surface.
@@ -34,117 +36,79 @@ pub(crate) fn described(checked: &CheckedCase, impression: usize) -> CoverMap {
     }
 }
 
-/// The cover map of an impression as the bytes of a PLY file: the mesh in the
-/// numbers of its scan file, coloured by cover, and the cover at each vertex,
-/// mm: NaN where it is not known. `None` where cover was not measured.
+/// The surface file of an impression; `None` where its scan shows something else.
+pub(crate) fn surface_file(checked: &CheckedCase, impression: usize) -> Option<SurfaceFile> {
+    let measurement = &checked.impressions[impression].measurement;
+    measurement.frame.as_ref().ok()?;
+    Some(SurfaceFile {
+        file: match &measurement.cover {
+            Ok(_) => described(checked, impression).file,
+            Err(_) => format!("surface-{}.ply", names::impression(checked, impression)),
+        },
+        parts: parts(measurement)
+            .into_iter()
+            .map(|(zone, side)| ArchPart {
+                zone: words::zone(zone).to_owned(),
+                side: side.map(Into::into),
+            })
+            .collect(),
+    })
+}
+
+/// Every part of the arch that has a vertex, in the order in which they are
+/// numbered.
+fn parts(measurement: &ImpressionMeasurement) -> Vec<(Zone, Option<Side>)> {
+    let parts: BTreeSet<_> = measurement.places.iter().flatten().map(part).collect();
+    parts.into_iter().collect()
+}
+
+fn part(place: &VertexPlace) -> (Zone, Option<Side>) {
+    (place.zone, place.side)
+}
+
+/// The surface of an impression as the bytes of a PLY file: the mesh in the
+/// numbers of its scan file, with figures at each vertex that are NaN where
+/// they are not known: `cover_mm`, by which it is coloured; `part`, a number in
+/// [`SurfaceFile::parts`]; `station`, a number in the border's stations.
+/// `None` where the scan shows no impression.
 pub(crate) fn encoded(
     checked: &CheckedCase,
     impression: usize,
 ) -> Result<Option<Vec<u8>>, MapError> {
     let one = &checked.impressions[impression];
-    let Ok(cover) = &one.measurement.cover else {
+    let measurement = &one.measurement;
+    if measurement.frame.is_err() {
         return Ok(None);
-    };
-    let map = described(checked, impression);
-    let colours = cover
-        .at_vertex_mm
-        .iter()
-        .map(|cover| cover.map_or(NEUTRAL, |mm| colour(mm, map.from_mm, map.to_mm)))
-        .collect();
-    let cover_mm: Vec<f32> = cover
-        .at_vertex_mm
-        .iter()
-        .map(|cover| cover.map_or(f32::NAN, |mm| mm as f32))
-        .collect();
-    let mesh = one.scan.mesh.scaled(1.0 / one.scan.unit.unit().in_mm());
-    let mesh = mesh.with_colours(Some(colours))?;
-    Ok(Some(mesh::write::encode_ply(
-        &mesh,
-        &[("cover_mm", &cover_mm)],
-    )?))
-}
-
-/// A cover map, read back.
-#[derive(Debug, Clone)]
-pub struct CoveredMesh {
-    /// The impression, in the numbers of its scan file.
-    pub mesh: Mesh,
-    /// Cover at each vertex, mm; `None` where it is not known.
-    pub cover_mm: Vec<Option<f32>>,
-}
-
-/// Why a cover map could not be read back.
-#[derive(Debug, Error)]
-pub enum ReadMapError {
-    /// It is no mesh.
-    #[error(transparent)]
-    Scan(#[from] ReadError),
-    /// The system refused.
-    #[error("{}: cannot be read ({source}); check the case again", mesh::read::shown_path(.path))]
-    Io {
-        /// The file.
-        path: PathBuf,
-        /// What the system says.
-        source: io::Error,
-    },
-    /// Another program wrote or changed it.
-    #[error("{}: is not a cover map as archproof writes it; check the case again", mesh::read::shown_path(.path))]
-    NotOurs {
-        /// The file.
-        path: PathBuf,
-    },
-}
-
-/// Reads a cover map that [`crate::write_all`] wrote.
-///
-/// # Errors
-/// When the file cannot be read, is no mesh, or holds no cover.
-pub fn read_cover_map(path: &Path) -> Result<CoveredMesh, ReadMapError> {
-    let mesh = mesh::read_scan(path)?.mesh;
-    let bytes = std::fs::read(path).map_err(|source| ReadMapError::Io {
-        path: path.to_owned(),
-        source,
-    })?;
-    match cover_column(&bytes) {
-        Some(cover_mm) if cover_mm.len() == mesh.vertices().len() => {
-            Ok(CoveredMesh { mesh, cover_mm })
-        }
-        _ => Err(ReadMapError::NotOurs {
-            path: path.to_owned(),
-        }),
     }
-}
-
-/// The `cover_mm` of each vertex of a binary little-endian PLY file whose
-/// vertices are of scalars alone, as [`encoded`] writes them.
-fn cover_column(bytes: &[u8]) -> Option<Vec<Option<f32>>> {
-    const END: &[u8] = b"end_header\n";
-    let header_end = bytes.windows(END.len()).position(|w| w == END)? + END.len();
-    let header = std::str::from_utf8(&bytes[..header_end]).ok()?;
-    let mut lines = header.lines();
-    let binary = lines.by_ref().nth(1)? == "format binary_little_endian 1.0";
-    let count: usize = lines.find_map(|line| line.strip_prefix("element vertex ")?.parse().ok())?;
-    let mut stride = 0;
-    let mut at = None;
-    for line in lines.take_while(|line| !line.starts_with("element ")) {
-        let mut words = line.split(' ').skip(1);
-        let size = match words.next()? {
-            "uchar" => 1,
-            "float" => 4,
-            "double" => 8,
-            _ => return None,
-        };
-        if words.next()? == "cover_mm" && size == 4 {
-            at = Some(stride);
-        }
-        stride += size;
-    }
-    let (at, records) = (at?, bytes[header_end..].get(..count.checked_mul(stride)?)?);
-    let cover = |record: &[u8]| {
-        let mm = f32::from_le_bytes(record[at..at + 4].try_into().ok()?);
-        Some(mm).filter(|mm| mm.is_finite())
+    let mut mesh = one.scan.mesh.scaled(1.0 / one.scan.unit.unit().in_mm());
+    let parts = parts(measurement);
+    let number = |place: &VertexPlace| parts.binary_search(&part(place)).ok();
+    let numbers = |of: &dyn Fn(&VertexPlace) -> Option<usize>| -> Vec<f32> {
+        let places = measurement.places.iter();
+        places
+            .map(|place| place.as_ref().and_then(of).map_or(f32::NAN, |n| n as f32))
+            .collect()
     };
-    binary.then(|| records.chunks_exact(stride).map(cover).collect())
+    let (part, station) = (numbers(&number), numbers(&|place| place.station));
+    let mut figures: Vec<(&str, &[f32])> = Vec::new();
+    let cover_mm: Vec<f32>;
+    if let Ok(cover) = &measurement.cover {
+        let map = described(checked, impression);
+        let colours = cover
+            .at_vertex_mm
+            .iter()
+            .map(|cover| cover.map_or(NEUTRAL, |mm| colour(mm, map.from_mm, map.to_mm)))
+            .collect();
+        mesh = mesh.with_colours(Some(colours))?;
+        cover_mm = cover
+            .at_vertex_mm
+            .iter()
+            .map(|cover| cover.map_or(f32::NAN, |mm| mm as f32))
+            .collect();
+        figures.push(("cover_mm", &cover_mm));
+    }
+    figures.extend([("part", part.as_slice()), ("station", station.as_slice())]);
+    Ok(Some(mesh::write::encode_ply(&mesh, &figures)?))
 }
 
 fn colour(cover_mm: f64, from_mm: f64, to_mm: f64) -> [u8; 3] {
@@ -155,30 +119,6 @@ fn colour(cover_mm: f64, from_mm: f64, to_mm: f64) -> [u8; 3] {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn a_cover_map_is_read_back_as_it_was_measured() {
-        let folder = tempfile::tempdir().unwrap();
-        let checked = crate::testing::checked_with_spots();
-        let path = folder.path().join("cover.ply");
-        std::fs::write(&path, encoded(&checked, 0).unwrap().unwrap()).unwrap();
-        let map = read_cover_map(&path).unwrap();
-        let cover = checked.impressions[0].measurement.cover.as_ref().unwrap();
-        let measured: Vec<Option<f32>> = cover
-            .at_vertex_mm
-            .iter()
-            .map(|mm| mm.map(|mm| mm as f32))
-            .collect();
-        assert_eq!(map.cover_mm, measured);
-        assert_eq!(
-            map.mesh.vertices(),
-            checked.impressions[0].scan.mesh.vertices()
-        );
-
-        mesh::write::write_ply(&path, &map.mesh).unwrap();
-        let error = read_cover_map(&path).unwrap_err().to_string();
-        assert!(error.contains("is not a cover map"), "{error}");
-    }
 
     // The ends of the published viridis table.
     #[test]

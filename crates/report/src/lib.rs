@@ -18,16 +18,20 @@ mod picture;
 pub mod result;
 mod road;
 mod rounding;
+mod source;
 pub mod summary;
+mod surface;
 #[cfg(test)]
 mod testing;
 mod told;
 
-pub use cover_map::{CoveredMesh, MapError, ReadMapError, read_cover_map};
+pub use cover_map::MapError;
 pub use inspection::{Inspection, inspection_head, inspections_json};
 pub use names::REPORT_FILE;
 pub use outputs::{
     RESULT_FILE, ReadResultError, WriteError, default_folder, read_result, result_json, write_all,
 };
 pub use road::{CheckOptions, CheckedCase, CheckedImpression, LoadedScan, Step, check_case};
+pub use source::{ArchArgument, CheckError, Source, StageArgument, unit_parser};
 pub use summary::summary;
+pub use surface::{FiguredMesh, ReadSurfaceError, read_surface};

@@ -165,7 +165,7 @@ fn encoded(
     };
     let border = result.impressions[number].border.as_ref();
     Ok(match file.kind {
-        FileKind::CoverMap => cover_map::encoded(checked, number)?,
+        FileKind::CoverMap | FileKind::Surface => cover_map::encoded(checked, number)?,
         FileKind::BorderTable => border
             .map(border_table::encoded)
             .transpose()
@@ -260,11 +260,14 @@ mod tests {
     }
 
     #[test]
-    fn without_cover_there_is_no_map() {
+    fn without_cover_the_surface_is_kept_without_a_map() {
         let parent = tempfile::tempdir().unwrap();
         let checked = checked_without_cover();
         let files = write_all(&checked, &assemble(&checked), parent.path()).unwrap();
-        assert!(files.iter().all(|name| !name.ends_with(".ply")));
+        assert_eq!(files[0], "surface-maxillary-first-pass.ply");
+        let surface = crate::read_surface(&parent.path().join(&files[0])).unwrap();
+        let figures: Vec<&str> = surface.figures.keys().map(String::as_str).collect();
+        assert_eq!(figures, ["part", "station"]);
     }
 
     #[test]

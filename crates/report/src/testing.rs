@@ -5,7 +5,7 @@ use judge::{Case, ImpressionInput, Protocol, Stage, UnitReading};
 use measure::{
     Arch, Border, BorderPart, Cover, CoverMethod, Dip, DipKind, Frame, ImpressionMeasurement,
     Measured, Missing, NotMeasured, Reading, Section, Side, Spot, SpotKind, Station, TissueSurface,
-    TrayRegistration, Zone, ZoneScan,
+    TrayRegistration, VertexPlace, Zone, ZoneScan,
 };
 use mesh::{Format, Integrity, Mesh};
 use nalgebra::{Isometry3, Point3, Vector3};
@@ -111,6 +111,19 @@ fn measurement() -> ImpressionMeasurement {
             loose_pieces: 0,
         }),
         landmarks: Vec::new(),
+        places: vec![
+            Some(VertexPlace {
+                zone: Zone::ResidualRidge,
+                side: Some(Side::Right),
+                station: None,
+            }),
+            Some(VertexPlace {
+                zone: Zone::LabialFlange,
+                side: None,
+                station: Some(7),
+            }),
+            None,
+        ],
     }
 }
 

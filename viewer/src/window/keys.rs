@@ -1,6 +1,6 @@
 //! Which key asks for what.
 
-use crate::app::{Command, Layer};
+use crate::command::{Command, Layer};
 use kiss3d::event::{Key, Modifiers};
 
 /// What a key asks of the case that is shown.
@@ -26,9 +26,12 @@ pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
         Key::Home => Command::Whole,
         Key::Tab => Command::NextImpression,
         Key::B => Command::Beside,
+        Key::M if shift => Command::PreviousMap,
         Key::M => Command::NextMap,
         Key::F => Command::NextBorderFigure,
         Key::P => Command::NextPalette,
+        Key::Period if control => Command::Slide(0.1),
+        Key::Comma if control => Command::Slide(-0.1),
         Key::Period => Command::Stretch(1.25),
         Key::Comma => Command::Stretch(0.8),
         Key::Key1 => Command::Toggle(Layer::Border),
@@ -51,6 +54,7 @@ pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
         Key::E => Command::Roll(-0.1),
         Key::Equals | Key::Add => Command::Magnify(1.15),
         Key::Minus | Key::Subtract => Command::Magnify(1.0 / 1.15),
+        Key::G => Command::Drawing,
         Key::H | Key::F1 => Command::Help,
         Key::Escape => Command::Leave,
         _ => return None,
@@ -58,7 +62,7 @@ pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
 }
 
 /// What the help says: keys, and what they do.
-pub const HELP: [(&str, &str); 22] = [
+pub const HELP: [(&str, &str); 24] = [
     ("Up, Down", "choose a finding"),
     ("Enter", "fly to it"),
     ("Space", "mark it as done, or not done"),
@@ -68,12 +72,17 @@ pub const HELP: [(&str, &str); 22] = [
     ("wheel, + and -", "nearer, farther"),
     ("Q, E", "turn about the line of sight"),
     ("Tab; B", "next impression; two side by side"),
-    ("M", "cover map or plain surface"),
+    ("M, Shift + M", "next map, the one before; plain surface"),
     ("F", "colour the border line by a figure"),
-    ("P; comma, period", "other colours; shorter, longer scale"),
+    ("P", "other colours"),
+    (
+        "comma, period",
+        "shorter, longer scale; with Ctrl: lower, higher",
+    ),
+    ("G", "section drawing of the finding, large or small"),
     (
         "1, 2, 3, 4, 5",
-        "border, crest line, limit lines, landmarks, tray",
+        "border, crest line, outlines, landmarks, tray",
     ),
     ("D", "distance between two clicks"),
     ("L", "mark landmarks by clicks"),

@@ -2,6 +2,7 @@
 //! and mouse ask for. It draws only when something changed.
 
 mod camera;
+mod drawing;
 mod keys;
 mod material;
 mod overlay;
@@ -10,15 +11,18 @@ mod scene;
 
 pub use panels::canvas;
 
-use crate::app::{App, Command};
-use crate::opened::{OpenError, Opened, Source, open};
+use crate::app::App;
+use crate::command::Command;
+use crate::opened::{OpenError, Opened, open};
 use crate::settings::Settings;
 use crate::view::Canvas;
+use drawing::DrawingView;
 use kiss3d::context::Context;
 use kiss3d::event::{Action, Key, Modifiers, MouseButton, WindowEvent};
 use kiss3d::post_processing::Tonemap;
 use kiss3d::window::{CanvasSetup, NumSamples, Window};
 use nalgebra::Point2;
+use report::Source;
 use scene::Scene;
 use std::io::Write;
 use std::panic::{AssertUnwindSafe, catch_unwind, set_hook, take_hook};
@@ -177,6 +181,7 @@ struct Running {
     settings: Settings,
     options: Options,
     scene: kiss3d::scene::SceneNode3d,
+    drawing: DrawingView,
     pointer: Point2<f64>,
     /// The button that is held and where it was pressed.
     held: Option<(MouseButton, Point2<f64>)>,
@@ -199,6 +204,7 @@ impl Running {
             settings,
             options,
             scene: kiss3d::scene::SceneNode3d::empty(),
+            drawing: DrawingView::default(),
             pointer: Point2::origin(),
             held: None,
             due: 2,
@@ -317,7 +323,7 @@ impl Running {
 
     fn check_again(&mut self) {
         if let Content::Case(app, _) = &mut self.content
-            && self.source.path.is_dir()
+            && self.source.input.is_dir()
         {
             app.notice =
                 "to check again, open the case file or the scan instead of its result".to_owned();
@@ -354,6 +360,7 @@ impl Running {
                 app.pass(f64::INFINITY);
                 self.window.set_title(&app.title());
                 self.scene = kiss3d::scene::SceneNode3d::empty();
+                self.drawing = DrawingView::default();
                 let scene = Scene::new(&mut self.scene, &app);
                 self.content = Content::Case(Box::new(app), Box::new(scene));
             }
@@ -402,11 +409,17 @@ impl Running {
                 app.hover = app.at(&self.pointer).filter(|_| self.held.is_none());
                 let mm = app.view.mm_per_pixel(&canvas);
                 camera.half_mm = [size.x, size.y].map(|px| (f64::from(px) * mm / 2.0) as f32);
+                if let Some(refused) = self.drawing.choose(app) {
+                    app.notice = refused;
+                }
                 scene.update(&mut self.window, app);
+                let drawing = &mut self.drawing;
+                let taken = drawing.size(app).filter(|_| !app.enlarged);
                 self.window.draw_ui(|ctx| {
                     panels::set_style(ctx, text_size);
-                    overlay::draw(ctx, app, scale, text_size);
+                    overlay::draw(ctx, app, scale, text_size, taken.map(|size| size[0]));
                     asked = panels::draw(ctx, app, scale, text_size);
+                    asked.extend(drawing.draw(ctx, app, scale));
                 });
             }
         }

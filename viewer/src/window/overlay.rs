@@ -1,22 +1,25 @@
 //! What is drawn over the impression: ring, sides, scale, probe, distances.
 
 use super::panels;
-use crate::app::{App, Layer, Mode};
+use crate::app::{App, Mode};
 use crate::colours::{LimitMark, Scale};
+use crate::command::Layer;
 use crate::landmarks;
 use crate::view::Canvas;
 use kiss3d::egui::{
-    Align2, Color32, Context, FontId, Id, LayerId, Order, Painter, Pos2, Rect, Stroke, StrokeKind,
-    Vec2,
+    Align2, Color32, Context, FontId, Galley, Id, LayerId, Order, Painter, Pos2, Rect, Stroke,
+    StrokeKind, Vec2,
 };
 use nalgebra::{Point2, Point3, Vector3};
 use report::summary;
+use std::sync::Arc;
 
 /// Radius of the ring around a finding, as a multiple of the size of text.
 const RING: f32 = 34.0 / 14.0;
 
-/// Draws on top of the scene; `scale` is pixels to a point.
-pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) {
+/// Draws on top of the scene; `scale` is pixels to a point, `taken` how many
+/// pixels of the lower right corner are taken.
+pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64, taken: Option<f64>) {
     let painter = ctx.layer_painter(LayerId::new(Order::Background, Id::new("overlay")));
     let pen = Pen {
         painter,
@@ -31,7 +34,7 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) {
     if app.section.is_some() {
         pen.section(app);
     }
-    pen.foot(app);
+    pen.foot(app, taken);
 }
 
 struct Pen {
@@ -56,19 +59,56 @@ impl Pen {
 
     /// Text on a dark ground, kept within `bounds`.
     fn label(&self, at: Pos2, anchor: Align2, text: &str, bounds: Rect) -> Rect {
-        let font = FontId::proportional(self.text);
-        let galley =
-            self.painter
-                .layout(text.to_owned(), font, Color32::WHITE, bounds.width() - 16.0);
-        let margin = Vec2::splat(self.text * 0.3);
-        let mut ground = anchor.anchor_size(at, galley.size() + 2.0 * margin);
-        let low = (bounds.max - ground.max).min(Vec2::ZERO);
-        ground = ground.translate(low);
-        ground = ground.translate((bounds.min - ground.min).max(Vec2::ZERO));
+        let ground = self.ground(at, anchor, text, bounds);
         self.painter.rect_filled(ground, 3.0, panels::GROUND);
+        let corner = ground.min + self.margin();
         self.painter
-            .galley(ground.min + margin, galley, Color32::WHITE);
+            .galley(corner, self.laid_out(text, bounds), Color32::WHITE);
         ground
+    }
+
+    /// What a label covers.
+    fn ground(&self, at: Pos2, anchor: Align2, text: &str, bounds: Rect) -> Rect {
+        let size = self.laid_out(text, bounds).size();
+        let ground = anchor.anchor_size(at, size + 2.0 * self.margin());
+        let low = (bounds.max - ground.max).min(Vec2::ZERO);
+        let ground = ground.translate(low);
+        ground.translate((bounds.min - ground.min).max(Vec2::ZERO))
+    }
+
+    fn laid_out(&self, text: &str, bounds: Rect) -> Arc<Galley> {
+        let font = FontId::proportional(self.text);
+        let width = bounds.width() - 16.0;
+        self.painter
+            .layout(text.to_owned(), font, Color32::WHITE, width)
+    }
+
+    fn margin(&self) -> Vec2 {
+        Vec2::splat(self.text * 0.3)
+    }
+
+    /// Text beside a dot, where it covers the least of what is taken.
+    fn label_beside(&self, dot: Pos2, text: &str, bounds: Rect, taken: &[Rect]) -> Rect {
+        let (near, step) = (9.0, self.text * 1.7);
+        let places = [
+            (Vec2::new(near, 0.0), Align2::LEFT_CENTER),
+            (Vec2::new(-near, 0.0), Align2::RIGHT_CENTER),
+            (Vec2::new(near, step), Align2::LEFT_CENTER),
+            (Vec2::new(near, -step), Align2::LEFT_CENTER),
+            (Vec2::new(-near, step), Align2::RIGHT_CENTER),
+            (Vec2::new(-near, -step), Align2::RIGHT_CENTER),
+        ];
+        let covers = |&(off, anchor): &(Vec2, Align2)| {
+            let ground = self.ground(dot + off, anchor, text, bounds);
+            let overlap = |other: &Rect| {
+                let shared = ground.intersect(*other).size().max(Vec2::ZERO);
+                shared.x * shared.y
+            };
+            taken.iter().map(overlap).sum::<f32>()
+        };
+        let best = places.iter().min_by(|a, b| covers(a).total_cmp(&covers(b)));
+        let (off, anchor) = best.copied().unwrap_or(places[0]);
+        self.label(dot + off, anchor, text, bounds)
     }
 
     fn impression(&self, app: &App, number: usize, canvas: &Canvas, one_of_several: bool) {
@@ -100,13 +140,13 @@ impl Pen {
         self.sides(app, number, canvas, &painter);
 
         if app.shows(Layer::Landmarks) {
+            let mut taken: Vec<Rect> = Vec::new();
             for (place, words) in app.landmark_labels(number) {
                 let dot = at(&place);
                 if bounds.contains(dot) {
                     painter.circle_filled(dot, 5.0, Color32::BLACK);
                     painter.circle_stroke(dot, 5.0, white);
-                    let beside = dot + Vec2::new(9.0, 0.0);
-                    self.label(beside, Align2::LEFT_CENTER, &words, bounds);
+                    taken.push(self.label_beside(dot, &words, bounds, &taken));
                 }
             }
         }
@@ -191,22 +231,24 @@ impl Pen {
     fn legend(&self, app: &App) {
         let canvas = self.rect(&app.canvas);
         let mut top = canvas.top() + self.text;
-        if app.cover_map
-            && app
-                .opened
-                .result
-                .impressions
-                .iter()
-                .any(|i| i.cover.is_some())
-        {
-            let name = format!("cover, mm ({})", app.palette.name());
-            top = self.scale(app, top, &name, &app.scale, &app.cover_limits());
+        let note = |top: f32, said: &str| {
             let at = Pos2::new(canvas.right() - self.text * 0.2, top);
-            let said = "grey: not known; white lines: at a limit";
-            top = self.label(at, Align2::RIGHT_TOP, said, canvas).bottom() + self.text;
+            self.label(at, Align2::RIGHT_TOP, said, canvas).bottom() + self.text
+        };
+        if let Some(missing) = app.missing_map() {
+            top = note(top, missing);
+        } else if let Some((map, scale)) = app.map.as_ref().zip(app.scale()) {
+            let name = format!("{} ({})", map.name(), app.palette.name());
+            top = self.scale(app, top, &name, &scale, &app.map_limits());
+            top = note(top, "grey: not known; white lines: at a limit");
+        }
+        let of_front = app.result_of(app.front);
+        if of_front.is_some_and(|of| !of.defects.is_empty()) && app.shows(Layer::Outlines) {
+            top = note(top, "edged white lines: defects of the surface");
         }
         if let Some((figure, scale)) = app.border_figure.zip(app.border_scale()) {
-            self.scale(app, top, figure.name(), &scale, &app.border_limits());
+            let name = format!("line: {}, mm", figure.title());
+            self.scale(app, top, &name, &scale, &app.border_limits());
         }
     }
 
@@ -329,7 +371,7 @@ impl Pen {
     }
 
     /// What lies under the pointer, what a click does, and what was said.
-    fn foot(&self, app: &App) {
+    fn foot(&self, app: &App, taken: Option<f64>) {
         let canvas = self.rect(&app.canvas);
         let mut lines = Vec::new();
         match app.mode {
@@ -341,30 +383,22 @@ impl Pen {
                 lines.push(format!("click: {next} (N: next, U: take back, L: stop)"));
             }
         }
-        if let Some((_, probe)) = &app.hover {
-            let cover = match probe.cover_mm {
-                Some(mm) => format!("cover {mm:.2} mm"),
-                None => "cover not known".to_owned(),
-            };
-            let [x, y, z] = probe.in_file;
-            lines.push(format!("{cover}; x {x:.2}, y {y:.2}, z {z:.2}"));
+        if let Some((impression, probe)) = &app.hover {
+            lines.push(app.words_of(*impression, probe));
         }
         if !app.notice.is_empty() {
             lines.push(app.notice.clone());
         }
         if !lines.is_empty() {
             let at = canvas.left_bottom() + Vec2::new(self.text * 7.2, -self.text * 0.6);
+            let in_corner = match (&app.section, taken) {
+                (Some(_), _) => self.text * 18.5,
+                (None, Some(px)) => (px / self.scale) as f32 + 12.0,
+                (None, None) => 4.0,
+            };
             let room = Rect::from_min_max(
                 Pos2::new(at.x, canvas.top()),
-                canvas.max
-                    - Vec2::new(
-                        if app.section.is_some() {
-                            self.text * 18.5
-                        } else {
-                            4.0
-                        },
-                        0.0,
-                    ),
+                canvas.max - Vec2::new(in_corner, 0.0),
             );
             self.label(at, Align2::LEFT_BOTTOM, &lines.join("\n"), room);
         }

@@ -1,7 +1,9 @@
 //! The list of findings, what is said of the chosen one, help and cautions.
 
 use super::keys::HELP;
-use crate::app::{App, Command, Layer, Mode};
+use crate::app::{App, Mode};
+use crate::command::{Command, Layer};
+use crate::maps::Map;
 use crate::view::Canvas;
 use kiss3d::egui::{
     Align2, Area, Button, Color32, Context, FontFamily, FontId, Frame, Grid, Id, Margin, Order,
@@ -222,8 +224,8 @@ fn details(ui: &mut Ui, app: &App, finding: &Finding) {
         None => ui.label("no figure"),
     };
     ui.label(RichText::new(&finding.instruction).strong());
-    if let Some(drawing) = &finding.drawing {
-        ui.label(RichText::new(format!("Section with dimensions: {drawing}")).small());
+    if finding.drawing.is_some() {
+        ui.label(RichText::new("Section drawing with dimensions: G shows it large.").small());
     }
 }
 
@@ -257,7 +259,12 @@ fn buttons(ui: &mut Ui, app: &App, wishes: &mut Vec<Wish>) {
             }
         };
         button("Whole", false, on(Command::Whole));
-        button("Cover", app.cover_map, on(Command::NextMap));
+        let map = app
+            .map
+            .as_ref()
+            .map_or_else(|| "none".to_owned(), Map::title);
+        let map = format!("Map: {map}");
+        button(&map, app.map.is_some(), on(Command::NextMap));
         button(
             "Border figure",
             app.border_figure.is_some(),
@@ -267,7 +274,7 @@ fn buttons(ui: &mut Ui, app: &App, wishes: &mut Vec<Wish>) {
         for (name, layer) in [
             ("Border", Layer::Border),
             ("Crest", Layer::Crest),
-            ("Limit lines", Layer::Outlines),
+            ("Outlines", Layer::Outlines),
             ("Landmarks", Layer::Landmarks),
             ("Tray", Layer::Tray),
         ] {
@@ -276,6 +283,9 @@ fn buttons(ui: &mut Ui, app: &App, wishes: &mut Vec<Wish>) {
         button("Distance", app.mode == Mode::Measure, on(Command::Measure));
         button("Mark", matches!(app.mode, Mode::Mark(_)), on(Command::Mark));
         button("Section", app.section.is_some(), on(Command::Section));
+        if app.drawing().is_some() {
+            button("Drawing", app.enlarged, on(Command::Drawing));
+        }
         if app.opened.impressions.len() > 1 {
             button("Next impression", false, on(Command::NextImpression));
             button("Side by side", app.beside, on(Command::Beside));

@@ -1,9 +1,11 @@
 //! Surfaces and the lines on them.
 
 use super::material::{Look, VertexColours};
-use crate::app::{App, Layer};
+use crate::app::App;
 use crate::border::station_value;
 use crate::colours::{self, Palette, Scale};
+use crate::command::Layer;
+use crate::maps::Map;
 use crate::outline::level_line;
 use crate::view::Canvas;
 use kiss3d::color::Color;
@@ -13,7 +15,7 @@ use kiss3d::scene::SceneNode3d;
 use kiss3d::window::Window;
 use mesh::Mesh;
 use nalgebra::{Point3, Vector3};
-use report::result::Point;
+use report::result::{DefectKind, Point};
 use std::cell::RefCell;
 use std::rc::Rc;
 
@@ -23,7 +25,8 @@ const LIFT_MM: f64 = 0.25;
 /// Everything that is drawn in space.
 pub struct Scene {
     surfaces: Vec<Surface>,
-    coloured_by: Option<(bool, Palette, Scale)>,
+    coloured_by: Option<(Option<Map>, Palette, Option<Scale>)>,
+    outlined: Option<Map>,
 }
 
 /// A mesh on the graphics side.
@@ -70,8 +73,10 @@ impl Drawn {
 struct Surface {
     drawn: Drawn,
     tray: Option<Drawn>,
-    /// Lines along which cover is at a limit.
+    /// Round what misses a limit of the map.
     outlines: Vec<[Point3<f64>; 2]>,
+    /// Round each defect.
+    defects: Vec<Vec<Point3<f64>>>,
     /// The border, closed, with its stations' places.
     border: Vec<Point3<f64>>,
     crest: Vec<Point3<f64>>,
@@ -80,7 +85,6 @@ struct Surface {
 impl Scene {
     /// The impressions of a case.
     pub fn new(root: &mut SceneNode3d, app: &App) -> Self {
-        let limits = app.cover_limits();
         let surfaces = app
             .opened
             .impressions
@@ -105,9 +109,14 @@ impl Scene {
                 Surface {
                     drawn,
                     tray,
-                    outlines: limits
-                        .iter()
-                        .flat_map(|m| level_line(&shown.surface, &shown.cover_mm, m.value))
+                    outlines: Vec::new(),
+                    defects: (of.defects.iter())
+                        .map(|defect| {
+                            let mut line = there(&defect.outline);
+                            let closed = defect.kind != DefectKind::Fold;
+                            line.extend(line.first().copied().filter(|_| closed));
+                            line
+                        })
                         .collect(),
                     border: there(&stations),
                     crest: border.map_or_else(Vec::new, |border| there(&border.crest_line)),
@@ -117,6 +126,7 @@ impl Scene {
         Self {
             surfaces,
             coloured_by: None,
+            outlined: None,
         }
     }
 
@@ -140,17 +150,40 @@ impl Scene {
     }
 
     fn colour(&mut self, app: &App) {
-        let by = (app.cover_map, app.palette, app.scale);
-        if self.coloured_by == Some(by) {
-            return;
+        let scale = app.scale();
+        let by = (app.map.clone(), app.palette, scale);
+        if self.coloured_by.as_ref() != Some(&by) {
+            self.coloured_by = Some(by);
+            for (number, surface) in self.surfaces.iter().enumerate() {
+                let vertices = app.opened.impressions[number].surface.vertices().len();
+                let unknown = vec![None; vertices];
+                let figures = app.map_of(number).unwrap_or(&unknown);
+                // Without such a map the surface is plain: grey is for places.
+                let scale = scale.filter(|_| app.map_of(number).is_some());
+                let colours = colours::of_vertices(figures, scale.as_ref(), app.palette);
+                surface.drawn.colour(colours);
+            }
         }
-        self.coloured_by = Some(by);
-        for (surface, shown) in self.surfaces.iter().zip(&app.opened.impressions) {
-            let scale = app.cover_map.then_some(&app.scale);
-            let colours = colours::of_vertices(&shown.cover_mm, scale, app.palette);
-            surface.drawn.colour(colours);
+        if self.outlined != app.map {
+            self.outlined.clone_from(&app.map);
+            for (number, surface) in self.surfaces.iter_mut().enumerate() {
+                surface.outlines = outlines(app, number);
+            }
         }
     }
+}
+
+/// Lines round what misses a limit of the map.
+fn outlines(app: &App, number: usize) -> Vec<[Point3<f64>; 2]> {
+    let Some((map, figures)) = app.map.as_ref().zip(app.map_of(number)) else {
+        return Vec::new();
+    };
+    let mesh = &app.opened.impressions[number].surface;
+    let zones = app.zones_of(number);
+    app.map_limits()
+        .iter()
+        .flat_map(|limit| level_line(mesh, &map.missed(figures, limit, &zones), 0.0))
+        .collect()
 }
 
 /// How one impression is brought into the window.
@@ -202,9 +235,13 @@ const BLACK: [u8; 3] = [0, 0, 0];
 impl Surface {
     fn lines(&self, window: &mut Window, app: &App, number: usize, stage: &Stage<'_>) {
         let thick = (app.text_size * window.scale_factor()) as f32;
-        if app.shows(Layer::Outlines) && app.cover_map {
+        if app.shows(Layer::Outlines) {
             for [a, b] in &self.outlines {
                 stage.line(window, [a, b], WHITE, 1.5 * thick);
+            }
+            for pair in self.defects.iter().flat_map(|line| line.windows(2)) {
+                stage.line(window, [&pair[0], &pair[1]], BLACK, 4.0 * thick);
+                stage.line(window, [&pair[0], &pair[1]], WHITE, 2.0 * thick);
             }
         }
         if app.shows(Layer::Crest) {

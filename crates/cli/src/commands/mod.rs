@@ -18,11 +18,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
     match arguments.command {
         Command::Check(arguments) => return check::run(&arguments),
         Command::Inspect(arguments) => return inspect::run(&arguments),
-        Command::View {
-            path,
-            out,
-            protocol,
-        } => return view::run(&path, out.as_deref(), protocol.as_deref()),
+        Command::View { arguments } => return view::run(&arguments),
         Command::Clean { scan, out } => clean::run(&scan, &out)?,
         Command::Demo { dir } => demo::run(&dir)?,
         Command::Explain { code } => explain::run(code.as_deref())?,

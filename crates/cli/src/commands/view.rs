@@ -3,20 +3,16 @@
 
 use crate::failure::Failure;
 use std::env::{consts::EXE_SUFFIX, current_exe};
+use std::ffi::OsString;
 use std::io::ErrorKind;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::process::{Command, ExitCode};
 
 const VIEWER: &str = "archproof-viewer";
 
-pub fn run(path: &Path, out: Option<&Path>, protocol: Option<&Path>) -> Result<ExitCode, Failure> {
+pub fn run(arguments: &[OsString]) -> Result<ExitCode, Failure> {
     let mut command = Command::new(program());
-    command.arg(path);
-    for (option, value) in [("--out", out), ("--protocol", protocol)] {
-        if let Some(value) = value {
-            command.arg(option).arg(value);
-        }
-    }
+    command.args(arguments);
     let status = command.status().map_err(|source| match source.kind() {
         ErrorKind::NotFound => Failure::NoViewer,
         _ => Failure::Viewer(source),

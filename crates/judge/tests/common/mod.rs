@@ -73,6 +73,7 @@ pub fn sound() -> ImpressionMeasurement {
             loose_pieces: 0,
         }),
         landmarks: Vec::new(),
+        places: Vec::new(),
     }
 }
 

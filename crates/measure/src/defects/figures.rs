@@ -36,6 +36,9 @@ pub struct Defect {
     pub across_uncertainty_mm: f64,
     /// Length of a fold, mm.
     pub length_mm: Option<f64>,
+    /// Its outline, scan coordinates, mm: of a void or nodule the circle of the
+    /// same area, of a hole its rim (both closed), of a fold the line along it.
+    pub outline: Vec<Point3<f64>>,
     /// Distance from its middle to the edge of the tissue surface, which is
     /// the border or where the scan ends, mm.
     pub from_edge_mm: f64,

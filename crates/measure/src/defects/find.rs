@@ -44,6 +44,8 @@ pub struct FoundPlace {
     pub across_uncertainty_mm: f64,
     /// Length of a fold, mm.
     pub length_mm: Option<f64>,
+    /// Its outline, as [`super::Defect`] has it.
+    pub outline: Vec<Point3<f64>>,
 }
 
 /// Width of the smallest void that a scan of these edges can show, mm.
@@ -161,6 +163,7 @@ fn of_bead(sense: Sense, bead: &Reading, edge_mm: f64) -> FoundPlace {
         across_mm: 2.0 * bead.rim_mm,
         across_uncertainty_mm: width_uncertainty_mm(edge_mm),
         length_mm: None,
+        outline: bead.rim.clone(),
     }
 }
 
@@ -174,6 +177,7 @@ fn of_groove(groove: &Groove, edge_mm: f64) -> FoundPlace {
         across_mm: groove.width_mm,
         across_uncertainty_mm: width_uncertainty_mm(edge_mm),
         length_mm: Some(groove.length_mm),
+        outline: groove.middles.clone(),
     }
 }
 
@@ -187,5 +191,6 @@ fn of_gap(gap: &Gap, edge_mm: f64) -> FoundPlace {
         across_mm: 2.0 * (gap.area_mm2 / std::f64::consts::PI).sqrt(),
         across_uncertainty_mm: width_uncertainty_mm(edge_mm),
         length_mm: None,
+        outline: gap.rim.clone(),
     }
 }

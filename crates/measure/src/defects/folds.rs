@@ -19,6 +19,8 @@ pub struct Groove {
     pub depth_sd_mm: f64,
     /// Its vertices.
     pub vertices: Vec<u32>,
+    /// The line along it.
+    pub middles: Vec<Point3<f64>>,
 }
 
 impl Groove {
@@ -123,14 +125,14 @@ fn measured(
         depth_mm,
         depth_sd_mm: roughness.max(surface.noise_mm),
         vertices: whole.to_vec(),
+        middles: middles(surface, &rings),
     })
 }
 
-/// Length of what lies in rings around one of its ends: the sum of the steps
-/// between the middles of every few rings.
-fn length_along(surface: &Surface<'_>, rings: &[Vec<u32>]) -> f64 {
+/// The middles of every few rings.
+fn middles(surface: &Surface<'_>, rings: &[Vec<u32>]) -> Vec<Point3<f64>> {
     const RINGS: usize = 4;
-    let middles: Vec<Point3<f64>> = rings
+    rings
         .chunks(RINGS)
         .map(|few| {
             let places = few
@@ -140,7 +142,13 @@ fn length_along(surface: &Surface<'_>, rings: &[Vec<u32>]) -> f64 {
             let count: usize = few.iter().map(Vec::len).sum();
             Point3::from(places.sum::<Vector3<f64>>() / count as f64)
         })
-        .collect();
+        .collect()
+}
+
+/// Length of what lies in rings around one of its ends: the sum of the steps
+/// between the middles of every few rings.
+fn length_along(surface: &Surface<'_>, rings: &[Vec<u32>]) -> f64 {
+    let middles = middles(surface, rings);
     let between: f64 = middles.windows(2).map(|m| (m[1] - m[0]).norm()).sum();
     let to_end = |ring: Option<&Vec<u32>>, middle: Option<&Point3<f64>>| {
         let end = ring

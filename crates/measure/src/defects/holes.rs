@@ -11,6 +11,8 @@ pub struct Gap {
     /// Area of the hole as the sum of the triangles between its rim and the
     /// rim's middle, laid in its mean plane, mm².
     pub area_mm2: f64,
+    /// Its rim.
+    pub rim: Vec<Point3<f64>>,
 }
 
 /// The holes whose rims lie, for the most part, on chosen triangles. The outer
@@ -65,6 +67,7 @@ fn measured(mesh: &Mesh, rim: &[u32], normals: &[Vector3<f64>]) -> Option<Gap> {
     (vector.dot(&facing) < 0.0).then_some(Gap {
         centre,
         area_mm2: vector.norm(),
+        rim: points,
     })
 }
 
@@ -99,6 +102,7 @@ mod tests {
         let found = find(&mesh, &topology, &chosen, &mesh.vertex_normals());
         assert_eq!(found.len(), 1);
         assert!((found[0].area_mm2 - 6.0).abs() < 1e-12);
+        assert_eq!(found[0].rim.len(), 10);
         assert!((found[0].centre - Point3::new(4.0, 5.5, 0.0)).norm() < 1e-12);
     }
 }

@@ -72,6 +72,7 @@ pub(crate) fn on_tissue(
             across_mm: place.across_mm,
             across_uncertainty_mm: place.across_uncertainty_mm,
             length_mm: place.length_mm,
+            outline: place.outline.iter().map(|p| scan_from_local * p).collect(),
             from_edge_mm: nearest_mm(&edge, &place.centre),
             zone: impression.zones.zone(&place.centre),
             side: impression.zones.side(&place.centre),

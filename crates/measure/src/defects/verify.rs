@@ -8,6 +8,9 @@ use super::quadric::{Frame, Quadric};
 use super::surface::{Searcher, Surface};
 use nalgebra::{Point3, Vector2, Vector3};
 
+/// Corners of a rim's outline.
+const RIM_CORNERS: u32 = 24;
+
 /// What is known of a place.
 #[derive(Debug, Clone)]
 pub struct Reading {
@@ -19,6 +22,8 @@ pub struct Reading {
     pub depth_sd_mm: f64,
     /// Radius of the rim, as of a circle of the same area, mm.
     pub rim_mm: f64,
+    /// That circle, laid on the surface as it would be without the place.
+    pub rim: Vec<Point3<f64>>,
     /// Radius at half of the depth, mm.
     pub half_mm: f64,
     /// Longer over shorter axis of the outline at half the depth.
@@ -168,14 +173,22 @@ pub fn read(
     let of_noise = surface.noise_mm.powi(2) * fitting.weight;
     let beyond_noise = |squares: f64| (squares - of_noise).max(0.0);
     let between_profiles = profiles.depth_difference_mm();
+    let rim_mm = profiles.sharp[0].radius_mm;
+    let rim = (0..RIM_CORNERS).map(|corner| {
+        let angle = std::f64::consts::TAU * f64::from(corner) / f64::from(RIM_CORNERS);
+        let place = foot.xy() + Vector2::new(angle.cos(), angle.sin()) * rim_mm;
+        let height = fit.quadric.height(place.x, place.y);
+        frame.point(&Vector3::new(place.x, place.y, height))
+    });
     Some(Reading {
         centre: frame.point(&foot),
+        rim: rim.collect(),
         depth_mm: best.depth_mm,
         depth_sd_mm: (variance / best.leverage
             + between_profiles.powi(2)
             + (SAMPLING * surface.edge_mm).powi(2))
         .sqrt(),
-        rim_mm: profiles.sharp[0].radius_mm,
+        rim_mm,
         half_mm: outline.radius(),
         elongation: outline.elongation(),
         explained: 1.0 - beyond_noise(best.left) / beyond_noise(fitting.left_alone).max(1e-12),

@@ -39,6 +39,10 @@ pub struct Defect {
     pub across_uncertainty_mm: f64,
     /// Length of a fold, mm; `null` for anything else.
     pub length_mm: Option<f64>,
+    /// Its outline: of a void or nodule the circle of the same area, of a hole
+    /// its rim (both closed), of a fold the line along it.
+    #[serde(default)]
+    pub outline: Vec<Point>,
     /// Distance to the edge of the tissue surface, mm; `null` where there is none.
     pub from_edge_mm: Option<f64>,
     /// Part of the arch.

@@ -22,6 +22,8 @@ pub struct OutputFile {
 pub enum FileKind {
     /// The impression coloured by its cover.
     CoverMap,
+    /// The impression with figures at its vertices, where cover was not measured.
+    Surface,
     /// A row for each station of the border.
     BorderTable,
     /// The border unrolled, with its figures and limits.

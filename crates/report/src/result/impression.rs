@@ -1,6 +1,6 @@
 //! One impression of a result.
 
-use super::{Arch, Border, Cover, Defect, Landmark, NotJudged, Point, Verdict, ZoneScan};
+use super::{Arch, Border, Cover, Defect, Landmark, NotJudged, Point, Side, Verdict, ZoneScan};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -23,6 +23,8 @@ pub struct ImpressionResult {
     pub cover: Option<Cover>,
     /// The border; `null` where it could not be followed.
     pub border: Option<Border>,
+    /// The file of its surface; `null` where the scan shows no impression.
+    pub surface: Option<SurfaceFile>,
     /// Landmarks of the jaw; empty where the scan shows no impression.
     pub landmarks: Vec<Landmark>,
     /// Surface defects; empty also where they could not be looked for, which
@@ -32,6 +34,26 @@ pub struct ImpressionResult {
     pub zones: Vec<ZoneScan>,
     /// What was not judged, and why.
     pub not_judged: Vec<NotJudged>,
+}
+
+/// The impression mesh with figures at each vertex, NaN where they are not
+/// known: `cover_mm` where it was measured, `part`, and on flanges `station`,
+/// the number of the station of the border whose figures hold there.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+pub struct SurfaceFile {
+    /// Name of the file, beside the result.
+    pub file: String,
+    /// The parts of the arch, by which `part` counts, from 0.
+    pub parts: Vec<ArchPart>,
+}
+
+/// A part of the arch.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+pub struct ArchPart {
+    /// Its zone.
+    pub zone: String,
+    /// The patient's side; `null` on the midline.
+    pub side: Option<Side>,
 }
 
 /// The jaw, as declared and as found.

@@ -21,7 +21,10 @@ pub use cover::{Cover, CoverMap, CoverMethod, Spot, SpotKind};
 pub use defects::{Defect, DefectKind, ZoneScan};
 pub use files::{FileKind, OutputFile};
 pub use findings::{Finding, NotJudged, Severity};
-pub use impression::{ArchReading, Format, Frame, ImpressionResult, ScanResult, Stage, TrayScan};
+pub use impression::{
+    ArchPart, ArchReading, Format, Frame, ImpressionResult, ScanResult, Stage, SurfaceFile,
+    TrayScan,
+};
 pub use landmarks::{Landmark, LandmarkSource, LandmarkStatus};
 pub use later::{JawRelation, Wash};
 
@@ -109,6 +112,15 @@ pub enum Side {
     Right,
     /// The patient's left.
     Left,
+}
+
+impl From<measure::Side> for Side {
+    fn from(side: measure::Side) -> Self {
+        match side {
+            measure::Side::Right => Self::Right,
+            measure::Side::Left => Self::Left,
+        }
+    }
 }
 
 /// The limits that a case was judged by.

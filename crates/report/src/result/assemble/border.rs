@@ -1,6 +1,5 @@
 //! The border in the words and numbers of the contract.
 
-use super::side;
 use crate::names;
 use crate::result::{Border, BorderPart, Dip, DipKind, MissingFigures, MissingReason, Station};
 use crate::road::CheckedCase;
@@ -38,7 +37,7 @@ fn station(station: &measure::Station, unit: Unit) -> Station {
             measure::BorderPart::Posterior => BorderPart::Posterior,
         },
         zone: words::zone(station.zone).to_owned(),
-        side: station.side.map(side),
+        side: station.side.map(Into::into),
         point: point(&station.point, unit),
         scan_ends: station.scan_ends,
         flange_height_mm: value(station.flange_height),

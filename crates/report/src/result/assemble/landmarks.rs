@@ -1,6 +1,5 @@
 //! Landmarks as the contract has them.
 
-use super::side;
 use crate::result::{Landmark, LandmarkSource, LandmarkStatus};
 use crate::rounding::{confidence, figure, point};
 use judge::words;
@@ -22,7 +21,7 @@ pub fn landmark(
     Landmark {
         id: landmark_id(number),
         name: found.name.in_words().to_owned(),
-        side: found.side.map(side),
+        side: found.side.map(Into::into),
         status: match judged.status {
             judge::LandmarkStatus::Recorded => LandmarkStatus::Recorded,
             judge::LandmarkStatus::CutShort => LandmarkStatus::CutShort,

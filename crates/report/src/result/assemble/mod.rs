@@ -6,7 +6,7 @@ mod landmarks;
 use super::{
     ArchReading, CaseResult, Contract, Cover, CoverMethod, Defect, DefectKind, FileKind, Finding,
     Frame, ImpressionResult, Level, LimitResult, NotJudged, OutputFile, ProtocolResult, ScanResult,
-    Severity, Side, Spot, SpotKind, Stage, TrayScan, Verdict, ZoneScan,
+    Severity, Spot, SpotKind, Stage, TrayScan, Verdict, ZoneScan,
 };
 use crate::cover_map;
 use crate::names;
@@ -62,10 +62,14 @@ fn files(result: &CaseResult) -> Vec<OutputFile> {
         .iter()
         .zip(0u64..)
         .flat_map(|(one, number)| {
-            let map = one.cover.as_ref().and_then(|cover| cover.map.as_ref());
+            let surface_kind = match one.cover {
+                Some(_) => FileKind::CoverMap,
+                None => FileKind::Surface,
+            };
+            let surface = one.surface.as_ref();
             let border = one.border.as_ref();
             [
-                map.map(|map| (&map.file, FileKind::CoverMap)),
+                surface.map(|surface| (&surface.file, surface_kind)),
                 border.map(|border| (&border.table, FileKind::BorderTable)),
                 border.map(|border| (&border.chart, FileKind::BorderChart)),
             ]
@@ -136,6 +140,7 @@ fn impression(checked: &CheckedCase, number: usize, before: Before) -> Impressio
         }),
         cover: cover(checked, number, before.spots),
         border: border::border(checked, number),
+        surface: cover_map::surface_file(checked, number),
         landmarks: (one.measurement.landmarks.iter())
             .zip(&judged.landmarks)
             .zip(before.landmarks..)
@@ -225,7 +230,7 @@ fn cover(checked: &CheckedCase, number: usize, spots_before: usize) -> Option<Co
                 area_uncertainty_mm2: figure(spot.area_uncertainty_mm2),
                 min_mm: figure(spot.min_mm),
                 zone: words::zone(spot.zone).to_owned(),
-                side: spot.side.map(side),
+                side: spot.side.map(Into::into),
                 stop: spot.stop.map(|stop| stop as u64),
                 around: spot.around.map(|around| spot_id(spots_before + around)),
             })
@@ -256,7 +261,7 @@ fn finding(
         impression: found.impression.map(|impression| impression as u64),
         arch: found.arch.map(Into::into),
         zone: place.map(|place| words::zone(place.zone).to_owned()),
-        side: place.and_then(|place| place.side).map(side),
+        side: place.and_then(|place| place.side).map(Into::into),
         measured: value.map(|value| figure(value.measured)),
         unit: value.map(|value| value.unit.clone()),
         limit: value.map(|value| figure(value.limit)),
@@ -306,11 +311,12 @@ fn defect(found: &measure::Defect, number: usize, unit: Unit) -> Defect {
         across_mm: figure(found.across_mm),
         across_uncertainty_mm: figure(found.across_uncertainty_mm),
         length_mm: found.length_mm.map(figure),
+        outline: found.outline.iter().map(|p| point(p, unit)).collect(),
         from_edge_mm: Some(found.from_edge_mm)
             .filter(|mm| mm.is_finite())
             .map(figure),
         zone: words::zone(found.zone).to_owned(),
-        side: found.side.map(side),
+        side: found.side.map(Into::into),
     }
 }
 
@@ -319,7 +325,7 @@ fn zones(measurement: &ImpressionMeasurement) -> Vec<ZoneScan> {
     scanned
         .map(|zone| ZoneScan {
             zone: words::zone(zone.zone).to_owned(),
-            side: zone.side.map(side),
+            side: zone.side.map(Into::into),
             area_mm2: figure(zone.area_mm2),
             coverage: figure(zone.coverage()),
             doubled_mm2: figure(zone.doubled_mm2),
@@ -372,13 +378,6 @@ fn verdict(verdict: judge::Verdict) -> Verdict {
         judge::Verdict::Rework => Verdict::Rework,
         judge::Verdict::Retake => Verdict::Retake,
         judge::Verdict::Undecided => Verdict::Undecided,
-    }
-}
-
-fn side(side: measure::Side) -> Side {
-    match side {
-        measure::Side::Right => Side::Right,
-        measure::Side::Left => Side::Left,
     }
 }
 
