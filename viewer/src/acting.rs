@@ -224,7 +224,7 @@ impl App {
         self.show_map(map);
         self.notice = match &self.map {
             None => "plain surface".to_owned(),
-            Some(_) => self.missing_map().unwrap_or_default().to_owned(),
+            Some(_) => String::new(),
         };
     }
 

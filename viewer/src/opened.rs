@@ -9,7 +9,7 @@ use mesh::{Mesh, SpatialIndex, Unit};
 use nalgebra::{Point3, Vector3};
 use rayon::prelude::*;
 use report::result::{Arch, CaseResult, ImpressionResult, OutputFile};
-use report::{CheckError, CheckedCase, ReadResultError, ReadSurfaceError, Source};
+use report::{CheckError, CheckedCase, FiguredMesh, ReadResultError, ReadSurfaceError, Source};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use thiserror::Error;
@@ -147,7 +147,7 @@ fn read(
         .into_par_iter()
         .map(|number| {
             let of = &result.impressions[number];
-            let (mesh, figures) = figured(&result, number, &folder)?;
+            let FiguredMesh { mesh, figures } = figured(&result, number, &folder)?;
             let one = checked.map(|checked| &checked.impressions[number]);
             let shown = match one.filter(|_| mesh.vertices().is_empty()) {
                 Some(one) => Shown::new(of, &one.scan.mesh, figures),
@@ -174,12 +174,8 @@ fn read(
 
 /// The mesh of an impression, in the numbers of its scan file, with the figures
 /// of every file of the result that holds this mesh; empty where none does.
-fn figured(
-    result: &CaseResult,
-    number: usize,
-    folder: &Path,
-) -> Result<(Mesh, BTreeMap<String, Vec<Option<f32>>>), OpenError> {
-    let (mut mesh, mut figures) = (Mesh::default(), BTreeMap::new());
+fn figured(result: &CaseResult, number: usize, folder: &Path) -> Result<FiguredMesh, OpenError> {
+    let mut whole = FiguredMesh::default();
     let surface = result.impressions[number].surface.as_ref();
     let is_surface = |file: &&OutputFile| Some(&file.file) == surface.map(|s| &s.file);
     let of_impression = || {
@@ -189,14 +185,14 @@ fn figured(
     let first = of_impression().filter(is_surface);
     for file in first.chain(of_impression().filter(|file| !is_surface(file))) {
         let read = report::read_surface(&folder.join(&file.file))?;
-        if mesh.vertices().is_empty() {
-            mesh = read.mesh;
-        } else if mesh.vertices().len() != read.mesh.vertices().len() {
+        if whole.mesh.vertices().is_empty() {
+            whole.mesh = read.mesh;
+        } else if whole.mesh.vertices().len() != read.mesh.vertices().len() {
             continue;
         }
-        figures.extend(read.figures);
+        whole.figures.extend(read.figures);
     }
-    Ok((mesh, figures))
+    Ok(whole)
 }
 
 /// Length of the unit of an impression's scan file, mm.

@@ -140,6 +140,14 @@ impl Viewer {
         fs::read_to_string(&self.said).unwrap()
     }
 
+    /// Time that its program worked, hundredths of a second; on Linux alone.
+    fn busy(&self) -> Option<u64> {
+        let stat = fs::read_to_string(format!("/proc/{}/stat", self.process.id())).ok()?;
+        let fields = stat.rsplit(')').next()?.split_whitespace();
+        let ticks: Vec<u64> = fields.skip(11).take(2).flat_map(str::parse).collect();
+        Some(ticks.iter().sum())
+    }
+
     /// Saves a screenshot by key, and reads it.
     fn screenshot(&self, screen: &Screen, number: u32) -> RgbImage {
         screen.keys(&["s"]);
@@ -310,6 +318,14 @@ fn the_demonstration_is_flown_through_marked_and_saved() {
         &viewer.screenshot(&screen, number),
         Palette::Cividis
     ));
+    // Nothing changes, nothing is drawn (but what the screenshot itself said).
+    sleep(Duration::from_secs(2));
+    if let Some(before) = viewer.busy() {
+        sleep(Duration::from_secs(2));
+        let ticks = viewer.busy().unwrap() - before;
+        assert!(ticks < 20, "{ticks} hundredths of a second of work at rest");
+    }
+
     // The section drawing of a finding that has one: small, then large.
     let drawn = findings.iter().position(|f| f.drawing.is_some()).unwrap();
     screen.keys(&vec!["Up"; findings.len()]);

@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use thiserror::Error;
 
 /// A mesh with named figures at its vertices.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Default)]
 pub struct FiguredMesh {
     /// The mesh, in the numbers of its file.
     pub mesh: Mesh,

@@ -1,7 +1,7 @@
 //! The chosen finding's section drawing over the scene: small in the corner,
 //! or as large as the picture.
 
-use super::panels::Wish;
+use super::panels::{PANEL, Wish};
 use crate::app::App;
 use crate::command::Command;
 use crate::drawing::Drawing;
@@ -70,26 +70,25 @@ impl DrawingView {
         }
         let (_, texture) = self.texture.as_ref()?;
         let size = Vec2::new((width / scale) as f32, (height / scale) as f32);
-        let right = ((app.canvas.left + app.canvas.width) / scale) as f32;
-        let bottom = ((app.canvas.top + app.canvas.height) / scale) as f32;
-        let margin = if app.enlarged {
-            let spare = Vec2::new(app.canvas.width as f32, app.canvas.height as f32) / scale as f32;
-            (spare - size) / 2.0
+        let canvas = Vec2::new(app.canvas.width as f32, app.canvas.height as f32) / scale as f32;
+        let corner = Pos2::new(app.canvas.left as f32, app.canvas.top as f32) / scale as f32;
+        let whole = Rect::from_min_size(corner, canvas);
+        let (ground, order) = if app.enlarged {
+            (whole, Order::Foreground)
         } else {
-            Vec2::splat(6.0)
+            let low = whole.max - size - Vec2::splat(6.0);
+            (Rect::from_min_size(low, size), Order::Middle)
         };
-        let corner = Pos2::new(right, bottom) - size - margin;
-        let order = if app.enlarged {
-            Order::Foreground
-        } else {
-            Order::Middle
-        };
-        let area = Area::new(Id::new("drawing")).fixed_pos(corner).order(order);
+        let area = Area::new(Id::new("drawing"))
+            .fixed_pos(ground.min)
+            .order(order);
         let clicked = area.show(ctx, |ui| {
-            let response = ui.allocate_response(size, Sense::click());
-            let whole = Rect::from_min_max(Pos2::ZERO, Pos2::new(1.0, 1.0));
-            let painter = ui.painter();
-            painter.image(texture.id(), response.rect, whole, Color32::WHITE);
+            let response = ui.allocate_response(ground.size(), Sense::click());
+            let paper = Rect::from_min_max(Pos2::ZERO, Pos2::new(1.0, 1.0));
+            let place = Rect::from_center_size(response.rect.center(), size);
+            ui.painter().rect_filled(response.rect, 0.0, PANEL);
+            ui.painter()
+                .image(texture.id(), place, paper, Color32::WHITE);
             response.clicked()
         });
         clicked.inner.then_some(Wish::Do(Command::Drawing))

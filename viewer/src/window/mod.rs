@@ -44,20 +44,30 @@ pub struct Options {
     pub started: Instant,
 }
 
+impl Options {
+    /// Prints the time since the program began, where times are wanted.
+    fn say(&self, what: &str) {
+        if self.times {
+            let ms = self.started.elapsed().as_millis();
+            say(&format!("{what} after {ms} ms"));
+        }
+    }
+}
+
 /// Why there is no window; one line for people.
 #[derive(Debug, Error)]
 pub enum NoWindow {
     /// No screen to show it on.
     #[error(
         "no window: there is no screen (neither DISPLAY nor WAYLAND_DISPLAY is set); start it on \
-         a desktop, or look at result.json and the drawings in the result folder instead"
+         a desktop, or look at report.html in the result folder instead"
     )]
     Screen,
     /// No graphics.
     #[error(
         "no window: the screen or its graphics cannot be used ({0}); on Debian install \
          libvulkan1, mesa-vulkan-drivers, libx11-6, libx11-xcb1, libxcursor1, libxi6 and \
-         libxkbcommon-x11-0, or look at result.json and the drawings in the result folder instead"
+         libxkbcommon-x11-0, or look at report.html in the result folder instead"
     )]
     Graphics(String),
 }
@@ -71,6 +81,7 @@ pub fn run(options: Options) -> Result<(), NoWindow> {
     let (width, height) = options.size.unwrap_or((settings.width, settings.height));
     let loading = Loading::start(options.source.clone());
     let window = first_window(width, height)?;
+    options.say("window open");
     pollster::block_on(Running::new(window, loading, settings, options).until_closed());
     Ok(())
 }
@@ -231,7 +242,7 @@ impl Running {
             if moved {
                 self.due = 2;
             }
-            if self.due == 0 {
+            if self.due == 0 || self.may_soon_be_read() {
                 std::thread::sleep(REST);
                 continue;
             }
@@ -244,6 +255,13 @@ impl Running {
         if self.options.times {
             self.say_times();
         }
+    }
+
+    /// Whether a result may be read before a frame that says so is drawn: the
+    /// first frame then shows the case.
+    fn may_soon_be_read(&self) -> bool {
+        const SOON: Duration = Duration::from_millis(900);
+        matches!(self.content, Content::Loading(_)) && self.options.started.elapsed() < SOON
     }
 
     fn take_events(&mut self) {
@@ -353,6 +371,7 @@ impl Running {
                 self.content = Content::Failed(text);
             }
             Some(Ok(opened)) => {
+                self.options.say("case read");
                 let mut app = App::new(opened, self.canvas());
                 app.text_size = self.settings.text_size;
                 app.canvas = self.canvas();
@@ -363,6 +382,7 @@ impl Running {
                 self.drawing = DrawingView::default();
                 let scene = Scene::new(&mut self.scene, &app);
                 self.content = Content::Case(Box::new(app), Box::new(scene));
+                self.options.say("scene made");
             }
         }
     }
@@ -438,10 +458,7 @@ impl Running {
         if !self.first_shown && matches!(self.content, Content::Case(..)) {
             self.first_shown = true;
             self.frames.clear();
-            if self.options.times {
-                let ms = self.options.started.elapsed().as_millis();
-                say(&format!("first frame of the case after {ms} ms"));
-            }
+            self.options.say("first frame of the case");
         }
         if self.screenshot && self.due == 0 {
             self.screenshot = false;

@@ -140,14 +140,21 @@ impl Pen {
         self.sides(app, number, canvas, &painter);
 
         if app.shows(Layer::Landmarks) {
-            let mut taken: Vec<Rect> = Vec::new();
-            for (place, words) in app.landmark_labels(number) {
-                let dot = at(&place);
-                if bounds.contains(dot) {
-                    painter.circle_filled(dot, 5.0, Color32::BLACK);
-                    painter.circle_stroke(dot, 5.0, white);
-                    taken.push(self.label_beside(dot, &words, bounds, &taken));
-                }
+            let labels = app.landmark_labels(number);
+            let mut labels: Vec<(Pos2, String)> = labels
+                .into_iter()
+                .map(|(place, words)| (at(&place), words))
+                .collect();
+            labels.retain(|(dot, _)| bounds.contains(*dot));
+            // Below stands what is said of the place under the pointer.
+            let mut room = bounds;
+            room.max.y -= self.text * 4.5;
+            let around = |dot: &Pos2| Rect::from_center_size(*dot, Vec2::splat(12.0));
+            let mut taken: Vec<Rect> = labels.iter().map(|(dot, _)| around(dot)).collect();
+            for (dot, words) in labels {
+                painter.circle_filled(dot, 5.0, Color32::BLACK);
+                painter.circle_stroke(dot, 5.0, white);
+                taken.push(self.label_beside(dot, &words, room, &taken));
             }
         }
         let ringed = app.ringed.and_then(|n| app.opened.result.findings.get(n));

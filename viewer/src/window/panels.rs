@@ -16,7 +16,7 @@ use std::collections::BTreeMap;
 /// Behind text over the impression.
 pub const GROUND: Color32 = Color32::from_rgba_premultiplied(12, 13, 15, 215);
 /// Behind panels.
-const PANEL: Color32 = Color32::from_rgb(38, 41, 47);
+pub const PANEL: Color32 = Color32::from_rgb(38, 41, 47);
 
 /// Width of the list, points at text size 1.
 const LIST: f64 = 350.0;
