@@ -248,7 +248,7 @@ fn maps_show_the_figures_of_the_result() {
                     .stations
                     .iter()
                     .filter(|s| (at(s) - vertex).norm() < 2.5)
-                    .filter_map(|s| value(s))
+                    .filter_map(value)
                     .collect();
                 let closest = border.stations.iter().map(|s| (at(s) - vertex).norm());
                 if closest.fold(f64::INFINITY, f64::min) > 0.4 || near.is_empty() {
