@@ -97,6 +97,8 @@ impl Pen {
             (Vec2::new(near, -step), Align2::LEFT_CENTER),
             (Vec2::new(-near, step), Align2::RIGHT_CENTER),
             (Vec2::new(-near, -step), Align2::RIGHT_CENTER),
+            (Vec2::new(near, -2.0 * step), Align2::LEFT_CENTER),
+            (Vec2::new(near, 2.0 * step), Align2::LEFT_CENTER),
         ];
         let covers = |&(off, anchor): &(Vec2, Align2)| {
             let ground = self.ground(dot + off, anchor, text, bounds);
@@ -346,7 +348,7 @@ impl Pen {
         let side = self.text * 17.0;
         let right_bottom = canvas.right_bottom() - Vec2::splat(self.text * 0.6);
         let area = Rect::from_min_max(right_bottom - Vec2::new(side, side * 0.75), right_bottom);
-        self.painter.rect_filled(area, 3.0, panels::GROUND);
+        self.painter.rect_filled(area, 3.0, panels::PANEL);
         let painter = self.painter.with_clip_rect(area);
         let per_mm = area.width() / ACROSS_MM;
         let middle = area.center();
