@@ -38,7 +38,7 @@ pub enum Command {
         /// Code of the check, as findings name it; without one, all codes are listed
         code: Option<String>,
     },
-    /// Show or check acceptance limits
+    /// Show, write or check acceptance limits
     Protocol {
         #[command(subcommand)]
         command: ProtocolCommand,
@@ -107,6 +107,11 @@ pub enum ProtocolCommand {
     Show {
         /// Protocol file
         file: Option<PathBuf>,
+    },
+    /// Write every limit with its source into a new file, to be changed
+    New {
+        /// Protocol file to write; one that is there already is left alone
+        file: PathBuf,
     },
     /// Say whether a protocol file can be used
     Check {

@@ -27,6 +27,8 @@ pub enum Failure {
     Scans(#[from] mesh::write::WriteError),
     #[error("{}: cannot be written ({source}); free space or give another folder", mesh::read::shown_path(.path))]
     Demo { path: PathBuf, source: io::Error },
+    #[error("{}: cannot be written ({source}); give a file that is not there yet", mesh::read::shown_path(.path))]
+    NewProtocol { path: PathBuf, source: io::Error },
     #[error("{}: is a case already; give another folder for the demonstration", mesh::read::shown_path(.0))]
     CaseInTheWay(PathBuf),
     #[error("{}: holds no scan (STL, PLY, OBJ); give another folder", mesh::read::shown_path(.0))]

@@ -7,7 +7,9 @@ use crate::landmarks::{self, JudgedLandmark};
 use crate::protocol::{Limit, LimitKey, Protocol};
 use crate::scale::UnitReading;
 use crate::verdict::Verdict;
-use measure::{Arch, ImpressionMeasurement};
+use crate::wash::{self, PlaceState};
+use measure::jaw_relation::JawRelation;
+use measure::{Arch, ImpressionMeasurement, NotMeasured};
 
 /// What reading a scan showed that bears on judging it.
 #[derive(Debug, Clone, PartialEq)]
@@ -53,6 +55,9 @@ pub struct JudgedImpression {
     pub not_judged: Vec<NotJudged>,
     /// Its landmarks, in the order in which they were measured.
     pub landmarks: Vec<JudgedLandmark>,
+    /// Where it is a wash over a first pass: what became of each place that was
+    /// measured again, in that order.
+    pub wash_places: Vec<PlaceState>,
 }
 
 /// One impression as the checks see it.
@@ -112,8 +117,14 @@ pub(crate) fn figure(measured: f64, uncertainty: Option<f64>, limit: &Limit) -> 
 
 /// Judges a case by a protocol. `evidence` holds one entry for each impression
 /// of the case, in its order; an impression without evidence is not judged.
+/// `relation` is what the scan of the jaw-relation record gave, if there is one.
 #[must_use]
-pub fn judge_case(case: &Case, evidence: &[Evidence<'_>], protocol: &Protocol) -> JudgedCase {
+pub fn judge_case(
+    case: &Case,
+    evidence: &[Evidence<'_>],
+    relation: Option<&Result<JawRelation, NotMeasured>>,
+    protocol: &Protocol,
+) -> JudgedCase {
     let subjects: Vec<Subject<'_>> = case
         .impressions
         .iter()
@@ -139,6 +150,7 @@ pub fn judge_case(case: &Case, evidence: &[Evidence<'_>], protocol: &Protocol) -
             verdict: Verdict::from_findings(own.iter().chain(&same_file)),
             not_judged: checks::not_judged(subject),
             landmarks: landmarks::judged(subject),
+            wash_places: wash_places(subject),
         });
         findings.extend(if case.is_superseded(subject.number) {
             own.into_iter().map(as_history).collect()
@@ -146,14 +158,26 @@ pub fn judge_case(case: &Case, evidence: &[Evidence<'_>], protocol: &Protocol) -
             own
         });
     }
-    findings.extend(checks::on_case(case));
+    let whole = checks::CaseSubject {
+        case,
+        relation,
+        protocol,
+    };
+    findings.extend(checks::on_whole_case(&whole));
     findings.sort_by_key(urgency);
     JudgedCase {
         verdict: on_the_whole(case, &subjects, &findings),
         impressions,
         findings,
-        not_judged: checks::not_judged_on_case(),
+        not_judged: checks::not_judged_on_case(&whole),
     }
+}
+
+fn wash_places(subject: &Subject<'_>) -> Vec<PlaceState> {
+    let wash = subject.measurement().wash.iter().flatten();
+    wash.flat_map(|wash| &wash.places)
+        .map(|place| wash::state(place, subject.protocol).0)
+        .collect()
 }
 
 /// The most pressing of what is to become of the impressions and of the case

@@ -18,6 +18,7 @@ mod protocol;
 mod scale;
 mod stretch;
 mod verdict;
+mod wash;
 pub mod words;
 
 pub use case::{
@@ -34,3 +35,4 @@ pub use protocol::{Level, Limit, LimitKey, Problem, Protocol, ProtocolError};
 pub use scale::{PLAUSIBLE_MM, UnitReading};
 pub use stretch::Stretch;
 pub use verdict::Verdict;
+pub use wash::PlaceState;

@@ -45,7 +45,7 @@ impl Verdict {
             Self::Retake
         } else if fails(Remedy::Rework) {
             Self::Rework
-        } else if findings.clone().any(|f| f.severity == Severity::Borderline) {
+        } else if findings.clone().any(|f| f.severity != Severity::Note) {
             Self::Undecided
         } else {
             Self::Accept

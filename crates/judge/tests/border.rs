@@ -13,7 +13,7 @@ fn judged_by(border: Result<Border, NotMeasured>, protocol: &Protocol) -> Judged
     let mut measurement = sound();
     measurement.border = border;
     let case = one(Some(Arch::Maxillary), Stage::Single);
-    judge_case(&case, &[evidence(&measurement, 0)], protocol)
+    judge_case(&case, &[evidence(&measurement, 0)], None, protocol)
 }
 
 /// The sound border with some stations changed, judged.

@@ -5,8 +5,7 @@ mod common;
 
 use common::*;
 use judge::{
-    Case, Check, Evidence, JawRelation, JudgedCase, Protocol, Severity, Stage, UnitReading,
-    Verdict, judge_case,
+    Case, Check, Evidence, JudgedCase, Protocol, Severity, Stage, UnitReading, Verdict, judge_case,
 };
 use measure::{
     Arch, Defect, DefectKind, ImpressionMeasurement, NotAnImpression, NotMeasured, Zone,
@@ -20,7 +19,7 @@ fn judged(measurement: &ImpressionMeasurement) -> JudgedCase {
 
 fn judged_by(measurement: &ImpressionMeasurement, protocol: &Protocol) -> JudgedCase {
     let case = one(Some(Arch::Maxillary), Stage::Single);
-    judge_case(&case, &[evidence(measurement, 0)], protocol)
+    judge_case(&case, &[evidence(measurement, 0)], None, protocol)
 }
 
 fn codes(judged: &JudgedCase) -> Vec<(Severity, Check)> {
@@ -219,7 +218,12 @@ fn another_jaw_than_declared_leaves_all_undecided() {
     let case = one(Some(Arch::Mandibular), Stage::Single);
     let mut measurement = sound();
     measurement.spots = vec![spot(0.0)];
-    let judged = judge_case(&case, &[evidence(&measurement, 0)], &Protocol::default());
+    let judged = judge_case(
+        &case,
+        &[evidence(&measurement, 0)],
+        None,
+        &Protocol::default(),
+    );
     assert_eq!(judged.findings[0].check, Check::ArchMismatch);
     assert_eq!(judged.verdict, Verdict::Undecided);
 }
@@ -240,7 +244,12 @@ fn sides_are_relied_on_only_when_told_surely(
     frame.arch_confidence = arch_confidence;
     frame.confidence = confidence;
     let case = one(declared, Stage::Single);
-    let judged = judge_case(&case, &[evidence(&measurement, 0)], &Protocol::default());
+    let judged = judge_case(
+        &case,
+        &[evidence(&measurement, 0)],
+        None,
+        &Protocol::default(),
+    );
     assert_eq!(judged.verdict == Verdict::Undecided, asks);
     assert_eq!(
         judged
@@ -282,7 +291,7 @@ fn the_unit_is_asked_for_unless_it_is_clear(#[case] unit: UnitReading, #[case] a
         } else {
             evidence.scan.unit = unit.clone();
         }
-        let judged = judge_case(&case, &[evidence], &Protocol::default());
+        let judged = judge_case(&case, &[evidence], None, &Protocol::default());
         match asks {
             None => assert_eq!(judged.verdict, Verdict::Accept),
             Some(words) => {
@@ -300,13 +309,13 @@ fn one_file_for_two_things_is_asked_about() {
     let case = one(None, Stage::Single);
     let mut doubled = evidence(&measurement, 0);
     doubled.tray = Some(facts("impression 0"));
-    let judged = judge_case(&case, &[doubled], &Protocol::default());
+    let judged = judge_case(&case, &[doubled], None, &Protocol::default());
     assert_eq!(codes(&judged), [(Severity::Fail, Check::FileUnclear)]);
     assert_eq!(judged.verdict, Verdict::Undecided);
 
     let mut questioned = evidence(&measurement, 0);
     questioned.scan.questions = vec!["a second scan follows".into()];
-    let judged = judge_case(&case, &[questioned], &Protocol::default());
+    let judged = judge_case(&case, &[questioned], None, &Protocol::default());
     assert!(
         judged.findings[0]
             .instruction
@@ -333,7 +342,7 @@ fn a_wash_decides_and_its_first_pass_is_history() {
     first.spots = vec![spot(0.0)];
     let wash = sound();
     let both: Vec<Evidence<'_>> = vec![evidence(&first, 0), evidence(&wash, 1)];
-    let judged = judge_case(&two_passes(), &both, &Protocol::default());
+    let judged = judge_case(&two_passes(), &both, None, &Protocol::default());
     assert_eq!(judged.impressions[0].verdict, Verdict::Rework);
     assert_eq!(judged.impressions[1].verdict, Verdict::Accept);
     assert_eq!(judged.verdict, Verdict::Accept);
@@ -346,7 +355,7 @@ fn a_wash_decides_and_its_first_pass_is_history() {
     );
 
     let turned: Vec<Evidence<'_>> = vec![evidence(&wash, 0), evidence(&first, 1)];
-    let judged = judge_case(&two_passes(), &turned, &Protocol::default());
+    let judged = judge_case(&two_passes(), &turned, None, &Protocol::default());
     assert_eq!(judged.verdict, Verdict::Rework);
 }
 
@@ -364,7 +373,7 @@ fn a_question_about_one_jaw_does_not_hide_that_the_other_must_be_mended() {
         ..two_passes()
     };
     let both: Vec<Evidence<'_>> = vec![evidence(&upper, 0), evidence(&lower, 1)];
-    let judged = judge_case(&case, &both, &Protocol::default());
+    let judged = judge_case(&case, &both, None, &Protocol::default());
     assert_eq!(judged.impressions[1].verdict, Verdict::Undecided);
     assert_eq!(judged.verdict, Verdict::Rework);
 }
@@ -375,6 +384,7 @@ fn an_impression_that_nobody_measured_is_never_accepted() {
     let judged = judge_case(
         &two_passes(),
         &[evidence(&measured, 0)],
+        None,
         &Protocol::default(),
     );
     assert_eq!(judged.verdict, Verdict::Undecided);
@@ -384,26 +394,22 @@ fn an_impression_that_nobody_measured_is_never_accepted() {
 fn the_same_scan_as_first_pass_and_wash_is_asked_about() {
     let wash = sound();
     let same: Vec<Evidence<'_>> = vec![evidence(&wash, 0), evidence(&wash, 0)];
-    let judged = judge_case(&two_passes(), &same, &Protocol::default());
+    let judged = judge_case(&two_passes(), &same, None, &Protocol::default());
     assert_eq!(judged.findings[0].check, Check::FileUnclear);
     assert_eq!(judged.verdict, Verdict::Undecided);
     assert_eq!(judged.impressions[1].verdict, Verdict::Undecided);
 }
 
 #[test]
-fn a_part_that_nobody_judged_is_not_passed_in_silence() {
+fn a_record_that_could_not_be_measured_is_not_passed_in_silence() {
     let measurement = sound();
-    let mut case = one(Some(Arch::Maxillary), Stage::Single);
-    case.jaw_relation = Some(JawRelation {
-        scan: None,
-        vertical_dimension_mm: Some(66.0),
-        rest_vertical_dimension_mm: Some(69.0),
-        upper_lip_length_mm: None,
-    });
-    let judged = judge_case(&case, &[evidence(&measurement, 0)], &Protocol::default());
+    let case = one(Some(Arch::Maxillary), Stage::Single);
+    let evidence = [evidence(&measurement, 0)];
+    let relation = Err(NotMeasured::JawsNotOpposed);
+    let judged = judge_case(&case, &evidence, Some(&relation), &Protocol::default());
     assert_eq!(
         codes(&judged),
-        [(Severity::Borderline, Check::PartNotJudged)]
+        [(Severity::Borderline, Check::JawRelationNotJudged)]
     );
     assert_eq!(judged.verdict, Verdict::Undecided);
     assert_eq!(judged.impressions[0].verdict, Verdict::Accept);

@@ -40,7 +40,12 @@ fn measured(mesh: &Mesh) -> ImpressionMeasurement {
 
 fn statuses(measurement: &ImpressionMeasurement) -> Vec<(LandmarkName, LandmarkStatus, usize)> {
     let case = Case::of_one("D-1", input(None, Stage::Single));
-    let judged = judge_case(&case, &[evidence(measurement, 0)], &Protocol::default());
+    let judged = judge_case(
+        &case,
+        &[evidence(measurement, 0)],
+        None,
+        &Protocol::default(),
+    );
     let about = |number: usize| {
         judged
             .findings

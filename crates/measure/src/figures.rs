@@ -4,6 +4,7 @@ use crate::border::Border;
 use crate::defects::TissueSurface;
 use crate::facing::Turned;
 use crate::landmarks::{Landmark, LandmarkMark};
+use crate::wash::Wash;
 use mesh::Integrity;
 use nalgebra::{Isometry3, Point3, Vector3};
 use thiserror::Error;
@@ -88,6 +89,21 @@ pub enum NotMeasured {
         "the earlier impression fits on this one only as in a mirror: one of the two scans is mirrored, or they are of two mouths"
     )]
     EarlierMirrored,
+    #[error(
+        "of first pass or wash only the tissue side was scanned; laid on one another by it, an even wash could not be seen"
+    )]
+    NoOuterSurfaceForWash,
+    #[error(
+        "the {} impression is not found in the scan of the record: only {fitting_percent:.0} % of its tissue side lies on it",
+        if *arch == Arch::Maxillary { "maxillary" } else { "mandibular" }
+    )]
+    NotInRecord { arch: Arch, fitting_percent: f64 },
+    #[error("the case holds no impression of the {} jaw to be laid on the record", if *arch == Arch::Maxillary { "upper" } else { "lower" })]
+    JawMissing { arch: Arch },
+    #[error(
+        "in the scan of the record the two impressions do not stand opposite each other with right and left alike; one of the scans may be mirrored, or the record be of another case"
+    )]
+    JawsNotOpposed,
     #[error("no border line could be followed round the scan")]
     NoBorder,
     #[error(
@@ -263,6 +279,8 @@ pub struct ImpressionMeasurement {
     pub border: Result<Border, NotMeasured>,
     /// The tissue surface: its defects, and how well it was scanned.
     pub tissue: Result<TissueSurface, NotMeasured>,
+    /// What it added over its first pass; `None` where the case has none.
+    pub wash: Option<Result<Wash, NotMeasured>>,
     /// Landmarks of the jaw; empty where the scan is no impression.
     pub landmarks: Vec<Landmark>,
     /// Where each vertex of the mesh lies in the arch, `None` off the tissue

@@ -14,6 +14,7 @@ mod fit;
 pub mod frame;
 mod glance;
 mod height_map;
+pub mod jaw_relation;
 pub mod landmarks;
 pub mod layers;
 mod noise;
@@ -28,6 +29,7 @@ mod scan_quality;
 mod spots;
 mod tray_cover;
 mod tray_mismatch;
+pub mod wash;
 mod zones;
 
 pub use border::{
@@ -37,6 +39,7 @@ pub use defects::{Defect, DefectKind, TissueSurface, ZoneScan};
 pub use figures::*;
 pub use glance::{Glance, glance};
 pub use noise::noise_mm;
+pub use wash::Wash;
 
 use facing::Turned;
 use frame::FoundFrame;
@@ -178,6 +181,7 @@ pub fn measure(
         places: places::of_vertices(&impression, border.as_ref().ok()),
         landmarks,
         has_outer_surface: Some(impression.regions.has_outer_surface()),
+        wash: None,
         frame: Ok(impression.frame),
         noise_mm,
         cover,
@@ -214,6 +218,7 @@ fn not_an_impression(surface: Surface, what: NotAnImpression) -> ImpressionMeasu
         turned: surface.turned,
         frame: Err(why.clone()),
         has_outer_surface: None,
+        wash: None,
         noise_mm: None,
         cover: Err(why.clone()),
         spots: Vec::new(),

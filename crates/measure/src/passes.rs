@@ -1,11 +1,15 @@
 //! An earlier impression laid on a later one in the same tray: a first pass on
-//! its wash.
+//! its wash, and all that the two show together.
 
-use crate::figures::{Frame, NotMeasured};
+use crate::border::{Measured, changes};
+use crate::facing;
+use crate::figures::{Frame, ImpressionMeasurement, NotMeasured};
 use crate::registration::{Registered, Target, register, register_anywhere};
 use crate::sampling::{SurfacePoint, spread_over};
-use mesh::Mesh;
+use crate::wash::{self, Wash};
+use mesh::{Mesh, Topology};
 use nalgebra::Isometry3;
+use std::borrow::Cow;
 
 /// Points of the earlier impression that are laid on the later one.
 const POINTS: usize = 12_000;
@@ -35,6 +39,55 @@ impl Pass<'_> {
             .sum();
         let share = chosen_mm2 / self.mesh.area().max(f64::MIN_POSITIVE);
         (spread_over(self.mesh, count, is_chosen), share)
+    }
+}
+
+/// What a first pass and its wash show together.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Comparison {
+    /// For each station of the wash's border how it moved (see [`changes`]);
+    /// empty where either has no border.
+    pub border: Vec<Option<Measured>>,
+    /// What the wash added.
+    pub wash: Result<Wash, NotMeasured>,
+}
+
+/// Compares two scans (mm) with what was measured of each.
+///
+/// # Errors
+/// As [`laid`], and when either is no impression.
+pub fn compare(
+    first_pass: (&Mesh, &ImpressionMeasurement),
+    wash: (&Mesh, &ImpressionMeasurement),
+) -> Result<Comparison, NotMeasured> {
+    let [one, two] = [first_pass, wash].map(|(mesh, measured)| (outward(mesh, measured), measured));
+    let (first, later) = (one.1.frame.as_ref(), two.1.frame.as_ref());
+    let frame = later.map_err(Clone::clone)?;
+    let laid = laid(
+        Pass {
+            mesh: &one.0,
+            frame: first.map_err(Clone::clone)?,
+        },
+        Pass {
+            mesh: &two.0,
+            frame,
+        },
+    )?;
+    Ok(Comparison {
+        border: match (&one.1.border, &two.1.border) {
+            (Ok(before), Ok(now)) => changes(before, now, frame, &laid),
+            _ => Vec::new(),
+        },
+        wash: wash::measure((&one.0, one.1), (&two.0, two.1), &laid),
+    })
+}
+
+/// The scan as it was measured: what faced the wrong way is turned.
+fn outward<'a>(mesh: &'a Mesh, measured: &ImpressionMeasurement) -> Cow<'a, Mesh> {
+    if measured.turned == facing::Turned::default() {
+        Cow::Borrowed(mesh)
+    } else {
+        Cow::Owned(facing::righted(mesh, &Topology::of(mesh)).0)
     }
 }
 

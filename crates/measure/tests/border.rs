@@ -392,7 +392,7 @@ fn says_scan_ends(border: &Border) -> bool {
 
 /// Impressions an arch.
 fn count() -> u64 {
-    seeds(16)
+    seeds(8)
 }
 
 fn of_all_seeds<T: Send>(one: impl Fn(u64) -> T + Sync + Send) -> Vec<T> {

@@ -13,7 +13,7 @@ use std::collections::BTreeSet;
 use thiserror::Error;
 
 /// Colour where cover is not known: off the tissue surface.
-const NEUTRAL: [u8; 3] = [176, 176, 176];
+pub(crate) const NEUTRAL: [u8; 3] = [176, 176, 176];
 
 /// Why a cover map could not be made.
 #[derive(Debug, Error)]
@@ -111,7 +111,7 @@ pub(crate) fn encoded(
     Ok(Some(mesh::write::encode_ply(&mesh, &figures)?))
 }
 
-fn colour(cover_mm: f64, from_mm: f64, to_mm: f64) -> [u8; 3] {
+pub(crate) fn colour(cover_mm: f64, from_mm: f64, to_mm: f64) -> [u8; 3] {
     let share = ((cover_mm - from_mm) / (to_mm - from_mm)).clamp(0.0, 1.0);
     colorous::VIRIDIS.eval_continuous(share).as_array()
 }

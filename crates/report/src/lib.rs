@@ -24,6 +24,7 @@ mod surface;
 #[cfg(test)]
 mod testing;
 mod told;
+mod wash_map;
 
 pub use cover_map::MapError;
 pub use inspection::{Inspection, inspection_head, inspections_json};

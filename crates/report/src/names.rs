@@ -18,6 +18,14 @@ pub(crate) fn impression(checked: &CheckedCase, number: usize) -> String {
     format!("{arch}-{}", input.stage.name().replace('_', "-"))
 }
 
+/// Name of the wash map of a wash.
+pub(crate) fn wash_map(checked: &CheckedCase, number: usize) -> String {
+    format!(
+        "wash-{}.ply",
+        impression(checked, number).trim_end_matches("-wash")
+    )
+}
+
 /// Name of an impression's scan in the result. The file's own may be a
 /// patient's, and is never kept.
 pub(crate) fn scan(checked: &CheckedCase, number: usize) -> String {

@@ -3,6 +3,7 @@
 use crate::cover_map::{self, MapError};
 use crate::result::{CaseResult, FileKind, OutputFile};
 use crate::road::CheckedCase;
+use crate::wash_map;
 use crate::{border_table, drawing, page, picture};
 use rayon::prelude::*;
 use std::fs;
@@ -166,6 +167,7 @@ fn encoded(
     let border = result.impressions[number].border.as_ref();
     Ok(match file.kind {
         FileKind::CoverMap | FileKind::Surface => cover_map::encoded(checked, number)?,
+        FileKind::WashMap => wash_map::encoded(checked, number)?,
         FileKind::BorderTable => border
             .map(border_table::encoded)
             .transpose()

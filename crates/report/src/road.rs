@@ -6,10 +6,10 @@
 use judge::{
     Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, UnitReading, judge_case,
 };
-use measure::border::changes;
+use measure::jaw_relation::{self, Jaw, JawRelation};
 use measure::landmarks::LandmarkMark;
-use measure::passes::{Pass, laid};
-use measure::{Frame, ImpressionMeasurement, MeasureSettings};
+use measure::passes::compare;
+use measure::{Arch, ImpressionMeasurement, MeasureSettings, NotMeasured};
 use mesh::{Format, Mesh, ReadError, Scan, Unit};
 use rayon::prelude::*;
 use std::collections::BTreeMap;
@@ -35,6 +35,10 @@ pub struct CheckedCase {
     pub protocol: Protocol,
     /// What was read and measured, for each impression of the case.
     pub impressions: Vec<CheckedImpression>,
+    /// The scan of the jaw-relation record, where one was given.
+    pub record: Option<Arc<LoadedScan>>,
+    /// What it gave.
+    pub jaw_relation: Option<Result<JawRelation, NotMeasured>>,
     /// Findings and verdicts.
     pub judged: JudgedCase,
 }
@@ -48,15 +52,6 @@ pub struct CheckedImpression {
     pub tray: Option<Arc<LoadedScan>>,
     /// What measuring gave.
     pub measurement: ImpressionMeasurement,
-}
-
-impl CheckedImpression {
-    fn pass<'a>(&'a self, frame: &'a Frame) -> Pass<'a> {
-        Pass {
-            mesh: &self.scan.mesh,
-            frame,
-        }
-    }
 }
 
 /// A scan brought to millimetres.
@@ -94,6 +89,8 @@ pub enum Step {
         /// What is being measured.
         stage: measure::Stage,
     },
+    /// The impressions are being laid on the scan of the jaw-relation record.
+    Relating,
     /// The case is being judged.
     Judging,
 }
@@ -112,6 +109,7 @@ impl fmt::Display for Step {
                 }
                 stage.fmt(f)
             }
+            Self::Relating => f.write_str("relating the jaws"),
             Self::Judging => f.write_str("judging"),
         }
     }
@@ -164,32 +162,71 @@ pub fn check_case(
             compare_passes(&mut impressions, first_pass, wash);
         }
     }
+    let record = record_path(&case).map(|path| Arc::clone(&scans[path]));
+    if record.is_some() {
+        progress(Step::Relating);
+    }
+    let relation = record.map(|record| {
+        let relation = related(&case, &impressions, &record);
+        (record, relation)
+    });
     progress(Step::Judging);
-    Ok(judged(case, options.protocol.clone(), impressions))
+    Ok(judged(
+        case,
+        options.protocol.clone(),
+        impressions,
+        relation,
+    ))
 }
 
-/// Tells each station of a wash's border how it moved since the first pass.
+fn record_path(case: &Case) -> Option<&Path> {
+    case.jaw_relation.as_ref()?.scan.as_deref()
+}
+
+/// The relation of the jaws by the impressions to be worked from.
+fn related(
+    case: &Case,
+    impressions: &[CheckedImpression],
+    record: &LoadedScan,
+) -> Result<JawRelation, NotMeasured> {
+    let jaw = |arch: Arch| -> Result<Jaw<'_>, NotMeasured> {
+        let of_arch = |number: &usize| {
+            let found = impressions[*number].measurement.frame.as_ref().ok();
+            let declared = case.impressions[*number].declared;
+            !case.is_superseded(*number) && declared.or(found.map(|frame| frame.arch)) == Some(arch)
+        };
+        let number = (0..impressions.len())
+            .find(of_arch)
+            .ok_or(NotMeasured::JawMissing { arch })?;
+        let one = &impressions[number];
+        let (frame, border) = (&one.measurement.frame, &one.measurement.border);
+        Ok(Jaw {
+            mesh: &one.scan.mesh,
+            frame: frame.as_ref().map_err(Clone::clone)?,
+            crest_line: &border.as_ref().map_err(Clone::clone)?.crest_line,
+        })
+    };
+    jaw_relation::measure(jaw(Arch::Maxillary)?, jaw(Arch::Mandibular)?, &record.mesh)
+}
+
+/// Adds to a wash's measurement what it shows beside its first pass.
 fn compare_passes(impressions: &mut [CheckedImpression], first_pass: usize, wash: usize) {
-    let (first, later) = (&impressions[first_pass], &impressions[wash]);
-    let (Ok(first_frame), Ok(frame)) = (&first.measurement.frame, &later.measurement.frame) else {
-        return;
+    let of = |one: usize| {
+        let one = &impressions[one];
+        (&one.scan.mesh, &one.measurement)
     };
-    let (Ok(first_border), Ok(border)) = (&first.measurement.border, &later.measurement.border)
-    else {
-        return;
-    };
-    let found = laid(first.pass(first_frame), later.pass(frame))
-        .map(|laid| changes(first_border, border, frame, &laid));
-    let Ok(border) = &mut impressions[wash].measurement.border else {
-        return;
-    };
+    let found = compare(of(first_pass), of(wash));
+    let measurement = &mut impressions[wash].measurement;
     match found {
         Ok(found) => {
-            for (station, change) in border.stations.iter_mut().zip(found) {
-                station.change = change;
+            if let Ok(border) = &mut measurement.border {
+                for (station, change) in border.stations.iter_mut().zip(found.border) {
+                    station.change = change;
+                }
             }
+            measurement.wash = Some(found.wash);
         }
-        Err(why) => border.change_missing = Some(why),
+        Err(why) => measurement.wash = Some(Err(why)),
     }
 }
 
@@ -198,6 +235,7 @@ pub(crate) fn judged(
     case: Case,
     protocol: Protocol,
     impressions: Vec<CheckedImpression>,
+    relation: Option<(Arc<LoadedScan>, Result<JawRelation, NotMeasured>)>,
 ) -> CheckedCase {
     let evidence: Vec<Evidence<'_>> = impressions
         .iter()
@@ -207,12 +245,15 @@ pub(crate) fn judged(
             tray: impression.tray.as_deref().map(facts),
         })
         .collect();
-    let judged = judge_case(&case, &evidence, &protocol);
+    let (record, jaw_relation) = relation.unzip();
+    let judged = judge_case(&case, &evidence, jaw_relation.as_ref(), &protocol);
     CheckedCase {
         judged,
         case,
         protocol,
         impressions,
+        record,
+        jaw_relation,
     }
 }
 
@@ -236,6 +277,7 @@ fn load_all(
         .flat_map(|input| [Some(&input.scan), input.tray.as_ref()])
         .flatten()
         .map(|path| path.as_path())
+        .chain(record_path(case))
         .collect();
     let read: Vec<_> = paths
         .par_iter()

@@ -35,6 +35,8 @@ fn write_summary(out: &mut String, result: &CaseResult) -> fmt::Result {
     for impression in &result.impressions {
         write_impression(out, impression)?;
     }
+    write_washes(out, result)?;
+    write_relation(out, result)?;
     write_findings(out, result)?;
     write_not_judged(out, result)?;
     write_maps(out, result)?;
@@ -158,6 +160,61 @@ fn write_not_judged(out: &mut String, result: &CaseResult) -> fmt::Result {
     Ok(())
 }
 
+/// What each wash added, and what became of the first pass's places.
+fn write_washes(out: &mut String, result: &CaseResult) -> fmt::Result {
+    for wash in &result.wash {
+        write!(
+            out,
+            "  {} wash over its first pass: median {:.2}, 5 to 95 % {:.2} to {:.2}, each ± {:.2} mm",
+            arch_word(wash.arch),
+            wash.median_mm,
+            wash.p05_mm,
+            wash.p95_mm,
+            wash.uncertainty_mm
+        )?;
+        for (places, word) in [
+            (&wash.resolved, "resolved"),
+            (&wash.still_open, "still open"),
+            (&wash.unclear, "not told"),
+            (&wash.new, "new"),
+        ] {
+            if !places.is_empty() {
+                write!(out, "; {word}: {}", places.join(", "))?;
+            }
+        }
+        writeln!(out)?;
+    }
+    Ok(())
+}
+
+/// The relation of the jaws, as far as it was given or measured.
+fn write_relation(out: &mut String, result: &CaseResult) -> fmt::Result {
+    let Some(relation) = &result.jaw_relation else {
+        return Ok(());
+    };
+    if let Some(mm) = relation.interocclusal_distance_mm {
+        writeln!(
+            out,
+            "  interocclusal distance: {mm:.1} mm, as the case gives it"
+        )?;
+    }
+    let spaces = relation.interarch_space_mm.iter().copied();
+    let ends = spaces.clone().reduce(f64::min).zip(spaces.reduce(f64::max));
+    let angle = relation
+        .ridge_angle_deg
+        .zip(relation.ridge_angle_uncertainty_deg);
+    if let (Some((least, most)), Some(doubt), Some((angle, angle_doubt))) =
+        (ends, relation.uncertainty_mm, angle)
+    {
+        writeln!(
+            out,
+            "  space between the ridges: {least:.1} to {most:.1}, each ± {doubt:.1} mm; angle between \
+             them {angle:.1} ± {angle_doubt:.1}°"
+        )?;
+    }
+    Ok(())
+}
+
 /// How the colours of the cover maps are to be read.
 fn write_maps(out: &mut String, result: &CaseResult) -> fmt::Result {
     let covers = result.impressions.iter().flat_map(|i| &i.cover);
@@ -165,6 +222,13 @@ fn write_maps(out: &mut String, result: &CaseResult) -> fmt::Result {
         writeln!(
             out,
             "Cover map {}: {}, dark {} mm to bright {} mm; grey where cover is not known",
+            map.file, map.colours, map.from_mm, map.to_mm
+        )?;
+    }
+    for map in result.wash.iter().flat_map(|wash| &wash.map) {
+        writeln!(
+            out,
+            "Wash map {}: {}, dark {} mm to bright {} mm; grey where its thickness is not known",
             map.file, map.colours, map.from_mm, map.to_mm
         )?;
     }
@@ -237,7 +301,7 @@ pub fn figure(finding: &Finding) -> Option<String> {
     ))
 }
 
-fn arch_word(arch: Arch) -> &'static str {
+pub(crate) fn arch_word(arch: Arch) -> &'static str {
     match arch {
         Arch::Maxillary => "maxillary",
         Arch::Mandibular => "mandibular",
@@ -325,7 +389,10 @@ REWORK case D-1042: mend the places that fail, then take a wash.
        Too close to tell from the scan: look at the impression here. If tray shows, relieve it (out of the mouth, with eye and dust protection, then feel for sharp edges) and take a wash; if not, scan this place again, finer.
   F3 note thin-cover, labial flange, patient's left: 0.60 ± 0.10 mm, limit 1 mm [C3]
        Thin here: if a wash is to follow, give it room by relieving the tray a little (out of the mouth, with eye and dust protection, then feel for sharp edges).
-Not judged: wash, jaw_relation, consignment (not part of this version's checks)
+Not judged: wash (the case names no first pass beside a wash of the same jaw)
+Not judged: jaw_relation (the case names no scan of the jaw-relation record)
+Not judged: interocclusal-distance (the case does not give both vertical dimensions)
+Not judged: consignment (the case says nothing of the parcel)
 Cover map cover-maxillary-first-pass.ply: viridis, dark 0 mm to bright 3 mm; grey where cover is not known
 ";
         assert_eq!(text, expected);

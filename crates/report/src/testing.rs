@@ -47,7 +47,7 @@ fn checked(measurement: ImpressionMeasurement, tray: Option<LoadedScan>) -> Chec
         tray: tray.map(Arc::new),
         measurement,
     };
-    judged(case, Protocol::default(), vec![impression])
+    judged(case, Protocol::default(), vec![impression], None)
 }
 
 fn measurement() -> ImpressionMeasurement {
@@ -73,6 +73,7 @@ fn measurement() -> ImpressionMeasurement {
             confidence: 0.95,
         }),
         has_outer_surface: Some(true),
+        wash: None,
         noise_mm: Some(0.02),
         cover: Ok(Cover {
             method: CoverMethod::TrayScan,
@@ -209,7 +210,6 @@ fn sound_border() -> Border {
             width_mm: 2.0,
         }],
         crest_line: vec![Point3::origin()],
-        change_missing: None,
     }
 }
 

@@ -10,6 +10,7 @@ pub(crate) fn two_decimals(value: f64) -> String {
 pub(crate) fn unit(unit: &str) -> String {
     match unit {
         "1" => String::new(),
+        "deg" => "°".to_owned(),
         unit => format!(" {}", unit.replace("mm2", "mm²")),
     }
 }

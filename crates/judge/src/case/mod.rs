@@ -84,6 +84,10 @@ pub struct JawRelation {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Consignment {
+    /// Why there is no jaw-relation record, where there is none on purpose.
+    pub no_jaw_relation_because: Option<String>,
+    /// Why only one jaw is sent, where it is so on purpose.
+    pub one_arch_because: Option<String>,
     /// Whether a written prescription is enclosed.
     pub prescription: Option<bool>,
     /// What the set was disinfected with.
@@ -118,6 +122,13 @@ impl Case {
     /// value of a wrong kind, or names no impression; the error names file and line.
     pub fn from_file(path: &Path) -> Result<Self, CaseError> {
         file::read(path)
+    }
+
+    /// Rest vertical dimension less that of occlusion, mm, where both are given.
+    #[must_use]
+    pub fn interocclusal_distance_mm(&self) -> Option<f64> {
+        let record = self.jaw_relation.as_ref()?;
+        Some(record.rest_vertical_dimension_mm? - record.vertical_dimension_mm?)
     }
 
     /// Number of the first pass that a wash followed, if it is in the case.

@@ -27,14 +27,13 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
              as the tray scan."
                 .to_owned()
         });
-    let mirrored = (evidence.measurement.border.as_ref().ok())
-        .filter(|border| border.change_missing == Some(NotMeasured::EarlierMirrored))
-        .map(|_| {
-            "First pass and wash of this jaw fit one another only as in a mirror: one of their \
+    let is_mirrored = evidence.measurement.wash == Some(Err(NotMeasured::EarlierMirrored));
+    let mirrored = is_mirrored.then(|| {
+        "First pass and wash of this jaw fit one another only as in a mirror: one of their \
              scans is mirrored, or they are of two mouths. Export both again without mirroring, \
              and compare right and left with the impressions."
-                .to_owned()
-        });
+            .to_owned()
+    });
     asked
         .chain(one_for_both)
         .chain(mirrored)

@@ -14,19 +14,27 @@ mod border_radius;
 mod cover_not_judged;
 mod cover_uncertainty;
 mod defects;
+mod disinfection_not_stated;
 mod file_unclear;
 mod flange_height;
 mod flange_thickness;
 mod fold;
 mod hole;
+mod interarch_space;
+mod interocclusal_distance;
+mod jaw_relation_not_judged;
 mod landmark_cut_short;
 mod landmark_not_found;
 mod landmark_obscured;
 mod landmarks;
+mod lip_length;
 mod nodule;
 mod not_an_impression;
+mod on_case;
 mod orientation_unclear;
-mod part_not_judged;
+mod parcel_incomplete;
+mod prescription_missing;
+mod ridge_angle;
 mod scan_ends;
 mod scan_quality;
 mod scan_resolution;
@@ -39,9 +47,13 @@ mod tray_at_border;
 mod under_extension;
 mod unit_unclear;
 mod void;
+mod wash_open;
+mod wash_thickness;
+mod wash_uneven;
 
 pub(crate) use file_unclear::same_files;
-pub(crate) use part_not_judged::{not_judged_on_case, on_case};
+pub(crate) use jaw_relation_not_judged::not_judged_on_case;
+pub(crate) use on_case::CaseSubject;
 
 use crate::finding::{Finding, NotJudged};
 use crate::judging::Subject;
@@ -50,9 +62,6 @@ use measure::{NotMeasured, TissueSurface};
 use std::fmt;
 use std::str::FromStr;
 use thiserror::Error;
-
-/// Why some parts of the result stay empty.
-const NOT_YET: &str = "not part of this version's checks";
 
 /// What mends a failed check; most pressing first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -141,6 +150,12 @@ checks! {
     BorderAsymmetry = "border-asymmetry", Rework;
     /// The border is lower than on the first pass.
     BorderChange = "border-change", Rework;
+    /// A bare or thin place of the first pass is still so under the wash.
+    WashOpen = "wash-open", Rework;
+    /// The wash is thick.
+    WashThickness = "wash-thickness", LookAgain;
+    /// The wash is much thicker in some places than in others.
+    WashUneven = "wash-uneven", LookAgain;
     /// The scan ends before the border turns over.
     ScanEnds = "scan-ends", LookAgain;
     /// The border could not be measured.
@@ -169,8 +184,22 @@ checks! {
     ScanResolution = "scan-resolution", LookAgain;
     /// A part of the arch was not scanned well enough for what is measured there.
     ScanQuality = "scan-quality", LookAgain;
-    /// A part of the case was given that is not judged yet.
-    PartNotJudged = "part-not-judged", LookAgain;
+    /// There is little room between the ridges.
+    InterarchSpace = "interarch-space", LookAgain;
+    /// The ridges are far from parallel.
+    RidgeAngle = "ridge-angle", LookAgain;
+    /// The jaw-relation record was given but could not be measured.
+    JawRelationNotJudged = "jaw-relation-not-judged", LookAgain;
+    /// Rest vertical dimension less that of occlusion is unusual or impossible.
+    InterocclusalDistance = "interocclusal-distance", LookAgain;
+    /// The upper lip length is one that hardly anyone has.
+    LipLength = "lip-length", LookAgain;
+    /// Something that must be in the parcel is not.
+    ParcelIncomplete = "parcel-incomplete", LookAgain;
+    /// No written prescription goes with the parcel.
+    PrescriptionMissing = "prescription-missing", LookAgain;
+    /// How the set was disinfected is not stated with it.
+    DisinfectionNotStated = "disinfection-not-stated", LookAgain;
 }
 
 impl fmt::Display for Check {
@@ -202,7 +231,7 @@ pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
         unit_unclear::judge,
         not_an_impression::judge,
     ];
-    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 27] = [
+    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 30] = [
         arch_mismatch::judge,
         orientation_unclear::judge,
         judge_spots,
@@ -216,6 +245,9 @@ pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
         border_overlap::judge,
         border_asymmetry::judge,
         border_change::judge,
+        wash_open::judge,
+        wash_thickness::judge,
+        wash_uneven::judge,
         scan_ends::judge,
         border_not_judged::judge,
         void::judge,
@@ -239,6 +271,23 @@ pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
         findings.extend(ON_AN_IMPRESSION.iter().flat_map(|judge| judge(subject)));
     }
     findings
+}
+
+/// Every finding on the case as a whole.
+pub(crate) fn on_whole_case(subject: &CaseSubject<'_>) -> Vec<Finding> {
+    [
+        interarch_space::judge,
+        ridge_angle::judge,
+        jaw_relation_not_judged::judge,
+        interocclusal_distance::judge,
+        lip_length::judge,
+        parcel_incomplete::judge,
+        prescription_missing::judge,
+        disinfection_not_stated::judge,
+    ]
+    .iter()
+    .flat_map(|judge| judge(subject))
+    .collect()
 }
 
 /// Each spot is judged as show-through and as thin; the more severe finding
@@ -287,10 +336,13 @@ pub(crate) fn not_judged(subject: &Subject<'_>) -> Vec<NotJudged> {
             enter(Check::TissueStop.code(), why);
         }
     }
-    if let Ok(border) = &measurement.border
-        && let Some(why) = &border.change_missing
-    {
-        enter(Check::BorderChange.code(), why);
+    if let Some(Err(why)) = &measurement.wash {
+        for check in [Check::WashOpen, Check::WashThickness, Check::WashUneven] {
+            enter(check.code(), why);
+        }
+        if *why != NotMeasured::NoOuterSurfaceForWash {
+            enter(Check::BorderChange.code(), why);
+        }
     }
     match &measurement.tissue {
         Err(why) => {

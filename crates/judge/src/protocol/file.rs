@@ -243,6 +243,28 @@ fn impossible(protocol: &Protocol, key: LimitKey, zone: Option<Zone>) -> Option<
         MedianEdge if value > 1.0 => {
             Some("cover is not measured on triangles coarser than 1 mm".into())
         }
+        PrescriptionRequired | DisinfectionRequired | RecordRequired | BothArchesRequired
+            if value != 0.0 && value != 1.0 =>
+        {
+            Some("it is 1 (required) or 0 (not required)".into())
+        }
+        InterocclusalLeast | InterocclusalMost
+            if of(InterocclusalLeast) >= of(InterocclusalMost) =>
+        {
+            Some("the least interocclusal distance must be less than the most".into())
+        }
+        UsualInterocclusalLeast | UsualInterocclusalMost
+            if of(UsualInterocclusalLeast) >= of(UsualInterocclusalMost) =>
+        {
+            Some("the least usual interocclusal distance must be less than the most".into())
+        }
+        LipLeast | LipMost if of(LipLeast) >= of(LipMost) => {
+            Some("the least upper lip length must be less than the most".into())
+        }
+        DisinfectionLeast | DisinfectionMost if of(DisinfectionLeast) >= of(DisinfectionMost) => {
+            Some("the least time of disinfection must be less than the most".into())
+        }
+        RidgeAngle if value > 90.0 => Some("the angle between two planes is at most 90°".into()),
         StopSize if value == 0.0 => Some("a tissue stop has a size".into()),
         FlangeDepth if !(0.5..=10.0).contains(&value) => {
             Some("flange thickness is taken 0.5 to 10 mm below the border".into())
@@ -278,7 +300,7 @@ mod tests {
             assert!(!limit.source.is_empty());
             let by_name = match key.name().rsplit('_').next() {
                 Some("percent") => "%",
-                Some(unit @ ("mm" | "mm2")) => unit,
+                Some(unit @ ("mm" | "mm2" | "min" | "deg")) => unit,
                 _ => "1",
             };
             assert_eq!(limit.unit, by_name, "{}", key.name());

@@ -1,5 +1,6 @@
 //! One limit of a protocol.
 
+use crate::finding::Severity;
 use crate::words;
 use measure::Zone;
 use serde::{Deserialize, Serialize};
@@ -15,6 +16,18 @@ pub enum Level {
     Undecided,
     /// It is said, and changes no verdict.
     Note,
+}
+
+impl Level {
+    /// How it comes out to miss surely what is limited on this level.
+    #[must_use]
+    pub fn severity(self) -> Severity {
+        match self {
+            Self::Fail => Severity::Fail,
+            Self::Undecided => Severity::Borderline,
+            Self::Note => Severity::Note,
+        }
+    }
 }
 
 /// A limit, where it comes from and what missing it means.
@@ -179,10 +192,42 @@ limit_keys! {
     Asymmetry = "border_asymmetry_mm",
     /// How much lower a wash's border may be than the first pass's.
     BorderDrop = "border_drop_mm",
+    /// Most thickness of a wash, as its 95th percentile.
+    WashMost = "wash_most_mm",
+    /// Most difference between the thick and the thin parts of a wash.
+    WashSpread = "wash_spread_mm",
     /// How far the border passes beyond a landmark, at least.
     LandmarkMargin = "landmark_margin_mm",
     /// How far from a landmark's reach a defect or the end of the scan spoils it.
     LandmarkClearance = "landmark_clearance_mm",
     /// How far from where an unseen landmark should be it is taken to be lost with what is there.
     LandmarkSearch = "landmark_search_mm",
+    /// Least space between the crest lines.
+    InterarchLeast = "least_interarch_space_mm",
+    /// Most angle between the planes of the crest lines.
+    RidgeAngle = "most_ridge_angle_deg",
+    /// Least interocclusal distance that is let pass unquestioned.
+    InterocclusalLeast = "least_interocclusal_distance_mm",
+    /// Most interocclusal distance that is let pass unquestioned.
+    InterocclusalMost = "most_interocclusal_distance_mm",
+    /// Least interocclusal distance that is usual.
+    UsualInterocclusalLeast = "least_usual_interocclusal_distance_mm",
+    /// Most interocclusal distance that is usual.
+    UsualInterocclusalMost = "most_usual_interocclusal_distance_mm",
+    /// Shortest plausible upper lip.
+    LipLeast = "least_upper_lip_length_mm",
+    /// Longest plausible upper lip.
+    LipMost = "most_upper_lip_length_mm",
+    /// Whether a written prescription must go with the parcel: 1 or 0.
+    PrescriptionRequired = "prescription_required",
+    /// Whether disinfectant and exposure time must be stated: 1 or 0.
+    DisinfectionRequired = "disinfection_required",
+    /// Whether a jaw-relation record, or the reason for none, must be there: 1 or 0.
+    RecordRequired = "jaw_relation_required",
+    /// Whether both jaws, or the reason for one, must be there: 1 or 0.
+    BothArchesRequired = "both_arches_required",
+    /// Least usual time of disinfection.
+    DisinfectionLeast = "least_disinfection_min",
+    /// Most usual time of disinfection.
+    DisinfectionMost = "most_disinfection_min",
 }

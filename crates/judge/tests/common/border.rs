@@ -23,7 +23,6 @@ pub fn sound_border() -> Border {
         stations: (0..COUNT).map(station).collect(),
         dips: vec![notch()],
         crest_line: vec![Point3::origin()],
-        change_missing: None,
     }
 }
 

@@ -35,6 +35,7 @@ pub fn sound() -> ImpressionMeasurement {
             confidence: 0.95,
         }),
         has_outer_surface: Some(true),
+        wash: None,
         noise_mm: Some(0.02),
         cover: Ok(Cover {
             method: CoverMethod::TrayScan,

@@ -1,6 +1,6 @@
 //! What is measured round the border: plain data.
 
-use crate::figures::{NotMeasured, Side, Zone};
+use crate::figures::{Side, Zone};
 use nalgebra::Point3;
 use thiserror::Error;
 
@@ -62,8 +62,6 @@ pub struct Border {
     pub dips: Vec<Dip>,
     /// The crest line, scan coordinates, mm, from the patient's right to the left.
     pub crest_line: Vec<Point3<f64>>,
-    /// Why the border could not be compared with an earlier one that was given.
-    pub change_missing: Option<NotMeasured>,
 }
 
 /// One position on the border.

@@ -208,7 +208,6 @@ fn assembled(impression: &Impression, reached: Vec<Reached>) -> Border {
         stations,
         dips,
         crest_line,
-        change_missing: None,
     }
 }
 

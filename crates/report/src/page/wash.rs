@@ -1,9 +1,10 @@
 //! Wash against first pass.
 
 use super::Material;
-use super::figure::quantity;
-use super::table::{table, words};
-use crate::result::Arch;
+use super::figure::{area, limit, none, quantity, share};
+use super::table::{place, table, words};
+use crate::result::{ProtocolResult, SpotKind, Wash, WashPlace};
+use crate::summary::arch_word;
 use maud::{Markup, html};
 
 pub fn section(material: &Material<'_>) -> Option<Markup> {
@@ -11,32 +12,87 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
     if washes.is_empty() {
         return None;
     }
-    let rows: Vec<Vec<Markup>> = washes
-        .iter()
-        .map(|wash| {
-            vec![
-                words(match wash.arch {
-                    Arch::Maxillary => "maxillary",
-                    Arch::Mandibular => "mandibular",
-                }),
-                quantity(wash.median_mm, None, "mm"),
-                quantity(wash.p95_mm, None, "mm"),
-                words(wash.resolved.join(", ")),
-                words(wash.still_open.join(", ")),
-            ]
-        })
-        .collect();
-    let columns = [
-        "Jaw",
-        "Median thickness",
-        "95th percentile",
-        "Resolved",
-        "Still open",
-    ];
+    let protocol = &material.result.protocol;
     Some(html! {
         section {
             h2 #wash { "Wash" }
-            (table("Wash over the first pass", &columns, &rows))
+            @for wash in washes {
+                h3 { (arch_word(wash.arch)) ", wash over its first pass" }
+                (table("Thickness of the wash", &["Figure", "Measured (k = 2)", "Limit"], &figures(wash, protocol)))
+                p {
+                    "Known over " (area(wash.area_judged_mm2)) " of scanned tissue surface. Material was surely "
+                    "added over " (share(wash.added_share)) " of it, and the surface lies surely lower than before "
+                    "over " (share(wash.lowered_share)) "; differences within the uncertainty do not count. "
+                    @if let Some(map) = &wash.map { "The map is " code { (map.file) } "." }
+                }
+                @if wash.places.is_empty() {
+                    p { "The first pass had no show-through and no thin place." }
+                } @else {
+                    (table("Places of the first pass", &PLACES, &places(wash, protocol)))
+                }
+                @if !wash.new.is_empty() { p { "New on the wash: " (wash.new.join(", ")) "." } }
+            }
         }
     })
+}
+
+const PLACES: [&str; 7] = [
+    "Place",
+    "What it was",
+    "Where",
+    "Least cover before",
+    "Least cover now (k = 2)",
+    "Limit",
+    "Under the wash",
+];
+
+fn figures(wash: &Wash, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
+    let mm = |value| quantity(value, Some(wash.uncertainty_mm), "mm");
+    let at_most = |key: &str| match protocol.limits.get(key) {
+        Some(found) => html! { "at most " (limit(found.value, &found.unit)) },
+        None => words("no limit"),
+    };
+    vec![
+        vec![words("5th percentile"), mm(wash.p05_mm), words("no limit")],
+        vec![words("median"), mm(wash.median_mm), words("no limit")],
+        vec![
+            words("95th percentile"),
+            mm(wash.p95_mm),
+            at_most("wash_most_mm"),
+        ],
+    ]
+}
+
+fn places(wash: &Wash, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
+    wash.places
+        .iter()
+        .map(|found| {
+            let (what, key) = match found.kind {
+                SpotKind::ShowThrough => ("show-through", "show_through_mm"),
+                SpotKind::Thin => ("thin", "thin_cover_mm"),
+            };
+            vec![
+                words(&found.spot),
+                words(what),
+                place(Some(&found.zone), found.side),
+                quantity(found.was_mm, Some(found.was_uncertainty_mm), "mm"),
+                match found.cover_mm {
+                    Some(mm) => quantity(mm, Some(found.uncertainty_mm), "mm"),
+                    None => none("the wash was not scanned there"),
+                },
+                html! { @if let Some(found) = protocol.limits.get(key) { (limit(found.value, &found.unit)) } },
+                words(state(wash, found)),
+            ]
+        })
+        .collect()
+}
+
+fn state(wash: &Wash, place: &WashPlace) -> &'static str {
+    if wash.resolved.contains(&place.spot) {
+        "resolved"
+    } else if wash.still_open.contains(&place.spot) {
+        "still open"
+    } else {
+        "not told"
+    }
 }

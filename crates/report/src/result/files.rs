@@ -24,6 +24,8 @@ pub enum FileKind {
     CoverMap,
     /// The impression with figures at its vertices, where cover was not measured.
     Surface,
+    /// The wash coloured by its thickness over the first pass.
+    WashMap,
     /// A row for each station of the border.
     BorderTable,
     /// The border unrolled, with its figures and limits.

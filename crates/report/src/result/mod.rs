@@ -12,8 +12,9 @@ mod defects;
 mod files;
 mod findings;
 mod impression;
+mod jaw_relation;
 mod landmarks;
-mod later;
+mod wash;
 
 pub use assemble::assemble;
 pub use border::{Border, BorderPart, Dip, DipKind, MissingFigures, MissingReason, Station};
@@ -25,8 +26,9 @@ pub use impression::{
     ArchPart, ArchReading, Format, Frame, ImpressionResult, ScanResult, Stage, SurfaceFile,
     TrayScan,
 };
+pub use jaw_relation::{JawRelation, SpaceStation};
 pub use landmarks::{Landmark, LandmarkSource, LandmarkStatus};
-pub use later::{JawRelation, Wash};
+pub use wash::{Wash, WashPlace};
 
 use schemars::JsonSchema;
 use schemars::generate::SchemaSettings;
@@ -59,9 +61,9 @@ pub struct CaseResult {
     pub protocol: ProtocolResult,
     /// Each impression scan.
     pub impressions: Vec<ImpressionResult>,
-    /// Wash against first pass, for each jaw that has both; empty in this version.
+    /// Wash against first pass, for each jaw that has both.
     pub wash: Vec<Wash>,
-    /// The relation of the jaws; `null` in this version.
+    /// The relation of the jaws; `null` where the case says nothing of it.
     pub jaw_relation: Option<JawRelation>,
     /// What fails or cannot be judged, most urgent first.
     pub findings: Vec<Finding>,

@@ -1,7 +1,9 @@
 //! Puts a checked case into the words and numbers of the contract.
 
 mod border;
+mod jaw_relation;
 mod landmarks;
+mod wash;
 
 use super::{
     ArchReading, CaseResult, Contract, Cover, CoverMethod, Defect, DefectKind, FileKind, Finding,
@@ -39,8 +41,8 @@ pub fn assemble(checked: &CheckedCase) -> CaseResult {
         impressions: (0..checked.impressions.len())
             .map(|number| impression(checked, number, before[number]))
             .collect(),
-        wash: Vec::new(),
-        jaw_relation: None,
+        wash: wash::washes(checked, &before),
+        jaw_relation: jaw_relation::jaw_relation(checked),
         findings: checked
             .judged
             .findings
@@ -82,6 +84,14 @@ fn files(result: &CaseResult) -> Vec<OutputFile> {
                 finding: None,
             })
         });
+    let of_washes = result.wash.iter().filter_map(|wash| {
+        Some(OutputFile {
+            file: wash.map.as_ref()?.file.clone(),
+            kind: FileKind::WashMap,
+            impression: Some(wash.impression),
+            finding: None,
+        })
+    });
     let of_findings = result.findings.iter().filter_map(|finding| {
         Some(OutputFile {
             file: finding.drawing.clone()?,
@@ -96,7 +106,11 @@ fn files(result: &CaseResult) -> Vec<OutputFile> {
         impression: None,
         finding: None,
     };
-    of_impressions.chain(of_findings).chain([report]).collect()
+    of_impressions
+        .chain(of_washes)
+        .chain(of_findings)
+        .chain([report])
+        .collect()
 }
 
 /// How many spots, defects and landmarks the impressions before have: names run on through
@@ -221,10 +235,7 @@ fn cover(checked: &CheckedCase, number: usize, spots_before: usize) -> Option<Co
         spots: spots
             .map(|(spot, number)| Spot {
                 id: spot_id(number),
-                kind: match spot.kind {
-                    measure::SpotKind::ShowThrough => SpotKind::ShowThrough,
-                    measure::SpotKind::Thin => SpotKind::Thin,
-                },
+                kind: spot_kind(spot.kind),
                 centre: point(&spot.centre, unit),
                 area_mm2: figure(spot.area_mm2),
                 area_uncertainty_mm2: figure(spot.area_uncertainty_mm2),
@@ -335,6 +346,13 @@ fn zones(measurement: &ImpressionMeasurement) -> Vec<ZoneScan> {
             least_void_depth_mm: figure(zone.least_depth_mm),
         })
         .collect()
+}
+
+fn spot_kind(kind: measure::SpotKind) -> SpotKind {
+    match kind {
+        measure::SpotKind::ShowThrough => SpotKind::ShowThrough,
+        measure::SpotKind::Thin => SpotKind::Thin,
+    }
 }
 
 /// Name of a defect, unique within its case; defects are counted from 0.

@@ -1,0 +1,35 @@
+//! `lip-length`: an upper lip length that hardly anyone has.
+
+use super::Check;
+use super::on_case::CaseSubject;
+use crate::finding::Finding;
+use crate::judging::figure;
+use crate::protocol::LimitKey;
+
+pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
+    let record = subject.case.jaw_relation.as_ref();
+    let Some(mm) = record.and_then(|record| record.upper_lip_length_mm) else {
+        return Vec::new();
+    };
+    let [least, most] =
+        [LimitKey::LipLeast, LimitKey::LipMost].map(|key| subject.protocol.limit(key));
+    let missed = if mm < least.value {
+        Some(least)
+    } else if mm > most.value {
+        Some(most)
+    } else {
+        None
+    };
+    missed
+        .map(|limit| Finding {
+            figure: Some(figure(mm, None, limit)),
+            ..subject.finding(
+                Check::LipLength,
+                limit.level.severity(),
+                "Hardly anyone has such an upper lip: measure it again, from the incisive papilla to \
+                 the lip line at rest.",
+            )
+        })
+        .into_iter()
+        .collect()
+}
