@@ -33,33 +33,33 @@ impl Bottoms {
         (weight > 0.0).then(|| Self::seen_from(map, depths, Point2::from(sum / weight)))
     }
 
-    /// The bottoms seen from a place: in each direction the lowest point of a
-    /// stretch of trough, so chosen that together they run on.
+    /// The bottoms seen from a place: in each direction, the lowest point of
+    /// the deepest stretch of trough.
     fn seen_from(map: &HeightMap, depths: &[f32], centre: Point2<f64>) -> Self {
         /// A stretch this shallow beside the usual is a dip of the palate.
         const LEAST_PART_OF_USUAL: f32 = 0.4;
-        let stretches: Vec<Vec<Stretch>> = (0..DIRECTIONS)
+        let stretches: Vec<Option<Stretch>> = (0..DIRECTIONS)
             .map(|i| {
                 let angle = TAU * i as f64 / DIRECTIONS as f64;
-                stretches_along(map, depths, centre, Vector2::new(angle.cos(), angle.sin()))
+                deepest_stretch(map, depths, centre, Vector2::new(angle.cos(), angle.sin()))
             })
             .collect();
-        let mut known: Vec<f32> = stretches
-            .iter()
-            .filter_map(|found| found.iter().map(|s| s.depth).max_by(f32::total_cmp))
-            .collect();
+        let mut known: Vec<f32> = stretches.iter().flatten().map(|s| s.depth).collect();
         known.sort_by(f32::total_cmp);
         let usual = known.get(known.len() * 3 / 4).copied().unwrap_or(0.0);
-        let deep_enough: Vec<Vec<Stretch>> = stretches
+        let by_direction = stretches
             .into_iter()
-            .map(|found| {
-                let is_deep = |s: &Stretch| s.depth > LEAST_PART_OF_USUAL * usual;
-                found.into_iter().filter(is_deep).collect()
+            .map(|stretch| {
+                Some(
+                    stretch
+                        .filter(|s| s.depth > LEAST_PART_OF_USUAL * usual)?
+                        .bottom,
+                )
             })
             .collect();
         Self {
             centre,
-            by_direction: without_outliers(running_on(&deep_enough, centre), centre),
+            by_direction: without_outliers(by_direction, centre),
         }
     }
 
@@ -82,19 +82,18 @@ impl Bottoms {
 }
 
 /// A run of trough along one direction.
-#[derive(Clone, Copy)]
 struct Stretch {
     bottom: Point3<f64>,
     depth: f32,
 }
 
-/// The runs of trough on the way out from the centre.
-fn stretches_along(
+/// The deepest run of trough on the way out from the centre.
+fn deepest_stretch(
     map: &HeightMap,
     depths: &[f32],
     centre: Point2<f64>,
     along: Vector2<f64>,
-) -> Vec<Stretch> {
+) -> Option<Stretch> {
     const FARTHEST_MM: f64 = 70.0;
     let step = map.cell_mm() / 2.0;
     let way: Vec<(Point3<f64>, f32)> = (1..(FARTHEST_MM / step) as usize)
@@ -107,87 +106,15 @@ fn stretches_along(
             }
         })
         .collect();
-    way.chunk_by(|a, b| (a.1 > BOTTOM_DEPTH_MM) == (b.1 > BOTTOM_DEPTH_MM))
+    let deepest = |run: &[(Point3<f64>, f32)]| run.iter().map(|w| w.1).fold(0.0, f32::max);
+    let run = way
+        .chunk_by(|a, b| (a.1 > BOTTOM_DEPTH_MM) == (b.1 > BOTTOM_DEPTH_MM))
         .filter(|run| run[0].1 > BOTTOM_DEPTH_MM)
-        .map(|run| Stretch {
-            bottom: middle_of_floor(run),
-            depth: run.iter().map(|w| w.1).fold(0.0, f32::max),
-        })
-        .collect()
-}
-
-/// Of the stretches in each direction the one that belongs to the trough, by
-/// dynamic programming round the circle: depth counts for a way, a leap to
-/// another hollow against it as much as the trough missed over a long gap. So
-/// where one wall of the trough was not scanned, the hollow between its other
-/// side and the tray does not take its place.
-fn running_on(stretches: &[Vec<Stretch>], centre: Point2<f64>) -> Vec<Option<Point3<f64>>> {
-    /// How far out, and how far up or down, the bottom may lie in the next
-    /// direction, mm.
-    const OUTWARD_MM: f64 = 4.0;
-    const UPWARD_MM: f64 = 2.5;
-    /// And how much more for each direction between without one, mm.
-    const OUTWARD_ON_MM: f64 = 0.5;
-    const UPWARD_ON_MM: f64 = 0.05;
-    /// What a leap costs, mm of depth times directions.
-    const LEAP: f64 = 100.0;
-    const LONGEST_GAP: usize = DIRECTIONS / 4;
-    const MOST_DEPTH_MM: f32 = 4.0;
-
-    struct Step {
-        direction: usize,
-        stretch: Stretch,
-        worth: f64,
-        before: Option<usize>,
-    }
-    let reach = |p: &Point3<f64>| (p.xy() - centre).norm();
-    let leap = |from: &Point3<f64>, to: &Point3<f64>, gap: usize| {
-        let missed = (gap - 1) as f64;
-        let runs_on = (reach(to) - reach(from)).abs() <= OUTWARD_MM + OUTWARD_ON_MM * missed
-            && (to.z - from.z).abs() <= UPWARD_MM + UPWARD_ON_MM * missed;
-        if runs_on { 0.0 } else { LEAP }
-    };
-    // The way begins behind the widest gap: the U is open there.
-    let found: Vec<Option<Point3<f64>>> = stretches
-        .iter()
-        .map(|found| found.first().map(|s| s.bottom))
-        .collect();
-    let (gap_start, gap_length) = widest_gap(&found);
-    let mut steps: Vec<Step> = Vec::new();
-    for i in 0..DIRECTIONS {
-        let direction = (gap_start + gap_length + i) % DIRECTIONS;
-        let earlier = steps.len();
-        for &stretch in &stretches[direction] {
-            let best = steps[..earlier]
-                .iter()
-                .enumerate()
-                .rev()
-                .map(|(number, step)| (number, step, i - step.direction))
-                .take_while(|&(_, _, gap)| gap <= LONGEST_GAP)
-                .map(|(number, step, gap)| {
-                    let cost = leap(&step.stretch.bottom, &stretch.bottom, gap);
-                    (number, step.worth - cost)
-                })
-                .max_by(|a, b| a.1.total_cmp(&b.1))
-                .filter(|&(_, worth)| worth > 0.0);
-            let own = f64::from(stretch.depth.min(MOST_DEPTH_MM));
-            steps.push(Step {
-                direction: i,
-                stretch,
-                worth: own + best.map_or(0.0, |(_, worth)| worth),
-                before: best.map(|(number, _)| number),
-            });
-        }
-    }
-    let mut chosen = vec![None; DIRECTIONS];
-    let mut at = (0..steps.len()).max_by(|&a, &b| steps[a].worth.total_cmp(&steps[b].worth));
-    while let Some(number) = at {
-        let step = &steps[number];
-        let direction = (gap_start + gap_length + step.direction) % DIRECTIONS;
-        chosen[direction] = Some(step.stretch.bottom);
-        at = step.before;
-    }
-    chosen
+        .max_by(|a, b| deepest(a).total_cmp(&deepest(b)))?;
+    Some(Stretch {
+        bottom: middle_of_floor(run),
+        depth: deepest(run),
+    })
 }
 
 /// Middle of the lowest part of a run: a tray's channel has a flat floor, on
