@@ -1,5 +1,7 @@
 //! What is judged on a case as a whole: vertical dimensions and the parcel.
 
+#![allow(clippy::unwrap_used, reason = "a test may panic")]
+
 mod common;
 
 use common::{evidence, one, sound};
@@ -81,6 +83,9 @@ fn whole_parcel() -> Case {
     case
 }
 
+/// Takes something from a whole parcel.
+type Spoil = fn(&mut Case, &mut Consignment);
+
 #[test]
 fn a_whole_parcel_is_accepted_and_each_missing_part_is_named() {
     let protocol = Protocol::default();
@@ -88,7 +93,7 @@ fn a_whole_parcel_is_accepted_and_each_missing_part_is_named() {
         judged(&whole_parcel(), &protocol),
         (vec![], Verdict::Accept)
     );
-    let spoilt: [(fn(&mut Case, &mut Consignment), Check); 8] = [
+    let spoilt: [(Spoil, Check); 8] = [
         (|_, c| c.packed.truncate(1), Check::ParcelIncomplete),
         (|_, c| c.expected.clear(), Check::ParcelIncomplete),
         (
