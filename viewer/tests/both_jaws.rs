@@ -311,8 +311,12 @@ fn a_figure_at_the_vertices_of_a_file_is_a_map_of_its_own() {
             }
         })
         .collect();
-    let file = "wash-maxillary.ply";
-    mesh::write::write_ply_with(&folder.path().join(file), &mesh, &[("wash_mm", &values)]).unwrap();
+    let file = "added-maxillary.ply";
+    mesh::write::write_ply_with(&folder.path().join(file), &mesh, &[("added_mm", &values)])
+        .unwrap();
+    result
+        .files
+        .retain(|file| file.kind != report::result::FileKind::WashMap);
     result.files.push(report::result::OutputFile {
         file: file.to_owned(),
         kind: report::result::FileKind::Surface,
@@ -329,7 +333,7 @@ fn a_figure_at_the_vertices_of_a_file_is_a_map_of_its_own() {
     app.front = wash;
     settled(&mut app, Command::Whole);
     app.act(Command::NextMap);
-    assert_eq!(app.map, Some(Map::Vertex("wash_mm".to_owned())));
+    assert_eq!(app.map, Some(Map::Vertex("added_mm".to_owned())));
     assert!(app.missing_map().is_none());
     let scale = app.scale().unwrap();
     let most = values.iter().copied().fold(0.0, f32::max);
