@@ -95,6 +95,29 @@ pub struct Finding {
     pub instruction: String,
 }
 
+impl Finding {
+    /// A finding on the case as a whole, without place and figure.
+    pub(crate) fn on_case(
+        check: Check,
+        severity: Severity,
+        instruction: impl Into<String>,
+    ) -> Self {
+        Self {
+            severity,
+            check,
+            impression: None,
+            arch: None,
+            place: None,
+            figure: None,
+            spot: None,
+            stretch: None,
+            defect: None,
+            landmark: None,
+            instruction: instruction.into(),
+        }
+    }
+}
+
 /// A check that was not made, and why.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct NotJudged {

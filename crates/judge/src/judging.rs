@@ -90,17 +90,9 @@ impl Subject<'_> {
         instruction: impl Into<String>,
     ) -> Finding {
         Finding {
-            severity,
-            check,
             impression: Some(self.number),
             arch: self.arch(),
-            place: None,
-            figure: None,
-            spot: None,
-            stretch: None,
-            defect: None,
-            landmark: None,
-            instruction: instruction.into(),
+            ..Finding::on_case(check, severity, instruction)
         }
     }
 }

@@ -82,8 +82,9 @@ pub fn compare(
     })
 }
 
-/// The scan as it was measured: what faced the wrong way is turned.
-fn outward<'a>(mesh: &'a Mesh, measured: &ImpressionMeasurement) -> Cow<'a, Mesh> {
+/// The scan (mm) as it was measured: what faced the wrong way is turned.
+#[must_use]
+pub fn outward<'a>(mesh: &'a Mesh, measured: &ImpressionMeasurement) -> Cow<'a, Mesh> {
     if measured.turned == facing::Turned::default() {
         Cow::Borrowed(mesh)
     } else {

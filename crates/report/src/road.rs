@@ -8,7 +8,7 @@ use judge::{
 };
 use measure::jaw_relation::{self, Jaw, JawRelation};
 use measure::landmarks::LandmarkMark;
-use measure::passes::compare;
+use measure::passes::{compare, outward};
 use measure::{Arch, ImpressionMeasurement, MeasureSettings, NotMeasured};
 use mesh::{Format, Mesh, ReadError, Scan, Unit};
 use rayon::prelude::*;
@@ -189,24 +189,29 @@ fn related(
     impressions: &[CheckedImpression],
     record: &LoadedScan,
 ) -> Result<JawRelation, NotMeasured> {
-    let jaw = |arch: Arch| -> Result<Jaw<'_>, NotMeasured> {
-        let of_arch = |number: &usize| {
+    let number_of = |arch: Arch| {
+        let is_worked_from = |number: &usize| {
             let found = impressions[*number].measurement.frame.as_ref().ok();
             let declared = case.impressions[*number].declared;
             !case.is_superseded(*number) && declared.or(found.map(|frame| frame.arch)) == Some(arch)
         };
-        let number = (0..impressions.len())
-            .find(of_arch)
-            .ok_or(NotMeasured::JawMissing { arch })?;
-        let one = &impressions[number];
-        let (frame, border) = (&one.measurement.frame, &one.measurement.border);
-        Ok(Jaw {
-            mesh: &one.scan.mesh,
-            frame: frame.as_ref().map_err(Clone::clone)?,
-            crest_line: &border.as_ref().map_err(Clone::clone)?.crest_line,
-        })
+        (0..impressions.len())
+            .find(is_worked_from)
+            .ok_or(NotMeasured::JawMissing { arch })
     };
-    jaw_relation::measure(jaw(Arch::Maxillary)?, jaw(Arch::Mandibular)?, &record.mesh)
+    let one = &impressions[number_of(Arch::Maxillary)?];
+    let other = &impressions[number_of(Arch::Mandibular)?];
+    let [upper, lower] = [one, other].map(|one| outward(&one.scan.mesh, &one.measurement));
+    jaw_relation::measure(jaw(&upper, one)?, jaw(&lower, other)?, &record.mesh)
+}
+
+fn jaw<'a>(mesh: &'a Mesh, one: &'a CheckedImpression) -> Result<Jaw<'a>, NotMeasured> {
+    let (frame, border) = (&one.measurement.frame, &one.measurement.border);
+    Ok(Jaw {
+        mesh,
+        frame: frame.as_ref().map_err(Clone::clone)?,
+        crest_line: &border.as_ref().map_err(Clone::clone)?.crest_line,
+    })
 }
 
 /// Adds to a wash's measurement what it shows beside its first pass.

@@ -22,19 +22,7 @@ impl CaseSubject<'_> {
         severity: Severity,
         instruction: impl Into<String>,
     ) -> Finding {
-        Finding {
-            severity,
-            check,
-            impression: None,
-            arch: None,
-            place: None,
-            figure: None,
-            spot: None,
-            stretch: None,
-            defect: None,
-            landmark: None,
-            instruction: instruction.into(),
-        }
+        Finding::on_case(check, severity, instruction)
     }
 
     /// A finding on something that is missing, where the protocol asks for it.
