@@ -1,8 +1,10 @@
 //! What may be said on the command line.
 
-use clap::{Args, Parser, Subcommand};
+use batch::{NamePattern, Shard};
+use bytesize::ByteSize;
+use clap::{Args, Parser, Subcommand, ValueEnum};
 use mesh::Unit;
-use report::{Source, unit_parser};
+use report::{ArchArgument, Source, StageArgument, unit_parser};
 use std::ffi::OsString;
 use std::path::PathBuf;
 
@@ -17,6 +19,9 @@ pub struct Arguments {
 #[derive(Debug, Subcommand)]
 pub enum Command {
     Check(CheckArguments),
+    Batch(BatchArguments),
+    Collect(CollectArguments),
+    Watch(WatchArguments),
     Inspect(InspectArguments),
     /// Write a scan without the text in it, which may name a person
     ///
@@ -43,8 +48,12 @@ pub enum Command {
         #[command(subcommand)]
         command: ProtocolCommand,
     },
-    /// Print the JSON Schema of result.json
-    Schema,
+    /// Print the JSON Schema of result.json, or of the rows of a batch's tables
+    Schema {
+        /// What to print the schema of
+        #[arg(default_value = "result")]
+        of: SchemaArgument,
+    },
     /// Show a result on the impression, in a window
     ///
     /// A case or a scan is checked first, with the options of 'check'. The window
@@ -77,6 +86,94 @@ pub struct CheckArguments {
     #[arg(long)]
     pub no_report: bool,
     /// Number of threads [default: one for each core]
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..))]
+    pub threads: Option<u16>,
+}
+
+/// Check every case of a folder, side by side
+///
+/// Cases are the case files in the folder and below it or, with --scans, scans
+/// of such names. DIR gets a folder for each case, tables over all of them
+/// (results.jsonl, summary and findings as CSV and Parquet) and inputs.csv,
+/// which says which file each case is of. A case that cannot be read is a row.
+/// Exit status: 0 when every case was checked, whatever the verdicts; 1 when
+/// one or more could not be read; 2 wrong use.
+#[derive(Debug, Args)]
+pub struct BatchArguments {
+    #[command(flatten)]
+    pub of: FolderArguments,
+    /// Go on with the results in DIR: what is done from the same files, by the
+    /// same limits and version, is not done again
+    #[arg(long)]
+    pub resume: bool,
+    /// Check share I of N of the cases; 'archproof collect' joins the shares
+    #[arg(long, value_name = "I/N", default_value_t = Shard::WHOLE)]
+    pub shard: Shard,
+}
+
+/// Join the results of all shards of a batch into one set of tables
+///
+/// The results of the cases stay where they are.
+/// Exit status: as of 'archproof batch'.
+#[derive(Debug, Args)]
+pub struct CollectArguments {
+    /// Result folders, one of each shard
+    #[arg(required = true, value_name = "DIR")]
+    pub folders: Vec<PathBuf>,
+    /// Folder for the tables
+    #[arg(long, value_name = "DIR")]
+    pub out: PathBuf,
+}
+
+/// Check what arrives in a folder, once it has stopped growing
+///
+/// As 'archproof batch --resume', again and again, until it is stopped (Ctrl-C).
+/// What was done before is not done again; a case whose files change is.
+#[derive(Debug, Args)]
+pub struct WatchArguments {
+    #[command(flatten)]
+    pub of: FolderArguments,
+    /// Seconds for which the files of a case must not have changed
+    #[arg(long, value_name = "SECONDS", default_value_t = 10)]
+    pub settle: u64,
+}
+
+/// Which cases of a folder are checked, and how.
+#[derive(Debug, Args)]
+pub struct FolderArguments {
+    /// Folder with the cases
+    pub folder: PathBuf,
+    /// Folder for the results
+    #[arg(long, value_name = "DIR")]
+    pub out: PathBuf,
+    /// Names of impression scans that are cases without a case file, as in '*-upper.ply'
+    #[arg(long, value_name = "PATTERN")]
+    pub scans: Option<NamePattern>,
+    /// Names of their trays, the * standing for the same, as in '*-tray.stl'
+    #[arg(long, value_name = "PATTERN", requires = "scans")]
+    pub trays: Option<NamePattern>,
+    /// Say that what the * stands for is a pseudonym, and name the cases by it
+    #[arg(long, requires = "scans")]
+    pub ids_from_names: bool,
+    /// Which jaw the scans without a case file are of
+    #[arg(long, requires = "scans")]
+    pub arch: Option<ArchArgument>,
+    /// How far their impressions have come [default: single]
+    #[arg(long, requires = "scans")]
+    pub stage: Option<StageArgument>,
+    /// Unit of the scan files, where they are not in mm
+    #[arg(long, value_parser = unit_parser())]
+    pub unit: Option<Unit>,
+    /// Protocol file with acceptance limits of one's own
+    #[arg(long, value_name = "FILE")]
+    pub protocol: Option<PathBuf>,
+    /// Write no report.html for the cases
+    #[arg(long)]
+    pub no_report: bool,
+    /// Memory for the cases in hand, as in 8GiB or in bytes
+    #[arg(long, value_name = "BYTES", default_value = "4GiB")]
+    pub memory: ByteSize,
+    /// Cases checked at a time [default: one for each core]
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..))]
     pub threads: Option<u16>,
 }
@@ -118,4 +215,14 @@ pub enum ProtocolCommand {
         /// Protocol file
         file: PathBuf,
     },
+}
+
+#[derive(Debug, Clone, Copy, ValueEnum)]
+pub enum SchemaArgument {
+    /// result.json
+    Result,
+    /// A row of results.jsonl, summary.csv and summary.parquet
+    Summary,
+    /// A row of findings.jsonl, findings.csv and findings.parquet
+    Findings,
 }

@@ -44,6 +44,8 @@ pub enum Failure {
         "archproof-viewer cannot be started ({0}); make it anew with 'cargo build --release -p archproof-viewer'"
     )]
     Viewer(io::Error),
+    #[error(transparent)]
+    Batch(#[from] batch::BatchError),
     #[error("standard output cannot be written ({0})")]
     Output(#[from] io::Error),
 }

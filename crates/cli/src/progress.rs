@@ -29,3 +29,42 @@ impl Drop for Progress {
         self.0.finish_and_clear();
     }
 }
+
+/// Shows how far many cases have come, at which rate and for how long still.
+pub struct CasesProgress(ProgressBar);
+
+impl CasesProgress {
+    const LINE: &str = "{wide_bar} {pos} of {len} cases, {per_sec}, {eta} left{msg}";
+
+    /// Starts showing; hidden where standard error is no terminal.
+    pub fn start() -> Self {
+        let bar = ProgressBar::with_draw_target(Some(0), ProgressDrawTarget::stderr());
+        if let Ok(style) = ProgressStyle::with_template(Self::LINE) {
+            bar.set_style(style);
+        }
+        Self(bar)
+    }
+
+    /// Shows one more step.
+    pub fn show(&self, step: batch::Progress) {
+        match step {
+            batch::Progress::Begins(cases) => self.0.set_length(cases),
+            // What is skipped says nothing of the rate.
+            batch::Progress::Skipped => {
+                self.0
+                    .set_length(self.0.length().unwrap_or(0).saturating_sub(1));
+            }
+            batch::Progress::Checked => self.0.inc(1),
+            batch::Progress::Unreadable => {
+                self.0.inc(1);
+                self.0.set_message("; some could not be read");
+            }
+        }
+    }
+}
+
+impl Drop for CasesProgress {
+    fn drop(&mut self) {
+        self.0.finish_and_clear();
+    }
+}

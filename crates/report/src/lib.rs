@@ -10,6 +10,7 @@
 mod border_table;
 mod cover_map;
 mod drawing;
+pub mod folder;
 mod inspection;
 mod names;
 mod outputs;
@@ -28,7 +29,7 @@ mod wash_map;
 
 pub use cover_map::MapError;
 pub use inspection::{Inspection, inspection_head, inspections_json};
-pub use names::REPORT_FILE;
+pub use names::{REPORT_FILE, plain};
 pub use outputs::{
     RESULT_FILE, ReadResultError, WriteError, default_folder, read_result, result_json, write_all,
 };

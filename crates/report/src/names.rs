@@ -6,6 +6,15 @@ use judge::words;
 /// Name of the report.
 pub const REPORT_FILE: &str = "report.html";
 
+/// A pseudonym in letters that any system takes in a file's name.
+#[must_use]
+pub fn plain(case: &str) -> String {
+    let taken = |c: char| c.is_ascii_alphanumeric() || c == '-' || c == '_';
+    case.chars()
+        .map(|c| if taken(c) { c } else { '_' })
+        .collect()
+}
+
 /// `maxillary-first-pass`: what tells the files of one impression of a case
 /// from those of another.
 pub(crate) fn impression(checked: &CheckedCase, number: usize) -> String {

@@ -1,6 +1,7 @@
 //! Writes everything that comes of a case into one folder, all or nothing.
 
 use crate::cover_map::{self, MapError};
+use crate::names::plain;
 use crate::result::{CaseResult, FileKind, OutputFile};
 use crate::road::CheckedCase;
 use crate::wash_map;
@@ -37,7 +38,7 @@ pub enum WriteError {
 }
 
 impl WriteError {
-    fn at(path: &Path) -> impl FnOnce(io::Error) -> Self {
+    pub(crate) fn at(path: &Path) -> impl FnOnce(io::Error) -> Self {
         |source| Self::Io {
             path: path.to_owned(),
             source,
@@ -86,14 +87,7 @@ pub(crate) type Output = (String, Vec<u8>);
 /// letters that any system takes.
 #[must_use]
 pub fn default_folder(case: &str) -> PathBuf {
-    let plain: String = case
-        .chars()
-        .map(|c| match c {
-            'a'..='z' | 'A'..='Z' | '0'..='9' | '-' | '_' => c,
-            _ => '_',
-        })
-        .collect();
-    PathBuf::from(format!("archproof-{plain}"))
+    PathBuf::from(format!("archproof-{}", plain(case)))
 }
 
 /// The text of `result.json`.

@@ -276,14 +276,7 @@ fn load_all(
     case: &Case,
     unit: Option<Unit>,
 ) -> Result<BTreeMap<&Path, Arc<LoadedScan>>, ReadError> {
-    let paths: std::collections::BTreeSet<&Path> = case
-        .impressions
-        .iter()
-        .flat_map(|input| [Some(&input.scan), input.tray.as_ref()])
-        .flatten()
-        .map(|path| path.as_path())
-        .chain(record_path(case))
-        .collect();
+    let paths: Vec<&Path> = case.scans().into_iter().collect();
     let read: Vec<_> = paths
         .par_iter()
         .map(|&path| Ok((path, Arc::new(load(path, unit)?))))

@@ -112,6 +112,7 @@ impl Source {
                 tray: self.tray.clone(),
                 stops: Vec::new(),
                 marks,
+                marks_file: self.landmarks.clone(),
             },
         ))
     }

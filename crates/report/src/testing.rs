@@ -40,6 +40,7 @@ fn checked(measurement: ImpressionMeasurement, tray: Option<LoadedScan>) -> Chec
             tray: tray.is_some().then(|| "tray.stl".into()),
             stops: Vec::new(),
             marks: Vec::new(),
+            marks_file: None,
         },
     );
     let impression = CheckedImpression {

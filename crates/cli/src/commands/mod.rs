@@ -1,5 +1,6 @@
 //! One file for each command.
 
+mod batch;
 mod check;
 mod clean;
 mod demo;
@@ -8,22 +9,30 @@ mod inspect;
 mod protocol;
 mod view;
 
-use crate::arguments::{Arguments, Command};
+use crate::arguments::{Arguments, Command, SchemaArgument};
 use crate::failure::Failure;
 use crate::terminal::say;
+use report::folder::{FindingRow, ImpressionRow, row_schema};
 use std::process::ExitCode;
 
 /// Carries out a command; gives the exit code.
 pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
     match arguments.command {
         Command::Check(arguments) => return check::run(&arguments),
+        Command::Batch(arguments) => return batch::run(&arguments),
+        Command::Collect(arguments) => return batch::collect(&arguments),
+        Command::Watch(arguments) => return batch::watch(&arguments),
         Command::Inspect(arguments) => return inspect::run(&arguments),
         Command::View { arguments } => return view::run(&arguments),
         Command::Clean { scan, out } => clean::run(&scan, &out)?,
         Command::Demo { dir } => demo::run(&dir)?,
         Command::Explain { code } => explain::run(code.as_deref())?,
         Command::Protocol { command } => protocol::run(&command)?,
-        Command::Schema => say(&report::result::json_schema_text())?,
+        Command::Schema { of } => say(&match of {
+            SchemaArgument::Result => report::result::json_schema_text(),
+            SchemaArgument::Summary => row_schema::<ImpressionRow>(),
+            SchemaArgument::Findings => row_schema::<FindingRow>(),
+        })?,
     }
     Ok(ExitCode::SUCCESS)
 }

@@ -107,6 +107,7 @@ pub(super) fn read(path: &Path) -> Result<Case, CaseError> {
     for (impression, landmarks) in case.impressions.iter_mut().zip(marked) {
         if let Some(file) = landmarks {
             impression.marks = read_landmarks(&file, impression.declared)?;
+            impression.marks_file = Some(file);
         }
     }
     Ok(case)
@@ -194,6 +195,7 @@ impl ArchEntry {
                     .map(|s| Point3::from(*s.get_ref()))
                     .collect(),
                 marks: Vec::new(),
+                marks_file: None,
             })
         })
         .collect())

@@ -10,6 +10,7 @@ use measure::Arch;
 use measure::landmarks::LandmarkMark;
 use nalgebra::Point3;
 use serde::Deserialize;
+use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 /// What was given to be judged.
@@ -41,6 +42,8 @@ pub struct ImpressionInput {
     /// Landmarks that an operator has marked, in the numbers of the impression
     /// scan's file.
     pub marks: Vec<LandmarkMark>,
+    /// The file that they were read from.
+    pub marks_file: Option<PathBuf>,
 }
 
 /// How far an impression has come.
@@ -122,6 +125,19 @@ impl Case {
     /// value of a wrong kind, or names no impression; the error names file and line.
     pub fn from_file(path: &Path) -> Result<Self, CaseError> {
         file::read(path)
+    }
+
+    /// Every scan file that the case names, each once, in the order of their paths.
+    #[must_use]
+    pub fn scans(&self) -> BTreeSet<&Path> {
+        let record = self.jaw_relation.as_ref();
+        let of_impressions =
+            (self.impressions.iter()).flat_map(|input| [Some(&input.scan), input.tray.as_ref()]);
+        of_impressions
+            .chain([record.and_then(|record| record.scan.as_ref())])
+            .flatten()
+            .map(PathBuf::as_path)
+            .collect()
     }
 
     /// Rest vertical dimension less that of occlusion, mm, where both are given.

@@ -114,6 +114,7 @@ pub fn input(declared: Option<Arch>, stage: Stage) -> ImpressionInput {
         tray: Some("tray.stl".into()),
         stops: Vec::new(),
         marks: Vec::new(),
+        marks_file: None,
     }
 }
 

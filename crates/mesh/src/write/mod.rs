@@ -6,7 +6,7 @@ mod ply;
 mod stl;
 mod text;
 
-pub use atomic::write_atomically;
+pub use atomic::{temporary_in, write_atomically};
 pub use exactly::{encode_exactly, write_exactly};
 pub use ply::{encode_ply, write_ply, write_ply_with};
 pub use stl::{encode_stl, write_stl};

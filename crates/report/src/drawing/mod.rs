@@ -3,7 +3,7 @@
 //! They must be read in grey and by the colour-blind: lines differ by dashes
 //! and width, marks by shape, and everything is labelled where it is.
 
-mod canvas;
+pub(crate) mod canvas;
 mod chart;
 mod lanes;
 mod rows;

@@ -4,7 +4,12 @@ use super::Material;
 use maud::{Markup, html};
 
 pub fn section(_material: &Material<'_>) -> Option<Markup> {
-    Some(html! {
+    Some(cautions())
+}
+
+/// The cautions, wherever results are read.
+pub fn cautions() -> Markup {
+    html! {
         section.notice {
             h2 #cautions { "Cautions" }
             ul {
@@ -12,8 +17,8 @@ pub fn section(_material: &Material<'_>) -> Option<Markup> {
                 li { "Local regulations and infection-control rules come first. Clean and disinfect the impression before it is handled, scanned or shipped, and state with the parcel what was used and for how long." }
                 li { "Relieve a tray only out of the mouth, with eye and dust protection; feel for sharp edges and smooth them before it goes back." }
                 li { "The instructions of the makers of the elastomer and of the tray take precedence over anything that stands here." }
-                li { "A scan of a mouth and what is made of it are health data: keep this report as such data are to be kept where you work." }
+                li { "A scan of a mouth and what is made of it are health data: keep this page as such data are to be kept where you work." }
             }
         }
-    })
+    }
 }

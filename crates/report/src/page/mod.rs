@@ -27,6 +27,8 @@ mod verdict;
 mod views;
 mod wash;
 
+pub(crate) use cautions::cautions;
+
 use crate::outputs::Output;
 use crate::picture::Pictures;
 use crate::result::CaseResult;
@@ -80,6 +82,36 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
         files,
     };
     let verdict = verdict_word(result.verdict);
+    let title = format!(
+        "Case {}: {verdict} - report of the impression check",
+        result.case
+    );
+    let body = html! {
+        main {
+            header {
+                p.kicker { "Report of the impression check" }
+                h1 {
+                    "Case " (result.case) ": "
+                    span.verdict { (verdict) }
+                }
+                p.lead { (capital(what_to_do(result))) }
+            }
+            @for section in SECTIONS {
+                @if let Some(markup) = section(&material) { (markup) }
+            }
+        }
+        footer {
+            p {
+                "Written by " (result.program) ". Protocol: " (result.protocol.name)
+                ". An aid to inspection, not a medical device; the licensed clinician decides."
+            }
+        }
+    };
+    whole(&title, &body)
+}
+
+/// A page that needs no other file.
+pub(crate) fn whole(title: &str, body: &Markup) -> String {
     // Whatever a browser would do with a name in the case: nothing is loaded or run.
     let policy = "default-src 'none'; img-src data:; style-src 'unsafe-inline'";
     let page = html! {
@@ -90,31 +122,11 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
                 meta http-equiv="Content-Security-Policy" content=(policy);
                 meta name="viewport" content="width=device-width, initial-scale=1";
                 meta name="referrer" content="no-referrer";
-                title { "Case " (result.case) ": " (verdict) " - report of the impression check" }
+                title { (title) }
                 link rel="icon" href="data:,";
                 style { (PreEscaped(include_str!("style.css"))) }
             }
-            body {
-                main {
-                    header {
-                        p.kicker { "Report of the impression check" }
-                        h1 {
-                            "Case " (result.case) ": "
-                            span.verdict { (verdict) }
-                        }
-                        p.lead { (capital(what_to_do(result))) }
-                    }
-                    @for section in SECTIONS {
-                        @if let Some(markup) = section(&material) { (markup) }
-                    }
-                }
-                footer {
-                    p {
-                        "Written by " (result.program) ". Protocol: " (result.protocol.name)
-                        ". An aid to inspection, not a medical device; the licensed clinician decides."
-                    }
-                }
-            }
+            body { (body) }
         }
     };
     page.into_string()

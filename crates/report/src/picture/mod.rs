@@ -89,6 +89,26 @@ pub fn pictures(checked: &CheckedCase) -> Result<Pictures, io::Error> {
     Ok(Pictures { views, close })
 }
 
+/// A whole view of an impression onto its tissue side, no larger than `most`,
+/// px; `None` where its frame was not found.
+///
+/// # Errors
+/// When the PNG file cannot be encoded.
+pub fn tissue_side(
+    checked: &CheckedCase,
+    number: usize,
+    most: [usize; 2],
+) -> Result<Option<Picture>, io::Error> {
+    let Some(surface) = Surface::of(checked, number) else {
+        return Ok(None);
+    };
+    let cameras = Camera::of_views(surface.mesh.vertices(), surface.frame, most);
+    let camera = cameras.and_then(|cameras| cameras.into_iter().next());
+    camera
+        .map(|camera| surface.drawn(camera, Some(View::ALL[0])))
+        .transpose()
+}
+
 /// An impression, ready to be drawn.
 struct Surface<'a> {
     mesh: &'a Mesh,

@@ -1,0 +1,76 @@
+//! Why a folder of cases could not be worked through.
+
+use crate::find::PatternError;
+use mesh::read::shown_path;
+use report::folder::TableError;
+use std::io;
+use std::path::{Path, PathBuf};
+use thiserror::Error;
+
+/// Why a folder of cases could not be worked through; one line for people.
+#[derive(Debug, Error)]
+pub enum BatchError {
+    /// The folder of cases cannot be looked through.
+    #[error("{}: cannot be looked through ({source}); give a folder that can be read", shown_path(.path))]
+    Folder {
+        /// The folder.
+        path: PathBuf,
+        /// What the system says.
+        source: io::Error,
+    },
+    /// There is nothing in it to check.
+    #[error("{}: holds no case file and, where a pattern was given, no scan of such a name; give another folder, or --scans PATTERN", shown_path(.0))]
+    NoCases(PathBuf),
+    /// A pattern cannot be used.
+    #[error(transparent)]
+    Pattern(#[from] PatternError),
+    /// The result folder cannot be written to.
+    #[error("{}: cannot be written ({source}); free space or give another folder", shown_path(.path))]
+    Write {
+        /// File or folder.
+        path: PathBuf,
+        /// What the system says.
+        source: io::Error,
+    },
+    /// Another run writes there.
+    #[error("{}: another run writes into it; wait for it, or give another folder", shown_path(.0))]
+    InUse(PathBuf),
+    /// Results would go where they are made from.
+    #[error("{}: is given for reading and for writing; give another folder with --out", shown_path(.0))]
+    IntoItself(PathBuf),
+    /// There are results already.
+    #[error("{}: holds results already; add --resume to go on with them, or give another folder", shown_path(.0))]
+    InTheWay(PathBuf),
+    /// Results to be joined are not whole.
+    #[error("{}: holds no finished results; finish it with 'archproof batch … --resume' first", shown_path(.0))]
+    Unfinished(PathBuf),
+    /// Shards to be joined do not belong together.
+    #[error("{}: was checked by another version, by other limits or as one of another number of shards than the folders before it; join only what belongs together", shown_path(.0))]
+    Unlike(PathBuf),
+    /// One shard given twice.
+    #[error("{}: is shard {shard} once more; give each shard once", shown_path(.path))]
+    Twice {
+        /// The folder.
+        path: PathBuf,
+        /// Its number.
+        shard: u64,
+    },
+    /// Shards are missing.
+    #[error("shards {0} are missing; give the folders of all")]
+    Missing(String),
+    /// The tables cannot be made.
+    #[error(transparent)]
+    Tables(#[from] TableError),
+    /// The threads could not be started.
+    #[error("the threads could not be started ({0}); try a smaller number with --threads")]
+    Threads(#[from] rayon::ThreadPoolBuildError),
+}
+
+impl BatchError {
+    pub(crate) fn write(path: &Path) -> impl FnOnce(io::Error) -> Self {
+        |source| Self::Write {
+            path: path.to_owned(),
+            source,
+        }
+    }
+}

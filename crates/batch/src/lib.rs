@@ -1,0 +1,33 @@
+//! A folder of cases: found, admitted by their size, checked side by side,
+//! taken up again after a stop, joined from shards, watched. Every case goes
+//! the one way of `report::check_case` and has a result folder of its own.
+//!
+//! A case is known by its *place*: its path below the folder that was given. Its
+//! results lie in a folder named after its pseudonym and the SHA-256 of the
+//! place, so that no two cases ever share one, and the shard that it belongs to
+//! follows from that digest alone. Names of files reach `inputs.csv`, which is
+//! the operator's own, and no result.
+
+#![cfg_attr(test, allow(clippy::unwrap_used))]
+
+mod budget;
+mod digest;
+mod error;
+mod find;
+mod given;
+mod joined;
+mod one;
+mod output;
+mod run;
+mod settings;
+mod shard;
+mod watching;
+
+pub use error::BatchError;
+pub use find::{Found, NamePattern, Pattern, PatternError, Source, find};
+pub use joined::{Joined, collect};
+pub use output::Manifest;
+pub use run::{Counts, Job, Progress, run};
+pub use settings::Settings;
+pub use shard::{Shard, ShardError};
+pub use watching::watch;

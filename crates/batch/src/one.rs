@@ -1,0 +1,93 @@
+//! One case of a folder, checked into a result folder of its own.
+
+use crate::error::BatchError;
+use crate::given::Given;
+use crate::output::Output;
+use crate::settings::Settings;
+use chrono::{DateTime, SecondsFormat, Utc};
+use judge::Case;
+use report::folder::{CaseRecord, Provenance, write_case};
+use report::result::FileKind;
+use report::{CheckedCase, WriteError, check_case};
+use std::fs;
+use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::path::Path;
+
+/// Checks a case and puts its results in place, whole. A case that cannot be
+/// checked has a record that says why.
+pub fn check(
+    given: &Given,
+    provenance: Provenance,
+    settings: &Settings,
+    output: &Output,
+) -> Result<CaseRecord, BatchError> {
+    let aside = output.aside()?;
+    let checked = match &given.case {
+        Ok(case) => checked(case, settings),
+        Err(why) => Err(why.clone()),
+    };
+    let written = match checked {
+        Ok(checked) => {
+            let mut result = report::result::assemble(&checked);
+            if settings.no_report {
+                result.files.retain(|file| file.kind != FileKind::Report);
+            }
+            let inputs = checked.case.impressions.iter();
+            let scanned: Vec<_> = inputs.map(|input| changed(&input.scan)).collect();
+            match write_case(&checked, &result, aside.path()) {
+                Ok(thumbnails) => Ok(CaseRecord::checked(
+                    &result,
+                    &given.folder,
+                    &scanned,
+                    thumbnails,
+                    provenance.clone(),
+                )),
+                Err(WriteError::Io { path, source }) => {
+                    return Err(BatchError::Write { path, source });
+                }
+                Err(other) => Err(other.to_string()),
+            }
+        }
+        Err(why) => Err(why),
+    };
+    let record = written.unwrap_or_else(|why| {
+        let id = given.case.as_ref().ok().map(|case| case.id.clone());
+        CaseRecord::unreadable(id, &given.folder, why, provenance)
+    });
+    output.put(aside, &given.folder, &record)?;
+    Ok(record)
+}
+
+fn checked(case: &Case, settings: &Settings) -> Result<CheckedCase, String> {
+    // A fault of the program on one case must not take the others with it.
+    let outcome = catch_unwind(AssertUnwindSafe(|| {
+        check_case(case.clone(), &settings.options, &|_| {})
+    }));
+    match outcome {
+        Ok(Ok(checked)) => Ok(checked),
+        Ok(Err(error)) => Err(format!("{}: {}", role(case, error.path()), error.reason())),
+        Err(_) => Err("archproof itself failed on this case; report it".to_owned()),
+    }
+}
+
+/// What a scan file is in its case. Its name may be a patient's.
+fn role(case: &Case, path: &Path) -> String {
+    for input in &case.impressions {
+        let arch = input.declared.map_or("", judge::words::arch);
+        let stage = input.stage.name().replace('_', "-");
+        if input.scan == path {
+            return format!("{arch} {stage} scan").trim_start().to_owned();
+        }
+        if input.tray.as_deref() == Some(path) {
+            return format!("{arch} tray scan").trim_start().to_owned();
+        }
+    }
+    "jaw-relation scan".to_owned()
+}
+
+/// When a file was last changed, UTC, to the second.
+fn changed(path: &Path) -> Option<String> {
+    let time = fs::metadata(path).ok()?.modified().ok()?;
+    let time = DateTime::<Utc>::from(time);
+    Some(time.to_rfc3339_opts(SecondsFormat::Secs, true))
+}

@@ -1,0 +1,272 @@
+//! The folder that the results of many cases go into.
+//!
+//! ```text
+//! DIR/cases/FOLDER/…      the results of a case and its record
+//! DIR/results.jsonl, summary.*, findings.*   tables over all, and the page
+//! DIR/inputs.csv          which file each folder is of; for the operator alone
+//! DIR/batch.toml          put there last: what was checked, and how
+//! DIR/.archproof-batch.lock   whose folder it is; never taken away
+//! ```
+
+use crate::error::BatchError;
+use report::folder::{CaseRecord, PAGE_FILE, Page, TableError, TableFiles};
+use serde::{Deserialize, Serialize};
+use std::fs::{self, File, TryLockError};
+use std::io::ErrorKind;
+use std::path::{Path, PathBuf};
+use tempfile::TempDir;
+
+/// Beginning of the names of what is not finished.
+const ASIDE: &str = ".writing-";
+
+/// Name of the file that is locked while a run writes into its folder. A folder
+/// that has one is never looked through for cases.
+pub const LOCK: &str = ".archproof-batch.lock";
+
+/// What the tables of a folder are of: its `batch.toml`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Manifest {
+    /// Version of the program.
+    pub program: String,
+    /// SHA-256 over the protocol and what else was said on how to check.
+    pub settings_sha256: String,
+    /// Number of the shard, from 1.
+    pub shard: u64,
+    /// Number of shards.
+    pub shards: u64,
+    /// Cases in the tables.
+    pub cases: u64,
+    /// Those of them that could not be checked.
+    pub unreadable: u64,
+}
+
+impl Manifest {
+    const FILE: &str = "batch.toml";
+
+    /// Reads that of a folder.
+    ///
+    /// # Errors
+    /// When it holds no finished results.
+    pub fn read(folder: &Path) -> Result<Self, BatchError> {
+        let text = fs::read_to_string(folder.join(Self::FILE)).ok();
+        text.and_then(|text| toml::from_str(&text).ok())
+            .ok_or_else(|| BatchError::Unfinished(folder.to_owned()))
+    }
+}
+
+/// A row of `inputs.csv`.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub struct Input {
+    /// Folder of the case's results.
+    pub folder: String,
+    /// Path of its case file or scan, below the folder that was given.
+    pub place: String,
+}
+
+/// Name of the table that says which file each result folder is of.
+const INPUTS: &str = "inputs.csv";
+
+/// A result folder that this run alone writes into.
+pub struct Output {
+    folder: PathBuf,
+    /// Locked while it lives; the system unlocks it whatever ends the program.
+    _lock: File,
+}
+
+impl Output {
+    /// Opens a folder, made if it is not there. Without `resume` it must hold
+    /// no results.
+    pub fn open(folder: &Path, resume: bool) -> Result<Self, BatchError> {
+        let cases = folder.join("cases");
+        fs::create_dir_all(&cases).map_err(BatchError::write(&cases))?;
+        let lock = folder.join(LOCK);
+        let file = File::create(&lock).map_err(BatchError::write(&lock))?;
+        match file.try_lock() {
+            Ok(()) => {}
+            Err(TryLockError::WouldBlock) => return Err(BatchError::InUse(folder.to_owned())),
+            Err(TryLockError::Error(error)) => return Err(BatchError::write(&lock)(error)),
+        }
+        let output = Self {
+            folder: folder.to_owned(),
+            _lock: file,
+        };
+        output.sweep(&cases)?;
+        output.sweep(folder)?;
+        let is_empty = fs::read_dir(&cases).is_ok_and(|mut entries| entries.next().is_none());
+        if !resume && !is_empty {
+            return Err(BatchError::InTheWay(folder.to_owned()));
+        }
+        Ok(output)
+    }
+
+    /// Says that the tables are not of what is there, until they are finished.
+    pub fn begin(&self) -> Result<(), BatchError> {
+        let path = self.folder.join(Manifest::FILE);
+        match fs::remove_file(&path) {
+            Err(error) if error.kind() != ErrorKind::NotFound => {
+                Err(BatchError::write(&path)(error))
+            }
+            _ => Ok(()),
+        }
+    }
+
+    /// Takes away what a broken-off run left unfinished.
+    fn sweep(&self, folder: &Path) -> Result<(), BatchError> {
+        let entries = fs::read_dir(folder).map_err(BatchError::write(folder))?;
+        for entry in entries.filter_map(Result::ok) {
+            if entry.file_name().to_string_lossy().starts_with(ASIDE) {
+                let path = entry.path();
+                let gone = if path.is_dir() {
+                    fs::remove_dir_all(&path)
+                } else {
+                    fs::remove_file(&path)
+                };
+                gone.map_err(BatchError::write(&path))?;
+            }
+        }
+        Ok(())
+    }
+
+    /// The results of a case.
+    fn case(&self, name: &str) -> PathBuf {
+        self.folder.join("cases").join(name)
+    }
+
+    /// The record of a case that is done.
+    pub fn record(&self, name: &str) -> Option<CaseRecord> {
+        CaseRecord::read(&self.case(name)).ok()
+    }
+
+    /// A folder in which the results of a case are made ready.
+    pub fn aside(&self) -> Result<TempDir, BatchError> {
+        let cases = self.folder.join("cases");
+        tempfile::Builder::new()
+            .prefix(ASIDE)
+            .tempdir_in(&cases)
+            .map_err(BatchError::write(&cases))
+    }
+
+    /// Puts the results of a case in their place, in one step, the record with
+    /// them.
+    pub fn put(&self, aside: TempDir, name: &str, record: &CaseRecord) -> Result<(), BatchError> {
+        let place = self.case(name);
+        let put = || {
+            fs::write(aside.path().join(CaseRecord::FILE), record.encoded())?;
+            #[cfg(unix)]
+            make_ordinary(aside.path(), &self.folder)?;
+            if place.exists() {
+                fs::remove_dir_all(&place)?;
+            }
+            fs::rename(aside.path(), &place)
+        };
+        put().map_err(BatchError::write(&place))?;
+        // It has moved: there is nothing left to take away.
+        let _ = aside.keep();
+        Ok(())
+    }
+
+    /// Writes the tables over these cases, each from its record, and then what
+    /// they are of.
+    pub fn finish(
+        &self,
+        inputs: Vec<Input>,
+        about: impl FnOnce(u64, u64) -> Manifest,
+    ) -> Result<Manifest, BatchError> {
+        let inputs = inputs.into_iter().map(|input| (&*self.folder, input));
+        write_tables(&self.folder, inputs.collect(), about)
+    }
+}
+
+fn write(path: &Path, bytes: &[u8]) -> Result<(), BatchError> {
+    mesh::write::write_atomically(path, |out| out.write_all(bytes)).map_err(|error| {
+        let source = match error {
+            mesh::write::WriteError::Io { source, .. } => source,
+            other => std::io::Error::other(other.to_string()),
+        };
+        BatchError::write(path)(source)
+    })
+}
+
+/// Writes into `folder` the tables over these cases, each with the result
+/// folder that it lies in, and the page; last of all what they are of, told
+/// from how many there are, and how many could not be checked.
+pub fn write_tables(
+    folder: &Path,
+    mut cases: Vec<(&Path, Input)>,
+    about: impl FnOnce(u64, u64) -> Manifest,
+) -> Result<Manifest, BatchError> {
+    cases.sort_by(|a, b| a.1.cmp(&b.1));
+    let mut tables = TableFiles::begin(folder)?;
+    let mut page = Page::default();
+    let mut unreadable = 0;
+    for (of, input) in &cases {
+        let case = of.join("cases").join(&input.folder);
+        let record =
+            CaseRecord::read(&case).map_err(|_| BatchError::Unfinished((*of).to_owned()))?;
+        unreadable += u64::from(record.is_unreadable());
+        tables.add(&record)?;
+        let link = format!("{}cases/{}", way(folder, of), input.folder);
+        page.add(&record, case, link);
+    }
+    tables.finish()?;
+    write(&folder.join(PAGE_FILE), page.html().as_bytes())?;
+    let mut writer = csv::Writer::from_writer(Vec::new());
+    for (_, input) in &cases {
+        writer.serialize(input).map_err(TableError::from)?;
+    }
+    let inputs = writer
+        .into_inner()
+        .map_err(|e| TableError::from(e.into_error()))?;
+    write(&folder.join(INPUTS), &inputs)?;
+    let manifest = about(cases.len() as u64, unreadable);
+    // Plain numbers and texts always have a TOML form.
+    let text = toml::to_string(&manifest).unwrap_or_default();
+    write(&folder.join(Manifest::FILE), text.as_bytes())?;
+    Ok(manifest)
+}
+
+/// The rows of a folder's `inputs.csv`.
+pub fn read_inputs(folder: &Path) -> Result<Vec<Input>, BatchError> {
+    let unfinished = |_| BatchError::Unfinished(folder.to_owned());
+    let mut reader = csv::Reader::from_path(folder.join(INPUTS)).map_err(unfinished)?;
+    reader
+        .deserialize()
+        .collect::<Result<_, _>>()
+        .map_err(unfinished)
+}
+
+/// The way from one folder to another, to be followed by a name: empty, or with
+/// a `/` at its end.
+fn way(from: &Path, to: &Path) -> String {
+    let (Ok(from), Ok(to)) = (from.canonicalize(), to.canonicalize()) else {
+        return String::new();
+    };
+    let both = from.components().zip(to.components());
+    let shared = both.take_while(|(a, b)| a == b).count();
+    let up = from.components().skip(shared).map(|_| "..".to_owned());
+    let down = to.components().skip(shared);
+    let down = down.map(|part| part.as_os_str().to_string_lossy().into_owned());
+    up.chain(down).map(|part| part + "/").collect()
+}
+
+/// Temporary folders are private; a result is as private as its neighbours.
+#[cfg(unix)]
+fn make_ordinary(folder: &Path, like: &Path) -> std::io::Result<()> {
+    fs::set_permissions(folder, fs::metadata(like)?.permissions())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_way_leads_from_one_folder_to_the_other() {
+        let folder = tempfile::tempdir().unwrap();
+        let [a, b] = ["x/a", "y/b"].map(|name| folder.path().join(name));
+        fs::create_dir_all(&a).unwrap();
+        fs::create_dir_all(&b).unwrap();
+        assert_eq!(way(&a, &a), "");
+        assert_eq!(way(&a, &b), "../../y/b/");
+        assert_eq!(way(folder.path(), &b), "y/b/");
+    }
+}

@@ -1,0 +1,37 @@
+//! How the cases of a folder are to be checked.
+
+use crate::digest;
+use judge::Stage;
+use measure::Arch;
+use report::CheckOptions;
+
+/// How the cases of a folder are to be checked.
+#[derive(Debug, Clone)]
+pub struct Settings {
+    /// Unit and protocol.
+    pub options: CheckOptions,
+    /// The jaw of scans that come without a case file.
+    pub arch: Option<Arch>,
+    /// The stage of such scans.
+    pub stage: Stage,
+    /// Whether what the star of their names stands for is a pseudonym.
+    pub ids_from_names: bool,
+    /// Whether the reports of the cases are left out.
+    pub no_report: bool,
+}
+
+impl Settings {
+    /// SHA-256 over all of them: a case checked by other settings is checked anew.
+    pub(crate) fn digest(&self) -> String {
+        let all = format!(
+            "{}\n{:?}\n{:?}\n{:?}\n{}\n{}",
+            self.options.protocol.to_toml(),
+            self.options.unit,
+            self.arch,
+            self.stage,
+            self.ids_from_names,
+            self.no_report
+        );
+        digest::of_bytes(all.as_bytes())
+    }
+}

@@ -1,0 +1,13 @@
+//! What comes of a folder of cases: a record of each, and tables over all.
+
+mod page;
+mod record;
+mod rows;
+mod tables;
+mod thumbnail;
+
+pub use page::{PAGE_FILE, Page};
+pub use record::{CaseRecord, Provenance, RecordError};
+pub use rows::{FindingRow, ImpressionRow};
+pub use tables::{TableError, TableFiles, row_schema};
+pub use thumbnail::{Thumbnail, write_case};

@@ -1,0 +1,231 @@
+//! Tables over all cases, each in three formats that hold the same rows: JSON
+//! (a row a line), CSV and Parquet.
+
+use super::record::CaseRecord;
+use super::rows::{FindingRow, ImpressionRow};
+use mesh::write::temporary_in;
+use parquet::errors::ParquetError;
+use parquet::file::writer::SerializedFileWriter;
+use parquet::record::RecordWriter;
+use schemars::JsonSchema;
+use serde::Serialize;
+use std::io::{self, BufWriter, Write};
+use std::path::{Path, PathBuf};
+use tempfile::NamedTempFile;
+use thiserror::Error;
+
+/// Rows of a Parquet row group.
+const GROUP: usize = 10_000;
+
+/// Why the tables could not be written.
+#[derive(Debug, Error)]
+pub enum TableError {
+    /// The system refused.
+    #[error("the tables cannot be written ({0}); free space or give another folder")]
+    Io(#[from] io::Error),
+    /// A CSV file cannot be made.
+    #[error("a CSV table cannot be made: {0}")]
+    Csv(#[from] csv::Error),
+    /// A Parquet file cannot be made.
+    #[error("a Parquet table cannot be made: {0}")]
+    Parquet(#[from] ParquetError),
+}
+
+/// JSON Schema of the rows of a table: names, kinds and meanings of its columns.
+#[must_use]
+pub fn row_schema<T: JsonSchema>() -> String {
+    format!("{:#}\n", schemars::schema_for!(T).as_value())
+}
+
+/// The tables of a folder of cases, while they are being written. Nothing is
+/// seen of them before [`finish`](Self::finish).
+pub struct TableFiles {
+    folder: PathBuf,
+    impressions: Table<ImpressionRow>,
+    findings: Table<FindingRow>,
+}
+
+impl TableFiles {
+    /// Names of the files: rows of impressions, then rows of findings.
+    pub const NAMES: [&str; 6] = [
+        "results.jsonl",
+        "summary.csv",
+        "summary.parquet",
+        "findings.jsonl",
+        "findings.csv",
+        "findings.parquet",
+    ];
+
+    /// Begins tables in a folder that is there.
+    ///
+    /// # Errors
+    /// When the folder cannot be written to.
+    pub fn begin(folder: &Path) -> Result<Self, TableError> {
+        Ok(Self {
+            folder: folder.to_owned(),
+            impressions: Table::begin(folder)?,
+            findings: Table::begin(folder)?,
+        })
+    }
+
+    /// Adds the rows of a case.
+    ///
+    /// # Errors
+    /// When the disk is full.
+    pub fn add(&mut self, record: &CaseRecord) -> Result<(), TableError> {
+        for row in &record.impressions {
+            self.impressions.add(row.clone())?;
+        }
+        for row in &record.findings {
+            self.findings.add(row.clone())?;
+        }
+        Ok(())
+    }
+
+    /// Puts the tables in their places.
+    ///
+    /// # Errors
+    /// When the disk is full.
+    pub fn finish(self) -> Result<(), TableError> {
+        let files = [self.impressions.finish()?, self.findings.finish()?];
+        for (file, name) in files.into_iter().flatten().zip(Self::NAMES) {
+            file.persist(self.folder.join(name)).map_err(|e| e.error)?;
+        }
+        Ok(())
+    }
+}
+
+/// One table in its three formats.
+struct Table<T> {
+    json: BufWriter<NamedTempFile>,
+    csv: csv::Writer<NamedTempFile>,
+    parquet: SerializedFileWriter<NamedTempFile>,
+    /// Rows that wait for their row group to fill.
+    waiting: Vec<T>,
+}
+
+impl<T: Serialize> Table<T>
+where
+    for<'a> &'a [T]: RecordWriter<T>,
+{
+    fn begin(folder: &Path) -> Result<Self, TableError> {
+        let none: &[T] = &[];
+        let schema = none.schema()?;
+        let mut csv = csv::WriterBuilder::new()
+            .has_headers(false)
+            .from_writer(temporary_in(folder)?);
+        csv.write_record(schema.get_fields().iter().map(|column| column.name()))?;
+        let parquet = temporary_in(folder)?;
+        Ok(Self {
+            json: BufWriter::new(temporary_in(folder)?),
+            csv,
+            parquet: SerializedFileWriter::new(parquet, schema, Default::default())?,
+            waiting: Vec::new(),
+        })
+    }
+
+    fn add(&mut self, row: T) -> Result<(), TableError> {
+        serde_json::to_writer(&mut self.json, &row).map_err(io::Error::from)?;
+        self.json.write_all(b"\n")?;
+        self.csv.serialize(&row)?;
+        self.waiting.push(row);
+        if self.waiting.len() == GROUP {
+            self.put_group()?;
+        }
+        Ok(())
+    }
+
+    fn put_group(&mut self) -> Result<(), TableError> {
+        if !self.waiting.is_empty() {
+            let mut group = self.parquet.next_row_group()?;
+            self.waiting.as_slice().write_to_row_group(&mut group)?;
+            group.close()?;
+            self.waiting.clear();
+        }
+        Ok(())
+    }
+
+    /// The files, complete: JSON, CSV, Parquet.
+    fn finish(mut self) -> Result<[NamedTempFile; 3], TableError> {
+        self.put_group()?;
+        let json = self.json.into_inner().map_err(|e| e.into_error())?;
+        let csv = self.csv.into_inner().map_err(|e| e.into_error())?;
+        Ok([json, csv, self.parquet.into_inner()?])
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::folder::record::Provenance;
+    use crate::result::assemble;
+    use crate::testing::checked_with_spots;
+    use std::fs;
+
+    fn records() -> [CaseRecord; 2] {
+        let provenance = Provenance {
+            inputs_sha256: String::new(),
+            settings_sha256: String::new(),
+            program: String::new(),
+        };
+        let result = assemble(&checked_with_spots());
+        let why = "no surface, \"but\" text".to_owned();
+        [
+            CaseRecord::checked(&result, "a", &[], Vec::new(), provenance.clone()),
+            CaseRecord::unreadable(None, "b", why, provenance),
+        ]
+    }
+
+    fn written(records: &[CaseRecord]) -> tempfile::TempDir {
+        let folder = tempfile::tempdir().unwrap();
+        let mut tables = TableFiles::begin(folder.path()).unwrap();
+        for record in records {
+            tables.add(record).unwrap();
+        }
+        tables.finish().unwrap();
+        folder
+    }
+
+    /// Parquet is compared by another library in `tests/outside`.
+    #[test]
+    fn json_and_csv_hold_the_rows() {
+        let records = records();
+        let folder = written(&records);
+        let rows: Vec<ImpressionRow> = records.iter().flat_map(|r| r.impressions.clone()).collect();
+        let json = fs::read_to_string(folder.path().join("results.jsonl")).unwrap();
+        let read: Vec<ImpressionRow> = json
+            .lines()
+            .map(|l| serde_json::from_str(l).unwrap())
+            .collect();
+        assert_eq!(read, rows);
+        let mut csv = csv::Reader::from_path(folder.path().join("summary.csv")).unwrap();
+        let read: Vec<ImpressionRow> = csv.deserialize().map(Result::unwrap).collect();
+        assert_eq!(read, rows);
+    }
+
+    #[test]
+    fn tables_without_rows_name_their_columns() {
+        let folder = written(&[]);
+        let mut names: Vec<_> = fs::read_dir(folder.path())
+            .unwrap()
+            .map(|entry| entry.unwrap().file_name().into_string().unwrap())
+            .collect();
+        names.sort();
+        let mut wanted = TableFiles::NAMES;
+        wanted.sort_unstable();
+        assert_eq!(names, wanted);
+        let csv = fs::read_to_string(folder.path().join("findings.csv")).unwrap();
+        assert!(
+            csv.starts_with("folder,case,finding,severity,check,"),
+            "{csv}"
+        );
+    }
+
+    #[test]
+    fn every_column_is_explained() {
+        let schema = schemars::schema_for!(ImpressionRow);
+        let columns = schema.as_value()["properties"].as_object().unwrap().clone();
+        assert!(columns.values().all(|c| c["description"].is_string()));
+        assert!(row_schema::<FindingRow>().contains("right_mm"));
+    }
+}
