@@ -6,7 +6,7 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 use mesh::Unit;
 use report::{ArchArgument, Source, StageArgument, unit_parser};
 use std::ffi::OsString;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 /// Checks the quality of 3D scans of edentulous arch impressions.
 #[derive(Debug, Parser)]
@@ -22,6 +22,8 @@ pub enum Command {
     Batch(BatchArguments),
     Collect(CollectArguments),
     Watch(WatchArguments),
+    Artefact(ArtefactArguments),
+    Gauge(GaugeArguments),
     Inspect(InspectArguments),
     /// Write a scan without the text in it, which may name a person
     ///
@@ -48,6 +50,7 @@ pub enum Command {
         #[command(subcommand)]
         command: ProtocolCommand,
     },
+    Repeat(RepeatArguments),
     /// Print the JSON Schema of result.json, or of the rows of a batch's tables
     Schema {
         /// What to print the schema of
@@ -176,6 +179,94 @@ pub struct FolderArguments {
     /// Cases checked at a time [default: one for each core]
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..))]
     pub threads: Option<u16>,
+}
+
+/// Check a scanner on a reference artefact with spheres of certified sizes
+///
+/// Errors of diameters and centre distances, in the sense of ISO 12836 and ISO
+/// 10360, and whether each is within the limit that the description states.
+/// Exit status: 0 all conforming; 1 something not conforming; 3 borderline, or
+/// no limit stated; 2 wrong use, or the artefact is not in a scan.
+#[derive(Debug, Args)]
+pub struct ArtefactArguments {
+    /// Description of the artefact, a TOML file (see README.md)
+    pub description: PathBuf,
+    /// Scans of it, in any pose
+    #[arg(required = true, value_name = "SCAN")]
+    pub scans: Vec<PathBuf>,
+    /// Unit of the scan files, where they are not in mm
+    #[arg(long, value_parser = unit_parser())]
+    pub unit: Option<Unit>,
+    /// Print all of it as JSON
+    #[arg(long)]
+    pub json: bool,
+}
+
+/// Work out a crossed gauge study: can the measuring itself be trusted
+///
+/// By analysis of variance of two crossed random factors. Where operators do
+/// not differ from part to part (p above 0.25), that is pooled with the repeats.
+#[derive(Debug, Args)]
+pub struct GaugeArguments {
+    /// CSV file with the columns operator, part, repeat, value; or a folder with
+    /// OPERATOR/PART/REPEAT, each repeat a scan or a result folder
+    pub study: PathBuf,
+    /// Print the study as JSON
+    #[arg(long)]
+    pub json: bool,
+    #[command(flatten)]
+    pub scans: ScanArguments,
+}
+
+/// Compare repeated scans of one impression: how well does it repeat
+///
+/// The scans are laid on the first. Told are the spread at each place, where
+/// they differ by more than noise and placing explain, and the repeatability
+/// standard deviation of each figure that 'check' gives.
+#[derive(Debug, Args)]
+pub struct RepeatArguments {
+    /// Scans of one impression, two or more
+    #[arg(required = true, num_args = 2.., value_name = "SCAN")]
+    pub scans: Vec<PathBuf>,
+    /// Folder for repeat.json and the map spread.ply
+    #[arg(long, value_name = "DIR", default_value = "archproof-repeat")]
+    pub out: PathBuf,
+    /// Print repeat.json instead of the summary
+    #[arg(long)]
+    pub json: bool,
+    #[command(flatten)]
+    pub how: ScanArguments,
+}
+
+/// How scans are checked of which there are several.
+#[derive(Debug, Args)]
+#[command(next_help_heading = "How scans are checked")]
+pub struct ScanArguments {
+    /// Which jaw the impressions are of
+    #[arg(long)]
+    pub arch: Option<ArchArgument>,
+    /// Scan of the empty tray of them all
+    #[arg(long, value_name = "SCAN")]
+    pub tray: Option<PathBuf>,
+    /// Unit of the scan files, where they are not in mm
+    #[arg(long, value_parser = unit_parser())]
+    pub unit: Option<Unit>,
+    /// Protocol file, for the depth at which flange thickness is taken
+    #[arg(long, value_name = "FILE")]
+    pub protocol: Option<PathBuf>,
+}
+
+impl ScanArguments {
+    /// How one of the scans is checked.
+    pub fn source(&self, scan: &Path) -> Source {
+        Source {
+            arch: self.arch,
+            tray: self.tray.clone(),
+            unit: self.unit,
+            protocol: self.protocol.clone(),
+            ..Source::of(scan)
+        }
+    }
 }
 
 /// Look at scans quickly: one row a file

@@ -3,6 +3,9 @@
 use judge::{ProtocolError, UnknownCheck};
 use mesh::ReadError;
 use report::CheckError;
+use report::artefact::ArtefactCheckError;
+use report::gauge::GaugeError;
+use report::repeat::RepeatError;
 use std::io;
 use std::path::PathBuf;
 use thiserror::Error;
@@ -19,6 +22,12 @@ pub enum Failure {
     Checking(#[from] CheckError),
     #[error(transparent)]
     Protocol(#[from] ProtocolError),
+    #[error(transparent)]
+    Gauge(#[from] GaugeError),
+    #[error(transparent)]
+    Artefact(#[from] ArtefactCheckError),
+    #[error(transparent)]
+    Repeat(#[from] RepeatError),
     #[error("{0}; 'archproof explain' lists them all")]
     Check(#[from] UnknownCheck),
     #[error("the threads could not be started ({0}); try a smaller number with --threads")]

@@ -7,6 +7,7 @@
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
+mod artefact;
 mod case;
 mod checks;
 mod decision;
@@ -21,6 +22,10 @@ mod verdict;
 mod wash;
 pub mod words;
 
+pub use artefact::{
+    Artefact, ArtefactError, ArtefactFault, ArtefactLimits, Certified, CertifiedDistance,
+    CertifiedSphere, Quantity, SizeReading,
+};
 pub use case::{
     Case, CaseError, CaseFault, CaseProblem, Consignment, ImpressionInput, JawRelation, Stage,
     read_landmarks,

@@ -90,6 +90,10 @@ pub enum NotMeasured {
     )]
     EarlierMirrored,
     #[error(
+        "this scan does not lie on the first: only {fitting_percent:.0} % of it fits; it may be of another impression, or be mirrored"
+    )]
+    RepeatDoesNotFit { fitting_percent: f64 },
+    #[error(
         "of first pass or wash only the tissue side was scanned; laid on one another by it, an even wash could not be seen"
     )]
     NoOuterSurfaceForWash,

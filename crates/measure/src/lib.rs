@@ -5,12 +5,13 @@
 //! gives an [`ImpressionMeasurement`]: plain data, lengths in mm, points in the
 //! impression's own scan coordinates.
 
+pub mod artefact;
 pub mod border;
 pub mod cover;
 pub mod defects;
 pub mod facing;
 mod figures;
-mod fit;
+pub mod fit;
 pub mod frame;
 mod glance;
 mod height_map;
@@ -24,6 +25,7 @@ mod places;
 mod polyline;
 pub mod regions;
 pub mod registration;
+pub mod repeats;
 pub mod sampling;
 mod scan_quality;
 mod spots;

@@ -67,3 +67,15 @@ pub fn centre_of(points: &[SurfacePoint]) -> Point3<f64> {
     let sum: Vector3<f64> = points.iter().map(|s| s.point.coords).sum();
     Point3::from(sum / points.len().max(1) as f64)
 }
+
+/// A third of the area of the triangles round each vertex, mm².
+pub fn vertex_areas(mesh: &Mesh) -> Vec<f64> {
+    let mut areas = vec![0.0; mesh.vertices().len()];
+    for (t, corners) in mesh.triangles().iter().enumerate() {
+        let third = mesh.area_vector(t).norm() / 3.0;
+        for &v in corners {
+            areas[v as usize] += third;
+        }
+    }
+    areas
+}

@@ -11,6 +11,7 @@ use crate::cover::{Tray, angle_weighted_normals, quantile, smoothed};
 use crate::figures::{ImpressionMeasurement, NotMeasured, Side, Spot, SpotKind, Zone};
 use crate::regions::smoothing_rounds;
 use crate::registration::Registered;
+use crate::sampling::vertex_areas;
 use mesh::{Mesh, SpatialIndex, Topology};
 use nalgebra::Point3;
 
@@ -194,18 +195,6 @@ impl SeenAgain<'_> {
             uncertainty_mm,
         }
     }
-}
-
-/// A third of the area of the triangles round each vertex, mm².
-fn vertex_areas(mesh: &Mesh) -> Vec<f64> {
-    let mut areas = vec![0.0; mesh.vertices().len()];
-    for (t, corners) in mesh.triangles().iter().enumerate() {
-        let third = mesh.area_vector(t).norm() / 3.0;
-        for &v in corners {
-            areas[v as usize] += third;
-        }
-    }
-    areas
 }
 
 /// Some hundred of many points.

@@ -9,6 +9,7 @@
 //! ```
 
 mod arch_curve;
+mod artefact;
 mod blemishes;
 mod border;
 mod cast;
@@ -35,6 +36,7 @@ mod survey;
 mod tray;
 mod truth;
 
+pub use artefact::artefact;
 pub use cast::cast_from;
 pub use colour::Colours;
 pub use mouth::Arch;

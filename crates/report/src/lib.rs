@@ -7,15 +7,20 @@
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
+pub mod artefact;
 mod border_table;
 mod cover_map;
 mod drawing;
+mod figures;
 pub mod folder;
+pub mod gauge;
 mod inspection;
+mod json;
 mod names;
 mod outputs;
 mod page;
 mod picture;
+pub mod repeat;
 pub mod result;
 mod road;
 mod rounding;
@@ -29,6 +34,7 @@ mod wash_map;
 
 pub use cover_map::MapError;
 pub use inspection::{Inspection, inspection_head, inspections_json};
+pub use json::json_text;
 pub use names::{REPORT_FILE, plain};
 pub use outputs::{
     RESULT_FILE, ReadResultError, WriteError, default_folder, read_result, result_json, write_all,

@@ -179,7 +179,8 @@ fn encoded(
     })
 }
 
-fn write_aside_then_move(outputs: &[Output], folder: &Path) -> Result<(), WriteError> {
+/// Writes files into a folder: all of them, or none.
+pub(crate) fn write_aside_then_move(outputs: &[Output], folder: &Path) -> Result<(), WriteError> {
     fs::create_dir_all(folder).map_err(WriteError::at(folder))?;
     let aside = tempfile::Builder::new()
         .prefix(".writing-")

@@ -29,7 +29,8 @@ pub(crate) fn point(point_mm: &Point3<f64>, unit: Unit) -> [f64; 3] {
     <[f64; 3]>::from(point_mm.coords).map(|c| to_decimals(c / unit.in_mm(), decimals.max(0)))
 }
 
-fn to_decimals(value: f64, decimals: i32) -> f64 {
+/// To so many decimals.
+pub(crate) fn to_decimals(value: f64, decimals: i32) -> f64 {
     let factor = 10_f64.powi(decimals);
     // The sum turns -0.0, which would print with its sign, into 0.0.
     (value * factor).round() / factor + 0.0

@@ -2,6 +2,8 @@
 //! analysis of variance of two crossed random factors (as in any textbook; the
 //! measurement systems analysis of the car makers is one user of it).
 
+use crate::freedom;
+use crate::repeatability::interval;
 use statrs::distribution::{ContinuousCDF, FisherSnedecor};
 use std::collections::{BTreeMap, BTreeSet};
 use thiserror::Error;
@@ -41,6 +43,9 @@ pub enum StudyError {
         /// How often it should have been.
         wanted: usize,
     },
+    /// All readings are the same number.
+    #[error("every reading is the same, so nothing can be told of the gauge")]
+    NoVariation,
     /// A value that is no number.
     #[error("a reading of operator {operator:?} on part {part:?} is no finite number")]
     NotFinite {
@@ -89,23 +94,81 @@ pub struct Study {
     pub interaction: Source,
     /// Between repeats.
     pub error: Source,
-    /// F of the interaction against the error.
-    pub interaction_f: f64,
+    /// F of the interaction against the error; `None` where repeats never differ.
+    pub interaction_f: Option<f64>,
     /// Probability of such an F by chance.
-    pub interaction_p: f64,
+    pub interaction_p: Option<f64>,
     /// Whether the interaction was pooled with the error.
     pub is_pooled: bool,
-    /// Standard deviation of repeats by one operator (equipment variation).
-    pub repeatability: f64,
-    /// Standard deviation between operators, interaction included (appraiser
-    /// variation); 0 where its estimate is negative.
-    pub reproducibility: f64,
+    /// Repeats by one operator (equipment variation).
+    pub repeatability: Component,
+    /// Between operators, interaction included (appraiser variation).
+    pub reproducibility: Component,
     /// Both together: the gauge.
-    pub gauge: f64,
-    /// Standard deviation between parts; 0 where its estimate is negative.
-    pub parts: f64,
+    pub gauge: Component,
+    /// Between parts.
+    pub parts: Component,
     /// All together.
-    pub total: f64,
+    pub total: Component,
+}
+
+/// A part of the variation, estimated from mean squares.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Component {
+    /// Standard deviation; 0 where the estimate of the variance is negative.
+    pub sd: f64,
+    /// Effective degrees of freedom (Satterthwaite); `None` where the estimate
+    /// is not above 0.
+    pub freedom: Option<f64>,
+    /// What the standard deviation may be, with a confidence of 95 %: from, to
+    /// (see [`Component::of`]).
+    pub between: Option<(f64, f64)>,
+}
+
+/// How often each mean square counts in a variance: that of parts, operators,
+/// interaction, error.
+type Times = [f64; 4];
+
+impl Component {
+    /// The variance that is a sum of mean squares. Its interval is exact for
+    /// one of them, near for several: by the modified large sample method of
+    /// Graybill and Wang 1980 where none is subtracted, or else by Satterthwaite
+    /// 1946.
+    fn of(mean_squares: &[Source; 4], times: Times) -> Self {
+        let variances: Vec<(f64, f64)> = (times.iter().zip(mean_squares))
+            .filter(|(times, _)| **times != 0.0)
+            .map(|(times, source)| (times * source.mean_square(), source.freedom))
+            .collect();
+        let variance: f64 = variances.iter().map(|v| v.0).sum();
+        if variance <= 0.0 {
+            return Self {
+                sd: 0.0,
+                freedom: None,
+                between: None,
+            };
+        }
+        let freedom = freedom::of_sum(&variances);
+        let sd = variance.sqrt();
+        let between = if variances.iter().all(|v| v.0 >= 0.0) {
+            let off = |bound: fn((f64, f64)) -> f64| {
+                let squares = variances.iter().map(|&(part, freedom)| {
+                    Some((part * (bound(interval(1.0, freedom)?).powi(2) - 1.0)).powi(2))
+                });
+                Some(squares.sum::<Option<f64>>()?.sqrt())
+            };
+            off(|b| b.0).zip(off(|b| b.1)).map(|(below, above)| {
+                let least = (variance - below).max(0.0);
+                (least.sqrt(), (variance + above).sqrt())
+            })
+        } else {
+            interval(sd, freedom)
+        };
+        Self {
+            sd,
+            freedom: Some(freedom),
+            between,
+        }
+    }
 }
 
 impl Study {
@@ -117,9 +180,9 @@ impl Study {
     pub fn of(readings: &[Reading], pool: Option<bool>) -> Result<Self, StudyError> {
         let cells = cells(readings)?;
         let operators = count(readings, |r| &r.operator);
-        let parts = count(readings, |r| &r.part);
-        let repeats = readings.len() / (operators * parts);
-        let (o, p, r) = (operators as f64, parts as f64, repeats as f64);
+        let parts_read = count(readings, |r| &r.part);
+        let repeats = readings.len() / (operators * parts_read);
+        let (o, p, r) = (operators as f64, parts_read as f64, repeats as f64);
         let all = mean_of(readings.iter());
         let between = |key: fn(&Reading) -> &String, weight: f64| -> f64 {
             let keys: BTreeSet<&String> = readings.iter().map(key).collect();
@@ -148,24 +211,53 @@ impl Study {
             squares: cells.values().map(off).sum(),
             freedom: o * p * (r - 1.0),
         };
-        let interaction_f = interaction.mean_square() / error.mean_square();
-        let interaction_p = FisherSnedecor::new(interaction.freedom, error.freedom)
-            .map_or(f64::NAN, |f| 1.0 - f.cdf(interaction_f));
-        let is_pooled = pool.unwrap_or(interaction_p > POOLING_P);
+        let ratio = interaction.mean_square() / error.mean_square();
+        let interaction_f = ratio.is_finite().then_some(ratio);
+        let interaction_p = interaction_f.and_then(|f| {
+            let by_chance = FisherSnedecor::new(interaction.freedom, error.freedom).ok()?;
+            Some(1.0 - by_chance.cdf(f))
+        });
+        let is_pooled = pool.unwrap_or(interaction_p.is_some_and(|p| p > POOLING_P));
         let noise = if is_pooled {
             error.and(&interaction)
         } else {
             error
         };
         let crossed = if is_pooled { noise } else { interaction };
-        let repeats_var = noise.mean_square();
-        let operator_var = (operator.mean_square() - crossed.mean_square()) / (p * r);
-        let crossed_var = (crossed.mean_square() - noise.mean_square()) / r;
-        let reproducibility_var = (operator_var + crossed_var).max(0.0);
-        let part_var = ((part.mean_square() - crossed.mean_square()) / (o * r)).max(0.0);
-        let gauge_var = repeats_var + reproducibility_var;
+        let mean_squares = [part, operator, crossed, noise];
+        let one = |times: Times| Component::of(&mean_squares, times);
+        let both = |a: Times, b: Times| [0, 1, 2, 3].map(|k| a[k] + b[k]);
+        // Where the interaction is pooled, it and the noise are one source.
+        let pooled = |[parts, operators, interaction, noise]: Times| {
+            if is_pooled {
+                [parts, operators, 0.0, interaction + noise]
+            } else {
+                [parts, operators, interaction, noise]
+            }
+        };
+        // Operators (operator - crossed) / (p r), interaction (crossed - noise) / r.
+        let (of_operators, of_parts) = (1.0 / (p * r), 1.0 / (o * r));
+        let by_noise = [0.0, 0.0, 0.0, 1.0];
+        let by_operators = pooled([0.0, of_operators, 1.0 / r - of_operators, -1.0 / r]);
+        let by_parts = pooled([of_parts, 0.0, -of_parts, 0.0]);
+        let (repeatability, reproducibility) = (one(by_noise), one(by_operators));
+        let parts = one(by_parts);
+        let by_gauge = if reproducibility.sd > 0.0 {
+            both(by_noise, by_operators)
+        } else {
+            by_noise
+        };
+        let gauge = one(by_gauge);
+        let total = if parts.sd > 0.0 {
+            one(both(by_gauge, by_parts))
+        } else {
+            gauge
+        };
+        if total.sd <= 0.0 {
+            return Err(StudyError::NoVariation);
+        }
         Ok(Self {
-            size: [operators, parts, repeats],
+            size: [operators, parts_read, repeats],
             part,
             operator,
             interaction,
@@ -173,25 +265,27 @@ impl Study {
             interaction_f,
             interaction_p,
             is_pooled,
-            repeatability: repeats_var.sqrt(),
-            reproducibility: reproducibility_var.sqrt(),
-            gauge: gauge_var.sqrt(),
-            parts: part_var.sqrt(),
-            total: (gauge_var + part_var).sqrt(),
+            repeatability,
+            reproducibility,
+            gauge,
+            parts,
+            total,
         })
     }
 
-    /// The gauge's share of all variation, percent of standard deviations.
+    /// A component's share of all variation, percent of standard deviations.
     #[must_use]
-    pub fn gauge_percent(&self) -> f64 {
-        100.0 * self.gauge / self.total
+    pub fn percent(&self, of: &Component) -> f64 {
+        100.0 * of.sd / self.total.sd
     }
 
     /// Distinct categories: how many classes of parts the gauge can tell apart
-    /// (1.41 times parts over gauge, cut to a whole number).
+    /// (1.41 times parts over gauge, cut to a whole number). `None` for a gauge
+    /// whose readings never differ.
     #[must_use]
-    pub fn categories(&self) -> f64 {
-        (std::f64::consts::SQRT_2 * self.parts / self.gauge).floor()
+    pub fn categories(&self) -> Option<f64> {
+        let ratio = std::f64::consts::SQRT_2 * self.parts.sd / self.gauge.sd;
+        ratio.is_finite().then(|| ratio.floor())
     }
 }
 
@@ -332,15 +426,17 @@ mod tests {
         near(study.operator.squares, 3.167_262, 5e-7);
         near(study.interaction.squares, 0.358_982, 5e-7);
         near(study.error.squares, 2.758_933, 5e-7);
-        near(study.interaction_f, 0.434, 5e-4);
+        near(study.interaction_f.unwrap(), 0.434, 5e-4);
         assert!(study.is_pooled);
-        near(study.repeatability, 0.199_93, 5e-6);
-        near(study.reproducibility, 0.226_84, 5e-6);
-        near(study.gauge, 0.302_37, 5e-6);
-        near(study.parts, 1.042_33, 5e-6);
-        near(study.total, 1.085_30, 5e-6);
-        near(study.gauge_percent(), 27.86, 5e-3);
-        assert_eq!(study.categories(), 4.0);
+        near(study.repeatability.sd, 0.199_93, 5e-6);
+        near(study.reproducibility.sd, 0.226_84, 5e-6);
+        near(study.gauge.sd, 0.302_37, 5e-6);
+        near(study.parts.sd, 1.042_33, 5e-6);
+        near(study.total.sd, 1.085_30, 5e-6);
+        near(study.percent(&study.gauge), 27.86, 5e-3);
+        assert_eq!(study.categories(), Some(4.0));
+        // Repeatability has the freedom of error and interaction together.
+        assert_eq!(study.repeatability.freedom.map(f64::round), Some(78.0));
     }
 
     /// Five operators, two parts, three repeats: S. B. Vardeman and
@@ -375,8 +471,84 @@ mod tests {
         near(study.operator.mean_square(), 1.254_17e-4, 5e-10);
         near(study.interaction.mean_square(), 4.408e-5, 5e-9);
         near(study.error.mean_square(), 5.117e-5, 5e-9);
-        near(study.repeatability, 0.007_15, 5e-6);
-        near(study.reproducibility, 0.003_35, 5e-6);
+        near(study.repeatability.sd, 0.007_15, 5e-6);
+        near(study.reproducibility.sd, 0.003_35, 5e-6);
+    }
+
+    /// Readings drawn from known components: the interval of each must hold the
+    /// truth in about 95 of 100 studies (that of what is subtracted in more).
+    #[test]
+    fn intervals_hold_the_truth_as_often_as_they_say() {
+        const STUDIES: usize = 1000;
+        let (operator_sd, part_sd, repeat_sd) = (0.5, 2.0, 0.4);
+        let mut random = Random(20);
+        let mut held = [0; 4];
+        for _ in 0..STUDIES {
+            let operators: Vec<f64> = (0..6).map(|_| operator_sd * random.normal()).collect();
+            let parts: Vec<f64> = (0..8).map(|_| part_sd * random.normal()).collect();
+            let mut readings = Vec::new();
+            for (o, by) in operators.iter().enumerate() {
+                for (p, of) in parts.iter().enumerate() {
+                    for _ in 0..3 {
+                        readings.push(Reading {
+                            operator: o.to_string(),
+                            part: p.to_string(),
+                            value: by + of + repeat_sd * random.normal(),
+                        });
+                    }
+                }
+            }
+            let study = Study::of(&readings, None).unwrap();
+            let gauge_sd = operator_sd.hypot(repeat_sd);
+            for (k, (component, truth)) in [
+                (study.repeatability, repeat_sd),
+                (study.reproducibility, operator_sd),
+                (study.gauge, gauge_sd),
+                (study.parts, part_sd),
+            ]
+            .into_iter()
+            .enumerate()
+            {
+                let between = component.between;
+                held[k] += usize::from(between.is_some_and(|(a, b)| a <= truth && truth <= b));
+            }
+        }
+        for count in held {
+            let share = count as f64 / STUDIES as f64;
+            assert!((0.93..0.99).contains(&share), "{held:?} of {STUDIES}");
+        }
+    }
+
+    /// Numbers by chance, the same on every run (a linear congruential
+    /// generator, Knuth's MMIX constants).
+    struct Random(u64);
+
+    impl Random {
+        fn uniform(&mut self) -> f64 {
+            self.0 = (self.0.wrapping_mul(6_364_136_223_846_793_005))
+                .wrapping_add(1_442_695_040_888_963_407);
+            (self.0 >> 11) as f64 / (1_u64 << 53) as f64
+        }
+
+        /// Twelve uniform numbers less six: normal enough.
+        fn normal(&mut self) -> f64 {
+            (0..12).map(|_| self.uniform()).sum::<f64>() - 6.0
+        }
+    }
+
+    #[test]
+    fn readings_that_never_differ_tell_nothing() {
+        let same = manual().into_iter().map(|r| Reading { value: 1.0, ..r });
+        let same: Vec<Reading> = same.collect();
+        assert_eq!(Study::of(&same, None), Err(StudyError::NoVariation));
+        // A gauge that repeats itself exactly has no F and no categories.
+        let exact = manual().into_iter().map(|r| Reading {
+            value: r.part.len() as f64 + f64::from(r.part.as_bytes()[0]),
+            ..r
+        });
+        let study = Study::of(&exact.collect::<Vec<_>>(), None).unwrap();
+        assert_eq!(study.gauge.sd, 0.0);
+        assert_eq!((study.interaction_f, study.categories()), (None, None));
     }
 
     #[test]

@@ -4,6 +4,7 @@
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
 pub mod control;
+pub mod freedom;
 pub mod gauge;
 pub mod repeatability;
 mod spread;

@@ -1,6 +1,7 @@
 //! Repeatability in the sense of ISO 5725: how far readings of one thing differ
 //! that were taken one after another in the same way.
 
+use crate::freedom::coverage_factor;
 use crate::{mean, sd};
 use statrs::distribution::{ChiSquared, ContinuousCDF};
 
@@ -15,6 +16,8 @@ pub struct Repeatability {
     pub readings: usize,
     /// Their mean.
     pub mean: f64,
+    /// How far the mean of many may lie from it, with a confidence of 95 %.
+    pub mean_uncertainty: f64,
     /// Repeatability standard deviation.
     pub sd: f64,
     /// What it may be, with a confidence of 95 %: from, to.
@@ -32,6 +35,7 @@ impl Repeatability {
         Some(Self {
             readings: readings.len(),
             mean: mean(readings)?,
+            mean_uncertainty: coverage_factor(freedom, 0.95)? * sd / (freedom + 1.0).sqrt(),
             sd,
             sd_between: interval(sd, freedom)?,
             limit: LIMIT_FACTOR * sd,
@@ -66,6 +70,8 @@ mod tests {
     fn readings_give_their_spread() {
         let found = Repeatability::of(&[1.0, 2.0, 3.0]).unwrap();
         assert_eq!((found.mean, found.sd, found.limit), (2.0, 1.0, 2.8));
+        // 4.303 of Student's table for two degrees of freedom.
+        assert!((found.mean_uncertainty - 4.303 / 3.0_f64.sqrt()).abs() < 3e-4);
         assert_eq!(Repeatability::of(&[1.0]), None);
     }
 }

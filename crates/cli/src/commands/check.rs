@@ -48,7 +48,8 @@ fn exit_code(verdict: Verdict) -> ExitCode {
     })
 }
 
-fn whereabouts(folder: &Path, files: &[String]) -> String {
+/// Says which files lie where.
+pub fn whereabouts(folder: &Path, files: &[String]) -> String {
     let mut text = format!("Results in {}:", mesh::read::shown_path(folder));
     for file in files {
         // Writing to a String cannot fail.

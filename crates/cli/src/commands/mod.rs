@@ -1,12 +1,15 @@
 //! One file for each command.
 
+mod artefact;
 mod batch;
 mod check;
 mod clean;
 mod demo;
 mod explain;
+mod gauge;
 mod inspect;
 mod protocol;
+mod repeat;
 mod view;
 
 use crate::arguments::{Arguments, Command, SchemaArgument};
@@ -22,12 +25,15 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::Batch(arguments) => return batch::run(&arguments),
         Command::Collect(arguments) => return batch::collect(&arguments),
         Command::Watch(arguments) => return batch::watch(&arguments),
+        Command::Artefact(arguments) => return artefact::run(&arguments),
+        Command::Gauge(arguments) => gauge::run(&arguments)?,
         Command::Inspect(arguments) => return inspect::run(&arguments),
         Command::View { arguments } => return view::run(&arguments),
         Command::Clean { scan, out } => clean::run(&scan, &out)?,
         Command::Demo { dir } => demo::run(&dir)?,
         Command::Explain { code } => explain::run(code.as_deref())?,
         Command::Protocol { command } => protocol::run(&command)?,
+        Command::Repeat(arguments) => repeat::run(&arguments)?,
         Command::Schema { of } => say(&match of {
             SchemaArgument::Result => report::result::json_schema_text(),
             SchemaArgument::Summary => row_schema::<ImpressionRow>(),

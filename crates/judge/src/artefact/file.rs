@@ -1,0 +1,297 @@
+//! The description of a reference artefact, a TOML file.
+
+use super::{Artefact, ArtefactLimits, Certified, CertifiedDistance, CertifiedSphere};
+use crate::located::{self, Located};
+use measure::artefact::NominalSphere;
+use nalgebra::Point3;
+use serde::Deserialize;
+use std::path::{Path, PathBuf};
+use thiserror::Error;
+use toml::Spanned;
+
+/// Why the description of an artefact cannot be used.
+#[derive(Debug, Error)]
+pub enum ArtefactError {
+    /// The file cannot be read.
+    #[error("{}: cannot be read ({source}); give the description of the artefact, a TOML file", mesh::read::shown_path(.path))]
+    Unreadable {
+        /// The file.
+        path: PathBuf,
+        /// What the system says.
+        source: std::io::Error,
+    },
+    /// The file says what no artefact can be.
+    #[error("{}: {problem}", mesh::read::shown_path(.path))]
+    Faulty {
+        /// The file.
+        path: PathBuf,
+        /// What is wrong, and where.
+        problem: Located<ArtefactFault>,
+    },
+}
+
+/// What can be wrong in the description of an artefact.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum ArtefactFault {
+    #[error("{0}")]
+    Toml(String),
+    #[error("the artefact needs a name of printable letters")]
+    NoId,
+    #[error("an artefact has one sphere at least; give it under [[sphere]]")]
+    NoSphere,
+    #[error("a sphere needs a name of printable letters that no other sphere has")]
+    SphereName,
+    #[error("a centre needs three finite numbers, mm")]
+    Centre,
+    #[error("a size must be finite and more than 0, mm")]
+    Size,
+    #[error("an uncertainty must be finite and not less than 0, mm (expanded, k = 2)")]
+    Uncertainty,
+    #[error("a limit must be finite and more than 0, mm")]
+    Limit,
+    #[error("a distance is between two different spheres that are named under [[sphere]]")]
+    Between,
+    #[error(
+        "the distance is certified as {certified_mm} mm, but the centres of its spheres lie {nominal_mm:.3} mm apart"
+    )]
+    CentresElsewhere { certified_mm: f64, nominal_mm: f64 },
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct ArtefactFile {
+    artefact: Spanned<String>,
+    certificate: Option<String>,
+    #[serde(default)]
+    sphere: Vec<SphereEntry>,
+    #[serde(default)]
+    distance: Vec<DistanceEntry>,
+    #[serde(default)]
+    limits: LimitsEntry,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct SphereEntry {
+    name: Spanned<String>,
+    centre: Spanned<[f64; 3]>,
+    diameter_mm: Spanned<f64>,
+    uncertainty_mm: Spanned<f64>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct DistanceEntry {
+    between: Spanned<[String; 2]>,
+    mm: Spanned<f64>,
+    uncertainty_mm: Spanned<f64>,
+}
+
+#[derive(Deserialize, Default)]
+#[serde(deny_unknown_fields)]
+struct LimitsEntry {
+    diameter_error_mm: Option<Spanned<f64>>,
+    distance_error_mm: Option<Spanned<f64>>,
+    dispersion_mm: Option<Spanned<f64>>,
+}
+
+pub(super) fn read(path: &Path) -> Result<Artefact, ArtefactError> {
+    let text = std::fs::read_to_string(path).map_err(|source| ArtefactError::Unreadable {
+        path: path.to_owned(),
+        source,
+    })?;
+    parse(&text).map_err(|problem| ArtefactError::Faulty {
+        path: path.to_owned(),
+        problem,
+    })
+}
+
+type Parsed<T> = Result<T, Located<ArtefactFault>>;
+
+fn parse(text: &str) -> Parsed<Artefact> {
+    let file: ArtefactFile = located::from_toml(text, ArtefactFault::Toml)?;
+    let id = name(text, &file.artefact, ArtefactFault::NoId)?;
+    let certificate = file.certificate.unwrap_or_default();
+    let mut spheres: Vec<CertifiedSphere> = Vec::new();
+    for entry in &file.sphere {
+        let sphere = entry.certified(text)?;
+        if spheres.iter().any(|other| other.name == sphere.name) {
+            let at = entry.name.span().start;
+            return Err(located::at(text, at, ArtefactFault::SphereName));
+        }
+        spheres.push(sphere);
+    }
+    if spheres.is_empty() {
+        return Err(Located {
+            line: None,
+            fault: ArtefactFault::NoSphere,
+        });
+    }
+    let distances = file.distance.iter().map(|d| d.certified(text, &spheres));
+    Ok(Artefact {
+        id,
+        certificate: certificate
+            .trim()
+            .chars()
+            .filter(|c| !c.is_control())
+            .collect(),
+        distances: distances.collect::<Parsed<_>>()?,
+        limits: file.limits.checked(text)?,
+        spheres,
+    })
+}
+
+fn name(text: &str, given: &Spanned<String>, fault: ArtefactFault) -> Parsed<String> {
+    let name = given.get_ref().trim();
+    if name.is_empty() || name.chars().any(char::is_control) {
+        return Err(located::at(text, given.span().start, fault));
+    }
+    Ok(name.to_owned())
+}
+
+/// A number that must be finite, and more than 0 or, if `or_zero`, not less.
+fn number(text: &str, given: &Spanned<f64>, or_zero: bool, fault: ArtefactFault) -> Parsed<f64> {
+    let value = *given.get_ref();
+    if value.is_finite() && (value > 0.0 || (or_zero && value == 0.0)) {
+        Ok(value)
+    } else {
+        Err(located::at(text, given.span().start, fault))
+    }
+}
+
+fn certified(text: &str, mm: &Spanned<f64>, uncertainty_mm: &Spanned<f64>) -> Parsed<Certified> {
+    Ok(Certified {
+        mm: number(text, mm, false, ArtefactFault::Size)?,
+        uncertainty_mm: number(text, uncertainty_mm, true, ArtefactFault::Uncertainty)?,
+    })
+}
+
+impl SphereEntry {
+    fn certified(&self, text: &str) -> Parsed<CertifiedSphere> {
+        let centre = self.centre.get_ref();
+        if !centre.iter().all(|c| c.is_finite()) {
+            let at = self.centre.span().start;
+            return Err(located::at(text, at, ArtefactFault::Centre));
+        }
+        let diameter = certified(text, &self.diameter_mm, &self.uncertainty_mm)?;
+        Ok(CertifiedSphere {
+            name: name(text, &self.name, ArtefactFault::SphereName)?,
+            nominal: NominalSphere {
+                centre: Point3::from(*centre),
+                radius_mm: diameter.mm / 2.0,
+            },
+            diameter,
+        })
+    }
+}
+
+impl DistanceEntry {
+    fn certified(&self, text: &str, spheres: &[CertifiedSphere]) -> Parsed<CertifiedDistance> {
+        /// Nominal places are drawings': a certified distance farther off, as a
+        /// share and mm, is a slip of the pen.
+        const SHARE: f64 = 0.01;
+        const BESIDES_MM: f64 = 0.1;
+        let at = self.between.span().start;
+        let fault = |fault| located::at(text, at, fault);
+        let place = |name: &str| spheres.iter().position(|s| s.name == name.trim());
+        let [one, other] = self.between.get_ref();
+        let (one, other) = (place(one).zip(place(other)))
+            .filter(|(one, other)| one != other)
+            .ok_or_else(|| fault(ArtefactFault::Between))?;
+        let distance = certified(text, &self.mm, &self.uncertainty_mm)?;
+        let [a, b] = [one, other].map(|k| spheres[k].nominal.centre);
+        let nominal_mm = (a - b).norm();
+        if (nominal_mm - distance.mm).abs() > BESIDES_MM + SHARE * distance.mm {
+            return Err(fault(ArtefactFault::CentresElsewhere {
+                certified_mm: distance.mm,
+                nominal_mm,
+            }));
+        }
+        Ok(CertifiedDistance {
+            between: [one, other],
+            distance,
+        })
+    }
+}
+
+impl LimitsEntry {
+    fn checked(&self, text: &str) -> Parsed<ArtefactLimits> {
+        let limit = |given: &Option<Spanned<f64>>| {
+            let given = given.as_ref();
+            given
+                .map(|given| number(text, given, false, ArtefactFault::Limit))
+                .transpose()
+        };
+        Ok(ArtefactLimits {
+            diameter_error_mm: limit(&self.diameter_error_mm)?,
+            distance_error_mm: limit(&self.distance_error_mm)?,
+            dispersion_mm: limit(&self.dispersion_mm)?,
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use rstest::rstest;
+
+    const WHOLE: &str = r#"
+artefact = "BALLS-1"
+certificate = "calibration of last year"
+[[sphere]]
+name = "A"
+centre = [0, 0, 0]
+diameter_mm = 10.001
+uncertainty_mm = 0.0008
+[[sphere]]
+name = "B"
+centre = [40, 0, 0]
+diameter_mm = 9.998
+uncertainty_mm = 0.0008
+[[distance]]
+between = ["A", "B"]
+mm = 40.003
+uncertainty_mm = 0.0012
+[limits]
+diameter_error_mm = 0.02
+distance_error_mm = 0.03
+"#;
+
+    #[test]
+    fn every_key_is_read() {
+        let artefact = parse(WHOLE).unwrap();
+        assert_eq!(artefact.id, "BALLS-1");
+        assert_eq!(artefact.certificate, "calibration of last year");
+        assert_eq!(artefact.spheres[1].nominal.centre, Point3::new(40., 0., 0.));
+        assert_eq!(artefact.spheres[1].nominal.radius_mm, 4.999);
+        assert_eq!(artefact.distances[0].between, [0, 1]);
+        assert_eq!(artefact.distances[0].distance.uncertainty_mm, 0.0012);
+        assert_eq!(artefact.limits.distance_error_mm, Some(0.03));
+        assert_eq!(artefact.limits.dispersion_mm, None);
+    }
+
+    #[rstest]
+    #[case::id("\"BALLS-1\"", "\" \"", Some(2), "name")]
+    #[case::name_twice("name = \"B\"", "name = \"A\"", Some(10), "no other sphere")]
+    #[case::centre("[40, 0, 0]", "[40, nan, 0]", Some(11), "three finite")]
+    #[case::size("diameter_mm = 9.998", "diameter_mm = 0", Some(12), "more than 0")]
+    #[case::doubt("uncertainty_mm = 0.0012", "uncertainty_mm = -1", Some(17), "not less")]
+    #[case::limit("diameter_error_mm = 0.02", "diameter_error_mm = 0", Some(19), "limit")]
+    #[case::between("[\"A\", \"B\"]", "[\"A\", \"C\"]", Some(15), "between two")]
+    #[case::itself("[\"A\", \"B\"]", "[\"A\", \"A\"]", Some(15), "between two")]
+    #[case::slip("mm = 40.003", "mm = 43.003", Some(15), "40.000 mm apart")]
+    #[case::unknown("certificate", "certified_by", Some(3), "certified_by")]
+    fn nonsense_is_refused_by_line(
+        #[case] what: &str,
+        #[case] by: &str,
+        #[case] line: Option<usize>,
+        #[case] says: &str,
+    ) {
+        let problem = parse(&WHOLE.replacen(what, by, 1)).unwrap_err();
+        assert_eq!(problem.line, line, "{problem}");
+        assert!(problem.to_string().contains(says), "{problem}");
+        let empty = parse("artefact = \"x\"").unwrap_err();
+        assert_eq!(empty.fault, ArtefactFault::NoSphere);
+    }
+}

@@ -1,0 +1,213 @@
+//! The gauge study: can the measuring itself be trusted. Read from a table of
+//! readings or from folders of results, worked out by
+//! [`statistics::gauge`], told as JSON and as text.
+
+mod folder;
+mod table;
+mod told;
+
+pub use folder::gauge_of_folder;
+pub use table::gauge_of_table;
+pub use told::gauge_text;
+
+use crate::{CheckError, ReadResultError};
+use serde::Serialize;
+use statistics::gauge::{Component, Source, Study, StudyError};
+use std::path::PathBuf;
+use thiserror::Error;
+
+/// Why a study could not be worked out; its text is one line for people.
+#[derive(Debug, Error)]
+pub enum GaugeError {
+    /// The system refused.
+    #[error("{}: cannot be read ({source}); give a CSV file with the columns operator, part, repeat, value, or a folder of operator folders", mesh::read::shown_path(.path))]
+    Unreadable {
+        /// The file or folder.
+        path: PathBuf,
+        /// What the system says.
+        source: std::io::Error,
+    },
+    /// A line of the table makes no sense.
+    #[error("{}, line {line}: {fault}", mesh::read::shown_path(.path))]
+    Table {
+        /// The file.
+        path: PathBuf,
+        /// Line, counted from 1.
+        line: u64,
+        /// What is wrong, and what to do.
+        fault: String,
+    },
+    /// The readings make no study.
+    #[error("{}: {source}", mesh::read::shown_path(.path))]
+    Study {
+        /// The file or folder.
+        path: PathBuf,
+        /// What is wrong.
+        source: StudyError,
+    },
+    /// Something that does not belong into the folders of a study.
+    #[error("{}: {wanted}; a study is kept as OPERATOR/PART/REPEAT, where each REPEAT is a scan (STL, PLY, OBJ) or a result folder", mesh::read::shown_path(.path))]
+    Layout {
+        /// The file or folder.
+        path: PathBuf,
+        /// What is the matter.
+        wanted: &'static str,
+    },
+    /// A scan of the study cannot be checked.
+    #[error(transparent)]
+    Check(#[from] CheckError),
+    /// A result of the study cannot be read.
+    #[error(transparent)]
+    Result(#[from] ReadResultError),
+}
+
+/// What a gauge study came to.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct GaugeResult {
+    /// Name and version of this format: `archproof-gauge/1`.
+    pub schema: &'static str,
+    /// Version of the program.
+    pub program: &'static str,
+    /// Each figure that was studied.
+    pub studies: Vec<FigureStudy>,
+    /// Figures that some reading lacks.
+    pub not_studied: Vec<NotStudied>,
+}
+
+/// The study of one figure. Standard deviations and means are in its unit.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct FigureStudy {
+    /// What was read.
+    pub figure: String,
+    /// Its unit; `null` where the table does not say.
+    pub unit: Option<&'static str>,
+    /// Number of operators.
+    pub operators: usize,
+    /// Number of parts.
+    pub parts: usize,
+    /// Number of times each operator read each part.
+    pub repeats: usize,
+    /// The table of the analysis of variance.
+    pub analysis: Vec<AnalysisRow>,
+    /// F of the interaction against the repeats; `null` where repeats never differ.
+    pub interaction_f: Option<f64>,
+    /// Probability of such an F by chance.
+    pub interaction_p: Option<f64>,
+    /// Whether the interaction was pooled with the repeats.
+    pub interaction_pooled: bool,
+    /// The components of the variation.
+    pub variation: Vec<VariationRow>,
+    /// Number of distinct categories; `null` for a gauge that never differs.
+    pub distinct_categories: Option<f64>,
+}
+
+/// A row of the analysis of variance.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct AnalysisRow {
+    /// Source of the variation.
+    pub source: &'static str,
+    /// Degrees of freedom.
+    pub freedom: f64,
+    /// Sum of squares.
+    pub sum_of_squares: f64,
+    /// Mean square.
+    pub mean_square: f64,
+}
+
+/// A component of the variation.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct VariationRow {
+    /// What varies.
+    pub component: &'static str,
+    /// Standard deviation; 0 where the estimate of the variance is negative.
+    pub standard_deviation: f64,
+    /// Lower end of its interval of 95 % confidence; `null` where it has none.
+    pub from: Option<f64>,
+    /// Upper end.
+    pub to: Option<f64>,
+    /// Effective degrees of freedom.
+    pub freedom: Option<f64>,
+    /// Percent of the study variation (of standard deviations).
+    pub percent_of_study_variation: f64,
+    /// Percent of the variance.
+    pub percent_of_variance: f64,
+}
+
+/// A figure that was not studied.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct NotStudied {
+    /// Its name.
+    pub figure: String,
+    /// Why.
+    pub why: String,
+}
+
+impl GaugeResult {
+    fn of(studies: Vec<FigureStudy>, not_studied: Vec<NotStudied>) -> Self {
+        Self {
+            schema: "archproof-gauge/1",
+            program: env!("CARGO_PKG_VERSION"),
+            studies,
+            not_studied,
+        }
+    }
+}
+
+impl FigureStudy {
+    fn of(figure: &str, unit: Option<&'static str>, study: &Study) -> Self {
+        let [operators, parts, repeats] = study.size;
+        let analysis = [
+            ("parts", study.part),
+            ("operators", study.operator),
+            ("operators by parts", study.interaction),
+            ("repeats", study.error),
+        ];
+        let variation = [
+            ("repeatability", study.repeatability),
+            ("reproducibility", study.reproducibility),
+            ("gauge", study.gauge),
+            ("parts", study.parts),
+            ("total", study.total),
+        ];
+        Self {
+            figure: figure.to_owned(),
+            unit,
+            operators,
+            parts,
+            repeats,
+            analysis: analysis.map(|(name, source)| row(name, source)).into(),
+            interaction_f: study.interaction_f,
+            interaction_p: study.interaction_p,
+            interaction_pooled: study.is_pooled,
+            variation: variation.map(|(name, c)| varies(name, study, &c)).into(),
+            distinct_categories: study.categories(),
+        }
+    }
+
+    /// A component by its name.
+    fn component(&self, name: &str) -> Option<&VariationRow> {
+        self.variation.iter().find(|row| row.component == name)
+    }
+}
+
+fn row(name: &'static str, source: Source) -> AnalysisRow {
+    AnalysisRow {
+        source: name,
+        freedom: source.freedom,
+        sum_of_squares: source.squares,
+        mean_square: source.mean_square(),
+    }
+}
+
+fn varies(name: &'static str, study: &Study, component: &Component) -> VariationRow {
+    let percent = study.percent(component);
+    VariationRow {
+        component: name,
+        standard_deviation: component.sd,
+        from: component.between.map(|b| b.0),
+        to: component.between.map(|b| b.1),
+        freedom: component.freedom,
+        percent_of_study_variation: percent,
+        percent_of_variance: percent * percent / 100.0,
+    }
+}
