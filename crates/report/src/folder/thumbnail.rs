@@ -10,7 +10,7 @@ use serde::{Deserialize, Serialize};
 use std::path::Path;
 
 /// No picture is wider or higher, px.
-const MOST_PX: [usize; 2] = [260, 230];
+const MOST_PX: [usize; 2] = [400, 350];
 
 /// A picture onto the tissue side, coloured by cover.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

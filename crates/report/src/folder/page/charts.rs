@@ -26,11 +26,11 @@ fn bar(sheet: &mut Sheet, from: [f64; 2], to: [f64; 2], fill: &str) {
 /// and those before it make of all.
 pub fn pareto(title: &str, counts: &[(String, u64)]) -> String {
     const ROW: f64 = 24.0;
-    const NAMES: f64 = 270.0;
-    const BARS: f64 = 250.0;
+    const NAMES: f64 = 330.0;
+    const BARS: f64 = 480.0;
     let all: u64 = counts.iter().map(|c| c.1).sum();
     let most = counts.iter().map(|c| c.1).max().unwrap_or(1) as f64;
-    let mut sheet = Sheet::new(660.0, ROW * counts.len() as f64 + 8.0, title);
+    let mut sheet = Sheet::new(960.0, ROW * counts.len() as f64 + 8.0, title);
     let mut so_far = 0;
     for (row, (name, count)) in counts.iter().enumerate() {
         let y = 4.0 + ROW * row as f64;
@@ -149,7 +149,7 @@ pub fn thumbnail(case: &str, picture: &Thumbnail, png: &[u8]) -> Markup {
             @for mark in &picture.marks {
                 @let dashes = if mark.is_hidden { "3 3" } else { "none" };
                 @for (colour, stroke, dashes) in [("#ffffff", 4.0, "none"), (INK, 1.8, dashes)] {
-                    circle cx=(mark.at[0]) cy=(mark.at[1]) r="8" fill="none"
+                    circle cx=(mark.at[0]) cy=(mark.at[1]) r="11" fill="none"
                         stroke=(colour) stroke-width=(stroke) stroke-dasharray=(dashes) {}
                 }
             }
@@ -157,10 +157,10 @@ pub fn thumbnail(case: &str, picture: &Thumbnail, png: &[u8]) -> Markup {
     }
 }
 
-/// How values are spread: twenty bars, quartiles marked.
+/// How values are spread: twenty bars, the median marked.
 pub fn histogram(title: &str, values: &[f64]) -> String {
     const BARS: usize = 20;
-    const WIDTH: f64 = 320.0;
+    const WIDTH: f64 = 440.0;
     const HEIGHT: f64 = 130.0;
     const FOOT: f64 = 40.0;
     let mut sheet = Sheet::new(WIDTH, HEIGHT + FOOT, title);
@@ -207,7 +207,10 @@ pub fn histogram(title: &str, values: &[f64]) -> String {
         11.0,
         &format!("{high:.2} mm"),
     );
-    let told = format!("median {median:.2} mm, {} impressions", values.len());
+    let told = format!(
+        "median {median:.2} mm, {} impressions; highest bar: {most}",
+        values.len()
+    );
     sheet.text([WIDTH / 2.0, HEIGHT + 32.0], Anchor::Middle, 12.0, &told);
     svg(&sheet)
 }
@@ -216,8 +219,8 @@ pub fn histogram(title: &str, values: &[f64]) -> String {
 /// control limits; what lies outside is a ringed dot. `None` of fewer than two.
 pub fn control_chart(which: usize, values: &[f64]) -> Option<(String, usize)> {
     const LEFT: f64 = 64.0;
-    const RIGHT: f64 = 590.0;
-    const WIDTH: f64 = 700.0;
+    const RIGHT: f64 = 850.0;
+    const WIDTH: f64 = 980.0;
     let (title, decimals) = CHARTED[which];
     let chart = IndividualsChart::of(values)?;
     let mut sheet = Sheet::new(WIDTH, 290.0, title);

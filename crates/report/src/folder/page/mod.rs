@@ -198,3 +198,110 @@ impl Page {
 fn failing(record: &CaseRecord) -> impl Iterator<Item = &FindingRow> {
     record.findings.iter().filter(|f| f.severity == "fail")
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::folder::record::Provenance;
+    use crate::folder::thumbnail::write_case;
+    use crate::result::{Verdict, assemble};
+    use crate::testing::{checked_with_border, checked_with_spots};
+
+    fn provenance() -> Provenance {
+        Provenance {
+            inputs_sha256: String::new(),
+            settings_sha256: String::new(),
+            program: String::new(),
+        }
+    }
+
+    /// Two cases with spots, one with a border and another name and verdict, one unread.
+    fn page_of(folder: &Path) -> String {
+        let mut page = Page::default();
+        let mut add = |record: &CaseRecord, name: &str| {
+            page.add(record, folder.join(name), format!("cases/{name}"));
+        };
+        for (number, name) in ["a", "b"].into_iter().enumerate() {
+            let checked = checked_with_spots();
+            let result = assemble(&checked);
+            let thumbnails = write_case(&checked, &result, &folder.join(name)).unwrap();
+            let scanned = [Some(format!("2026-01-0{}T00:00:00Z", number + 1))];
+            let record = CaseRecord::checked(&result, name, &scanned, thumbnails, provenance());
+            add(&record, name);
+        }
+        let mut result = assemble(&checked_with_border());
+        result.case = "<b>\"c\"".to_owned();
+        result.verdict = Verdict::Accept;
+        let record = CaseRecord::checked(&result, "c", &[], Vec::new(), provenance());
+        add(&record, "c");
+        let why = "case file: line 1: <nothing>".to_owned();
+        add(&CaseRecord::unreadable(None, "d", why, provenance()), "d");
+        page.html()
+    }
+
+    #[test]
+    fn the_page_counts_shows_and_links() {
+        let folder = tempfile::tempdir().unwrap();
+        let page = page_of(folder.path());
+        for words in [
+            "4 cases, 3 impressions",
+            "1 of 3 cases checked are accepted: pass rate 33 %. 1 could not be checked.",
+            "show through, ",
+            "Where findings fail, maxillary",
+            "Median cover, mm",
+            "href=\"cases/a/report.html\"",
+            "href=\"cases/b/report.html\"",
+            "&lt;b&gt;",
+            "case file: line 1: &lt;nothing&gt;",
+            "2 impressions, 0 outside",
+            "not a medical device",
+        ] {
+            assert!(page.contains(words), "{words}");
+        }
+        assert!(!page.contains("<b>") && !page.contains("<nothing>"));
+        assert!(!page.contains("id=\"hatch\""));
+        // Nothing is asked for from elsewhere.
+        let elsewhere = page.split("src=\"").chain(page.split("href=\""));
+        assert!(!elsewhere.skip(1).any(|link| link.starts_with("http")));
+    }
+
+    /// The worst are those with the most failing findings, however many come.
+    #[test]
+    fn the_worst_and_the_latest_are_kept() {
+        let result = assemble(&checked_with_spots());
+        let mut page = Page::default();
+        for number in 0..1000_u64 {
+            let scanned = [Some(format!(
+                "2026-01-01T{:02}:{:02}:00Z",
+                number / 60,
+                number % 60
+            ))];
+            let mut record = CaseRecord::checked(
+                &result,
+                &format!("{number:04}"),
+                &scanned,
+                Vec::new(),
+                provenance(),
+            );
+            record.impressions[0].fails = Some(1 + (number * 7) % 1000);
+            record.impressions[0].cover_median_mm = Some(number as f64);
+            page.add(&record, PathBuf::new(), String::new());
+        }
+        page.keep_worst();
+        page.keep_latest();
+        let worst: Vec<u64> = page.worst.iter().map(|one| one.fails).collect();
+        assert_eq!(
+            worst,
+            (0..WORST as u64).map(|i| 1000 - i).collect::<Vec<_>>()
+        );
+        let latest: Vec<f64> = page
+            .latest
+            .iter()
+            .filter_map(|one| one.figures[2])
+            .collect();
+        let wanted: Vec<f64> = (0..ON_CHART)
+            .map(|i| (1000 - ON_CHART + i) as f64)
+            .collect();
+        assert_eq!(latest, wanted);
+    }
+}
