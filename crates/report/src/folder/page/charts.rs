@@ -3,6 +3,7 @@
 use super::CHARTED;
 use crate::drawing::canvas::{Anchor, GREY, INK, LIMIT, PALE, Sheet, Stroke};
 use crate::folder::thumbnail::Thumbnail;
+use crate::told;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use maud::{Markup, html};
@@ -199,13 +200,13 @@ pub fn histogram(title: &str, values: &[f64]) -> String {
         [10.0, HEIGHT + 15.0],
         Anchor::Start,
         11.0,
-        &format!("{low:.2}"),
+        &told::two_decimals(low),
     );
     sheet.text(
         [WIDTH - 10.0, HEIGHT + 15.0],
         Anchor::End,
         11.0,
-        &format!("{high:.2} mm"),
+        &told::quantity(high, None, "mm"),
     );
     let told = format!(
         "median {median:.2} mm, {} impressions; highest bar: {most}",
