@@ -90,6 +90,7 @@ fn the_published_example_is_told_as_printed() {
         "0.30237",
         "27.86",
         "Distinct categories: 4",
+        "gauge 26.68 % of the study variation, 5 categories",
     ] {
         assert!(told.out.contains(words), "{words}\n{}", told.out);
     }

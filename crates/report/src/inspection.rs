@@ -110,15 +110,6 @@ impl Inspection {
     }
 }
 
-/// Rows as one JSON text.
-#[must_use]
-pub fn inspections_json(rows: &[Inspection]) -> String {
-    let mut text = serde_json::to_string_pretty(rows)
-        .expect("rows are plain data with text keys, which always have a JSON form");
-    text.push('\n');
-    text
-}
-
 /// Width of all columns of a row but the last.
 const WIDTH: usize = 77;
 

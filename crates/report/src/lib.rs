@@ -33,7 +33,7 @@ mod told;
 mod wash_map;
 
 pub use cover_map::MapError;
-pub use inspection::{Inspection, inspection_head, inspections_json};
+pub use inspection::{Inspection, inspection_head};
 pub use json::json_text;
 pub use names::{REPORT_FILE, plain};
 pub use outputs::{

@@ -1,6 +1,7 @@
 //! Writes everything that comes of a case into one folder, all or nothing.
 
 use crate::cover_map::{self, MapError};
+use crate::json::json_text;
 use crate::names::plain;
 use crate::result::{CaseResult, FileKind, OutputFile};
 use crate::road::CheckedCase;
@@ -93,10 +94,7 @@ pub fn default_folder(case: &str) -> PathBuf {
 /// The text of `result.json`.
 #[must_use]
 pub fn result_json(result: &CaseResult) -> String {
-    let mut text = serde_json::to_string_pretty(result)
-        .expect("a result is plain data with text keys, which always has a JSON form");
-    text.push('\n');
-    text
+    json_text(result)
 }
 
 /// Writes the files that `result` names and `result.json` into `folder`, which

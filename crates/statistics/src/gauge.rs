@@ -298,10 +298,10 @@ fn count(readings: &[Reading], key: fn(&Reading) -> &String) -> usize {
     readings.iter().map(key).collect::<BTreeSet<_>>().len()
 }
 
-type Cells<'a> = BTreeMap<(&'a str, &'a str), Vec<&'a Reading>>;
+pub(crate) type Cells<'a> = BTreeMap<(&'a str, &'a str), Vec<&'a Reading>>;
 
 /// The readings of each operator on each part, equally many.
-fn cells(readings: &[Reading]) -> Result<Cells<'_>, StudyError> {
+pub(crate) fn cells(readings: &[Reading]) -> Result<Cells<'_>, StudyError> {
     let mut cells = Cells::new();
     for one in readings {
         if !one.value.is_finite() {
@@ -338,10 +338,10 @@ fn cells(readings: &[Reading]) -> Result<Cells<'_>, StudyError> {
 }
 
 #[cfg(test)]
-mod tests {
+pub(crate) mod tests {
     use super::*;
 
-    fn near(value: f64, wanted: f64, by: f64) {
+    pub(crate) fn near(value: f64, wanted: f64, by: f64) {
         assert!((value - wanted).abs() <= by, "{value} instead of {wanted}");
     }
 
@@ -407,7 +407,7 @@ mod tests {
         ),
     ];
 
-    fn manual() -> Vec<Reading> {
+    pub(crate) fn manual() -> Vec<Reading> {
         let rows = MANUAL.iter().flat_map(|(operator, values)| {
             values.iter().enumerate().map(|(part, &value)| Reading {
                 operator: (*operator).to_owned(),

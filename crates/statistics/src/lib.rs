@@ -6,6 +6,7 @@
 pub mod control;
 pub mod freedom;
 pub mod gauge;
+pub mod ranges;
 pub mod repeatability;
 mod spread;
 

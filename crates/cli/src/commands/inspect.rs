@@ -3,7 +3,7 @@
 use crate::arguments::InspectArguments;
 use crate::failure::{EXIT_CODE, Failure};
 use crate::terminal::say;
-use report::{Inspection, inspection_head, inspections_json};
+use report::{Inspection, inspection_head, json_text};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use walkdir::WalkDir;
@@ -28,7 +28,7 @@ pub fn run(arguments: &InspectArguments) -> Result<ExitCode, Failure> {
         }
     }
     if arguments.json {
-        say(&inspections_json(&rows))?;
+        say(&json_text(&rows))?;
     }
     Ok(if all_read {
         ExitCode::SUCCESS

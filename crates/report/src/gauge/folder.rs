@@ -6,7 +6,7 @@ use crate::figures::figures;
 use crate::outputs::RESULT_FILE;
 use crate::result::CaseResult;
 use crate::{CheckError, read_result};
-use statistics::gauge::{Reading, Study, StudyError};
+use statistics::gauge::{Reading, StudyError};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
@@ -55,9 +55,9 @@ pub fn gauge_of_folder(
         let why = if lacking > 0 {
             format!("{lacking} of {} readings lack it", all.len())
         } else {
-            match Study::of(readings, None) {
+            match FigureStudy::of(name, Some(unit), readings) {
                 Ok(study) => {
-                    studies.push(FigureStudy::of(name, Some(unit), &study));
+                    studies.push(study);
                     continue;
                 }
                 Err(same @ StudyError::NoVariation) => same.to_string(),

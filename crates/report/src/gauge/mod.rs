@@ -12,7 +12,8 @@ pub use told::gauge_text;
 
 use crate::{CheckError, ReadResultError};
 use serde::Serialize;
-use statistics::gauge::{Component, Source, Study, StudyError};
+use statistics::gauge::{Component, Reading, Source, Study, StudyError};
+use statistics::ranges::RangeStudy;
 use std::path::PathBuf;
 use thiserror::Error;
 
@@ -99,6 +100,28 @@ pub struct FigureStudy {
     pub variation: Vec<VariationRow>,
     /// Number of distinct categories; `null` for a gauge that never differs.
     pub distinct_categories: Option<f64>,
+    /// The same study by averages and ranges, for comparison; `null` with more
+    /// than 10 operators, parts or repeats.
+    pub by_ranges: Option<ByRanges>,
+}
+
+/// A study by averages and ranges: standard deviations.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct ByRanges {
+    /// Repeats by one operator.
+    pub repeatability: f64,
+    /// Between operators.
+    pub reproducibility: f64,
+    /// Both together.
+    pub gauge: f64,
+    /// Between parts.
+    pub parts: f64,
+    /// All together.
+    pub total: f64,
+    /// The gauge's percent of the study variation.
+    pub gauge_percent: f64,
+    /// Number of distinct categories; `null` for a gauge that never differs.
+    pub distinct_categories: Option<f64>,
 }
 
 /// A row of the analysis of variance.
@@ -154,7 +177,13 @@ impl GaugeResult {
 }
 
 impl FigureStudy {
-    fn of(figure: &str, unit: Option<&'static str>, study: &Study) -> Self {
+    /// Works out the study of a figure.
+    fn of(
+        figure: &str,
+        unit: Option<&'static str>,
+        readings: &[Reading],
+    ) -> Result<Self, StudyError> {
+        let study = &Study::of(readings, None)?;
         let [operators, parts, repeats] = study.size;
         let analysis = [
             ("parts", study.part),
@@ -169,7 +198,7 @@ impl FigureStudy {
             ("parts", study.parts),
             ("total", study.total),
         ];
-        Self {
+        Ok(Self {
             figure: figure.to_owned(),
             unit,
             operators,
@@ -181,7 +210,16 @@ impl FigureStudy {
             interaction_pooled: study.is_pooled,
             variation: variation.map(|(name, c)| varies(name, study, &c)).into(),
             distinct_categories: study.categories(),
-        }
+            by_ranges: RangeStudy::of(readings)?.map(|study| ByRanges {
+                repeatability: study.repeatability,
+                reproducibility: study.reproducibility,
+                gauge: study.gauge,
+                parts: study.parts,
+                total: study.total,
+                gauge_percent: study.gauge_percent(),
+                distinct_categories: study.categories(),
+            }),
+        })
     }
 
     /// A component by its name.

@@ -2,7 +2,7 @@
 
 use super::{FigureStudy, GaugeError, GaugeResult};
 use csv::StringRecord;
-use statistics::gauge::{Reading, Study};
+use statistics::gauge::Reading;
 use std::collections::BTreeMap;
 use std::path::Path;
 
@@ -23,14 +23,11 @@ pub fn gauge_of_table(path: &Path) -> Result<GaugeResult, GaugeError> {
         line,
         fault,
     })?;
-    let study = Study::of(&readings, None).map_err(|source| GaugeError::Study {
+    let study = FigureStudy::of("value", None, &readings).map_err(|source| GaugeError::Study {
         path: path.to_owned(),
         source,
     })?;
-    Ok(GaugeResult::of(
-        vec![FigureStudy::of("value", None, &study)],
-        Vec::new(),
-    ))
+    Ok(GaugeResult::of(vec![study], Vec::new()))
 }
 
 /// A fault and the line that it stands in.

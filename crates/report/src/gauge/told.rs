@@ -60,7 +60,25 @@ fn in_full(out: &mut String, study: &FigureStudy) -> Result {
             row.percent_of_variance
         )?;
     }
-    writeln!(out, "\nDistinct categories: {}", categories(study))
+    writeln!(
+        out,
+        "\nDistinct categories: {}",
+        categories(study.distinct_categories)
+    )?;
+    let Some(ranges) = &study.by_ranges else {
+        return Ok(());
+    };
+    writeln!(
+        out,
+        "By averages and ranges instead: repeatability {:.5}, reproducibility {:.5}, gauge {:.5}, \
+         parts {:.5}; gauge {:.2} % of the study variation, {} categories",
+        ranges.repeatability,
+        ranges.reproducibility,
+        ranges.gauge,
+        ranges.parts,
+        ranges.gauge_percent,
+        categories(ranges.distinct_categories)
+    )
 }
 
 fn in_rows(out: &mut String, studies: &[FigureStudy]) -> Result {
@@ -92,7 +110,7 @@ fn in_rows(out: &mut String, studies: &[FigureStudy]) -> Result {
             sd("gauge"),
             sd("parts"),
             gauge.map_or(f64::NAN, |row| row.percent_of_study_variation),
-            categories(study)
+            categories(study.distinct_categories)
         )?;
     }
     Ok(())
@@ -124,7 +142,6 @@ fn confidence(row: &VariationRow) -> String {
     }
 }
 
-fn categories(study: &FigureStudy) -> String {
-    let count = study.distinct_categories;
+fn categories(count: Option<f64>) -> String {
     count.map_or("-".to_owned(), |count| count.to_string())
 }
