@@ -163,15 +163,16 @@ fn over_time(page: &Page) -> Markup {
     html! {
         h2 { "Over time" }
         p.aside {
-            "Individuals and moving ranges of the latest impressions, in the order in which their scan "
-            "files were last changed. Limits lie three standard deviations from the mean; the standard "
+            "Individuals and moving ranges of the latest impressions of each jaw, in the order in which their "
+            "scan files were last changed. Limits lie three standard deviations from the mean; the standard "
             "deviation is the mean moving range over 1.128, the limit of the ranges their mean times "
             "3.267. What lies outside is ringed: a reason to look at scanner, material or mix of cases, "
             "and no fault of an impression in itself."
         }
-        @for (which, (title, _)) in CHARTED.iter().enumerate() {
-            @let values: Vec<f64> = page.latest.iter().filter_map(|one| one.figures[which]).collect();
-            h3 { (title) }
+        @for (name, which) in page.arches.keys().flat_map(|name| (0..CHARTED.len()).map(move |w| (name, w))) {
+            @let of_arch = page.latest.iter().filter(|one| one.arch == *name);
+            @let values: Vec<f64> = of_arch.filter_map(|one| one.figures[which]).collect();
+            h3 { (CHARTED[which].0) ", " (name) }
             @match control_chart(which, &values) {
                 Some((chart, outside)) => {
                     p { (values.len()) " impressions, " (outside) " outside the limits of individuals." }

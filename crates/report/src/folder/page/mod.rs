@@ -61,6 +61,7 @@ struct OfArch {
 struct Latest {
     scanned: String,
     case: String,
+    arch: String,
     figures: [Option<f64>; 3],
 }
 
@@ -141,6 +142,7 @@ impl Page {
             self.latest.push(Latest {
                 scanned: scanned.clone(),
                 case: row.case.clone().unwrap_or_default(),
+                arch: row.arch.clone().unwrap_or_default(),
                 figures: [row.noise_mm, row.registration_rms_mm, row.cover_median_mm],
             });
             if self.latest.len() > 10 * ON_CHART {
