@@ -41,6 +41,8 @@ impl Given {
                     stage: settings.stage,
                     scan: scan.clone(),
                     tray: tray.clone(),
+                    tray_thickness: None,
+                    tray_colour: None,
                     stops: Vec::new(),
                     marks: Vec::new(),
                     marks_file: None,

@@ -177,7 +177,12 @@ fn a_scan_is_never_cleaned_over_itself() {
 #[test]
 fn a_folder_is_one_row_a_file_and_bad_files_are_rows_too() {
     let folder = tempfile::tempdir().unwrap();
-    assert_eq!(run(folder.path(), &["demo", "in/demo"]).code, Some(0));
+    assert_eq!(run(folder.path(), &["demo", "made"]).code, Some(0));
+    fs::create_dir_all(folder.path().join("in/demo")).unwrap();
+    for name in ["upper-first.ply", "upper-tray.stl"] {
+        let [from, to] = ["made", "in/demo"].map(|within| folder.path().join(within).join(name));
+        fs::rename(from, to).unwrap();
+    }
     fs::create_dir(folder.path().join("in/empty")).unwrap();
     fs::write(folder.path().join("in/notes.txt"), "no scan").unwrap();
     fs::write(folder.path().join("in/BAD.STL"), "PK\x03\x04").unwrap();

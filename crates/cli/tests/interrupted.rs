@@ -35,7 +35,7 @@ fn ctrl_c_leaves_the_earlier_result_or_the_whole_new_one() {
         shown.replacen("name = \"", "name = \"our ", 1),
     )
     .unwrap();
-    let check = ["check", "case.toml", "--out", "results"];
+    let check = ["check", "first-pass.toml", "--out", "results"];
     let ours = [&check[..], &["--protocol", "ours.toml"]].concat();
     let results = folder.path().join("results");
     let started = std::time::Instant::now();

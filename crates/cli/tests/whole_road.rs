@@ -24,10 +24,15 @@ static DEMONSTRATION: LazyLock<Vec<(OsString, Vec<u8>)>> = LazyLock::new(|| {
         .collect()
 });
 
-/// A folder with the demonstration in it.
+/// A folder with the first pass of the demonstration in it.
 fn demonstration() -> TempDir {
+    with_files(&|name| ["first-pass.toml", "upper-first.ply", "upper-tray.stl"].contains(&name))
+}
+
+fn with_files(wanted: &dyn Fn(&str) -> bool) -> TempDir {
     let folder = tempfile::tempdir().unwrap();
-    for (name, bytes) in DEMONSTRATION.iter() {
+    let is_wanted = |name: &OsString| name.to_str().is_some_and(wanted);
+    for (name, bytes) in DEMONSTRATION.iter().filter(|(name, _)| is_wanted(name)) {
         fs::write(folder.path().join(name), bytes).unwrap();
     }
     folder
@@ -41,7 +46,7 @@ fn result(folder: &Path) -> Value {
 #[test]
 fn the_demonstration_is_to_be_reworked_at_its_planted_places() {
     let demo = demonstration();
-    let outcome = run(demo.path(), &["check", "case.toml"]);
+    let outcome = run(demo.path(), &["check", "first-pass.toml"]);
     assert_eq!(
         outcome.code,
         Some(1),
@@ -92,6 +97,63 @@ fn the_demonstration_is_to_be_reworked_at_its_planted_places() {
     }
 }
 
+/// The whole case: what its README tells, each at its place.
+#[test]
+fn the_whole_case_of_the_demonstration_tells_what_was_planted() {
+    let demo = with_files(&|_| true);
+    let outcome = run(demo.path(), &["check", "case.toml", "--out", "results"]);
+    assert_eq!(
+        outcome.code,
+        Some(1),
+        "{}{}",
+        outcome.out,
+        outcome.complaint
+    );
+    let result = result(&demo.path().join("results"));
+    let wash = |arch: &str| {
+        let washes = result["wash"].as_array().unwrap();
+        washes
+            .iter()
+            .find(|wash| wash["arch"] == arch)
+            .unwrap()
+            .clone()
+    };
+    let upper = wash("maxillary");
+    assert_eq!(upper["still_open"].as_array().unwrap().len(), 1, "{upper}");
+    assert_eq!(upper["resolved"].as_array().unwrap().len(), 2, "{upper}");
+    assert!((0.25..0.55).contains(&wash("mandibular")["median_mm"].as_f64().unwrap()));
+    let told = |check: &str, arch: &str, side: &str| {
+        result["findings"].as_array().unwrap().iter().any(|f| {
+            f["check"] == check && f["arch"] == arch && f["side"] == side && f["severity"] != "note"
+        })
+    };
+    assert!(
+        told("show-through", "maxillary", "right"),
+        "{}",
+        outcome.out
+    );
+    assert!(
+        told("under-extension", "mandibular", "left"),
+        "{}",
+        outcome.out
+    );
+    assert!(told("void", "mandibular", "right"), "{}", outcome.out);
+    assert!(
+        outcome.out.contains("Not packed: jaw-relation record"),
+        "{}",
+        outcome.out
+    );
+    let spaces = result["jaw_relation"]["interarch_space_mm"]
+        .as_array()
+        .unwrap();
+    assert!(spaces.len() > 50, "{}", spaces.len());
+    let parts = result["consignment"]["parts"].as_array().unwrap();
+    assert_eq!(
+        parts.iter().filter(|part| part["packed"] == false).count(),
+        1
+    );
+}
+
 #[test]
 fn a_demonstration_is_never_written_over_a_case() {
     let folder = tempfile::tempdir().unwrap();
@@ -113,7 +175,14 @@ fn one_input_gives_the_same_bytes_on_one_thread_and_on_many() {
     for (folder, threads) in [("one", "1"), ("many", "8")] {
         run(
             demo.path(),
-            &["check", "case.toml", "--out", folder, "--threads", threads],
+            &[
+                "check",
+                "first-pass.toml",
+                "--out",
+                folder,
+                "--threads",
+                threads,
+            ],
         );
     }
     for file in [
@@ -132,7 +201,7 @@ fn json_on_standard_output_is_the_result_file() {
     let demo = demonstration();
     let outcome = run(
         demo.path(),
-        &["check", "case.toml", "--json", "--out", "results"],
+        &["check", "first-pass.toml", "--json", "--out", "results"],
     );
     let file = fs::read_to_string(demo.path().join("results/result.json")).unwrap();
     assert_eq!(outcome.out, file);
@@ -145,7 +214,7 @@ fn a_report_that_is_not_wanted_is_not_written() {
         demo.path(),
         &[
             "check",
-            "case.toml",
+            "first-pass.toml",
             "--json",
             "--no-report",
             "--out",
@@ -231,7 +300,7 @@ fn another_unit_is_asked_about_and_answered() {
     );
     assert_eq!(answered.code, Some(1), "{}", answered.out);
 
-    run(demo.path(), &["check", "case.toml", "--out", "in-mm"]);
+    run(demo.path(), &["check", "first-pass.toml", "--out", "in-mm"]);
     let [in_mm, in_m] = ["in-mm", "answered"].map(|folder| result(&demo.path().join(folder)));
     let figure = |result: &Value, pointer: &str| result.pointer(pointer).unwrap().as_f64().unwrap();
     let median = "/impressions/0/cover/median_mm";

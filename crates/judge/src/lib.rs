@@ -27,8 +27,8 @@ pub use artefact::{
     CertifiedSphere, Quantity, SizeReading,
 };
 pub use case::{
-    Case, CaseError, CaseFault, CaseProblem, Consignment, ImpressionInput, JawRelation, Stage,
-    read_landmarks,
+    BadColour, BadThickness, Case, CaseError, CaseFault, CaseProblem, Consignment, ImpressionInput,
+    JawRelation, Stage, colour_from_hex, read_landmarks, thickness,
 };
 pub use checks::{Check, Remedy, UnknownCheck};
 pub use decision::{Bound, Conformity, decide};

@@ -7,8 +7,10 @@ use common::*;
 use judge::{
     Case, Check, Evidence, JudgedCase, Protocol, Severity, Stage, UnitReading, Verdict, judge_case,
 };
+use measure::tray_fit::Amount;
 use measure::{
-    Arch, Defect, DefectKind, ImpressionMeasurement, NotAnImpression, NotMeasured, Zone,
+    Arch, CoverMethod, Defect, DefectKind, ImpressionMeasurement, NotAnImpression, NotMeasured,
+    Spot, TrayThickness, Zone,
 };
 use mesh::Unit;
 use rstest::rstest;
@@ -195,6 +197,123 @@ fn without_cover_nothing_is_accepted(#[case] why: NotMeasured) {
                 .any(|e| e.check == check && e.why == why.to_string())
         );
     }
+}
+
+/// Without a tray scan, a patch of 5 ± 1 mm² of the tray's colour.
+#[rstest]
+#[case::surely(5.0, 1.0, 0.9, Severity::Fail, Verdict::Rework)]
+#[case::hardly(1.5, 1.0, 0.9, Severity::Borderline, Verdict::Undecided)]
+#[case::another_colour(5.0, 1.0, 0.2, Severity::Borderline, Verdict::Undecided)]
+fn tray_is_told_by_its_colour(
+    #[case] area_mm2: f64,
+    #[case] area_uncertainty_mm2: f64,
+    #[case] confidence: f64,
+    #[case] severity: Severity,
+    #[case] verdict: Verdict,
+) {
+    let mut measurement = sound();
+    measurement.cover = Err(NotMeasured::NoTray);
+    measurement.tray_fit = None;
+    measurement.colour = Some(Ok(colours(area_mm2)));
+    measurement.spots = vec![Spot {
+        area_mm2,
+        area_uncertainty_mm2,
+        min_mm: None,
+        confidence: Some(confidence),
+        ..spot(0.0)
+    }];
+    let judged = judged(&measurement);
+    assert_eq!(
+        codes(&judged),
+        [
+            (severity, Check::ShowThrough),
+            (Severity::Note, Check::CoverNotJudged)
+        ]
+    );
+    let figure = judged.findings[0].figure.as_ref().unwrap();
+    assert_eq!((figure.measured, figure.unit.as_str()), (area_mm2, "mm2"));
+    assert_eq!(judged.verdict, verdict);
+    let entries = &judged.impressions[0].not_judged;
+    assert!(entries.iter().all(|entry| entry.check != "show-through"));
+    assert!(entries.iter().any(|entry| entry.check == "thin-cover"));
+}
+
+#[test]
+fn colours_that_tell_nothing_leave_it_undecided() {
+    let mut measurement = sound();
+    measurement.cover = Err(NotMeasured::NoTray);
+    measurement.colour = Some(Err(NotMeasured::TrayColourUnknown));
+    let judged = judged(&measurement);
+    assert_eq!(judged.verdict, Verdict::Undecided);
+    let entries = &judged.impressions[0].not_judged;
+    let why = &entries
+        .iter()
+        .find(|e| e.check == "show-through")
+        .unwrap()
+        .why;
+    assert!(
+        why.contains("no tray scan") && why.contains("colour"),
+        "{why}"
+    );
+}
+
+#[test]
+fn cover_by_a_stated_thickness_is_not_accepted_by_itself() {
+    let mut measurement = sound();
+    let cover = measurement.cover.as_mut().unwrap();
+    cover.registration = None;
+    cover.method = CoverMethod::TwoSided {
+        tray: TrayThickness {
+            mm: 2.0,
+            uncertainty_mm: 0.1,
+        },
+    };
+    cover.area_judged_mm2 = 800.0;
+    measurement.tray_fit = None;
+    assert_eq!(
+        codes(&judged(&measurement)),
+        [(Severity::Borderline, Check::CoverNotJudged)]
+    );
+    measurement.spots = vec![spot(0.02)];
+    let judged = judged(&measurement);
+    assert_eq!(judged.verdict, Verdict::Rework);
+    assert_eq!(judged.findings[0].check, Check::ShowThrough);
+}
+
+#[test]
+fn a_tray_that_stood_askew_is_told_in_words() {
+    let mut measurement = sound();
+    let seating = measurement
+        .tray_fit
+        .as_mut()
+        .unwrap()
+        .seating
+        .as_mut()
+        .unwrap();
+    let much = |value| Amount {
+        value,
+        uncertainty: 0.4,
+    };
+    (seating.right_mm, seating.anterior_mm) = (much(-2.4), much(1.7));
+    seating.front_up_deg = much(4.2);
+    seating.wider_mm = much(-5.0);
+    let judged = judged(&measurement);
+    assert_eq!(
+        codes(&judged),
+        [
+            (Severity::Note, Check::TraySeating),
+            (Severity::Note, Check::TraySeating),
+            (Severity::Note, Check::TraySize)
+        ]
+    );
+    let text = &judged.findings[0].instruction;
+    assert!(
+        text.contains("too far to the patient's left and tilted, nearer to the tissue in front"),
+        "{text}"
+    );
+    assert!(!text.contains("to the front"), "{text}");
+    assert!(judged.findings[2].instruction.contains("narrower"));
+    assert_eq!(judged.verdict, Verdict::Accept);
 }
 
 #[test]

@@ -33,6 +33,8 @@ fn measured(mesh: &Mesh) -> ImpressionMeasurement {
         stops: Vec::new(),
         stop_radius_mm: 2.0,
         flange_depth_mm: 3.0,
+        tray_thickness: None,
+        tray_colour: None,
         marks: Vec::new(),
     };
     measure(mesh, None, &settings, &|_| {})

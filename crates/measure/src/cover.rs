@@ -1,5 +1,6 @@
 //! Cover: distance from the tissue surface to the tray.
 
+use crate::figures::{Cover, CoverMethod};
 use mesh::{Mesh, Nearest, SpatialIndex, Topology};
 use nalgebra::{Isometry3, Point3, Vector3};
 
@@ -137,6 +138,35 @@ pub fn smoothed(mesh: &Mesh, values: &[Option<f64>], rounds: usize) -> Vec<Optio
         }
     }
     values
+}
+
+impl Cover {
+    /// Cover known at vertices that each stand for an area (mm²); `None` where
+    /// it is known nowhere.
+    pub(crate) fn of(
+        method: CoverMethod,
+        at_vertex_mm: Vec<Option<f64>>,
+        areas: &[f64],
+        uncertainty_mm: f64,
+    ) -> Option<Self> {
+        let mut weighted: Vec<(f64, f64)> = (at_vertex_mm.iter().zip(areas))
+            .filter_map(|(mm, &area)| Some(((*mm)?, area)))
+            .filter(|(_, area)| *area > 0.0)
+            .collect();
+        let area_judged_mm2 = weighted.iter().map(|w| w.1).sum();
+        let mut part = |part| quantile(&mut weighted, part);
+        Some(Self {
+            min_mm: part(0.0)?,
+            p05_mm: part(0.05)?,
+            median_mm: part(0.5)?,
+            p95_mm: part(0.95)?,
+            method,
+            registration: None,
+            at_vertex_mm,
+            uncertainty_mm,
+            area_judged_mm2,
+        })
+    }
 }
 
 /// Quantiles of values that each stand for an area; `None` without area.

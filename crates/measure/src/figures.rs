@@ -4,6 +4,8 @@ use crate::border::Border;
 use crate::defects::TissueSurface;
 use crate::facing::Turned;
 use crate::landmarks::{Landmark, LandmarkMark};
+use crate::tray_colour::TrayColour;
+use crate::tray_fit::TrayFit;
 use crate::wash::Wash;
 use mesh::Integrity;
 use nalgebra::{Isometry3, Point3, Vector3};
@@ -108,6 +110,22 @@ pub enum NotMeasured {
         "in the scan of the record the two impressions do not stand opposite each other with right and left alike; one of the scans may be mirrored, or the record be of another case"
     )]
     JawsNotOpposed,
+    #[error(
+        "too little of the tray's outer face shows opposite the tissue surface to measure its thickness"
+    )]
+    TooLittleTraySeen,
+    #[error(
+        "the scan has colours, but the tray's was not given and none stands out on the outer surface"
+    )]
+    TrayColourUnknown,
+    #[error(
+        "the colours of tray and material differ by {difference:.0} in CIELAB, too little to tell them apart (10 at least)"
+    )]
+    TrayColourAlike { difference: f64 },
+    #[error(
+        "the colours of the scan are too uneven to tell tray from material: they lie {separation:.1} standard deviations apart (6 at least)"
+    )]
+    ColourTooUneven { separation: f64 },
     #[error("no border line could be followed round the scan")]
     NoBorder,
     #[error(
@@ -184,10 +202,24 @@ pub struct TrayRegistration {
 }
 
 /// How cover was had.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub enum CoverMethod {
     /// Distance to the registered scan of the empty tray.
     TrayScan,
+    /// Thickness of material and tray together, less that of the tray.
+    TwoSided {
+        /// What was taken off.
+        tray: TrayThickness,
+    },
+}
+
+/// How thick the tray was said to be.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TrayThickness {
+    /// Thickness, mm.
+    pub mm: f64,
+    /// Its expanded uncertainty (k = 2), mm.
+    pub uncertainty_mm: f64,
 }
 
 /// Cover over the tissue surface.
@@ -195,8 +227,8 @@ pub enum CoverMethod {
 pub struct Cover {
     /// How it was had.
     pub method: CoverMethod,
-    /// The registered tray.
-    pub registration: TrayRegistration,
+    /// The registered tray; `None` where cover was had without its scan.
+    pub registration: Option<TrayRegistration>,
     /// Cover at each vertex of the impression mesh, mm, smoothed over the
     /// scan's noise; `None` off the tissue surface.
     pub at_vertex_mm: Vec<Option<f64>>,
@@ -234,8 +266,10 @@ pub struct Spot {
     pub area_mm2: f64,
     /// Expanded uncertainty (k = 2) of the area, mm².
     pub area_uncertainty_mm2: f64,
-    /// Least cover in the patch, mm.
-    pub min_mm: f64,
+    /// Least cover in the patch, mm; `None` of a patch told by its colour.
+    pub min_mm: Option<f64>,
+    /// Of a patch told by its colour: how like the tray's that is, 0 to 1.
+    pub confidence: Option<f64>,
     /// Part of the arch.
     pub zone: Zone,
     /// Patient's side; `None` on the midline.
@@ -275,6 +309,8 @@ pub struct ImpressionMeasurement {
     pub noise_mm: Option<f64>,
     /// Cover over the tissue surface.
     pub cover: Result<Cover, NotMeasured>,
+    /// How the tray suits the mouth; `None` without a registered tray.
+    pub tray_fit: Option<TrayFit>,
     /// Patches of little cover, largest of each kind first.
     pub spots: Vec<Spot>,
     /// Declared tissue stops.
@@ -283,6 +319,9 @@ pub struct ImpressionMeasurement {
     pub border: Result<Border, NotMeasured>,
     /// The tissue surface: its defects, and how well it was scanned.
     pub tissue: Result<TissueSurface, NotMeasured>,
+    /// What its colours tell of the tray; `None` where the scan has none. Where
+    /// cover was not measured, `spots` are the patches of the tray's colour.
+    pub colour: Option<Result<TrayColour, NotMeasured>>,
     /// What it added over its first pass; `None` where the case has none.
     pub wash: Option<Result<Wash, NotMeasured>>,
     /// Landmarks of the jaw; empty where the scan is no impression.
@@ -319,6 +358,10 @@ pub struct MeasureSettings {
     pub stop_radius_mm: f64,
     /// Depth below the border at which flange thickness is taken, mm.
     pub flange_depth_mm: f64,
+    /// Thickness of the tray, where it was said.
+    pub tray_thickness: Option<TrayThickness>,
+    /// Colour of the tray in the scan, sRGB, where it was said.
+    pub tray_colour: Option<[u8; 3]>,
     /// Landmarks that someone has marked.
     pub marks: Vec<LandmarkMark>,
 }

@@ -29,8 +29,11 @@ pub mod repeats;
 pub mod sampling;
 mod scan_quality;
 mod spots;
+pub mod tray_colour;
 mod tray_cover;
+pub mod tray_fit;
 mod tray_mismatch;
+mod two_sided;
 pub mod wash;
 mod zones;
 
@@ -41,6 +44,8 @@ pub use defects::{Defect, DefectKind, TissueSurface, ZoneScan};
 pub use figures::*;
 pub use glance::{Glance, glance};
 pub use noise::noise_mm;
+pub use tray_colour::TrayColour;
+pub use tray_fit::TrayFit;
 pub use wash::Wash;
 
 use facing::Turned;
@@ -134,23 +139,6 @@ pub fn measure(
     if let Err(NotMeasured::NotAnImpression(what)) = placed {
         return not_an_impression(surface, what);
     }
-    progress(Stage::Cover);
-    let cover = placed
-        .as_ref()
-        .map_err(Clone::clone)
-        .and_then(|(tray, placed)| tray_cover::over_tissue(&impression, tray, placed, noise));
-    if cover.as_ref().is_ok_and(|c| c.p95_mm <= EMPTY_TRAY_MM) {
-        return not_an_impression(surface, NotAnImpression::EmptyTray);
-    }
-    progress(Stage::Spots);
-    let stops = match (&placed, &cover) {
-        (Ok((_, placed)), Ok(cover)) => tray_cover::stops(&impression, placed, cover, settings),
-        _ => Vec::new(),
-    };
-    let spots = cover.as_ref().map_or_else(
-        |_| Vec::new(),
-        |cover| tray_cover::spots(&impression, cover, &stops, settings),
-    );
     progress(Stage::Border);
     let local_tray = placed
         .as_ref()
@@ -164,6 +152,38 @@ pub fn measure(
         noise,
         settings.flange_depth_mm,
     );
+    progress(Stage::Cover);
+    let cover = placed
+        .as_ref()
+        .map_err(Clone::clone)
+        .and_then(|(tray, placed)| tray_cover::over_tissue(&impression, tray, placed, noise));
+    let cover = match (cover, settings.tray_thickness, &border) {
+        (Err(NotMeasured::NoTray), Some(thickness), Ok(border)) => {
+            two_sided::cover(&impression, border, thickness, noise)
+        }
+        (cover, ..) => cover,
+    };
+    let tray_fit = local_tray
+        .as_ref()
+        .zip(cover.as_ref().ok())
+        .map(|(tray, cover)| tray_fit::measure(&impression, tray, cover, border.as_ref().ok()));
+    if cover.as_ref().is_ok_and(|c| c.p95_mm <= EMPTY_TRAY_MM) {
+        return not_an_impression(surface, NotAnImpression::EmptyTray);
+    }
+    progress(Stage::Spots);
+    let stops = match (&placed, &cover) {
+        (Ok((_, placed)), Ok(cover)) => tray_cover::stops(&impression, placed, cover, settings),
+        _ => Vec::new(),
+    };
+    let (colour, of_colour) = match tray_colour::read(&impression, cover.as_ref().ok(), settings) {
+        Some(Ok((colour, spots))) => (Some(Ok(colour)), spots),
+        Some(Err(why)) => (Some(Err(why)), Vec::new()),
+        None => (None, Vec::new()),
+    };
+    let spots = match &cover {
+        Ok(cover) => tray_cover::spots(&impression, cover, &stops, settings),
+        Err(_) => of_colour,
+    };
     progress(Stage::Tissue);
     let tissue = defects::on_tissue(&impression, &surface, &heights);
     progress(Stage::Landmarks);
@@ -184,6 +204,8 @@ pub fn measure(
         landmarks,
         has_outer_surface: Some(impression.regions.has_outer_surface()),
         wash: None,
+        colour,
+        tray_fit,
         frame: Ok(impression.frame),
         noise_mm,
         cover,
@@ -221,6 +243,8 @@ fn not_an_impression(surface: Surface, what: NotAnImpression) -> ImpressionMeasu
         frame: Err(why.clone()),
         has_outer_surface: None,
         wash: None,
+        colour: None,
+        tray_fit: None,
         noise_mm: None,
         cover: Err(why.clone()),
         spots: Vec::new(),
@@ -285,5 +309,20 @@ impl Impression {
             edge_mm: surface.integrity.median_edge,
             regions,
         }
+    }
+
+    /// The tissue surface that each vertex stands for, mm²: a third of the
+    /// tissue triangles round it, 0 off the tissue surface.
+    pub(crate) fn tissue_weights(&self) -> Vec<f64> {
+        let mut weights = vec![0.0; self.local.vertices().len()];
+        for (t, corners) in self.local.triangles().iter().enumerate() {
+            if self.regions.is_tissue[t] {
+                let third = self.local.area_vector(t).norm() / 3.0;
+                for &v in corners {
+                    weights[v as usize] += third;
+                }
+            }
+        }
+        weights
     }
 }

@@ -94,6 +94,38 @@ fn clipped(polygon: &[(Point3<f64>, f64)], level: f64, sense: f64) -> Vec<(Point
     out
 }
 
+/// How much the area of a patch changes between a lower level (`smaller`) and
+/// a higher one (`larger`), mm².
+pub fn area_between(patch: &Patch, smaller: &[Patch], larger: &[Patch]) -> f64 {
+    let holds = |outer: &Patch, inner: &Patch| {
+        inner
+            .vertices
+            .first()
+            .is_some_and(|v| outer.vertices.binary_search(v).is_ok())
+    };
+    let least: f64 = smaller
+        .iter()
+        .filter(|s| holds(patch, s))
+        .map(|s| s.area_mm2)
+        .sum();
+    let most = larger
+        .iter()
+        .find(|l| holds(l, patch))
+        .map_or(patch.area_mm2, |l| l.area_mm2);
+    most - least
+}
+
+/// The vertex of a patch nearest to its centre, so that a place reported lies
+/// on the surface. A ring's centre falls inside it.
+pub fn nearest_vertex(mesh: &Mesh, patch: &Patch) -> Point3<f64> {
+    let distance = |v: &u32| (mesh.vertices()[*v as usize] - patch.centre).norm_squared();
+    patch
+        .vertices
+        .iter()
+        .min_by(|a, b| distance(a).total_cmp(&distance(b)))
+        .map_or(patch.centre, |&v| mesh.vertices()[v as usize])
+}
+
 struct DisjointSets(Vec<u32>);
 
 impl DisjointSets {

@@ -1,13 +1,13 @@
 //! Cover from the scan of the empty tray.
 
-use crate::cover::{Tray, angle_weighted_normals, quantile, smoothed};
+use crate::cover::{Tray, angle_weighted_normals, smoothed};
 use crate::figures::{
     Cover, CoverMethod, MeasureSettings, NotMeasured, Spot, SpotKind, StopReading, TrayRegistration,
 };
 use crate::regions::smoothing_rounds;
 use crate::registration::{self, Registered, Target};
 use crate::sampling::spread_over;
-use crate::spots::{Patch, patches};
+use crate::spots::{Patch, area_between, nearest_vertex, patches};
 use crate::tray_mismatch::{self, Mismatch};
 use crate::{Impression, Surface, frame};
 use mesh::{Mesh, SpatialIndex};
@@ -188,15 +188,7 @@ pub(crate) fn over_tissue(
     noise_mm: f64,
 ) -> Result<Cover, NotMeasured> {
     let mesh = &impression.local;
-    let mut weights = vec![0.0; mesh.vertices().len()];
-    for (t, corners) in mesh.triangles().iter().enumerate() {
-        if impression.regions.is_tissue[t] {
-            let third = mesh.area_vector(t).norm() / 3.0;
-            for &v in corners {
-                weights[v as usize] += third;
-            }
-        }
-    }
+    let weights = impression.tissue_weights();
     let tissue: Vec<usize> = (0..weights.len()).filter(|&v| weights[v] > 0.0).collect();
     let points: Vec<Point3<f64>> = tissue.iter().map(|&v| mesh.vertices()[v]).collect();
     let tray = Tray::new(
@@ -227,26 +219,23 @@ pub(crate) fn over_tissue(
             },
         });
     }
-    let mut weighted: Vec<(f64, f64)> = tissue
-        .iter()
-        .filter_map(|&v| Some((at_vertex_mm[v]?, weights[v])))
-        .collect();
-    let part = |part| quantile(&mut weighted, part).unwrap_or(f64::NAN);
-    let [min_mm, p05_mm, median_mm, p95_mm] = [0.0, 0.05, 0.5, 0.95].map(part);
     // The pose's doubt and what smoothing leaves of the scan's noise are
     // independent of each other.
-    let noise = 2.0 * noise_mm;
-    Ok(Cover {
-        method: CoverMethod::TrayScan,
-        uncertainty_mm: placed.registration.uncertainty_mm.hypot(noise),
-        registration: placed.registration.clone(),
-        area_judged_mm2: weighted.iter().map(|w| w.1).sum(),
+    let uncertainty_mm = placed.registration.uncertainty_mm.hypot(2.0 * noise_mm);
+    let found = Cover::of(
+        CoverMethod::TrayScan,
         at_vertex_mm,
-        min_mm,
-        p05_mm,
-        median_mm,
-        p95_mm,
-    })
+        &weights,
+        uncertainty_mm,
+    );
+    found
+        .map(|cover| Cover {
+            registration: Some(placed.registration.clone()),
+            ..cover
+        })
+        .ok_or(NotMeasured::TrayInsideMissing {
+            missing_percent: 100.0,
+        })
 }
 
 /// A declared stop with the vertices of tissue surface that belong to it.
@@ -335,7 +324,8 @@ pub(crate) fn spots(
                 centre: scan_from_local * on_surface,
                 area_mm2: patch.area_mm2,
                 area_uncertainty_mm2: *area_uncertainty_mm2,
-                min_mm: patch.min,
+                min_mm: Some(patch.min),
+                confidence: None,
                 zone: impression.zones.zone(&on_surface),
                 side: impression.zones.side(&on_surface),
                 stop,
@@ -343,27 +333,6 @@ pub(crate) fn spots(
             }
         })
         .collect()
-}
-
-/// How much the area of a patch changes between a lower level (`smaller`) and
-/// a higher one (`larger`), mm².
-fn area_between(patch: &Patch, smaller: &[Patch], larger: &[Patch]) -> f64 {
-    let holds = |outer: &Patch, inner: &Patch| {
-        inner
-            .vertices
-            .first()
-            .is_some_and(|v| outer.vertices.binary_search(v).is_ok())
-    };
-    let least: f64 = smaller
-        .iter()
-        .filter(|s| holds(patch, s))
-        .map(|s| s.area_mm2)
-        .sum();
-    let most = larger
-        .iter()
-        .find(|l| holds(l, patch))
-        .map_or(patch.area_mm2, |l| l.area_mm2);
-    most - least
 }
 
 /// For each patch that is thin, the number of the show-through that it
@@ -395,15 +364,4 @@ fn show_through_within(mesh: &Mesh, all: &[(SpotKind, Patch, f64)]) -> Vec<Optio
         }
     }
     around
-}
-
-/// The vertex of a patch nearest to its centre, so that a place reported lies
-/// on the surface. A ring's centre falls inside it.
-fn nearest_vertex(mesh: &Mesh, patch: &Patch) -> Point3<f64> {
-    let distance = |v: &u32| (mesh.vertices()[*v as usize] - patch.centre).norm_squared();
-    patch
-        .vertices
-        .iter()
-        .min_by(|a, b| distance(a).total_cmp(&distance(b)))
-        .map_or(patch.centre, |&v| mesh.vertices()[v as usize])
 }

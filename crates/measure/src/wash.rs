@@ -48,8 +48,8 @@ pub struct PlaceNow {
     pub kind: SpotKind,
     /// Its area on the first pass, mm².
     pub area_mm2: f64,
-    /// Least cover there on the first pass, mm.
-    pub was_mm: f64,
+    /// Least cover there on the first pass, mm; `None` where it was told by colour.
+    pub was_mm: Option<f64>,
     /// Part of the arch.
     pub zone: Zone,
     /// Patient's side; `None` on the midline.
@@ -178,7 +178,9 @@ impl SeenAgain<'_> {
         let (cover_mm, uncertainty_mm) = match &self.now.cover {
             Ok(cover) => (least(&cover.at_vertex_mm), cover.uncertainty_mm),
             Err(_) => (
-                least(self.thickness_mm).map(|added| spot.min_mm + added),
+                least(self.thickness_mm)
+                    .zip(spot.min_mm)
+                    .map(|(added, was)| was + added),
                 was_uncertainty_mm.hypot(self.uncertainty_mm),
             ),
         };

@@ -99,15 +99,15 @@ fn trays_are_registered(noise_sd_mm: f64, allowed_mm: f64) {
             let cover = measured(&phantom)
                 .cover
                 .unwrap_or_else(|why| panic!("{seed}: {why}"));
-            let found = &cover.registration;
+            let placed = cover.registration.expect("cover is from the tray's scan");
             let truth = &phantom.truth.impression_from_tray;
             let mut errors: Vec<f64> = phantom
                 .tray
                 .vertices()
                 .iter()
-                .map(|p| (found.impression_from_tray * p - truth * p).norm())
+                .map(|p| (placed.impression_from_tray * p - truth * p).norm())
                 .collect();
-            [quantile(&mut errors, 0.95), found.uncertainty_mm]
+            [quantile(&mut errors, 0.95), placed.uncertainty_mm]
         })
         .collect();
     let held = outcomes

@@ -33,7 +33,8 @@ fn phantoms() -> [Phantom; 2] {
 fn is_as_planted(result: &ImpressionMeasurement, phantom: &Phantom, moved: &Isometry3<f64>) {
     let cover = result.cover.as_ref().expect("the tray is there");
     let truth = moved * phantom.truth.impression_from_tray;
-    let found = cover.registration.impression_from_tray;
+    let placed = cover.registration.as_ref().expect("the tray was laid on");
+    let found = placed.impression_from_tray;
     for p in phantom.tray.vertices().iter().step_by(97) {
         assert!((found * p - truth * p).norm() < 0.05);
     }

@@ -35,6 +35,7 @@ mod stations;
 mod survey;
 mod tray;
 mod truth;
+mod whole_case;
 
 pub use artefact::artefact;
 pub use cast::cast_from;
@@ -47,6 +48,7 @@ pub use options::{
 pub use truth::{
     Axes, BlemishKind, BlemishTruth, BorderPart, BorderPoint, Landmark, Side, SpotTruth, Truth,
 };
+pub use whole_case::{JawScans, WashThickness, WholeCase, washed};
 
 use design::{Change, Design, Stretch, Wanted};
 use impression::Impression;

@@ -68,7 +68,8 @@ fn part(place: &VertexPlace) -> (Zone, Option<Side>) {
 
 /// The surface of an impression as the bytes of a PLY file: the mesh in the
 /// numbers of its scan file, with figures at each vertex that are NaN where
-/// they are not known: `cover_mm`, by which it is coloured; `part`, a number in
+/// they are not known: `cover_mm`, by which it is coloured; `tray_share`, how far
+/// its colour is the tray's; `part`, a number in
 /// [`SurfaceFile::parts`]; `station`, a number in the border's stations.
 /// `None` where the scan shows no impression.
 pub(crate) fn encoded(
@@ -91,7 +92,13 @@ pub(crate) fn encoded(
     };
     let (part, station) = (numbers(&number), numbers(&|place| place.station));
     let mut figures: Vec<(&str, &[f32])> = Vec::new();
-    let cover_mm: Vec<f32>;
+    let (cover_mm, tray_share): (Vec<f32>, Vec<f32>);
+    let known = |values: &[Option<f64>]| -> Vec<f32> {
+        let values = values.iter();
+        values
+            .map(|value| value.map_or(f32::NAN, |v| v as f32))
+            .collect()
+    };
     if let Ok(cover) = &measurement.cover {
         let map = described(checked, impression);
         let colours = cover
@@ -100,12 +107,12 @@ pub(crate) fn encoded(
             .map(|cover| cover.map_or(NEUTRAL, |mm| colour(mm, map.from_mm, map.to_mm)))
             .collect();
         mesh = mesh.with_colours(Some(colours))?;
-        cover_mm = cover
-            .at_vertex_mm
-            .iter()
-            .map(|cover| cover.map_or(f32::NAN, |mm| mm as f32))
-            .collect();
+        cover_mm = known(&cover.at_vertex_mm);
         figures.push(("cover_mm", &cover_mm));
+    }
+    if let Some(Ok(colour)) = &measurement.colour {
+        tray_share = known(&colour.at_vertex);
+        figures.push(("tray_share", &tray_share));
     }
     figures.extend([("part", part.as_slice()), ("station", station.as_slice())]);
     Ok(Some(mesh::write::encode_ply(&mesh, &figures)?))

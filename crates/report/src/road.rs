@@ -129,7 +129,7 @@ pub fn check_case(
     let of = case.impressions.len();
     let mut impressions: Vec<CheckedImpression> = case
         .impressions
-        .iter()
+        .par_iter()
         .enumerate()
         .map(|(impression, input)| {
             let scan = Arc::clone(&scans[input.scan.as_path()]);
@@ -157,11 +157,7 @@ pub fn check_case(
             }
         })
         .collect();
-    for wash in 0..of {
-        if let Some(first_pass) = case.first_pass_of(wash) {
-            compare_passes(&mut impressions, first_pass, wash);
-        }
-    }
+    compare_passes(&case, &mut impressions);
     let record = record_path(&case).map(|path| Arc::clone(&scans[path]));
     if record.is_some() {
         progress(Step::Relating);
@@ -214,24 +210,32 @@ fn jaw<'a>(mesh: &'a Mesh, one: &'a CheckedImpression) -> Result<Jaw<'a>, NotMea
     })
 }
 
-/// Adds to a wash's measurement what it shows beside its first pass.
-fn compare_passes(impressions: &mut [CheckedImpression], first_pass: usize, wash: usize) {
+/// Adds to the measurement of each wash what it shows beside its first pass.
+fn compare_passes(case: &Case, impressions: &mut [CheckedImpression]) {
     let of = |one: usize| {
         let one = &impressions[one];
         (&one.scan.mesh, &one.measurement)
     };
-    let found = compare(of(first_pass), of(wash));
-    let measurement = &mut impressions[wash].measurement;
-    match found {
-        Ok(found) => {
-            if let Ok(border) = &mut measurement.border {
-                for (station, change) in border.stations.iter_mut().zip(found.border) {
-                    station.change = change;
+    let found: Vec<_> = (0..impressions.len())
+        .into_par_iter()
+        .filter_map(|wash| {
+            let first_pass = case.first_pass_of(wash)?;
+            Some((wash, compare(of(first_pass), of(wash))))
+        })
+        .collect();
+    for (wash, found) in found {
+        let measurement = &mut impressions[wash].measurement;
+        match found {
+            Ok(found) => {
+                if let Ok(border) = &mut measurement.border {
+                    for (station, change) in border.stations.iter_mut().zip(found.border) {
+                        station.change = change;
+                    }
                 }
+                measurement.wash = Some(found.wash);
             }
-            measurement.wash = Some(found.wash);
+            Err(why) => measurement.wash = Some(Err(why)),
         }
-        Err(why) => measurement.wash = Some(Err(why)),
     }
 }
 
@@ -327,6 +331,8 @@ fn settings(
         stops: input.stops.iter().map(|stop| stop * in_mm).collect(),
         stop_radius_mm: protocol.value(StopSize) / 2.0,
         flange_depth_mm: protocol.value(FlangeDepth),
+        tray_thickness: input.tray_thickness,
+        tray_colour: input.tray_colour,
         marks: input
             .marks
             .iter()

@@ -4,7 +4,9 @@ use crate::road::{CheckOptions, CheckedCase, Step, check_case};
 use crate::{WriteError, default_folder};
 use clap::builder::{PossibleValuesParser, TypedValueParser};
 use clap::{Args, ValueEnum};
-use judge::{Case, CaseError, ImpressionInput, Protocol, ProtocolError, Stage};
+use judge::{
+    BadColour, BadThickness, Case, CaseError, ImpressionInput, Protocol, ProtocolError, Stage,
+};
 use mesh::{ReadError, Unit};
 use std::path::{Path, PathBuf};
 use thiserror::Error;
@@ -20,6 +22,15 @@ pub struct Source {
     /// Scan of the empty tray
     #[arg(long, value_name = "SCAN")]
     pub tray: Option<PathBuf>,
+    /// Thickness of the tray in mm, where it was not scanned
+    #[arg(long, value_name = "MM", conflicts_with = "tray")]
+    pub tray_thickness: Option<f64>,
+    /// Uncertainty (k = 2) of that thickness in mm [default: 0.5]
+    #[arg(long, value_name = "MM")]
+    pub tray_thickness_uncertainty: Option<f64>,
+    /// Colour of the tray in a coloured scan, as #rrggbb [default: told from the scan]
+    #[arg(long, value_name = "COLOUR")]
+    pub tray_colour: Option<String>,
     /// Landmarks that were marked on the scan (landmarks.toml); they are not looked for
     #[arg(long, value_name = "FILE")]
     pub landmarks: Option<PathBuf>,
@@ -58,6 +69,12 @@ pub enum CheckError {
     /// Something is said twice.
     #[error("{0} stands in the case file; leave it out beside one, or change the file")]
     InTheCaseFile(&'static str),
+    /// The colour is none.
+    #[error("--tray-colour: {0}")]
+    Colour(#[from] BadColour),
+    /// The thickness is none.
+    #[error("--tray-thickness: {0}")]
+    Thickness(#[from] BadThickness),
     /// The case has no name that could be printed.
     #[error("--case needs a name of printable letters (a pseudonym, never a patient's name)")]
     CaseName,
@@ -84,6 +101,12 @@ impl Source {
             let in_the_file = [
                 ("--arch", self.arch.is_some()),
                 ("--tray", self.tray.is_some()),
+                ("--tray-thickness", self.tray_thickness.is_some()),
+                (
+                    "--tray-thickness-uncertainty",
+                    self.tray_thickness_uncertainty.is_some(),
+                ),
+                ("--tray-colour", self.tray_colour.is_some()),
                 ("--landmarks", self.landmarks.is_some()),
                 ("--stage", self.stage.is_some()),
                 ("--case", self.case.is_some()),
@@ -110,6 +133,15 @@ impl Source {
                 stage: self.stage.map_or(Stage::Single, Into::into),
                 scan: self.input.clone(),
                 tray: self.tray.clone(),
+                tray_thickness: judge::thickness(
+                    self.tray_thickness,
+                    self.tray_thickness_uncertainty,
+                )?,
+                tray_colour: self
+                    .tray_colour
+                    .as_deref()
+                    .map(judge::colour_from_hex)
+                    .transpose()?,
                 stops: Vec::new(),
                 marks,
                 marks_file: self.landmarks.clone(),

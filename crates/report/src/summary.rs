@@ -51,14 +51,17 @@ fn write_impression(out: &mut String, impression: &ImpressionResult) -> fmt::Res
         verdict_word(impression.verdict)
     )?;
     if let Some(cover) = &impression.cover {
-        write!(
-            out,
-            "; cover least {}, median {}, each ± {} mm, over {} of scanned tissue surface",
-            two_decimals(cover.min_mm),
-            two_decimals(cover.median_mm),
-            two_decimals(cover.uncertainty_mm),
-            told::area(cover.area_judged_mm2)
-        )?;
+        let values = cover.min_mm.zip(cover.median_mm).zip(cover.uncertainty_mm);
+        if let Some(((least, median), doubt)) = values {
+            write!(
+                out,
+                "; cover least {}, median {}, each ± {} mm, over {} of scanned tissue surface",
+                two_decimals(least),
+                two_decimals(median),
+                two_decimals(doubt),
+                told::area(cover.area_judged_mm2)
+            )?;
+        }
         let stops = cover
             .spots
             .iter()
@@ -72,7 +75,28 @@ fn write_impression(out: &mut String, impression: &ImpressionResult) -> fmt::Res
         }
     }
     writeln!(out)?;
+    write_colour(out, impression)?;
     write_landmarks(out, impression)
+}
+
+/// How much tray the colours show, and what they were taken for.
+fn write_colour(out: &mut String, impression: &ImpressionResult) -> fmt::Result {
+    let Some(colour) = &impression.tray_colour else {
+        return Ok(());
+    };
+    writeln!(
+        out,
+        "    by colour tray ({}, {}) shows over {} of {}, material is {}",
+        colour.tray,
+        if colour.inferred {
+            "told from the scan"
+        } else {
+            "as given"
+        },
+        told::quantity(colour.tray_seen_mm2, None, "mm2"),
+        told::area(colour.area_judged_mm2),
+        colour.material
+    )
 }
 
 /// How many landmarks were recorded, and which were not.
@@ -403,7 +427,7 @@ Cover map cover-maxillary-first-pass.ply: viridis, dark 0 mm to bright 3 mm; gre
         let text = plain(&summary(&assemble(&checked_without_cover())));
         assert!(text.starts_with("UNDECIDED case D-1042: "), "{text}");
         assert!(
-            text.contains("Not judged: show-through, thin-cover (no tray scan was given)"),
+            text.contains("Not judged: show-through, thin-cover, tray-seating, tray-size (no tray scan was given)"),
             "{text}"
         );
     }

@@ -1,11 +1,14 @@
 //! Hand-built checked cases to report on.
 
 use crate::road::{CheckedCase, CheckedImpression, LoadedScan, judged};
-use judge::{Case, ImpressionInput, Protocol, Stage, UnitReading};
+use judge::{Case, Consignment, ImpressionInput, JawRelation, Protocol, Stage, UnitReading};
+use measure::jaw_relation::Space;
+use measure::tray_fit::{Amount, Seating, TrayFit, ZoneFit};
+use measure::wash::{PlaceNow, Wash};
 use measure::{
     Arch, Border, BorderPart, Cover, CoverMethod, Dip, DipKind, Frame, ImpressionMeasurement,
     Measured, Missing, NotMeasured, Reading, Section, Side, Spot, SpotKind, Station, TissueSurface,
-    TrayRegistration, VertexPlace, Zone, ZoneScan,
+    TrayColour, TrayRegistration, TrayThickness, VertexPlace, Zone, ZoneScan,
 };
 use mesh::{Format, Integrity, Mesh};
 use nalgebra::{Isometry3, Point3, Vector3};
@@ -27,7 +30,175 @@ pub(crate) fn checked_with_spots() -> CheckedCase {
 pub(crate) fn checked_without_cover() -> CheckedCase {
     let mut measurement = measurement();
     measurement.cover = Err(NotMeasured::NoTray);
+    measurement.tray_fit = None;
     checked(measurement, None)
+}
+
+/// A maxillary first pass whose colours show tray, its scan not given.
+pub(crate) fn checked_by_colour() -> CheckedCase {
+    let mut measurement = measurement();
+    measurement.cover = Err(NotMeasured::NoTray);
+    measurement.tray_fit = None;
+    measurement.spots = vec![Spot {
+        min_mm: None,
+        confidence: Some(0.876),
+        ..spot(0.0, Zone::Palate, None)
+    }];
+    measurement.colour = Some(Ok(TrayColour {
+        material: [132, 98, 178],
+        tray: [236, 236, 230],
+        inferred: true,
+        difference: 61.4,
+        separation: 12.3,
+        at_vertex: vec![Some(0.9), Some(0.0), None],
+        area_judged_mm2: 3587.0,
+        tray_seen_mm2: 12.4,
+        other_mm2: 3.3,
+        beside_cover: None,
+    }));
+    checked(measurement, None)
+}
+
+/// A maxillary first pass with its wash, a mandibular wash whose tray's
+/// thickness was stated, a record and a parcel that lacks something.
+pub(crate) fn checked_whole() -> CheckedCase {
+    let input = |declared, stage, tray: Option<&str>| ImpressionInput {
+        declared: Some(declared),
+        stage,
+        scan: "scan.ply".into(),
+        tray: tray.map(Into::into),
+        tray_thickness: None,
+        tray_colour: None,
+        stops: Vec::new(),
+        marks: Vec::new(),
+        marks_file: None,
+    };
+    let case = Case {
+        id: "D-1043".to_owned(),
+        impressions: vec![
+            input(Arch::Maxillary, Stage::FirstPass, Some("tray.stl")),
+            input(Arch::Maxillary, Stage::Wash, Some("tray.stl")),
+            input(Arch::Mandibular, Stage::Wash, None),
+        ],
+        jaw_relation: Some(JawRelation {
+            scan: Some("record.ply".into()),
+            vertical_dimension_mm: Some(66.0),
+            rest_vertical_dimension_mm: Some(69.5),
+            upper_lip_length_mm: Some(21.5),
+        }),
+        consignment: Some(Consignment {
+            no_jaw_relation_because: None,
+            one_arch_because: None,
+            prescription: Some(true),
+            disinfectant: Some("as agreed".to_owned()),
+            disinfection_min: Some(10.0),
+            expected: vec!["upper impression".to_owned(), "record".to_owned()],
+            packed: vec!["Upper impression".to_owned()],
+        }),
+    };
+    let mut first = measurement();
+    first.spots = vec![spot(0.03, Zone::ResidualRidge, Some(Side::Right))];
+    let mut wash = measurement();
+    wash.tray_fit = Some(tray_fit(2.2));
+    wash.wash = Some(Ok(Wash {
+        at_vertex_mm: vec![Some(0.3), Some(0.52), None],
+        uncertainty_mm: 0.062,
+        area_judged_mm2: 3555.0,
+        p05_mm: 0.21,
+        median_mm: 0.41,
+        p95_mm: 0.77,
+        added_share: 0.93,
+        lowered_share: 0.02,
+        places: vec![PlaceNow {
+            spot: 0,
+            kind: SpotKind::ShowThrough,
+            area_mm2: 12.0,
+            was_mm: Some(0.03),
+            was_uncertainty_mm: 0.1,
+            zone: Zone::ResidualRidge,
+            side: Some(Side::Right),
+            at: Point3::new(10.0, 20.0, 5.0),
+            cover_mm: Some(0.83),
+            uncertainty_mm: 0.11,
+        }],
+    }));
+    let mut lower = measurement();
+    if let Ok(frame) = &mut lower.frame {
+        frame.arch = Arch::Mandibular;
+    }
+    lower.tray_fit = None;
+    if let Ok(cover) = &mut lower.cover {
+        cover.registration = None;
+        cover.method = CoverMethod::TwoSided {
+            tray: TrayThickness {
+                mm: 2.1,
+                uncertainty_mm: 0.15,
+            },
+        };
+    }
+    let of = |measurement, tray: bool| CheckedImpression {
+        scan: Arc::new(loaded("scan.ply")),
+        tray: tray.then(|| Arc::new(loaded("tray.stl"))),
+        measurement,
+    };
+    let space = |from_front_mm: f64, mm| Space {
+        at: Point3::new(from_front_mm, 0.0, 0.0),
+        from_front_mm,
+        side: (from_front_mm > 1.0).then_some(Side::Left),
+        mm,
+    };
+    let relation = measure::jaw_relation::JawRelation {
+        record_from_maxilla: Isometry3::identity(),
+        record_from_mandible: Isometry3::identity(),
+        stations: vec![
+            space(0.0, Some(14.3)),
+            space(2.5, Some(13.9)),
+            space(5.0, None),
+        ],
+        uncertainty_mm: 0.17,
+        ridge_angle_deg: 3.4,
+        ridge_angle_uncertainty_deg: 0.6,
+    };
+    judged(
+        case,
+        Protocol::default(),
+        vec![of(first, true), of(wash, true), of(lower, false)],
+        Some((Arc::new(loaded("record.ply")), Ok(relation))),
+    )
+}
+
+/// A tray that stood too far to the patient's right by so much, mm.
+fn tray_fit(right_mm: f64) -> TrayFit {
+    let amount = |value| Amount {
+        value,
+        uncertainty: 0.31,
+    };
+    TrayFit {
+        zones: vec![
+            ZoneFit {
+                zone: Zone::ResidualRidge,
+                side: Some(Side::Right),
+                edge_to_border_mm: None,
+                cover_mm: Some(amount(2.34)),
+            },
+            ZoneFit {
+                zone: Zone::BuccalFlange,
+                side: Some(Side::Left),
+                edge_to_border_mm: Some(amount(2.71)),
+                cover_mm: None,
+            },
+        ],
+        seating: Some(Seating {
+            right_mm: amount(right_mm),
+            anterior_mm: amount(-0.4),
+            front_up_deg: amount(1.3),
+            right_up_deg: amount(0.2),
+            turned_right_deg: amount(-0.7),
+            wider_mm: amount(-1.4),
+            cover_sd_mm: 0.93,
+            even_sd_mm: 0.58,
+        }),
+    }
 }
 
 fn checked(measurement: ImpressionMeasurement, tray: Option<LoadedScan>) -> CheckedCase {
@@ -38,6 +209,8 @@ fn checked(measurement: ImpressionMeasurement, tray: Option<LoadedScan>) -> Chec
             stage: Stage::FirstPass,
             scan: "first.ply".into(),
             tray: tray.is_some().then(|| "tray.stl".into()),
+            tray_thickness: None,
+            tray_colour: None,
             stops: Vec::new(),
             marks: Vec::new(),
             marks_file: None,
@@ -75,17 +248,19 @@ fn measurement() -> ImpressionMeasurement {
         }),
         has_outer_surface: Some(true),
         wash: None,
+        colour: None,
+        tray_fit: Some(tray_fit(0.2)),
         noise_mm: Some(0.02),
         cover: Ok(Cover {
             method: CoverMethod::TrayScan,
-            registration: TrayRegistration {
+            registration: Some(TrayRegistration {
                 impression_from_tray: Isometry3::identity(),
                 rms_mm: 0.02,
                 uncertainty_mm: 0.05,
                 tray_seen_mm2: 2000.0,
                 fitting_share: 0.6,
                 behind_share: 0.0,
-            },
+            }),
             at_vertex_mm: vec![Some(0.03), Some(3.0), None],
             uncertainty_mm: 0.1,
             area_judged_mm2: 3600.0,
@@ -235,7 +410,8 @@ fn spot(min_mm: f64, zone: Zone, side: Option<Side>) -> Spot {
         centre: Point3::new(10.0, 20.0, 5.0),
         area_mm2: 12.0,
         area_uncertainty_mm2: 1.0,
-        min_mm,
+        min_mm: Some(min_mm),
+        confidence: None,
         zone,
         side,
         stop: None,

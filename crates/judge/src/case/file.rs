@@ -1,5 +1,6 @@
 //! The case file, `case.toml`.
 
+use super::tray::{BadColour, BadThickness, colour_from_hex, thickness};
 use super::{Case, Consignment, ImpressionInput, JawRelation, Stage, read_landmarks};
 use crate::located::{self, Located};
 use measure::Arch;
@@ -48,6 +49,10 @@ pub enum CaseFault {
     StopNotFinite,
     #[error("tissue stops are given but no tray; they are places on the tray scan")]
     StopsWithoutTray,
+    #[error(transparent)]
+    Colour(#[from] BadColour),
+    #[error(transparent)]
+    Thickness(#[from] BadThickness),
     #[error("'{name}' is no landmark; there are {known}")]
     UnknownLandmark { name: String, known: String },
     #[error("the {name} {}", if *paired { "lies on the right or left: give its side" } else { "lies on the midline: leave its side out" })]
@@ -85,6 +90,9 @@ struct ArchEntry {
     first_pass_landmarks: Option<PathBuf>,
     wash_landmarks: Option<PathBuf>,
     tray: Option<PathBuf>,
+    tray_thickness_mm: Option<Spanned<f64>>,
+    tray_thickness_uncertainty_mm: Option<Spanned<f64>>,
+    tray_colour: Option<Spanned<String>>,
     #[serde(default)]
     stops: Vec<Spanned<[f64; 3]>>,
 }
@@ -178,6 +186,19 @@ impl ArchEntry {
             };
             return Err(located::at(text, stop.span().start, fault));
         }
+        let value = |of: &Option<Spanned<f64>>| of.as_ref().map(|value| *value.get_ref());
+        let (mm, doubt) = (&self.tray_thickness_mm, &self.tray_thickness_uncertainty_mm);
+        let tray_thickness = thickness(value(mm), value(doubt)).map_err(|why| {
+            let of_doubt = !matches!(why, BadThickness::Impossible(_));
+            let told = if of_doubt { doubt } else { mm };
+            let start = told.as_ref().map_or(0, |value| value.span().start);
+            located::at(text, start, why.into())
+        })?;
+        let colour = self.tray_colour.as_ref().map(|written| {
+            colour_from_hex(written.get_ref())
+                .map_err(|why| located::at(text, written.span().start, why.into()))
+        });
+        let tray_colour = colour.transpose()?;
         Ok([
             (Stage::FirstPass, &self.first_pass),
             (Stage::Wash, &self.wash),
@@ -189,6 +210,8 @@ impl ArchEntry {
                 stage,
                 scan: folder.join(scan.as_ref()?),
                 tray: self.tray.as_ref().map(|tray| folder.join(tray)),
+                tray_thickness,
+                tray_colour,
                 stops: self
                     .stops
                     .iter()
@@ -207,7 +230,7 @@ mod tests {
     use super::*;
     use rstest::rstest;
 
-    const WHOLE: &str = r#"
+    const WHOLE: &str = r##"
 case = "D-1042"
 [maxillary]
 first_pass = "upper-first.ply"
@@ -216,6 +239,8 @@ wash_landmarks = "upper-marks.toml"
 tray = "upper-tray.stl"
 stops = [[12.1, 30.4, 8], [-12.3, 30.1, 8.1]]
 [mandibular]
+tray_thickness_mm = 2.1
+tray_colour = "#d6ceba"
 wash = "/elsewhere/lower-wash.stl"
 [jaw_relation]
 scan = "record.ply"
@@ -228,7 +253,7 @@ disinfectant = "as the protocol says"
 disinfection_min = 10
 expected = ["upper impression", "lower impression", "jaw-relation record"]
 packed = ["upper impression", "lower impression"]
-"#;
+"##;
 
     #[test]
     fn every_key_of_a_case_is_read_and_paths_lie_beside_it() {
@@ -247,6 +272,9 @@ packed = ["upper impression", "lower impression"]
         assert_eq!(case.impressions[1].stage, Stage::Wash);
         assert_eq!(case.impressions[0].stops[0], Point3::new(12.1, 30.4, 8.0));
         assert_eq!(case.impressions[2].declared, Some(Arch::Mandibular));
+        assert_eq!(case.impressions[2].tray_colour, Some([0xd6, 0xce, 0xba]));
+        assert_eq!(case.impressions[2].tray_thickness.map(|t| t.mm), Some(2.1));
+        assert_eq!(case.impressions[0].tray_thickness, None);
         let record = case.jaw_relation.as_ref().unwrap();
         assert_eq!(record.scan.as_deref(), Some(Path::new("folder/record.ply")));
         assert_eq!(
@@ -282,6 +310,21 @@ packed = ["upper impression", "lower impression"]
         "case = \"a\"\n[maxillary]\nwash = \"w\"\ntray = \"t\"\nstops = [[1, 2]]",
         Some(5),
         ""
+    )]
+    #[case::no_such_colour(
+        "case = \"a\"\n[maxillary]\nwash = \"w\"\ntray_colour = \"ivory\"",
+        Some(4),
+        "#rrggbb"
+    )]
+    #[case::no_such_thickness(
+        "case = \"a\"\n[maxillary]\nwash = \"w\"\ntray_thickness_mm = 0",
+        Some(4),
+        "0.2 to 8 mm"
+    )]
+    #[case::uncertainty_of_nothing(
+        "case = \"a\"\n[maxillary]\nwash = \"w\"\ntray_thickness_uncertainty_mm = 0.1",
+        Some(4),
+        "no thickness"
     )]
     #[case::no_tray(
         "case = \"a\"\n[maxillary]\nwash = \"w\"\nstops = [[1, 2, 3]]",

@@ -2,12 +2,14 @@
 
 mod file;
 mod marks;
+mod tray;
 
 pub use file::{CaseError, CaseFault, CaseProblem};
 pub use marks::read_landmarks;
+pub use tray::{BadColour, BadThickness, colour_from_hex, thickness};
 
-use measure::Arch;
 use measure::landmarks::LandmarkMark;
+use measure::{Arch, TrayThickness};
 use nalgebra::Point3;
 use serde::Deserialize;
 use std::collections::BTreeSet;
@@ -37,6 +39,10 @@ pub struct ImpressionInput {
     pub scan: PathBuf,
     /// File of the scan of the empty tray.
     pub tray: Option<PathBuf>,
+    /// Thickness of the tray, where it was said.
+    pub tray_thickness: Option<TrayThickness>,
+    /// Colour of the tray in the scan, sRGB, where it was said.
+    pub tray_colour: Option<[u8; 3]>,
     /// Declared tissue stops, in the numbers of the tray scan's file.
     pub stops: Vec<Point3<f64>>,
     /// Landmarks that an operator has marked, in the numbers of the impression
@@ -103,6 +109,17 @@ pub struct Consignment {
     /// What has been put in.
     #[serde(default)]
     pub packed: Vec<String>,
+}
+
+impl Consignment {
+    /// Whether a thing that must be in the parcel has been put in.
+    #[must_use]
+    pub fn is_packed(&self, part: &str) -> bool {
+        let plain = |part: &str| part.trim().to_lowercase();
+        self.packed
+            .iter()
+            .any(|packed| plain(packed) == plain(part))
+    }
 }
 
 impl Case {

@@ -44,6 +44,8 @@ mod thin_cover;
 mod tissue_area;
 mod tissue_stop;
 mod tray_at_border;
+mod tray_seating;
+mod tray_size;
 mod under_extension;
 mod unit_unclear;
 mod void;
@@ -134,6 +136,10 @@ checks! {
     TissueStop = "tissue-stop", Retake;
     /// Material is thin.
     ThinCover = "thin-cover", Rework;
+    /// The tray did not stand where its cover would have been even.
+    TraySeating = "tray-seating", Retake;
+    /// The tray is too small or too large for the mouth.
+    TraySize = "tray-size", Retake;
     /// Tray shows at the border itself.
     TrayAtBorder = "tray-at-border", Rework;
     /// A stretch of border is short.
@@ -231,12 +237,14 @@ pub(crate) fn on_impression(subject: &Subject<'_>) -> Vec<Finding> {
         unit_unclear::judge,
         not_an_impression::judge,
     ];
-    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 30] = [
+    const ON_AN_IMPRESSION: [fn(&Subject<'_>) -> Vec<Finding>; 32] = [
         arch_mismatch::judge,
         orientation_unclear::judge,
         judge_spots,
         show_through_extent::judge,
         tissue_stop::judge,
+        tray_seating::judge,
+        tray_size::judge,
         tray_at_border::judge,
         under_extension::judge,
         border_radius::judge,
@@ -293,10 +301,12 @@ pub(crate) fn on_whole_case(subject: &CaseSubject<'_>) -> Vec<Finding> {
 /// Each spot is judged as show-through and as thin; the more severe finding
 /// stands for it, so that one place is one finding.
 fn judge_spots(subject: &Subject<'_>) -> Vec<Finding> {
-    let Ok(cover) = &subject.measurement().cover else {
-        return Vec::new();
-    };
     let spots = &subject.measurement().spots;
+    let Ok(cover) = &subject.measurement().cover else {
+        return (0..spots.len())
+            .filter_map(|number| show_through::by_colour(subject, number))
+            .collect();
+    };
     (0..spots.len())
         // Tray that shows at a declared stop is as it should be, and the thin
         // ring of a show-through is the same place as that.
@@ -329,11 +339,31 @@ pub(crate) fn not_judged(subject: &Subject<'_>) -> Vec<NotJudged> {
         enter("frame", why);
     }
     if let Err(why) = &measurement.cover {
-        for check in [Check::ShowThrough, Check::ThinCover] {
-            enter(check.code(), why);
+        match &measurement.colour {
+            Some(Ok(_)) => {}
+            Some(Err(of_colour)) => enter(
+                Check::ShowThrough.code(),
+                &format!("{why}; by colour: {of_colour}"),
+            ),
+            None => enter(Check::ShowThrough.code(), why),
         }
+        enter(Check::ThinCover.code(), why);
         if !subject.input.stops.is_empty() {
             enter(Check::TissueStop.code(), why);
+        }
+    }
+    if measurement
+        .tray_fit
+        .as_ref()
+        .is_none_or(|fit| fit.seating.is_none())
+    {
+        let why = measurement.cover.as_ref().err();
+        let why = why.map_or_else(
+            || "the scan of the tray was not laid on the impression".to_owned(),
+            ToString::to_string,
+        );
+        for check in [Check::TraySeating, Check::TraySize] {
+            enter(check.code(), &why);
         }
     }
     if let Some(Err(why)) = &measurement.wash {

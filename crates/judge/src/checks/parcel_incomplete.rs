@@ -9,12 +9,10 @@ pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
     let Some(consignment) = &subject.case.consignment else {
         return Vec::new();
     };
-    let plain = |part: &String| part.trim().to_lowercase();
-    let packed: Vec<String> = consignment.packed.iter().map(plain).collect();
     let missing = consignment
         .expected
         .iter()
-        .filter(|part| !packed.contains(&plain(part)))
+        .filter(|part| !consignment.is_packed(part))
         .map(|part| {
             format!(
                 "Not packed: {}. Add it, or take it off the list.",

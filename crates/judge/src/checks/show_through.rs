@@ -18,12 +18,9 @@ pub(super) const IF_RELIEVED: &str = " If the tray was relieved here after it wa
 
 pub(super) fn judge(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Finding> {
     let spot = &subject.measurement().spots[number];
+    let min_mm = spot.min_mm?;
     let limit = subject.limit(LimitKey::ShowThrough);
-    let conformity = decide(
-        spot.min_mm,
-        cover.uncertainty_mm,
-        Bound::AtLeast(limit.value),
-    );
+    let conformity = decide(min_mm, cover.uncertainty_mm, Bound::AtLeast(limit.value));
     let severity = Severity::of(conformity, limit.level)?;
     let mut instruction = match conformity {
         Conformity::NotConforming => format!("Relieve the tray here ({SAFELY}), then take a wash."),
@@ -37,10 +34,53 @@ pub(super) fn judge(subject: &Subject<'_>, cover: &Cover, number: usize) -> Opti
     }
     Some(Finding {
         place: Some(place(spot)),
-        figure: Some(figure(spot.min_mm, Some(cover.uncertainty_mm), limit)),
+        figure: Some(figure(min_mm, Some(cover.uncertainty_mm), limit)),
         spot: Some(number),
         ..subject.finding(Check::ShowThrough, severity, instruction)
     })
+}
+
+/// Below this confidence a patch may be of another colour than the tray's.
+const LEAST_CONFIDENCE: f64 = 0.5;
+
+/// A patch of the tray's colour: judged by its area, for its cover is not known.
+pub(super) fn by_colour(subject: &Subject<'_>, number: usize) -> Option<Finding> {
+    let spot = &subject.measurement().spots[number];
+    let limit = subject.limit(LimitKey::LeastSpotArea);
+    let level = subject.limit(LimitKey::ShowThrough).level;
+    let mut severity = Severity::of(area_conformity(subject, spot), level)?;
+    if spot
+        .confidence
+        .is_none_or(|confidence| confidence < LEAST_CONFIDENCE)
+    {
+        severity = severity.max(Severity::Borderline);
+    }
+    let instruction = match severity {
+        Severity::Fail => format!(
+            "The tray's colour shows here. Look at it; where it is the tray, relieve it ({SAFELY}) \
+             and take a wash."
+        ),
+        Severity::Borderline | Severity::Note => format!(
+            "By its colour tray may show here: look at the impression. If it does, relieve it \
+             ({SAFELY}) and take a wash."
+        ),
+    };
+    Some(Finding {
+        place: Some(place(spot)),
+        figure: Some(figure(
+            spot.area_mm2,
+            Some(spot.area_uncertainty_mm2),
+            limit,
+        )),
+        spot: Some(number),
+        ..subject.finding(Check::ShowThrough, severity, instruction)
+    })
+}
+
+/// Whether a patch of the tray's colour is surely more than a speck.
+pub(super) fn area_conformity(subject: &Subject<'_>, spot: &Spot) -> Conformity {
+    let most = Bound::AtMost(subject.limit(LimitKey::LeastSpotArea).value);
+    decide(spot.area_mm2, spot.area_uncertainty_mm2, most)
 }
 
 /// Where a spot is.

@@ -2,29 +2,35 @@
 //! relief and a wash.
 
 use super::Check;
+use super::show_through::area_conformity;
 use crate::decision::{Bound, Conformity, decide};
 use crate::finding::{Finding, Severity};
 use crate::judging::{Subject, figure};
 use crate::protocol::LimitKey;
+use measure::Spot;
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let measurement = subject.measurement();
-    let Ok(cover) = &measurement.cover else {
-        return Vec::new();
+    let area_judged_mm2 = match (&measurement.cover, &measurement.colour) {
+        (Ok(cover), _) => cover.area_judged_mm2,
+        (Err(_), Some(Ok(colour))) => colour.area_judged_mm2,
+        _ => return Vec::new(),
     };
     let least = Bound::AtLeast(subject.limit(LimitKey::ShowThrough).value);
+    let conformity = |spot: &Spot| match (&measurement.cover, spot.min_mm) {
+        (Ok(cover), Some(min_mm)) => decide(min_mm, cover.uncertainty_mm, least),
+        _ => area_conformity(subject, spot),
+    };
     let surely: Vec<_> = measurement
         .spots
         .iter()
         .filter(|spot| spot.stop.is_none())
-        .filter(|spot| {
-            decide(spot.min_mm, cover.uncertainty_mm, least) == Conformity::NotConforming
-        })
+        .filter(|spot| conformity(spot) == Conformity::NotConforming)
         .collect();
     if surely.is_empty() {
         return Vec::new();
     }
-    let percent = |area: f64| 100.0 * area / cover.area_judged_mm2;
+    let percent = |area: f64| 100.0 * area / area_judged_mm2;
     let share = percent(surely.iter().map(|spot| spot.area_mm2).sum());
     // The areas err together, through the place of the tray: their
     // uncertainties add up plainly.

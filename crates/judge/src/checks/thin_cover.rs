@@ -11,17 +11,14 @@ use measure::Cover;
 
 pub(super) fn judge(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Finding> {
     let spot = &subject.measurement().spots[number];
+    let min_mm = spot.min_mm?;
     let limit = subject.limit(LimitKey::ThinCover);
-    let conformity = decide(
-        spot.min_mm,
-        cover.uncertainty_mm,
-        Bound::AtLeast(limit.value),
-    );
+    let conformity = decide(min_mm, cover.uncertainty_mm, Bound::AtLeast(limit.value));
     let severity = Severity::of(conformity, limit.level)?;
     let instruction = instruction(severity, subject.input.stage);
     Some(Finding {
         place: Some(place(spot)),
-        figure: Some(figure(spot.min_mm, Some(cover.uncertainty_mm), limit)),
+        figure: Some(figure(min_mm, Some(cover.uncertainty_mm), limit)),
         spot: Some(number),
         ..subject.finding(Check::ThinCover, severity, instruction)
     })

@@ -144,6 +144,12 @@ limit_keys! {
     MandibularTissueArea = "mandibular_tissue_area_mm2",
     /// Coarsest triangles that may be judged, as the median edge.
     MedianEdge = "median_edge_mm",
+    /// How far the tray may have stood off the place of most even cover.
+    TrayShift = "most_tray_shift_mm",
+    /// How far it may have been tilted or turned from there.
+    TrayTilt = "most_tray_tilt_deg",
+    /// How much wider or narrower it may be than suits, over the width of the arch.
+    TrayWidth = "most_tray_width_mm",
     /// Width up to which a void is let pass outside critical zones.
     Void = "void_mm",
     /// Width up to which a void is let pass in critical zones and beside the border.

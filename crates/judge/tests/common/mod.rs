@@ -4,9 +4,10 @@
 pub mod border;
 
 use judge::{Case, Evidence, ImpressionInput, ScanFacts, Stage, UnitReading};
+use measure::tray_fit::{Amount, Seating};
 use measure::{
     Arch, Cover, CoverMethod, Frame, ImpressionMeasurement, Side, Spot, SpotKind, StopReading,
-    TissueSurface, TrayRegistration, Zone, ZoneScan,
+    TissueSurface, TrayColour, TrayFit, TrayRegistration, Zone, ZoneScan,
 };
 use mesh::Integrity;
 use nalgebra::{Isometry3, Point3, Vector3};
@@ -36,17 +37,19 @@ pub fn sound() -> ImpressionMeasurement {
         }),
         has_outer_surface: Some(true),
         wash: None,
+        colour: None,
+        tray_fit: Some(even_fit()),
         noise_mm: Some(0.02),
         cover: Ok(Cover {
             method: CoverMethod::TrayScan,
-            registration: TrayRegistration {
+            registration: Some(TrayRegistration {
                 impression_from_tray: Isometry3::identity(),
                 rms_mm: 0.02,
                 uncertainty_mm: 0.05,
                 tray_seen_mm2: 2000.0,
                 fitting_share: 0.6,
                 behind_share: 0.0,
-            },
+            }),
             at_vertex_mm: vec![Some(2.5); 1000],
             uncertainty_mm: 0.1,
             area_judged_mm2: 3600.0,
@@ -78,6 +81,43 @@ pub fn sound() -> ImpressionMeasurement {
     }
 }
 
+/// A tray that stood well, each amount 0.1 ± 0.2.
+pub fn even_fit() -> TrayFit {
+    let little = Amount {
+        value: 0.1,
+        uncertainty: 0.2,
+    };
+    TrayFit {
+        zones: Vec::new(),
+        seating: Some(Seating {
+            right_mm: little,
+            anterior_mm: little,
+            front_up_deg: little,
+            right_up_deg: little,
+            turned_right_deg: little,
+            wider_mm: little,
+            cover_sd_mm: 0.8,
+            even_sd_mm: 0.7,
+        }),
+    }
+}
+
+/// What colours tell of a tray of which this much shows, mm².
+pub fn colours(tray_seen_mm2: f64) -> TrayColour {
+    TrayColour {
+        material: [132, 98, 178],
+        tray: [236, 236, 230],
+        inferred: false,
+        difference: 60.0,
+        separation: 12.0,
+        at_vertex: vec![Some(0.0); 1000],
+        area_judged_mm2: 3600.0,
+        tray_seen_mm2,
+        other_mm2: 0.0,
+        beside_cover: None,
+    }
+}
+
 /// A patch with this least cover, 5 ± 1 mm².
 pub fn spot(min_mm: f64) -> Spot {
     Spot {
@@ -89,7 +129,8 @@ pub fn spot(min_mm: f64) -> Spot {
         centre: Point3::new(10.0, 20.0, 5.0),
         area_mm2: 5.0,
         area_uncertainty_mm2: 1.0,
-        min_mm,
+        min_mm: Some(min_mm),
+        confidence: None,
         zone: Zone::ResidualRidge,
         side: Some(Side::Right),
         stop: None,
@@ -112,6 +153,8 @@ pub fn input(declared: Option<Arch>, stage: Stage) -> ImpressionInput {
         stage,
         scan: "impression.ply".into(),
         tray: Some("tray.stl".into()),
+        tray_thickness: None,
+        tray_colour: None,
         stops: Vec::new(),
         marks: Vec::new(),
         marks_file: None,

@@ -17,6 +17,8 @@ pub fn settings() -> MeasureSettings {
         stops: Vec::new(),
         stop_radius_mm: 2.0,
         flange_depth_mm: 3.0,
+        tray_thickness: None,
+        tray_colour: None,
         marks: Vec::new(),
     }
 }

@@ -161,7 +161,7 @@ mod tests {
         assert_eq!(row.stage.as_deref(), Some("first_pass"));
         assert_eq!(row.case_verdict.as_deref(), Some("rework"));
         assert_eq!(row.scanned, scanned[0]);
-        assert_eq!(row.cover_median_mm, Some(cover.median_mm));
+        assert_eq!(row.cover_median_mm, cover.median_mm);
         assert_eq!(row.problem, None);
         assert_eq!(record.findings.len(), result.findings.len());
         for (row, finding) in record.findings.iter().zip(&result.findings) {

@@ -1,9 +1,11 @@
 //! Cover over the tissue surface, and its patches of little cover.
 
 use super::Material;
-use super::figure::{area, exact, limit, quantity, share};
+use super::figure::{area, exact, limit, none, quantity, share};
 use super::table::{place, table, words};
-use crate::result::{Cover, CoverMethod, ImpressionResult, ProtocolResult, Spot, SpotKind};
+use crate::result::{
+    Cover, CoverMethod, ImpressionResult, ProtocolResult, Spot, SpotKind, TrayColour,
+};
 use maud::{Markup, html};
 
 pub fn part(
@@ -26,26 +28,70 @@ pub fn part(
         "Limit",
         "Area (k = 2)",
     ];
+    let figures = figures(cover, protocol);
     Some(html! {
         h3 { "Cover" }
-        (table("Cover over the tissue surface", &["Figure", "Measured (k = 2)", "Limit"], &figures(cover, protocol)))
+        @if !figures.is_empty() {
+            (table("Cover over the tissue surface", &["Figure", "Measured (k = 2)", "Limit"], &figures))
+        }
         p {
             "Known over " (area(cover.area_judged_mm2)) " of scanned tissue surface, flange slopes included: about "
             "half as large again as the classic denture-bearing areas. Had from "
-            (method(cover.method)) "; the tray lies on "
-            (share(cover.fitting_share)) " of the outer surface, root mean square distance "
-            (exact(cover.registration_rms_mm, "mm")) ", its place known to ± "
-            (exact(cover.registration_uncertainty_mm, "mm")) " (k = 2)."
+            (method(cover.method)) "."
+            (of_the_tray(cover))
         }
+        @if let Some(colour) = &impression.tray_colour { (of_the_colours(colour)) }
         @if !spots.is_empty() { (table("Patches of little cover", &columns, &spots)) }
     })
+}
+
+/// Where the tray's scan lies, or what its thickness was said to be.
+fn of_the_tray(cover: &Cover) -> Markup {
+    let placed = (cover.fitting_share).zip(
+        cover
+            .registration_rms_mm
+            .zip(cover.registration_uncertainty_mm),
+    );
+    html! {
+        @if let Some((fitting, (rms, doubt))) = placed {
+            " The tray lies on " (share(fitting)) " of the outer surface, root mean square distance "
+            (exact(rms, "mm")) ", its place known to ± " (exact(doubt, "mm")) " (k = 2)."
+        }
+        @if let Some(mm) = cover.tray_thickness_mm {
+            " The tray's thickness was stated as " (quantity(mm, cover.tray_thickness_uncertainty_mm, "mm"))
+            "; cover is not known opposite material that laps over the tray's outer face."
+        }
+    }
+}
+
+fn of_the_colours(colour: &TrayColour) -> Markup {
+    html! {
+        p {
+            "By colour, tray (" code { (colour.tray) } ", "
+            @if colour.inferred { "told from the outer surface" } @else { "as given" }
+            ") shows over " (exact(colour.tray_seen_mm2, "mm2")) " of " (area(colour.area_judged_mm2))
+            "; the material is " code { (colour.material) } ". They lie " (exact(colour.difference, "1"))
+            " apart in CIELAB and " (exact(colour.separation, "1"))
+            " standard deviations of the scan's colours; a third colour covers "
+            (exact(colour.other_mm2, "mm2")) "."
+            @if let Some(beside) = &colour.beside_cover {
+                " Beside the cover map: bare by both " (exact(beside.both_mm2, "mm2"))
+                ", by colour alone " (exact(beside.colour_only_mm2, "mm2"))
+                ", by cover alone " (exact(beside.cover_only_mm2, "mm2")) "."
+            }
+        }
+    }
 }
 
 fn method(method: CoverMethod) -> &'static str {
     match method {
         CoverMethod::TrayScan => "the registered scan of the empty tray",
-        CoverMethod::TwoSided => "total thickness, less a stated tray thickness",
-        CoverMethod::Colour => "the colours of tray and material",
+        CoverMethod::TwoSided => {
+            "the thickness of material and tray together, less a stated tray thickness"
+        }
+        CoverMethod::Colour => {
+            "the colours of tray and material; how thick the material is, they do not tell"
+        }
     }
 }
 
@@ -54,26 +100,34 @@ fn figures(cover: &Cover, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
         Some(found) => html! { (word) " " (limit(found.value, &found.unit)) },
         None => words("no limit"),
     };
-    let mm = |value| quantity(value, Some(cover.uncertainty_mm), "mm");
-    vec![
-        vec![
-            words("least"),
-            mm(cover.min_mm),
-            above("show_through_mm", "above"),
-        ],
-        vec![words("5th percentile"), mm(cover.p05_mm), words("no limit")],
-        vec![words("median"), mm(cover.median_mm), words("no limit")],
-        vec![
-            words("uncertainty of a value (k = 2)"),
-            exact(cover.uncertainty_mm, "mm"),
-            above("cover_uncertainty_mm", "at most"),
-        ],
-    ]
+    let mm = |value| quantity(value, cover.uncertainty_mm, "mm");
+    let rows = [
+        cover
+            .min_mm
+            .map(|least| vec![words("least"), mm(least), above("show_through_mm", "above")]),
+        cover
+            .p05_mm
+            .map(|p05| vec![words("5th percentile"), mm(p05), words("no limit")]),
+        cover
+            .median_mm
+            .map(|median| vec![words("median"), mm(median), words("no limit")]),
+        cover.uncertainty_mm.map(|doubt| {
+            vec![
+                words("uncertainty of a value (k = 2)"),
+                exact(doubt, "mm"),
+                above("cover_uncertainty_mm", "at most"),
+            ]
+        }),
+    ];
+    rows.into_iter().flatten().collect()
 }
 
 fn row(cover: &Cover, protocol: &ProtocolResult, spot: &Spot) -> Vec<Markup> {
     let (what, key) = match (spot.kind, spot.stop) {
         (SpotKind::ShowThrough, Some(_)) => ("tissue stop, as it should show", "show_through_mm"),
+        (SpotKind::ShowThrough, None) if spot.min_mm.is_none() => {
+            ("show-through, by colour", "least_spot_area_mm2")
+        }
         (SpotKind::ShowThrough, None) => ("show-through", "show_through_mm"),
         (SpotKind::Thin, _) => ("thin", "thin_cover_mm"),
     };
@@ -82,7 +136,10 @@ fn row(cover: &Cover, protocol: &ProtocolResult, spot: &Spot) -> Vec<Markup> {
         words(&spot.id),
         html! { (what) @if let Some(around) = &spot.around { " around " (around) } },
         place(Some(&spot.zone), spot.side),
-        quantity(spot.min_mm, Some(cover.uncertainty_mm), "mm"),
+        match spot.min_mm {
+            Some(mm) => quantity(mm, cover.uncertainty_mm, "mm"),
+            None => none("told by its colour"),
+        },
         html! { @if let Some(found) = limiting { (limit(found.value, &found.unit)) } },
         quantity(spot.area_mm2, Some(spot.area_uncertainty_mm2), "mm2"),
     ]

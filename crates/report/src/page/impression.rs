@@ -1,6 +1,6 @@
 //! Each impression: pictures, border, landmarks, figures, scan.
 
-use super::{Material, border, capital, cover, defects, landmarks, scan, views};
+use super::{Material, border, capital, cover, defects, landmarks, scan, tray_fit, views};
 use crate::result::ImpressionResult;
 use crate::summary::{name, verdict_word};
 use maud::{Markup, html};
@@ -8,11 +8,12 @@ use maud::{Markup, html};
 /// A part of an impression's account; `None` where there is nothing for it.
 type Part = fn(&Material<'_>, usize, &ImpressionResult) -> Option<Markup>;
 
-const PARTS: [Part; 6] = [
+const PARTS: [Part; 7] = [
     views::part,
     border::part,
     landmarks::part,
     cover::part,
+    tray_fit::part,
     defects::part,
     scan::part,
 ];

@@ -132,7 +132,7 @@ fn chart(relation: &JawRelation, protocol: &ProtocolResult) -> Markup {
             svg viewBox=(format!("0 0 {} {}", SIZE[0], SIZE[1])) role="img" aria-label=(word) style="width:100%;max-width:44rem;height:auto" {
                 @for mm in &ticks {
                     line x1=(LEFT) x2=(SIZE[0] - 20.0) y1=(y(*mm)) y2=(y(*mm)) stroke="#ccc" {}
-                    text x=(LEFT - 8.0) y=(y(*mm) + 7.0) text-anchor="end" font-size="20" { (mm) }
+                    text.tick x=(LEFT - 8.0) y=(y(*mm) + 7.0) text-anchor="end" font-size="20" { (mm) }
                 }
                 @if let Some(found) = limiting {
                     line x1=(LEFT) x2=(SIZE[0] - 20.0) y1=(y(found.value)) y2=(y(found.value)) stroke="#444" stroke-dasharray="8 6" {}

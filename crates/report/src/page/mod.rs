@@ -19,10 +19,12 @@ mod limits;
 mod method;
 mod not_judged;
 mod overlay;
+mod parcel;
 mod scan;
 mod table;
 #[cfg(test)]
 mod tests;
+mod tray_fit;
 mod verdict;
 mod views;
 mod wash;
@@ -61,13 +63,14 @@ impl Material<'_> {
 type Section = fn(&Material<'_>) -> Option<Markup>;
 
 /// Sections of the report, in their order.
-const SECTIONS: [Section; 10] = [
+const SECTIONS: [Section; 11] = [
     verdict::section,
     not_judged::section,
     findings::section,
     impression::section,
     wash::section,
     jaw_relation::section,
+    parcel::section,
     method::section,
     limits::section,
     cautions::section,

@@ -119,7 +119,7 @@ pub fn whole(
                 (sides(picture, WIDTH, TOP - 12.0))
                 (marked(&marks, high))
                 (scale_bar(picture.camera.px_per_mm * px, ASIDE, TOP + high + 44.0))
-                @if let Some(map) = map { (colour_scale(result, map, TOP + high + 30.0)) }
+                @if let Some(map) = map { (colour_scale(map, "cover, mm", &cover_levels(result), TOP + high + 30.0)) }
             }
             figcaption {
                 @if what == Marked::FindingsAgain {
@@ -132,6 +132,38 @@ pub fn whole(
             }
         }
     }
+}
+
+/// The tissue side of a wash, coloured by its thickness over the first pass.
+pub fn wash(impression: &ImpressionResult, map: &CoverMap, picture: &Picture) -> Markup {
+    let px = (WIDTH - 2.0 * ASIDE) / picture.camera.size[0] as f64;
+    let high = picture.camera.size[1] as f64 * px;
+    let alt = format!(
+        "{}, tissue side, coloured by the thickness of the wash",
+        name(impression)
+    );
+    html! {
+        figure.view {
+            svg viewBox={ "0 0 " (WIDTH) " " (round(TOP + high + BOTTOM)) } role="img" aria-label=(alt) {
+                title { (alt) }
+                (embedded(picture, ASIDE, TOP, px))
+                (sides(picture, WIDTH, TOP - 12.0))
+                (scale_bar(picture.camera.px_per_mm * px, ASIDE, TOP + high + 44.0))
+                (colour_scale(map, "thickness, mm", &[], TOP + high + 30.0))
+            }
+            figcaption {
+                "Dark where the wash is thin or none, bright where it is thick; grey where its thickness is not known."
+            }
+        }
+    }
+}
+
+/// What of cover is limited, for its scale.
+fn cover_levels(result: &CaseResult) -> Vec<(f64, &'static str)> {
+    [("show_through_mm", "shows"), ("thin_cover_mm", "thin")]
+        .into_iter()
+        .filter_map(|(key, word)| Some((result.protocol.limits.get(key)?.value, word)))
+        .collect()
 }
 
 /// Findings with a place on an impression, and marks of those that show.
@@ -434,14 +466,11 @@ fn scale_bar(px_per_mm: f64, x: f64, y: f64) -> Markup {
 }
 
 /// The colours of cover with their ends and the limits of cover.
-fn colour_scale(result: &CaseResult, map: &CoverMap, y: f64) -> Markup {
+fn colour_scale(map: &CoverMap, what: &str, levels: &[(f64, &str)], y: f64) -> Markup {
     let (left, right, high) = (340.0, WIDTH - 60.0, 22.0);
     let x = |mm: f64| left + (mm - map.from_mm) / (map.to_mm - map.from_mm) * (right - left);
     let band = (right - left) / f64::from(BANDS);
-    let limits = [("show_through_mm", "shows"), ("thin_cover_mm", "thin")]
-        .into_iter()
-        .filter_map(|(key, word)| Some((result.protocol.limits.get(key)?.value, word)))
-        .filter(|(mm, _)| (map.from_mm..=map.to_mm).contains(mm));
+    let levels = (levels.iter()).filter(|(mm, _)| (map.from_mm..=map.to_mm).contains(mm));
     html! {
         @for number in 0..BANDS {
             @let share = (f64::from(number) + 0.5) / f64::from(BANDS);
@@ -450,9 +479,9 @@ fn colour_scale(result: &CaseResult, map: &CoverMap, y: f64) -> Markup {
                 fill={ "rgb(" (r) "," (g) "," (b) ")" } {}
         }
         rect x=(left) y=(y) width=(right - left) height=(high) fill="none" stroke="#1a1a1a" {}
-        text x=(left) y=(y - 6.0) font-size="20" { "cover, mm" }
+        text x=(left) y=(y - 6.0) font-size="20" { (what) }
         (tick(x(map.from_mm), y + high, map.from_mm, ("", "end")))
-        @for (mm, word) in limits { (tick(x(mm), y + high, mm, (word, "middle"))) }
+        @for &(mm, word) in levels { (tick(x(mm), y + high, mm, (word, "middle"))) }
         (tick(x(map.to_mm), y + high, map.to_mm, ("or more", "middle")))
     }
 }

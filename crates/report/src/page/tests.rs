@@ -3,7 +3,10 @@ use crate::outputs::result_json;
 use crate::picture::pictures;
 use crate::result::assemble;
 use crate::road::CheckedCase;
-use crate::testing::{checked_with_border, checked_with_spots, checked_without_cover};
+use crate::testing::{
+    checked_by_colour, checked_whole, checked_with_border, checked_with_spots,
+    checked_without_cover,
+};
 use crate::told;
 use serde_json::Value;
 use std::collections::BTreeSet;
@@ -14,8 +17,10 @@ fn page(checked: &CheckedCase) -> (CaseResult, String) {
     (result, page)
 }
 
-fn cases() -> [CheckedCase; 3] {
+fn cases() -> [CheckedCase; 5] {
     [
+        checked_by_colour(),
+        checked_whole(),
         checked_with_spots(),
         checked_without_cover(),
         checked_with_border(),
@@ -69,6 +74,8 @@ fn read(page: &str) -> (Vec<(f64, String)>, String) {
         }
         match value {
             Some(value) => figures.push((value, text.to_owned())),
+            // The scale of a chart's axis is no figure.
+            None if tag.starts_with("text class=\"tick\"") => {}
             None => {
                 rest.push_str(text);
                 rest.push(' ');

@@ -55,8 +55,8 @@ fn verdicts(result: &CaseResult) -> Markup {
                 li {
                     a href={ "#impression-" (number + 1) } { (capital(&name(impression))) }
                     ": " strong { (verdict_word(impression.verdict)) }
-                    @if let Some(cover) = &impression.cover {
-                        "; least cover " (quantity(cover.min_mm, Some(cover.uncertainty_mm), "mm"))
+                    @if let Some(least) = impression.cover.as_ref().and_then(|cover| cover.min_mm) {
+                        "; least cover " (quantity(least, impression.cover.as_ref().and_then(|cover| cover.uncertainty_mm), "mm"))
                         @if let Some(found) = result.protocol.limits.get("show_through_mm") {
                             ", limit " (limit(found.value, &found.unit))
                         }

@@ -16,7 +16,7 @@ pub fn part(
             p { "None: which way the scan faces was not found." }
         } @else {
             p {
-                @if impression.cover.is_some() {
+                @if impression.cover.as_ref().is_some_and(|cover| cover.map.is_some()) {
                     "Colours show cover, the distance from the tissue surface to the tray, by the scale below "
                     "each picture; grey where cover is not known. "
                 } @else {

@@ -1,8 +1,8 @@
 //! Wash against first pass.
 
-use super::Material;
 use super::figure::{area, limit, none, quantity, share};
 use super::table::{place, table, words};
+use super::{Material, overlay};
 use crate::result::{ProtocolResult, SpotKind, Wash, WashPlace};
 use crate::summary::arch_word;
 use maud::{Markup, html};
@@ -25,6 +25,7 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
                     "over " (share(wash.lowered_share)) "; differences within the uncertainty do not count. "
                     @if let Some(map) = &wash.map { "The map is " code { (map.file) } "." }
                 }
+                @if let Some(picture) = picture(material, wash) { (picture) }
                 @if wash.places.is_empty() {
                     p { "The first pass had no show-through and no thin place." }
                 } @else {
@@ -34,6 +35,13 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
             }
         }
     })
+}
+
+fn picture(material: &Material<'_>, wash: &Wash) -> Option<Markup> {
+    let number = usize::try_from(wash.impression).ok()?;
+    let picture = material.pictures.washes.get(number)?.as_ref()?;
+    let impression = material.result.impressions.get(number)?;
+    Some(overlay::wash(impression, wash.map.as_ref()?, picture))
 }
 
 const PLACES: [&str; 7] = [
@@ -75,7 +83,10 @@ fn places(wash: &Wash, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
                 words(&found.spot),
                 words(what),
                 place(Some(&found.zone), found.side),
-                quantity(found.was_mm, Some(found.was_uncertainty_mm), "mm"),
+                match found.was_mm {
+                    Some(mm) => quantity(mm, Some(found.was_uncertainty_mm), "mm"),
+                    None => none("told by its colour"),
+                },
                 match found.cover_mm {
                     Some(mm) => quantity(mm, Some(found.uncertainty_mm), "mm"),
                     None => none("the wash was not scanned there"),

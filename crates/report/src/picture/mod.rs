@@ -7,8 +7,9 @@ mod raster;
 
 pub use camera::{Camera, View};
 
-use crate::cover_map;
+use crate::result::CoverMap;
 use crate::road::{CheckedCase, CheckedImpression};
+use crate::{cover_map, wash_map};
 use measure::Frame;
 use mesh::Mesh;
 use nalgebra::{Point3, Vector3};
@@ -33,6 +34,9 @@ pub const MOST_CLOSE: usize = 40;
 pub struct Pictures {
     /// Of each impression; empty where its frame was not found.
     pub views: Vec<Vec<Picture>>,
+    /// The tissue side of each wash that was measured over its first pass,
+    /// coloured by its thickness.
+    pub washes: Vec<Option<Picture>>,
     /// Of each finding; `None` for one without a place, and beyond the first
     /// [`MOST_CLOSE`].
     pub close: Vec<Option<Picture>>,
@@ -86,7 +90,25 @@ pub fn pictures(checked: &CheckedCase) -> Result<Pictures, io::Error> {
             .transpose()
     });
     let close = close.collect::<Result<_, _>>()?;
-    Ok(Pictures { views, close })
+    let washes = (0..checked.impressions.len())
+        .into_par_iter()
+        .map(|number| {
+            Surface::of_wash(checked, number)
+                .and_then(|s| s.tissue_side())
+                .transpose()
+        });
+    Ok(Pictures {
+        views,
+        washes: washes.collect::<Result<_, _>>()?,
+        close,
+    })
+}
+
+/// Where values lie along a scale, 0 to 1; NaN where they are not known.
+fn along(scale: &CoverMap, values: &[Option<f64>]) -> Vec<f32> {
+    let share = |mm: f64| ((mm - scale.from_mm) / (scale.to_mm - scale.from_mm)) as f32;
+    let values = values.iter();
+    values.map(|value| value.map_or(f32::NAN, share)).collect()
 }
 
 /// A whole view of an impression onto its tissue side, no larger than `most`,
@@ -114,7 +136,7 @@ struct Surface<'a> {
     mesh: &'a Mesh,
     frame: &'a Frame,
     normals: Vec<Vector3<f32>>,
-    /// Along the scale of cover, 0 to 1; NaN where cover is not known.
+    /// Along the scale of cover or of a wash, 0 to 1; NaN where it is not known.
     shares: Option<Vec<f32>>,
     /// Whether the file's triangles face inward.
     inside_out: bool,
@@ -127,20 +149,33 @@ impl<'a> Surface<'a> {
         } = &checked.impressions[number];
         let frame = measurement.frame.as_ref().ok()?;
         let scale = cover_map::described(checked, number);
-        let share = |cover: &Option<f64>| {
-            cover.map_or(f32::NAN, |mm| {
-                ((mm - scale.from_mm) / (scale.to_mm - scale.from_mm)) as f32
-            })
-        };
         let cover = measurement.cover.as_ref().ok();
         let normals = scan.mesh.vertex_normals();
         Some(Self {
             mesh: &scan.mesh,
             frame,
             normals: normals.iter().map(|n| n.cast()).collect(),
-            shares: cover.map(|cover| cover.at_vertex_mm.iter().map(share).collect()),
+            shares: cover.map(|cover| along(&scale, &cover.at_vertex_mm)),
             inside_out: measurement.turned.whole,
         })
+    }
+
+    /// The same, coloured by the thickness of a wash over its first pass.
+    fn of_wash(checked: &'a CheckedCase, number: usize) -> Option<Self> {
+        let measurement = &checked.impressions[number].measurement;
+        let wash = measurement.wash.as_ref()?.as_ref().ok()?;
+        let scale = wash_map::described(checked, number);
+        Some(Self {
+            shares: Some(along(&scale, &wash.at_vertex_mm)),
+            ..Self::of(checked, number)?
+        })
+    }
+
+    /// `None` where nothing is to be seen.
+    fn tissue_side(&self) -> Option<Result<Picture, io::Error>> {
+        let cameras = Camera::of_views(self.mesh.vertices(), self.frame, VIEW_PX)?;
+        let (view, camera) = View::ALL.into_iter().zip(cameras).next()?;
+        Some(self.drawn(camera, Some(view)))
     }
 
     fn views(&self) -> Result<Vec<Picture>, io::Error> {

@@ -21,27 +21,34 @@ pub enum CoverMethod {
 pub struct Cover {
     /// How it was had.
     pub method: CoverMethod,
-    /// Root mean square distance of the outer surface from the registered tray, mm.
-    pub registration_rms_mm: f64,
+    /// Root mean square distance of the outer surface from the registered tray,
+    /// mm; this and what else is of the tray's scan is `null` without one.
+    pub registration_rms_mm: Option<f64>,
     /// Expanded uncertainty (k = 2) of the tray's place at the tissue surface, mm.
-    pub registration_uncertainty_mm: f64,
+    pub registration_uncertainty_mm: Option<f64>,
     /// Area of the impression's outer surface that lies on the tray, mm².
-    pub tray_seen_mm2: f64,
+    pub tray_seen_mm2: Option<f64>,
     /// Share of the outer surface that lies on the tray, 0 to 1.
-    pub fitting_share: f64,
+    pub fitting_share: Option<f64>,
     /// Share of the outer surface that lies inside the tray's wall, 0 to 1: next
     /// to nothing for the right tray, rigid and unaltered.
-    pub behind_share: f64,
-    /// Expanded uncertainty (k = 2) of a cover value, mm.
-    pub uncertainty_mm: f64,
-    /// Scanned tissue surface, flange slopes included, over which cover is known, mm².
+    pub behind_share: Option<f64>,
+    /// Stated thickness of the tray that was taken off, mm; `null` where none was.
+    pub tray_thickness_mm: Option<f64>,
+    /// Its expanded uncertainty (k = 2), mm.
+    pub tray_thickness_uncertainty_mm: Option<f64>,
+    /// Expanded uncertainty (k = 2) of a cover value, mm; this and the values are
+    /// `null` where colours alone told of the tray.
+    pub uncertainty_mm: Option<f64>,
+    /// Scanned tissue surface, flange slopes included, over which cover (or
+    /// whether tray shows) is known, mm².
     pub area_judged_mm2: f64,
     /// Least cover, mm.
-    pub min_mm: f64,
+    pub min_mm: Option<f64>,
     /// 5th percentile by area, mm.
-    pub p05_mm: f64,
+    pub p05_mm: Option<f64>,
     /// Median by area, mm.
-    pub median_mm: f64,
+    pub median_mm: Option<f64>,
     /// Connected patches of little cover.
     pub spots: Vec<Spot>,
     /// The coloured mesh that was written beside the result; `null` where none was.
@@ -71,8 +78,10 @@ pub struct Spot {
     pub area_mm2: f64,
     /// Expanded uncertainty (k = 2) of the area, mm².
     pub area_uncertainty_mm2: f64,
-    /// Least cover in it, mm.
-    pub min_mm: f64,
+    /// Least cover in it, mm; `null` of a patch told by its colour.
+    pub min_mm: Option<f64>,
+    /// Of a patch told by its colour: how like the tray's that is, 0 to 1.
+    pub confidence: Option<f64>,
     /// Part of the arch.
     pub zone: String,
     /// The patient's side; `null` on the midline.

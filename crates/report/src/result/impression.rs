@@ -1,6 +1,9 @@
 //! One impression of a result.
 
-use super::{Arch, Border, Cover, Defect, Landmark, NotJudged, Point, Side, Verdict, ZoneScan};
+use super::{
+    Arch, Border, Cover, Defect, Landmark, NotJudged, Point, Side, TrayColour, TrayFit, Verdict,
+    ZoneScan,
+};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -21,6 +24,10 @@ pub struct ImpressionResult {
     pub frame: Option<Frame>,
     /// Cover over the tissue surface; `null` where it could not be measured.
     pub cover: Option<Cover>,
+    /// What the scan's colours tell of the tray; `null` where it has none, or they tell nothing.
+    pub tray_colour: Option<TrayColour>,
+    /// How the tray suits and how it stood; `null` without a registered tray.
+    pub tray_fit: Option<TrayFit>,
     /// The border; `null` where it could not be followed.
     pub border: Option<Border>,
     /// The file of its surface; `null` where the scan shows no impression.
@@ -37,7 +44,8 @@ pub struct ImpressionResult {
 }
 
 /// The impression mesh with figures at each vertex, NaN where they are not
-/// known: `cover_mm` where it was measured, `part`, and on flanges `station`,
+/// known: `cover_mm` where it was measured, `tray_share` where colours were told
+/// apart (0 the material's, 1 the tray's), `part`, and on flanges `station`,
 /// the number of the station of the border whose figures hold there.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct SurfaceFile {

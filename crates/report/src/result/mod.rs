@@ -7,6 +7,8 @@
 
 mod assemble;
 mod border;
+mod colour;
+mod consignment;
 mod cover;
 mod defects;
 mod files;
@@ -14,10 +16,13 @@ mod findings;
 mod impression;
 mod jaw_relation;
 mod landmarks;
+mod tray_fit;
 mod wash;
 
 pub use assemble::assemble;
 pub use border::{Border, BorderPart, Dip, DipKind, MissingFigures, MissingReason, Station};
+pub use colour::{BesideCover, TrayColour};
+pub use consignment::{Consignment, ParcelPart};
 pub use cover::{Cover, CoverMap, CoverMethod, Spot, SpotKind};
 pub use defects::{Defect, DefectKind, ZoneScan};
 pub use files::{FileKind, OutputFile};
@@ -28,6 +33,7 @@ pub use impression::{
 };
 pub use jaw_relation::{JawRelation, SpaceStation};
 pub use landmarks::{Landmark, LandmarkSource, LandmarkStatus};
+pub use tray_fit::{TrayFit, TraySeating, TrayZone};
 pub use wash::{Wash, WashPlace};
 
 use schemars::JsonSchema;
@@ -65,6 +71,8 @@ pub struct CaseResult {
     pub wash: Vec<Wash>,
     /// The relation of the jaws; `null` where the case says nothing of it.
     pub jaw_relation: Option<JawRelation>,
+    /// The parcel; `null` where the case says nothing of it.
+    pub consignment: Option<Consignment>,
     /// What fails or cannot be judged, most urgent first.
     pub findings: Vec<Finding>,
     /// What was not judged on the case as a whole, and why.

@@ -55,8 +55,8 @@ pub struct WashPlace {
     pub side: Option<Side>,
     /// Where it lies on the wash, in the wash scan's coordinates.
     pub at: Point,
-    /// Least cover on the first pass, mm.
-    pub was_mm: f64,
+    /// Least cover on the first pass, mm; `null` where colour alone told of it.
+    pub was_mm: Option<f64>,
     /// Expanded uncertainty (k = 2) of the cover on the first pass, mm.
     pub was_uncertainty_mm: f64,
     /// Least cover under the wash, mm; `null` where the wash was not scanned.

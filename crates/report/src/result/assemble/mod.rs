@@ -1,8 +1,10 @@
 //! Puts a checked case into the words and numbers of the contract.
 
 mod border;
+mod consignment;
 mod jaw_relation;
 mod landmarks;
+mod tray;
 mod wash;
 
 use super::{
@@ -43,6 +45,7 @@ pub fn assemble(checked: &CheckedCase) -> CaseResult {
             .collect(),
         wash: wash::washes(checked, &before),
         jaw_relation: jaw_relation::jaw_relation(checked),
+        consignment: consignment::consignment(&checked.case),
         findings: checked
             .judged
             .findings
@@ -64,7 +67,7 @@ fn files(result: &CaseResult) -> Vec<OutputFile> {
         .iter()
         .zip(0u64..)
         .flat_map(|(one, number)| {
-            let surface_kind = match one.cover {
+            let surface_kind = match one.cover.as_ref().and_then(|cover| cover.map.as_ref()) {
                 Some(_) => FileKind::CoverMap,
                 None => FileKind::Surface,
             };
@@ -153,6 +156,8 @@ fn impression(checked: &CheckedCase, number: usize, before: Before) -> Impressio
             confidence: confidence(frame.confidence),
         }),
         cover: cover(checked, number, before.spots),
+        tray_colour: tray::colour(&one.measurement),
+        tray_fit: tray::fit(&one.measurement),
         border: border::border(checked, number),
         surface: cover_map::surface_file(checked, number),
         landmarks: (one.measurement.landmarks.iter())
@@ -213,25 +218,42 @@ fn tray(scan: &LoadedScan, name: String) -> TrayScan {
     }
 }
 
+/// Cover as it was measured; else what colours tell, without any cover value.
 fn cover(checked: &CheckedCase, number: usize, spots_before: usize) -> Option<Cover> {
     let one = &checked.impressions[number];
     let unit = one.scan.unit.unit();
-    let cover = one.measurement.cover.as_ref().ok()?;
+    let measured = one.measurement.cover.as_ref().ok();
+    let colour = one
+        .measurement
+        .colour
+        .as_ref()
+        .and_then(|c| c.as_ref().ok());
+    let placed = measured.and_then(|cover| cover.registration.as_ref());
+    let (method, tray) = match measured.map(|cover| cover.method) {
+        Some(measure::CoverMethod::TrayScan) => (CoverMethod::TrayScan, None),
+        Some(measure::CoverMethod::TwoSided { tray }) => (CoverMethod::TwoSided, Some(tray)),
+        None => (CoverMethod::Colour, None),
+    };
+    let area_judged_mm2 = match (measured, colour) {
+        (Some(cover), _) => cover.area_judged_mm2,
+        (None, Some(colour)) => colour.area_judged_mm2,
+        (None, None) => return None,
+    };
     let spots = one.measurement.spots.iter().zip(spots_before..);
     Some(Cover {
-        method: match cover.method {
-            measure::CoverMethod::TrayScan => CoverMethod::TrayScan,
-        },
-        registration_rms_mm: figure(cover.registration.rms_mm),
-        registration_uncertainty_mm: figure(cover.registration.uncertainty_mm),
-        tray_seen_mm2: figure(cover.registration.tray_seen_mm2),
-        fitting_share: figure(cover.registration.fitting_share),
-        behind_share: figure(cover.registration.behind_share),
-        uncertainty_mm: figure(cover.uncertainty_mm),
-        area_judged_mm2: figure(cover.area_judged_mm2),
-        min_mm: figure(cover.min_mm),
-        p05_mm: figure(cover.p05_mm),
-        median_mm: figure(cover.median_mm),
+        method,
+        registration_rms_mm: placed.map(|p| figure(p.rms_mm)),
+        registration_uncertainty_mm: placed.map(|p| figure(p.uncertainty_mm)),
+        tray_seen_mm2: placed.map(|p| figure(p.tray_seen_mm2)),
+        fitting_share: placed.map(|p| figure(p.fitting_share)),
+        behind_share: placed.map(|p| figure(p.behind_share)),
+        tray_thickness_mm: tray.map(|tray| figure(tray.mm)),
+        tray_thickness_uncertainty_mm: tray.map(|tray| figure(tray.uncertainty_mm)),
+        uncertainty_mm: measured.map(|cover| figure(cover.uncertainty_mm)),
+        area_judged_mm2: figure(area_judged_mm2),
+        min_mm: measured.map(|cover| figure(cover.min_mm)),
+        p05_mm: measured.map(|cover| figure(cover.p05_mm)),
+        median_mm: measured.map(|cover| figure(cover.median_mm)),
         spots: spots
             .map(|(spot, number)| Spot {
                 id: spot_id(number),
@@ -239,14 +261,15 @@ fn cover(checked: &CheckedCase, number: usize, spots_before: usize) -> Option<Co
                 centre: point(&spot.centre, unit),
                 area_mm2: figure(spot.area_mm2),
                 area_uncertainty_mm2: figure(spot.area_uncertainty_mm2),
-                min_mm: figure(spot.min_mm),
+                min_mm: spot.min_mm.map(figure),
+                confidence: spot.confidence.map(confidence),
                 zone: words::zone(spot.zone).to_owned(),
                 side: spot.side.map(Into::into),
                 stop: spot.stop.map(|stop| stop as u64),
                 around: spot.around.map(|around| spot_id(spots_before + around)),
             })
             .collect(),
-        map: Some(cover_map::described(checked, number)),
+        map: measured.map(|_| cover_map::described(checked, number)),
     })
 }
 

@@ -60,7 +60,7 @@ fn wash(checked: &CheckedCase, number: usize, before: &[Before]) -> Option<Wash>
                 zone: words::zone(place.zone).to_owned(),
                 side: place.side.map(Into::into),
                 at: point(&place.at, unit),
-                was_mm: figure(place.was_mm),
+                was_mm: place.was_mm.map(figure),
                 was_uncertainty_mm: figure(place.was_uncertainty_mm),
                 cover_mm: place.cover_mm.map(figure),
                 uncertainty_mm: figure(place.uncertainty_mm),

@@ -1,0 +1,109 @@
+//! `tray-seating`: the tray did not stand where its cover would have been even.
+
+use super::Check;
+use crate::decision::{Bound, Conformity, decide};
+use crate::finding::{Finding, Severity};
+use crate::judging::{Subject, figure};
+use crate::protocol::LimitKey;
+use measure::tray_fit::{Amount, Seating};
+
+pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
+    let fit = subject.measurement().tray_fit.as_ref();
+    let Some(seating) = fit.and_then(|fit| fit.seating.as_ref()) else {
+        return Vec::new();
+    };
+    let shifts = [
+        (seating.right_mm, LimitKey::TrayShift),
+        (seating.anterior_mm, LimitKey::TrayShift),
+    ];
+    let tilts = [
+        (seating.front_up_deg, LimitKey::TrayTilt),
+        (seating.right_up_deg, LimitKey::TrayTilt),
+        (seating.turned_right_deg, LimitKey::TrayTilt),
+    ];
+    [&shifts[..], &tilts[..]]
+        .into_iter()
+        .filter_map(|amounts| finding(subject, seating, amounts))
+        .collect()
+}
+
+/// One finding of the largest of several amounts, where it is surely too much.
+fn finding(
+    subject: &Subject<'_>,
+    seating: &Seating,
+    amounts: &[(Amount, LimitKey)],
+) -> Option<Finding> {
+    let size = |amount: &Amount| amount.value.abs();
+    let (most, key) = amounts
+        .iter()
+        .max_by(|a, b| size(&a.0).total_cmp(&size(&b.0)))?;
+    let limit = subject.limit(*key);
+    let conformity = decide(size(most), most.uncertainty, Bound::AtMost(limit.value));
+    let severity = Severity::of(conformity, limit.level)
+        .filter(|_| conformity == Conformity::NotConforming)?;
+    let how = told(subject, seating);
+    Some(Finding {
+        figure: Some(figure(size(most), Some(most.uncertainty), limit)),
+        ..subject.finding(
+            Check::TraySeating,
+            severity,
+            format!(
+                "Compared with the place where its cover would be even, the tray stood {how}. If the \
+                 impression is taken again, set the tray over the ridge by trying it in dry first, and \
+                 seat it evenly with tissue stops."
+            ),
+        )
+    })
+}
+
+/// Everything that surely is too much, in words.
+fn told(subject: &Subject<'_>, seating: &Seating) -> String {
+    let words = [
+        (
+            seating.right_mm,
+            LimitKey::TrayShift,
+            [
+                "too far to the patient's right",
+                "too far to the patient's left",
+            ],
+        ),
+        (
+            seating.anterior_mm,
+            LimitKey::TrayShift,
+            ["too far to the front", "too far to the back"],
+        ),
+        (
+            seating.front_up_deg,
+            LimitKey::TrayTilt,
+            [
+                "tilted, nearer to the tissue in front",
+                "tilted, nearer to the tissue at the back",
+            ],
+        ),
+        (
+            seating.right_up_deg,
+            LimitKey::TrayTilt,
+            [
+                "tilted, nearer to the tissue on the patient's right",
+                "tilted, nearer to the tissue on the patient's left",
+            ],
+        ),
+        (
+            seating.turned_right_deg,
+            LimitKey::TrayTilt,
+            [
+                "turned, with its front toward the patient's right",
+                "turned, with its front toward the patient's left",
+            ],
+        ),
+    ];
+    let parts: Vec<&str> = words
+        .iter()
+        .filter(|(amount, key, _)| {
+            let most = Bound::AtMost(subject.limit(*key).value);
+            decide(amount.value.abs(), amount.uncertainty, most) == Conformity::NotConforming
+        })
+        .map(|(amount, _, [more, less])| if amount.value > 0.0 { *more } else { *less })
+        .collect();
+    parts.join(" and ")
+}

@@ -1,0 +1,223 @@
+//! Show-through told by colour, on phantoms coloured by formula and then lit
+//! unevenly and made noisy here. Run with `--nocapture` to see the figures.
+
+#![allow(clippy::print_stdout, reason = "the figures are what the test is for")]
+
+mod common;
+
+use common::{ARCHES, seeds, settings};
+use measure::{ImpressionMeasurement, MeasureSettings, NotMeasured, TrayColour, measure};
+use mesh::Mesh;
+use nalgebra::{Point3, Vector3};
+use phantom::{Arch, Colouring, Options, Phantom, PlantedSpot, Sides};
+use rand::{RngExt, SeedableRng};
+use rand_pcg::Pcg64Mcg;
+use rayon::prelude::*;
+
+/// Colour noise, in steps of 255.
+const NOISE_SD: f64 = 12.0;
+
+/// A phantom whose every vertex has exactly the colour of tray or material.
+fn evenly_coloured(arch: Arch, seed: u64, sides: Sides) -> Phantom {
+    Phantom::new(&Options {
+        arch,
+        seed,
+        sides,
+        edge_mm: 0.4,
+        tray_edge_mm: 2.5,
+        noise_sd_mm: 0.02,
+        colour: Some(Colouring {
+            shading: 0.0,
+            noise: 0.0,
+        }),
+        spots: PlantedSpot::random(arch, seed, 4, 2),
+        ..Options::default()
+    })
+}
+
+fn normal(rng: &mut Pcg64Mcg) -> f64 {
+    // Sum of twelve: near enough to a normal deviate.
+    (0..12).map(|_| rng.random::<f64>()).sum::<f64>() - 6.0
+}
+
+/// The colours under a light that changes over the scan by a third or more
+/// either way, with noise. `linear` scales light itself, else its sRGB value.
+fn lit(mesh: &Mesh, colours: &[[u8; 3]], seed: u64, linear: bool) -> Mesh {
+    let mut rng = Pcg64Mcg::seed_from_u64(seed);
+    let way = Vector3::from_fn(|_, _| normal(&mut rng)).normalize();
+    let centre = mesh
+        .vertices()
+        .iter()
+        .map(|p| p.coords)
+        .sum::<Vector3<f64>>()
+        / mesh.vertices().len() as f64;
+    let painted = (mesh.vertices().iter().zip(colours))
+        .map(|(p, colour)| {
+            let share = way.dot(&(p.coords - centre)) / 40.0;
+            let light = if linear {
+                (1.0 + 0.4 * share).max(0.1).powf(1.0 / 2.2)
+            } else {
+                1.0 + 0.25 * share
+            };
+            colour.map(|c| {
+                (f64::from(c) * light + NOISE_SD * normal(&mut rng))
+                    .round()
+                    .clamp(0.0, 255.0) as u8
+            })
+        })
+        .collect();
+    mesh.clone()
+        .with_colours(Some(painted))
+        .expect("one colour a vertex")
+}
+
+fn told(scan: &Mesh, tray: Option<[u8; 3]>) -> ImpressionMeasurement {
+    let settings = MeasureSettings {
+        tray_colour: tray,
+        ..settings()
+    };
+    measure(scan, None, &settings, &|_| {})
+}
+
+#[derive(Default, Debug, Clone, Copy)]
+struct Tally {
+    planted: usize,
+    found: usize,
+    invented: usize,
+    areas_held: usize,
+    not_told: usize,
+}
+
+impl std::ops::Add for Tally {
+    type Output = Self;
+    fn add(self, other: Self) -> Self {
+        Self {
+            planted: self.planted + other.planted,
+            found: self.found + other.found,
+            invented: self.invented + other.invented,
+            areas_held: self.areas_held + other.areas_held,
+            not_told: self.not_told + other.not_told,
+        }
+    }
+}
+
+fn reading(found: &ImpressionMeasurement) -> Result<&TrayColour, NotMeasured> {
+    found
+        .colour
+        .as_ref()
+        .expect("the scan has colours")
+        .as_ref()
+        .map_err(Clone::clone)
+}
+
+fn trial(arch: Arch, seed: u64, sides: Sides) -> Tally {
+    let made = evenly_coloured(arch, seed, sides);
+    let mesh = &made.impression;
+    let colours = mesh.colours().expect("coloured").to_vec();
+    let names = made.truth.colours.expect("coloured");
+    let given = (sides == Sides::Tissue).then_some(names.tray);
+    let found = told(&lit(mesh, &colours, seed, seed.is_multiple_of(2)), given);
+    let mut tally = Tally::default();
+    if let Err(why) = reading(&found) {
+        println!("{arch:?} {seed} {sides:?}: {why}");
+        tally.not_told = 1;
+    }
+    let mut areas = vec![0.0; colours.len()];
+    for (t, corners) in mesh.triangles().iter().enumerate() {
+        for &v in corners {
+            areas[v as usize] += mesh.area_vector(t).norm() / 3.0;
+        }
+    }
+    let bare: Vec<(Point3<f64>, f64)> = (0..colours.len())
+        .filter(|&v| colours[v] == names.tray && made.truth.is_tissue_side(&mesh.vertices()[v]))
+        .map(|v| (mesh.vertices()[v], areas[v]))
+        .collect();
+    for spot in &made.truth.spots {
+        let near = bare.iter().filter(|(p, _)| (p - spot.centre).norm() < 8.0);
+        let area: f64 = near.map(|(_, area)| area).sum();
+        if area < 4.0 {
+            continue;
+        }
+        tally.planted += 1;
+        let hit = found
+            .spots
+            .iter()
+            .find(|s| (s.centre - spot.centre).norm() < 2.5);
+        match hit {
+            Some(hit) => {
+                tally.found += 1;
+                let off = (hit.area_mm2 - area).abs();
+                tally.areas_held += usize::from(off <= hit.area_uncertainty_mm2);
+                println!(
+                    "{arch:?} {seed} {sides:?}: {area:.1} mm2, found {:.1} ± {:.1}, confidence {:.2}",
+                    hit.area_mm2,
+                    hit.area_uncertainty_mm2,
+                    hit.confidence.expect("told by colour")
+                );
+            }
+            None => println!("{arch:?} {seed} {sides:?}: {area:.1} mm2 not found"),
+        }
+    }
+    for spot in &found.spots {
+        if !bare.iter().any(|(p, _)| (p - spot.centre).norm() < 1.0) {
+            println!("{arch:?} {seed} {sides:?}: invented {spot:?}");
+            tally.invented += 1;
+        }
+    }
+    tally
+}
+
+#[test]
+fn bare_tray_is_told_by_its_colour_and_none_is_invented() {
+    for sides in [Sides::Both, Sides::Tissue] {
+        let trials: Vec<(Arch, u64)> = ARCHES
+            .iter()
+            .flat_map(|&arch| (0..seeds(2)).map(move |seed| (arch, seed)))
+            .collect();
+        let all = trials
+            .into_par_iter()
+            .map(|(arch, seed)| trial(arch, seed, sides))
+            .reduce(Tally::default, |a, b| a + b);
+        println!("{sides:?}: {all:?}");
+        assert_eq!(
+            (all.found, all.invented, all.not_told),
+            (all.planted, 0, 0),
+            "{sides:?}"
+        );
+        assert!(all.planted > 0);
+    }
+}
+
+/// A tray of nearly the material's colour.
+#[test]
+fn a_tray_of_the_materials_colour_is_not_guessed() {
+    for (seed, sides) in [(1, Sides::Both), (2, Sides::Tissue), (3, Sides::Both)] {
+        let made = evenly_coloured(Arch::Maxillary, seed, sides);
+        let mesh = &made.impression;
+        let names = made.truth.colours.expect("coloured");
+        let alike = names.material.map(|c| c.saturating_add(12));
+        let colours: Vec<[u8; 3]> = mesh
+            .colours()
+            .expect("coloured")
+            .iter()
+            .map(|&c| if c == names.tray { alike } else { c })
+            .collect();
+        let scan = lit(mesh, &colours, seed, false);
+        for given in [None, Some(alike)] {
+            let found = told(&scan, given);
+            let why = reading(&found).expect_err("the colours are alike");
+            println!("{seed} {sides:?} {given:?}: {why}");
+            assert!(found.spots.is_empty());
+        }
+    }
+}
+
+#[test]
+fn a_scan_without_colours_tells_nothing_of_them() {
+    let made = evenly_coloured(Arch::Mandibular, 1, Sides::Both);
+    let plain = made
+        .impression
+        .with_colours(None)
+        .expect("none is always right");
+    assert!(told(&plain, Some([200, 200, 200])).colour.is_none());
+}

@@ -1,0 +1,81 @@
+//! The parcel: what must be in it, and what is said of disinfection.
+
+use super::Material;
+use super::figure::{exact, limit};
+use super::table::{table, words};
+use crate::result::Consignment;
+use maud::{Markup, html};
+
+pub fn section(material: &Material<'_>) -> Option<Markup> {
+    let said = material.result.consignment.as_ref()?;
+    let parts: Vec<Vec<Markup>> = (said.parts.iter())
+        .map(|part| {
+            let packed = if part.packed { "packed" } else { "MISSING" };
+            vec![words(&part.name), words(packed)]
+        })
+        .collect();
+    Some(html! {
+        section {
+            h2 #parcel { "Parcel" }
+            @if parts.is_empty() {
+                p { "No list says what must be in the parcel." }
+            } @else {
+                (table("What must be in the parcel", &["Part", "State"], &parts))
+            }
+            (table("Papers and disinfection", &["What", "Said", "Limits"], &papers(material, said)))
+            p {
+                "Disinfect before handling and shipping, by local regulations and the makers' instructions; label "
+                "each impression with the case's pseudonym and its stage."
+            }
+        }
+    })
+}
+
+fn papers(material: &Material<'_>, said: &Consignment) -> Vec<Vec<Markup>> {
+    let limits = &material.result.protocol.limits;
+    let given = |is: bool| if is { "given" } else { "not given" };
+    let bound = |key: &str, word: &str| {
+        html! { @if let Some(found) = limits.get(key) { (word) " " (limit(found.value, &found.unit)) " " } }
+    };
+    let prescription = match said.prescription {
+        Some(true) => "enclosed",
+        Some(false) => "NOT enclosed",
+        None => "nothing said",
+    };
+    let time = html! {
+        @match said.disinfection_min {
+            Some(minutes) => (exact(minutes, "min")),
+            None => "not stated",
+        }
+    };
+    let usual = html! {
+        (bound("least_disinfection_min", "at least")) (bound("most_disinfection_min", "at most"))
+    };
+    vec![
+        vec![
+            words("written prescription"),
+            words(prescription),
+            words(""),
+        ],
+        vec![
+            words("disinfectant"),
+            words(if said.disinfectant_stated {
+                "stated"
+            } else {
+                "NOT stated"
+            }),
+            words(""),
+        ],
+        vec![words("time of disinfection"), time, usual],
+        vec![
+            words("reason for no jaw-relation record"),
+            words(given(said.no_jaw_relation_reason_given)),
+            words(""),
+        ],
+        vec![
+            words("reason for one jaw alone"),
+            words(given(said.one_arch_reason_given)),
+            words(""),
+        ],
+    ]
+}

@@ -1,0 +1,103 @@
+//! How the tray suits the mouth, and how it stood.
+
+use super::Material;
+use super::figure::{exact, limit, none, quantity};
+use super::table::{place, table, words};
+use crate::result::{ImpressionResult, ProtocolResult, TraySeating, TrayZone};
+use maud::{Markup, html};
+
+pub fn part(
+    material: &Material<'_>,
+    _number: usize,
+    impression: &ImpressionResult,
+) -> Option<Markup> {
+    let fit = impression.tray_fit.as_ref()?;
+    let protocol = &material.result.protocol;
+    let zones: Vec<Vec<Markup>> = fit.zones.iter().map(zone).collect();
+    Some(html! {
+        h3 { "Tray" }
+        @if let Some(seating) = &fit.seating {
+            (table(
+                "Where the tray stood beside the place of most even cover",
+                &["Too far", "Measured (k = 2)", "Limit"],
+                &rows(seating, protocol),
+            ))
+            p {
+                "Cover spreads by " (exact(seating.cover_sd_mm, "mm")) " (standard deviation); at the place of most "
+                "even cover " (exact(seating.even_sd_mm, "mm")) " would be left."
+            }
+        }
+        @if !zones.is_empty() {
+            (table("The tray in each part of the arch, medians", &["Part", "Tray's edge to border (k = 2)", "Cover (k = 2)"], &zones))
+        }
+    })
+}
+
+fn rows(seating: &TraySeating, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
+    let row = |what: &str, value: f64, doubt: f64, key: &str| {
+        let found = protocol.limits.get(key)?;
+        Some(vec![
+            words(what),
+            quantity(value, Some(doubt), &found.unit),
+            html! { "at most " (limit(found.value, &found.unit)) " either way" },
+        ])
+    };
+    let (shift, tilt) = ("most_tray_shift_mm", "most_tray_tilt_deg");
+    [
+        row(
+            "to the patient's right",
+            seating.right_mm,
+            seating.right_uncertainty_mm,
+            shift,
+        ),
+        row(
+            "to the front",
+            seating.anterior_mm,
+            seating.anterior_uncertainty_mm,
+            shift,
+        ),
+        row(
+            "tilted, front nearer to the tissue",
+            seating.front_up_deg,
+            seating.front_up_uncertainty_deg,
+            tilt,
+        ),
+        row(
+            "tilted, patient's right nearer to the tissue",
+            seating.right_up_deg,
+            seating.right_up_uncertainty_deg,
+            tilt,
+        ),
+        row(
+            "turned, front toward the patient's right",
+            seating.turned_right_deg,
+            seating.turned_right_uncertainty_deg,
+            tilt,
+        ),
+        row(
+            "wide, over the width of the arch",
+            seating.wider_mm,
+            seating.wider_uncertainty_mm,
+            "most_tray_width_mm",
+        ),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}
+
+fn zone(zone: &TrayZone) -> Vec<Markup> {
+    let told = |value: Option<f64>, doubt, why| match value {
+        Some(mm) => quantity(mm, doubt, "mm"),
+        None => none(why),
+    };
+    vec![
+        place(Some(&zone.zone), zone.side),
+        told(
+            zone.edge_to_border_mm,
+            zone.edge_to_border_uncertainty_mm,
+            "no border here",
+        ),
+        told(zone.cover_mm, zone.cover_uncertainty_mm, "not known here"),
+    ]
+}
