@@ -44,9 +44,15 @@ fn of_impression(impression: &ImpressionResult) -> Vec<Row> {
     let mut add = |name: &str, unit, value| rows.push((name.to_owned(), unit, value));
     add("scanned area", "mm2", impression.scan.area_mm2);
     if let Some(cover) = &impression.cover {
-        add("cover, median", "mm", cover.median_mm);
-        add("cover, 5th percentile", "mm", cover.p05_mm);
-        add("cover, least", "mm", cover.min_mm);
+        for (name, value) in [
+            ("cover, median", cover.median_mm),
+            ("cover, 5th percentile", cover.p05_mm),
+            ("cover, least", cover.min_mm),
+        ] {
+            if let Some(value) = value {
+                add(name, "mm", value);
+            }
+        }
         add("cover, area judged", "mm2", cover.area_judged_mm2);
     }
     if let Some(border) = &impression.border {
