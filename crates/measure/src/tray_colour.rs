@@ -12,6 +12,7 @@ use crate::cover::smoothed;
 use crate::figures::{Cover, MeasureSettings, NotMeasured, Spot, SpotKind};
 use crate::regions::smoothing_rounds;
 use crate::spots::{area_between, nearest_vertex, patches};
+use mesh::Topology;
 use nalgebra::{Matrix3, Point3, SMatrix, SVector, Vector3};
 use palette::{FromColor, Lab, Srgb};
 
@@ -178,13 +179,19 @@ fn told(
     Ok((reading, spots))
 }
 
-/// Vertices of the tissue surface that lie so near to the outer surface that the
-/// tray's own rim may be taken for them.
+/// Vertices of the tissue surface that lie so near to the outer surface or to the
+/// end of the scan that the tray's own rim may be taken for them.
 fn near_rim(impression: &Impression, weights: &[f64]) -> Vec<bool> {
     const REACH_MM: f64 = 1.0;
     const MOST_STEPS: f64 = 8.0;
     let steps = (REACH_MM / impression.edge_mm).ceil().min(MOST_STEPS) as usize;
     let mut near: Vec<bool> = weights.iter().map(|weight| *weight == 0.0).collect();
+    // The scan may end at the rim.
+    for ends in Topology::of(&impression.local).boundary_loops() {
+        for &v in ends {
+            near[v as usize] = true;
+        }
+    }
     for _ in 0..steps {
         let before = near.clone();
         for corners in impression.local.triangles() {
