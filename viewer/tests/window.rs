@@ -11,6 +11,7 @@ use std::fs;
 use std::io::{BufRead, BufReader};
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
+use std::sync::{Mutex, PoisonError};
 use std::thread::sleep;
 use std::time::{Duration, Instant};
 use viewer::app::App;
@@ -60,6 +61,9 @@ impl Screen {
         if !has("xdotool", "version") || !has("Xvfb", "-help") {
             return None;
         }
+        // Servers that start together may take one number.
+        static STARTING: Mutex<()> = Mutex::new(());
+        let _alone = STARTING.lock().unwrap_or_else(PoisonError::into_inner);
         let mut server = Command::new("Xvfb")
             .args(["-displayfd", "1", "-nolisten", "tcp", "-screen", "0"])
             .arg(format!("{WIDTH}x{HEIGHT}x24"))

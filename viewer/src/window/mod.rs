@@ -145,7 +145,6 @@ const BACKGROUND: [u8; 3] = [30, 33, 38];
 
 /// A case on its way.
 struct Loading {
-    source: Source,
     steps: Receiver<Step>,
     /// The last step that was told.
     last: String,
@@ -159,11 +158,10 @@ enum Step {
 impl Loading {
     fn start(source: Source) -> Self {
         let (tell, steps) = channel();
-        let of = source.clone();
         std::thread::spawn(move || {
             let progress = tell.clone();
             let progress = std::sync::Mutex::new(progress);
-            let opened = open(&of, &|step| {
+            let opened = open(&source, &|step| {
                 if let Ok(tell) = progress.lock() {
                     let _ = tell.send(Step::At(step));
                 }
@@ -171,7 +169,6 @@ impl Loading {
             let _ = tell.send(Step::Done(Box::new(opened)));
         });
         Self {
-            source,
             steps,
             last: "opening".to_owned(),
         }
@@ -188,7 +185,6 @@ enum Content {
 struct Running {
     window: Window,
     content: Content,
-    source: Source,
     settings: Settings,
     options: Options,
     scene: kiss3d::scene::SceneNode3d,
@@ -210,7 +206,6 @@ impl Running {
     fn new(window: Window, loading: Loading, settings: Settings, options: Options) -> Self {
         Self {
             window,
-            source: loading.source.clone(),
             content: Content::Loading(loading),
             settings,
             options,
@@ -341,13 +336,13 @@ impl Running {
 
     fn check_again(&mut self) {
         if let Content::Case(app, _) = &mut self.content
-            && self.source.input.is_dir()
+            && self.options.source.input.is_dir()
         {
             app.notice =
                 "to check again, open the case file or the scan instead of its result".to_owned();
             return;
         }
-        self.content = Content::Loading(Loading::start(self.source.clone()));
+        self.content = Content::Loading(Loading::start(self.options.source.clone()));
     }
 
     /// Takes what the loading thread has told.
