@@ -6,7 +6,7 @@ mod common;
 use common::border::{COUNT, measured, short, sound_border};
 use common::*;
 use judge::{Check, Finding, JudgedCase, Protocol, Severity, Stage, Verdict, judge_case};
-use measure::{Arch, Border, BorderPart, Missing, NotMeasured, Side, Station, Zone};
+use measure::{Arch, Border, BorderPart, Dip, DipKind, Missing, NotMeasured, Side, Station, Zone};
 use rstest::rstest;
 
 fn judged_by(border: Result<Border, NotMeasured>, protocol: &Protocol) -> JudgedCase {
@@ -211,6 +211,31 @@ fn a_dip_is_judged_by_its_depth(
 }
 
 #[test]
+fn a_dip_that_may_be_a_broad_frenum_is_borderline_at_most() {
+    let mut border = sound_border();
+    border.dips.push(Dip {
+        kind: DipKind::BroadNotch,
+        ..short(3.5)
+    });
+    let judged = judged_by(Ok(border), &Protocol::default());
+    let finding = only(&judged);
+    assert_eq!(
+        (finding.check, finding.severity),
+        (Check::UnderExtension, Severity::Borderline)
+    );
+}
+
+#[test]
+fn a_border_too_flat_for_a_roll_was_seen_all_the_same() {
+    let mut border = sound_border();
+    for station in &mut border.stations[100..130] {
+        station.border_radius = Err(Missing::NoRoll);
+    }
+    let judged = judged_by(Ok(border), &Protocol::default());
+    assert!(judged.findings.is_empty(), "{:?}", judged.findings);
+}
+
+#[test]
 fn a_cut_scan_is_never_called_a_short_border() {
     let judged = judged(100..130, |s| {
         s.scan_ends = true;
@@ -231,8 +256,8 @@ fn a_cut_scan_is_never_called_a_short_border() {
     &[(Check::ScanEnds, Severity::Borderline)]
 )]
 #[case::scan_ends(|s: &mut Station| s.scan_ends = true, 80..=100, &[(Check::ScanEnds, Severity::Borderline)])]
-#[case::no_roll(
-    |s: &mut Station| s.border_radius = Err(Missing::NoRoll),
+#[case::one_face_alone(
+    |s: &mut Station| s.border_radius = Err(Missing::ScanEnds),
     80..=100,
     &[(Check::ScanEnds, Severity::Borderline)]
 )]

@@ -340,6 +340,34 @@ fn short_borders_are_found_and_told_from_cut_scans() {
     assert_eq!([shorts, cuts, invented, mistaken], [both, both, 0, 0]);
 }
 
+/// Scans this coarse show a notch on a wave, a broad frenum's and a flange that
+/// runs out low at its worst.
+#[test]
+fn sound_borders_of_coarse_scans_are_neither_short_nor_cut() {
+    for (arch, of_their_own) in ARCHES.into_iter().zip([[52, 122, 224], [121, 171, 243]]) {
+        let seeds: Vec<u64> = (0..count()).chain(of_their_own).collect();
+        let faults: Vec<String> = seeds
+            .into_par_iter()
+            .filter_map(|seed| {
+                let border = border_of(&Phantom::new(&Options {
+                    arch,
+                    seed,
+                    edge_mm: 0.67,
+                    tray_edge_mm: 0.67,
+                    noise_sd_mm: 0.01,
+                    ..Options::default()
+                }));
+                let short = short_stretches(&border).any(|dip| dip.depth.mm >= SHORT_MM);
+                let unseen = (border.stations.iter())
+                    .filter(|station| station.border_radius == Err(Missing::ScanEnds))
+                    .count();
+                (short || unseen > 4).then(|| format!("{seed}: short {short}, unseen {unseen}"))
+            })
+            .collect();
+        assert!(faults.is_empty(), "{arch:?}: {faults:?}");
+    }
+}
+
 #[test]
 fn knife_edges_are_found() {
     for arch in ARCHES {

@@ -122,7 +122,7 @@ pub(super) fn runs_out(border: &Border, number: usize) -> bool {
 
 /// Whether a station lies in a notch that a frenum left.
 pub(super) fn in_notch(border: &Border, number: usize) -> bool {
-    in_dip(border, number, |dip| dip.kind == DipKind::Notch)
+    in_dip(border, number, |dip| dip.kind != DipKind::Short)
 }
 
 /// Whether a station lies in a dip of some kind.

@@ -42,8 +42,8 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
 pub(super) fn was_not_seen(station: &Station) -> bool {
     let height_missing =
         [Missing::ScanEnds, Missing::NoSurface].map(|why| station.flange_height == Err(why));
-    let no_roll = on_flange(station) && station.border_radius == Err(Missing::NoRoll);
-    station.scan_ends || height_missing.contains(&true) || no_roll
+    let one_face_alone = on_flange(station) && station.border_radius == Err(Missing::ScanEnds);
+    station.scan_ends || height_missing.contains(&true) || one_face_alone
 }
 
 /// No station is worse than another: the middle one stands for all.

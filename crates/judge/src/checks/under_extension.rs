@@ -40,6 +40,11 @@ pub(super) fn severity(subject: &Subject<'_>, border: &Border, dip: &Dip) -> Opt
     }
     let most = Bound::AtMost(limit.in_zone(bottom.zone));
     let conformity = decide(dip.depth.mm, dip.depth.uncertainty_mm, most);
+    let conformity = match (dip.kind, conformity) {
+        // It may be a frenum's.
+        (DipKind::BroadNotch, Conformity::NotConforming) => Conformity::Borderline,
+        (_, conformity) => conformity,
+    };
     let unsure_note = limit.level == Level::Note && conformity == Conformity::Borderline;
     Severity::of(conformity, limit.level).filter(|_| !unsure_note)
 }

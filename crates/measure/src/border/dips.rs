@@ -4,8 +4,9 @@
 //! Depth is told below the straight lines that can be laid over the border's
 //! height from shoulder to shoulder, as a ruler is laid over a dip. A notch is
 //! narrow and widens steadily; a stretch that is longer, or has a level bottom,
-//! or a notch within it, is short. What is too long for the ruler is looked for
-//! below the grey-scale closing of the height (Serra 1982).
+//! is short. A short ruler finds the notch at the bottom of a longer dip. What
+//! is too long for either is looked for below the grey-scale closing of the
+//! height (Serra 1982).
 
 use super::figures::{BorderPart, Dip, DipKind, Measured};
 use super::station::Reached;
@@ -16,11 +17,16 @@ const STEP_MM: f64 = 0.5;
 pub const LEAST_DIP_MM: f64 = 0.8;
 /// Length of the ruler: frena and their shoulders are shorter, mm.
 const RULER_MM: f64 = 18.0;
+/// Length of the ruler for a narrow notch within a longer dip, mm.
+const SHORT_RULER_MM: f64 = 8.0;
 /// Frena are narrower than this at half depth, mm (common practice, no source;
 /// buccal frena are the broader ones, BORDER-07).
 const WIDEST_NOTCH_MM: f64 = 11.0;
 /// Those at the midline are narrow (BORDER-07), mm.
 const WIDEST_MIDLINE_NOTCH_MM: f64 = 7.0;
+/// A pointed dip broader than a frenum's by up to this factor may be one all the
+/// same (common practice, no source).
+const BROADER: f64 = 1.15;
 /// Frena leave notches no deeper than this, mm (common practice, no source).
 const DEEPEST_NOTCH_MM: f64 = 4.5;
 /// So narrow a dip is a notch whatever its shape, mm.
@@ -72,7 +78,7 @@ fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
     // the crest line is to be trusted: scan again first.
     let is_known = |dip: &ProfileDip| {
         let bottom = stations[stretch[profile.station[dip.bottom]]].point;
-        dip.kind == DipKind::Notch
+        dip.kind != DipKind::Short
             || stations
                 .iter()
                 .filter(|station| !station.is_scanned())
@@ -181,9 +187,12 @@ impl HeightProfile {
     /// Notches first: beside a frenum a short stretch has its shoulder only
     /// where the notch is bridged.
     fn dips(&self) -> Vec<ProfileDip> {
-        let (mut found, bridged) = self.under_rulers(|dip| dip.kind == DipKind::Notch);
+        let is_narrow = |dip: &ProfileDip| dip.kind != DipKind::Short && dip.width_mm <= NARROW_MM;
+        let (mut found, bridged) = self.under_rulers(RULER_MM, |dip| dip.kind != DipKind::Short);
+        let (within, bridged) = bridged.under_rulers(SHORT_RULER_MM, is_narrow);
+        found.extend(within);
         let closed = below_closing(&bridged.heights);
-        let (short, bridged) = bridged.under_rulers(|dip| dip.kind == DipKind::Short);
+        let (short, bridged) = bridged.under_rulers(RULER_MM, |dip| dip.kind == DipKind::Short);
         // The ruler dips into a stretch as long as itself.
         found.extend(short.into_iter().map(|dip| ProfileDip {
             depth_mm: dip.depth_mm.max(closed[dip.bottom]),
@@ -193,9 +202,13 @@ impl HeightProfile {
         found
     }
 
-    /// The wanted dips under the ruler, and the profile with them bridged.
-    fn under_rulers(&self, wanted: impl Fn(&ProfileDip) -> bool) -> (Vec<ProfileDip>, Self) {
-        let rulers = rulers(&self.heights);
+    /// The wanted dips under a ruler, and the profile with them bridged.
+    fn under_rulers(
+        &self,
+        length_mm: f64,
+        wanted: impl Fn(&ProfileDip) -> bool,
+    ) -> (Vec<ProfileDip>, Self) {
+        let rulers = rulers(&self.heights, length_mm);
         let depth: Vec<f64> = rulers
             .iter()
             .zip(&self.heights)
@@ -220,7 +233,7 @@ impl HeightProfile {
         let mut bridged = self.clone();
         for dip in &kept {
             let (from, to) = match dip.kind {
-                DipKind::Notch => own_slopes(&depth, dip.bottom),
+                DipKind::Notch | DipKind::BroadNotch => own_slopes(&depth, dip.bottom),
                 DipKind::Short => all_below(&depth, dip.bottom),
             };
             bridge(&mut bridged.heights, from, to);
@@ -241,11 +254,19 @@ impl HeightProfile {
         let [wide, width_mm, narrow] = [0.25, 0.5, 0.75].map(width);
         let is_pointed =
             WIDENING.contains(&(wide / width_mm)) && WIDENING_LOW.contains(&(width_mm / narrow));
-        let is_notch = depth_mm <= DEEPEST_NOTCH_MM
-            && (width_mm <= NARROW_MM || (width_mm <= self.widest_frenum_mm[bottom] && is_pointed));
+        let widest_mm = self.widest_frenum_mm[bottom];
+        let kind = if depth_mm > DEEPEST_NOTCH_MM {
+            DipKind::Short
+        } else if width_mm <= NARROW_MM || (width_mm <= widest_mm && is_pointed) {
+            DipKind::Notch
+        } else if width_mm <= BROADER * widest_mm && is_pointed {
+            DipKind::BroadNotch
+        } else {
+            DipKind::Short
+        };
         let half = |k: &usize| depth[*k] >= depth_mm / 2.0;
         let within = |k: &usize| depth[*k] > 0.1 * depth_mm;
-        let (from, to) = if is_notch {
+        let (from, to) = if kind == DipKind::Notch {
             (
                 (ruler.from..=bottom).rev().take_while(within).last()?,
                 (bottom..=ruler.to).take_while(within).last()?,
@@ -257,11 +278,7 @@ impl HeightProfile {
             )
         };
         Some(ProfileDip {
-            kind: if is_notch {
-                DipKind::Notch
-            } else {
-                DipKind::Short
-            },
+            kind,
             from,
             to,
             bottom,
@@ -319,9 +336,9 @@ struct Ruler {
     to: usize,
 }
 
-/// The highest ruler over each place.
-fn rulers(heights: &[f64]) -> Vec<Ruler> {
-    let length = (RULER_MM / STEP_MM) as usize;
+/// The highest ruler of a length over each place.
+fn rulers(heights: &[f64], length_mm: f64) -> Vec<Ruler> {
+    let length = (length_mm / STEP_MM) as usize;
     let last = heights.len().saturating_sub(1);
     (0..heights.len())
         .map(|i| {
@@ -534,6 +551,27 @@ mod tests {
                 .any(|d| d.kind == DipKind::Short && d.depth_mm > 2.5),
             "{found:?}"
         );
+    }
+
+    #[test]
+    fn a_notch_at_the_bottom_of_a_long_dip_is_not_added_to_it() {
+        let found =
+            profile(|x| 9.0 - 1.4 * bell(x, 60.0, 1.3) - 1.6 * trench(x, 60.0, 16.0)).dips();
+        let notch = found.iter().find(|d| d.kind == DipKind::Notch).unwrap();
+        assert!((notch.depth_mm - 1.4).abs() < 0.2, "{found:?}");
+        let short = found.iter().find(|d| d.kind == DipKind::Short).unwrap();
+        assert!((short.depth_mm - 1.6).abs() < 0.2, "{found:?}");
+    }
+
+    #[test]
+    fn a_pointed_dip_somewhat_broader_than_frena_may_be_one() {
+        let kinds = |width: f64| {
+            let found = profile(|x| 9.0 - 3.0 * bell(x, 60.0, width / 2.355)).dips();
+            found.iter().map(|dip| dip.kind).collect::<Vec<_>>()
+        };
+        assert_eq!(kinds(9.0), [DipKind::Notch]);
+        assert_eq!(kinds(13.0), [DipKind::BroadNotch]);
+        assert_eq!(kinds(17.0), [DipKind::Short]);
     }
 
     #[test]

@@ -126,6 +126,9 @@ pub struct Section {
 pub enum DipKind {
     /// Narrow, as a frenum leaves it.
     Notch,
+    /// Pointed like a frenum's notch and where a frenum lies, but broader than
+    /// they are: a frenum or a short stretch.
+    BroadNotch,
     /// A stretch too long for a frenum.
     Short,
 }

@@ -212,7 +212,7 @@ impl Profile {
         let [tissue, outer] = [&self.tissue, &self.outer].map(|face| evenly(face, ROLL_ARC_MM));
         let enough = (ROLL_ARC_MM / EVEN_MM).round() as usize;
         if tissue.len() <= enough || outer.len() <= enough {
-            return Err(Missing::NoRoll);
+            return Err(Missing::ScanEnds);
         }
         let points: Vec<SectionPoint> = tissue.iter().rev().chain(&outer[1..]).copied().collect();
         let circle = Circle::fit(&points).ok_or(Missing::NoRoll)?;

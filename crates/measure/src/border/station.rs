@@ -172,7 +172,7 @@ impl Outlook<'_> {
             Err(Missing::NoCrest)
         };
         let roll = match profile.roll(self.noise_mm) {
-            Err(Missing::NoRoll) if !has_outer => Err(Missing::TissueSideOnly),
+            Err(_) if !has_outer && !profile.scan_ends => Err(Missing::TissueSideOnly),
             other => other,
         };
         let from_border = |[u, w]: SectionPoint| [u - profile.border[0], w - profile.border[1]];

@@ -40,7 +40,7 @@ pub fn find(
     let deepest = border
         .dips
         .iter()
-        .filter(|dip| dip.kind == DipKind::Notch && place.holds(ground, border, dip.bottom))
+        .filter(|dip| dip.kind != DipKind::Short && place.holds(ground, border, dip.bottom))
         .max_by(|a, b| a.depth.mm.total_cmp(&b.depth.mm));
     let expected = || {
         other

@@ -139,6 +139,9 @@ pub struct Dip {
 pub enum DipKind {
     /// Narrow, as a frenum leaves it.
     Notch,
+    /// Pointed like a frenum's notch but broader than they are: a frenum or a
+    /// short stretch.
+    BroadNotch,
     /// Too wide for a frenum.
     Short,
 }

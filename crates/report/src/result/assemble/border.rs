@@ -76,6 +76,7 @@ fn dip(dip: &measure::Dip) -> Dip {
     Dip {
         kind: match dip.kind {
             measure::DipKind::Notch => DipKind::Notch,
+            measure::DipKind::BroadNotch => DipKind::BroadNotch,
             measure::DipKind::Short => DipKind::Short,
         },
         from: dip.from as u64,
