@@ -51,7 +51,7 @@ pub enum Command {
         command: ProtocolCommand,
     },
     Repeat(RepeatArguments),
-    /// Print the JSON Schema of result.json, or of the rows of a batch's tables
+    /// Print the JSON Schema of result.json or of another output
     Schema {
         /// What to print the schema of
         #[arg(default_value = "result")]
@@ -316,4 +316,12 @@ pub enum SchemaArgument {
     Summary,
     /// A row of findings.jsonl, findings.csv and findings.parquet
     Findings,
+    /// What `inspect --json` prints
+    Inspect,
+    /// repeat.json
+    Repeat,
+    /// What `gauge --json` prints
+    Gauge,
+    /// What `artefact --json` prints
+    Artefact,
 }

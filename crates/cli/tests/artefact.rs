@@ -68,6 +68,9 @@ fn a_good_scanner_conforms_and_a_wrong_scale_is_found_out() {
     );
     assert_eq!(wrong.code, Some(1), "{}{}", wrong.out, wrong.complaint);
     let result: Value = serde_json::from_str(&wrong.out).unwrap();
+    let schema = run(folder.path(), &["schema", "artefact"]).out;
+    let schema: Value = serde_json::from_str(&schema).unwrap();
+    jsonschema::validate(&schema, &result).unwrap();
     let scale = result["scans"][0]["scale"].as_f64().unwrap();
     assert!((scale - 1.002).abs() < 1e-4, "{scale}");
     let distance = &result["sizes"][3];

@@ -96,6 +96,9 @@ fn the_published_example_is_told_as_printed() {
     }
     let as_json = run(folder.path(), &["gauge", "study.csv", "--json"]);
     let study: Value = serde_json::from_str(&as_json.out).unwrap();
+    let schema = run(folder.path(), &["schema", "gauge"]).out;
+    let schema: Value = serde_json::from_str(&schema).unwrap();
+    jsonschema::validate(&schema, &study).unwrap();
     assert_eq!(study["schema"], "archproof-gauge/1");
     let gauge = &study["studies"][0]["variation"][2];
     let number = |name: &str| gauge[name].as_f64().unwrap();

@@ -201,6 +201,9 @@ fn a_folder_is_one_row_a_file_and_bad_files_are_rows_too() {
     let outcome = run(folder.path(), &["inspect", "in", "--json"]);
     assert_eq!(outcome.code, Some(2));
     let rows: Value = serde_json::from_str(&outcome.out).unwrap();
+    let schema = run(folder.path(), &["schema", "inspect"]).out;
+    let schema: Value = serde_json::from_str(&schema).unwrap();
+    jsonschema::validate(&schema, &rows).unwrap();
     assert_eq!(rows[0]["scan"], Value::Null);
     let impression = &rows[1]["scan"];
     assert_eq!(impression["arch"], "maxillary");

@@ -51,6 +51,9 @@ fn scans_of_one_impression_repeat_and_are_mapped() {
     let out = folder.path().join("archproof-repeat");
     let text = fs::read_to_string(out.join("repeat.json")).unwrap();
     let result: Value = serde_json::from_str(&text).unwrap();
+    let schema = run(folder.path(), &["schema", "repeat"]).out;
+    let schema: Value = serde_json::from_str(&schema).unwrap();
+    jsonschema::validate(&schema, &result).unwrap();
     let figures = result["figures"].as_array().unwrap();
     let cover = figures
         .iter()

@@ -7,6 +7,7 @@ use judge::{Artefact, ArtefactError, Conformity, Quantity, SizeReading};
 use measure::artefact::{ArtefactNotFound, find};
 use mesh::read::shown_path;
 use mesh::{ReadError, Unit};
+use schemars::JsonSchema;
 use serde::Serialize;
 use statistics::repeatability::Repeatability;
 use std::fmt::Write;
@@ -33,7 +34,7 @@ pub enum ArtefactCheckError {
 }
 
 /// What scans of an artefact came to.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct ArtefactResult {
     /// Name and version of this format: `archproof-artefact/1`.
     pub schema: &'static str,
@@ -52,7 +53,7 @@ pub struct ArtefactResult {
 }
 
 /// What a size, or all of them, say of their limits.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Outcome {
     /// Within the limit, the uncertainty allowed for.
@@ -66,7 +67,7 @@ pub enum Outcome {
 }
 
 /// One scan of the artefact.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct ArtefactScan {
     /// SHA-256 of the file, lower-case hexadecimal.
     pub sha256: String,
@@ -83,7 +84,7 @@ pub struct ArtefactScan {
 }
 
 /// One size of the artefact over all scans.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct SizeResult {
     /// `diameter`, `centre-distance` or `dispersion`.
     pub quantity: &'static str,
@@ -110,7 +111,7 @@ pub struct SizeResult {
 }
 
 /// A size in one scan.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct ReadingResult {
     /// As scanned, mm.
     pub found_mm: f64,

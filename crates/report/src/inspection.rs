@@ -7,13 +7,14 @@ use judge::UnitReading;
 use measure::{Glance, glance};
 use mesh::Unit;
 use mesh::read::shown_path;
+use schemars::JsonSchema;
 use serde::Serialize;
 use std::fmt::Write;
 use std::path::Path;
 
 /// What a look at one file showed. The name stands here because the operator
 /// gave it; results never hold it.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct Inspection {
     /// The file, as it was given.
     pub file: String,
@@ -24,7 +25,7 @@ pub struct Inspection {
 }
 
 /// What a scan file holds. Lengths in mm after the unit was settled.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct InspectedScan {
     /// SHA-256 of the file, lower-case hexadecimal.
     pub sha256: String,

@@ -34,7 +34,7 @@ mod wash_map;
 
 pub use cover_map::MapError;
 pub use inspection::{Inspection, inspection_head};
-pub use json::json_text;
+pub use json::{json_text, schema_of, schema_text};
 pub use names::{REPORT_FILE, plain};
 pub use outputs::{
     RESULT_FILE, ReadResultError, WriteError, default_folder, read_result, result_json, write_all,

@@ -13,6 +13,7 @@ use judge::words;
 use measure::passes::outward;
 use measure::repeats::{ApartPlace, NotComparable, Spread, spread};
 use nalgebra::Point3;
+use schemars::JsonSchema;
 use serde::Serialize;
 use statistics::repeatability::Repeatability;
 use std::collections::BTreeMap;
@@ -45,7 +46,7 @@ pub enum RepeatError {
 }
 
 /// What repeated scans of one impression came to: the whole of `repeat.json`.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct RepeatResult {
     /// Name and version of this format: `archproof-repeat/1`.
     pub schema: &'static str,
@@ -62,7 +63,7 @@ pub struct RepeatResult {
 }
 
 /// One of the scans.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct RepeatScan {
     /// SHA-256 of the file, lower-case hexadecimal.
     pub sha256: String,
@@ -80,7 +81,7 @@ pub struct RepeatScan {
 
 /// How far the scans lie apart. Independent noise of single vertices reads as
 /// 0.7 to 1 times its standard deviation.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct SpreadResult {
     /// Area over which it is known, mm².
     pub area_judged_mm2: f64,
@@ -110,7 +111,7 @@ pub struct SpreadResult {
 }
 
 /// A place where the scans differ.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct PlaceApart {
     /// Name: R1, R2, …
     pub id: String,
@@ -130,7 +131,7 @@ pub struct PlaceApart {
 }
 
 /// Repeatability of a figure, in the sense of ISO 5725.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct FigureRepeatability {
     /// The figure.
     pub figure: String,
@@ -155,7 +156,7 @@ pub struct FigureRepeatability {
 }
 
 /// A figure of which repeatability could not be had.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct NotRepeated {
     /// The figure.
     pub figure: String,

@@ -15,7 +15,12 @@ mod view;
 use crate::arguments::{Arguments, Command, SchemaArgument};
 use crate::failure::Failure;
 use crate::terminal::say;
-use report::folder::{FindingRow, ImpressionRow, row_schema};
+use report::artefact::ArtefactResult;
+use report::folder::{FindingRow, ImpressionRow};
+use report::gauge::GaugeResult;
+use report::repeat::RepeatResult;
+use report::result::CaseResult;
+use report::{Inspection, schema_text};
 use std::process::ExitCode;
 
 /// Carries out a command; gives the exit code.
@@ -35,9 +40,13 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::Protocol { command } => protocol::run(&command)?,
         Command::Repeat(arguments) => repeat::run(&arguments)?,
         Command::Schema { of } => say(&match of {
-            SchemaArgument::Result => report::result::json_schema_text(),
-            SchemaArgument::Summary => row_schema::<ImpressionRow>(),
-            SchemaArgument::Findings => row_schema::<FindingRow>(),
+            SchemaArgument::Result => schema_text::<CaseResult>(),
+            SchemaArgument::Summary => schema_text::<ImpressionRow>(),
+            SchemaArgument::Findings => schema_text::<FindingRow>(),
+            SchemaArgument::Inspect => schema_text::<Vec<Inspection>>(),
+            SchemaArgument::Repeat => schema_text::<RepeatResult>(),
+            SchemaArgument::Gauge => schema_text::<GaugeResult>(),
+            SchemaArgument::Artefact => schema_text::<ArtefactResult>(),
         })?,
     }
     Ok(ExitCode::SUCCESS)

@@ -11,6 +11,7 @@ pub use table::gauge_of_table;
 pub use told::gauge_text;
 
 use crate::{CheckError, ReadResultError};
+use schemars::JsonSchema;
 use serde::Serialize;
 use statistics::gauge::{Component, Reading, Source, Study, StudyError};
 use statistics::ranges::RangeStudy;
@@ -63,7 +64,7 @@ pub enum GaugeError {
 }
 
 /// What a gauge study came to.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct GaugeResult {
     /// Name and version of this format: `archproof-gauge/1`.
     pub schema: &'static str,
@@ -76,7 +77,7 @@ pub struct GaugeResult {
 }
 
 /// The study of one figure. Standard deviations and means are in its unit.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct FigureStudy {
     /// What was read.
     pub figure: String,
@@ -106,7 +107,7 @@ pub struct FigureStudy {
 }
 
 /// A study by averages and ranges: standard deviations.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct ByRanges {
     /// Repeats by one operator.
     pub repeatability: f64,
@@ -125,7 +126,7 @@ pub struct ByRanges {
 }
 
 /// A row of the analysis of variance.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct AnalysisRow {
     /// Source of the variation.
     pub source: &'static str,
@@ -138,7 +139,7 @@ pub struct AnalysisRow {
 }
 
 /// A component of the variation.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct VariationRow {
     /// What varies.
     pub component: &'static str,
@@ -157,7 +158,7 @@ pub struct VariationRow {
 }
 
 /// A figure that was not studied.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct NotStudied {
     /// Its name.
     pub figure: String,

@@ -37,7 +37,6 @@ pub use tray_fit::{TrayFit, TraySeating, TrayZone};
 pub use wash::{Wash, WashPlace};
 
 use schemars::JsonSchema;
-use schemars::generate::SchemaSettings;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -169,32 +168,17 @@ pub enum Level {
     Note,
 }
 
-/// JSON Schema of a result.
-#[must_use]
-pub fn json_schema() -> schemars::Schema {
-    // As it is written: every field is there, though it may be null.
-    SchemaSettings::draft2020_12()
-        .for_serialize()
-        .into_generator()
-        .into_root_schema_for::<CaseResult>()
-}
-
-/// JSON Schema of a result, as text.
-#[must_use]
-pub fn json_schema_text() -> String {
-    format!("{:#}\n", json_schema().as_value())
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::json::schema_of;
     use crate::outputs::result_json;
     use crate::testing::{checked_with_border, checked_with_spots, checked_without_cover};
     use serde_json::Value;
 
     #[test]
     fn a_result_is_valid_by_its_schema_and_survives_the_round_trip() {
-        let validator = jsonschema::validator_for(json_schema().as_value()).unwrap();
+        let validator = jsonschema::validator_for(schema_of::<CaseResult>().as_value()).unwrap();
         for checked in [
             checked_with_spots(),
             checked_without_cover(),
@@ -214,7 +198,7 @@ mod tests {
 
     #[test]
     fn the_schema_refuses_what_the_contract_does_not_allow() {
-        let validator = jsonschema::validator_for(json_schema().as_value()).unwrap();
+        let validator = jsonschema::validator_for(schema_of::<CaseResult>().as_value()).unwrap();
         let good: Value =
             serde_json::from_str(&result_json(&assemble(&checked_with_spots()))).unwrap();
         let spoilt = |pointer: &str, by: Value| {
