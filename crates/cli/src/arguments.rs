@@ -181,7 +181,7 @@ pub struct FolderArguments {
     pub threads: Option<u16>,
 }
 
-/// Check a scanner on a reference artefact with spheres of certified sizes
+/// Check a scanner on a reference artefact with spheres and steps of certified sizes
 ///
 /// Errors of diameters and centre distances, in the sense of ISO 12836 and ISO
 /// 10360, and whether each is within the limit that the description states.

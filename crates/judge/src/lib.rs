@@ -24,7 +24,7 @@ pub mod words;
 
 pub use artefact::{
     Artefact, ArtefactError, ArtefactFault, ArtefactLimits, Certified, CertifiedDistance,
-    CertifiedSphere, Quantity, SizeReading,
+    CertifiedSphere, CertifiedStep, Quantity, SizeReading,
 };
 pub use case::{
     BadColour, BadThickness, Case, CaseError, CaseFault, CaseProblem, Consignment, ImpressionInput,

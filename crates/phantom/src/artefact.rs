@@ -1,4 +1,4 @@
-//! A reference artefact: balls on a plate, made by formula.
+//! A reference artefact: balls and level faces over a plate, made by formula.
 
 use crate::scan::roughened;
 use mesh::Mesh;
@@ -10,10 +10,17 @@ use rand_pcg::Pcg64;
 const SEEN_BELOW: f64 = 0.5;
 
 /// A scan of balls (centre and radius, mm) that stand on a plate below them all,
-/// seen from above down to half a radius below their middles. Before the noise
-/// along the normal, the vertices of the balls lie exactly on them.
+/// seen from above down to half a radius below their middles, and of level square
+/// faces (middle and half a side, mm). Before the noise along the normal, the
+/// vertices of balls and faces lie exactly on them.
 #[must_use]
-pub fn artefact(balls: &[(Point3<f64>, f64)], edge_mm: f64, noise_sd_mm: f64, seed: u64) -> Mesh {
+pub fn artefact(
+    balls: &[(Point3<f64>, f64)],
+    faces: &[(Point3<f64>, f64)],
+    edge_mm: f64,
+    noise_sd_mm: f64,
+    seed: u64,
+) -> Mesh {
     let mut vertices = Vec::new();
     let mut triangles = Vec::new();
     for &(centre, radius) in balls {
@@ -21,6 +28,11 @@ pub fn artefact(balls: &[(Point3<f64>, f64)], edge_mm: f64, noise_sd_mm: f64, se
         let place = |u: f64, v: f64| centre + on_octahedron(u, v).normalize() * radius;
         let is_seen = |p: &Point3<f64>| p.z > centre.z - SEEN_BELOW * radius;
         add_sheet(&mut vertices, &mut triangles, steps, place, is_seen);
+    }
+    for &(middle, half) in faces {
+        let steps = (2.0 * half / edge_mm).ceil() as u32;
+        let place = |u: f64, v: f64| middle + Vector3::new(u, v, 0.0) * half;
+        add_sheet(&mut vertices, &mut triangles, steps.max(1), place, |_| true);
     }
     let corner = |pick: fn(f64, f64) -> f64, from: f64, reach: f64| {
         let of = |k: usize| balls.iter().map(move |(c, r)| c[k] + reach * r);

@@ -4,7 +4,7 @@
 use crate::road::load;
 use crate::rounding::to_decimals;
 use judge::{Artefact, ArtefactError, Conformity, Quantity, SizeReading};
-use measure::artefact::{ArtefactNotFound, find};
+use measure::artefact::{ArtefactNotFound, StepNotFound, find};
 use mesh::read::shown_path;
 use mesh::{ReadError, Unit};
 use schemars::JsonSchema;
@@ -30,6 +30,16 @@ pub enum ArtefactCheckError {
         path: PathBuf,
         /// What was seen instead.
         source: ArtefactNotFound,
+    },
+    /// A step of it is not.
+    #[error("{}: step {step}: {source}; scan it again, or see whether lower, upper and reach_mm are right", shown_path(.path))]
+    StepNotFound {
+        /// The scan.
+        path: PathBuf,
+        /// Name of the step.
+        step: String,
+        /// What was seen instead.
+        source: StepNotFound,
     },
 }
 
@@ -86,10 +96,10 @@ pub struct ArtefactScan {
 /// One size of the artefact over all scans.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct SizeResult {
-    /// `diameter`, `centre-distance` or `dispersion`.
+    /// `diameter`, `centre-distance`, `step-height` or `dispersion`.
     pub quantity: &'static str,
-    /// The sphere or both spheres.
-    pub spheres: Vec<String>,
+    /// The sphere, both spheres, or the step.
+    pub of: Vec<String>,
     /// As certified, mm; `null` of a dispersion.
     pub certified_mm: Option<f64>,
     /// Expanded uncertainty (k = 2) of that, mm.
@@ -153,7 +163,17 @@ pub fn check_artefact(
             scale: scale.map(|s| to_decimals(s.0, 7)),
             scale_uncertainty: scale.map(|s| to_decimals(s.1, 7)),
         });
-        readings.push(artefact.judge(&seen));
+        let steps: Result<Vec<_>, _> = (artefact.steps.iter())
+            .map(|step| {
+                let found = seen.step(&scan.mesh, &step.nominal);
+                found.map_err(|source| ArtefactCheckError::StepNotFound {
+                    path: path.clone(),
+                    step: step.name.clone(),
+                    source,
+                })
+            })
+            .collect();
+        readings.push(artefact.judge(&seen, &steps?));
     }
     let count = readings.first().map_or(0, Vec::len);
     let of_size = |k: usize| {
@@ -182,12 +202,13 @@ fn fine(mm: f64) -> f64 {
 fn size(artefact: &Artefact, readings: &[SizeReading]) -> Option<SizeResult> {
     let first = readings.first()?;
     let name = |number: usize| artefact.spheres[number].name.clone();
-    let (quantity, spheres) = match first.quantity {
+    let (quantity, of) = match first.quantity {
         Quantity::Diameter(k) => ("diameter", vec![name(k)]),
         Quantity::Distance(k) => {
             let between = artefact.distances[k].between;
             ("centre-distance", between.map(name).into())
         }
+        Quantity::Step(k) => ("step-height", vec![artefact.steps[k].name.clone()]),
         Quantity::Dispersion(k) => ("dispersion", vec![name(k)]),
     };
     let told: Vec<ReadingResult> = readings
@@ -203,7 +224,7 @@ fn size(artefact: &Artefact, readings: &[SizeReading]) -> Option<SizeResult> {
     let spread = Repeatability::of(&errors);
     Some(SizeResult {
         quantity,
-        spheres,
+        of,
         certified_mm: first.certified.map(|c| c.mm),
         certified_uncertainty_mm: first.certified.map(|c| c.uncertainty_mm),
         limit_mm: first.limit_mm,
@@ -279,7 +300,7 @@ fn write_text(out: &mut String, result: &ArtefactResult) -> std::fmt::Result {
         "size, mm", "scan", "certified", "found", "error ± U (k = 2)", "limit"
     )?;
     for size in &result.sizes {
-        let name = format!("{} {}", size.quantity, size.spheres.join(" to "));
+        let name = format!("{} {}", size.quantity, size.of.join(" to "));
         for (number, reading) in size.readings.iter().enumerate() {
             let certified = size
                 .certified_mm

@@ -1,9 +1,11 @@
 //! The description of a reference artefact, a TOML file.
 
-use super::{Artefact, ArtefactLimits, Certified, CertifiedDistance, CertifiedSphere};
+use super::{
+    Artefact, ArtefactLimits, Certified, CertifiedDistance, CertifiedSphere, CertifiedStep,
+};
 use crate::located::{self, Located};
-use measure::artefact::NominalSphere;
-use nalgebra::Point3;
+use measure::artefact::{NominalSphere, NominalStep};
+use nalgebra::{Point3, UnitVector3, Vector3};
 use serde::Deserialize;
 use std::path::{Path, PathBuf};
 use thiserror::Error;
@@ -56,6 +58,22 @@ pub enum ArtefactFault {
         "the distance is certified as {certified_mm} mm, but the centres of its spheres lie {nominal_mm:.3} mm apart"
     )]
     CentresElsewhere { certified_mm: f64, nominal_mm: f64 },
+    #[error("a step needs a name of printable letters that no other step has")]
+    StepName,
+    #[error(
+        "a step needs lower, upper and facing of three finite numbers each; facing is where its faces look, not 0 0 0"
+    )]
+    StepPlace,
+    #[error(
+        "the faces of a step lie beside each other, farther apart than twice reach_mm, which is more than 0"
+    )]
+    StepReach,
+    #[error(
+        "the step is certified as {certified_mm} mm, but its faces lie {nominal_mm:.3} mm apart along facing"
+    )]
+    FacesElsewhere { certified_mm: f64, nominal_mm: f64 },
+    #[error("to find a step, three spheres are needed that do not stand in line")]
+    StepUnplaced,
 }
 
 #[derive(Deserialize)]
@@ -67,6 +85,8 @@ struct ArtefactFile {
     sphere: Vec<SphereEntry>,
     #[serde(default)]
     distance: Vec<DistanceEntry>,
+    #[serde(default)]
+    step: Vec<StepEntry>,
     #[serde(default)]
     limits: LimitsEntry,
 }
@@ -88,11 +108,24 @@ struct DistanceEntry {
     uncertainty_mm: Spanned<f64>,
 }
 
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct StepEntry {
+    name: Spanned<String>,
+    lower: [f64; 3],
+    upper: [f64; 3],
+    facing: [f64; 3],
+    reach_mm: Spanned<f64>,
+    mm: Spanned<f64>,
+    uncertainty_mm: Spanned<f64>,
+}
+
 #[derive(Deserialize, Default)]
 #[serde(deny_unknown_fields)]
 struct LimitsEntry {
     diameter_error_mm: Option<Spanned<f64>>,
     distance_error_mm: Option<Spanned<f64>>,
+    step_error_mm: Option<Spanned<f64>>,
     dispersion_mm: Option<Spanned<f64>>,
 }
 
@@ -129,6 +162,18 @@ fn parse(text: &str) -> Parsed<Artefact> {
         });
     }
     let distances = file.distance.iter().map(|d| d.certified(text, &spheres));
+    let mut steps: Vec<CertifiedStep> = Vec::new();
+    for entry in &file.step {
+        let step = entry.certified(text)?;
+        let fault = |fault| Err(located::at(text, entry.name.span().start, fault));
+        if steps.iter().any(|other| other.name == step.name) {
+            return fault(ArtefactFault::StepName);
+        }
+        if !hold_a_place(&spheres) {
+            return fault(ArtefactFault::StepUnplaced);
+        }
+        steps.push(step);
+    }
     Ok(Artefact {
         id,
         certificate: certificate
@@ -137,9 +182,28 @@ fn parse(text: &str) -> Parsed<Artefact> {
             .filter(|c| !c.is_control())
             .collect(),
         distances: distances.collect::<Parsed<_>>()?,
+        steps,
         limits: file.limits.checked(text)?,
         spheres,
     })
+}
+
+/// Whether three of the spheres span a triangle that holds the artefact.
+fn hold_a_place(spheres: &[CertifiedSphere]) -> bool {
+    /// Least height of that triangle, mm.
+    const LEAST_MM: f64 = 5.0;
+    let centre = |k: usize| spheres[k].nominal.centre;
+    let count = spheres.len();
+    let is_wide = |a: usize, b: usize, c: usize| {
+        let [ab, ac, bc] = [
+            centre(b) - centre(a),
+            centre(c) - centre(a),
+            centre(c) - centre(b),
+        ];
+        let longest = ab.norm().max(ac.norm()).max(bc.norm());
+        ab.cross(&ac).norm() > LEAST_MM * longest
+    };
+    (0..count).any(|a| (0..a).any(|b| (0..b).any(|c| is_wide(a, b, c))))
 }
 
 fn name(text: &str, given: &Spanned<String>, fault: ArtefactFault) -> Parsed<String> {
@@ -186,12 +250,51 @@ impl SphereEntry {
     }
 }
 
+/// Nominal places are drawings': a certified length farther off, as a share and
+/// mm, is a slip of the pen.
+fn is_slip(certified_mm: f64, nominal_mm: f64) -> bool {
+    const SHARE: f64 = 0.01;
+    const BESIDES_MM: f64 = 0.1;
+    (nominal_mm - certified_mm).abs() > BESIDES_MM + SHARE * certified_mm
+}
+
+impl StepEntry {
+    fn certified(&self, text: &str) -> Parsed<CertifiedStep> {
+        let at = |given: std::ops::Range<usize>, fault| located::at(text, given.start, fault);
+        let fault = |fault| at(self.name.span(), fault);
+        let name = name(text, &self.name, ArtefactFault::StepName)?;
+        let numbers = [self.lower, self.upper, self.facing].concat();
+        let facing = UnitVector3::try_new(Vector3::from(self.facing), 1e-9)
+            .filter(|_| numbers.iter().all(|n| n.is_finite()))
+            .ok_or_else(|| fault(ArtefactFault::StepPlace))?;
+        let nominal = NominalStep {
+            faces: [Point3::from(self.lower), Point3::from(self.upper)],
+            facing,
+            reach_mm: number(text, &self.reach_mm, false, ArtefactFault::StepReach)?,
+        };
+        let across = (nominal.faces[1] - nominal.faces[0]).cross(&facing).norm();
+        if across <= 2.0 * nominal.reach_mm {
+            return Err(at(self.reach_mm.span(), ArtefactFault::StepReach));
+        }
+        let height = certified(text, &self.mm, &self.uncertainty_mm)?;
+        let (certified_mm, nominal_mm) = (height.mm, nominal.height_mm());
+        if is_slip(certified_mm, nominal_mm) {
+            let fault = ArtefactFault::FacesElsewhere {
+                certified_mm,
+                nominal_mm,
+            };
+            return Err(at(self.mm.span(), fault));
+        }
+        Ok(CertifiedStep {
+            name,
+            nominal,
+            height,
+        })
+    }
+}
+
 impl DistanceEntry {
     fn certified(&self, text: &str, spheres: &[CertifiedSphere]) -> Parsed<CertifiedDistance> {
-        /// Nominal places are drawings': a certified distance farther off, as a
-        /// share and mm, is a slip of the pen.
-        const SHARE: f64 = 0.01;
-        const BESIDES_MM: f64 = 0.1;
         let at = self.between.span().start;
         let fault = |fault| located::at(text, at, fault);
         let place = |name: &str| spheres.iter().position(|s| s.name == name.trim());
@@ -202,7 +305,7 @@ impl DistanceEntry {
         let distance = certified(text, &self.mm, &self.uncertainty_mm)?;
         let [a, b] = [one, other].map(|k| spheres[k].nominal.centre);
         let nominal_mm = (a - b).norm();
-        if (nominal_mm - distance.mm).abs() > BESIDES_MM + SHARE * distance.mm {
+        if is_slip(distance.mm, nominal_mm) {
             return Err(fault(ArtefactFault::CentresElsewhere {
                 certified_mm: distance.mm,
                 nominal_mm,
@@ -226,6 +329,7 @@ impl LimitsEntry {
         Ok(ArtefactLimits {
             diameter_error_mm: limit(&self.diameter_error_mm)?,
             distance_error_mm: limit(&self.distance_error_mm)?,
+            step_error_mm: limit(&self.step_error_mm)?,
             dispersion_mm: limit(&self.dispersion_mm)?,
         })
     }
@@ -253,6 +357,19 @@ uncertainty_mm = 0.0008
 between = ["A", "B"]
 mm = 40.003
 uncertainty_mm = 0.0012
+[[sphere]]
+name = "C"
+centre = [10, 24, 3]
+diameter_mm = 10.0
+uncertainty_mm = 0.0008
+[[step]]
+name = "S"
+lower = [14, 2, 1]
+upper = [22, 2, 3]
+facing = [0, 0, 1]
+reach_mm = 3
+mm = 2.001
+uncertainty_mm = 0.0006
 [limits]
 diameter_error_mm = 0.02
 distance_error_mm = 0.03
@@ -267,6 +384,8 @@ distance_error_mm = 0.03
         assert_eq!(artefact.spheres[1].nominal.radius_mm, 4.999);
         assert_eq!(artefact.distances[0].between, [0, 1]);
         assert_eq!(artefact.distances[0].distance.uncertainty_mm, 0.0012);
+        assert_eq!(artefact.steps[0].nominal.height_mm(), 2.0);
+        assert_eq!(artefact.steps[0].height.mm, 2.001);
         assert_eq!(artefact.limits.distance_error_mm, Some(0.03));
         assert_eq!(artefact.limits.dispersion_mm, None);
     }
@@ -277,10 +396,15 @@ distance_error_mm = 0.03
     #[case::centre("[40, 0, 0]", "[40, nan, 0]", Some(11), "three finite")]
     #[case::size("diameter_mm = 9.998", "diameter_mm = 0", Some(12), "more than 0")]
     #[case::doubt("uncertainty_mm = 0.0012", "uncertainty_mm = -1", Some(17), "not less")]
-    #[case::limit("diameter_error_mm = 0.02", "diameter_error_mm = 0", Some(19), "limit")]
-    #[case::between("[\"A\", \"B\"]", "[\"A\", \"C\"]", Some(15), "between two")]
+    #[case::limit("diameter_error_mm = 0.02", "diameter_error_mm = 0", Some(32), "limit")]
+    #[case::between("[\"A\", \"B\"]", "[\"A\", \"D\"]", Some(15), "between two")]
     #[case::itself("[\"A\", \"B\"]", "[\"A\", \"A\"]", Some(15), "between two")]
     #[case::slip("mm = 40.003", "mm = 43.003", Some(15), "40.000 mm apart")]
+    #[case::step_name("name = \"S\"", "name = \"\"", Some(24), "step")]
+    #[case::looks_nowhere("[0, 0, 1]", "[0, 0, 0]", Some(24), "facing")]
+    #[case::one_over_the_other("reach_mm = 3", "reach_mm = 4", Some(28), "beside each other")]
+    #[case::other_height("mm = 2.001", "mm = 1.5", Some(29), "2.000 mm apart along facing")]
+    #[case::unplaced("[10, 24, 3]", "[10, 0.5, 0]", Some(24), "three spheres")]
     #[case::unknown("certificate", "certified_by", Some(3), "certified_by")]
     fn nonsense_is_refused_by_line(
         #[case] what: &str,

@@ -5,10 +5,10 @@ mod file;
 pub use file::{ArtefactError, ArtefactFault};
 
 use crate::decision::{Bound, Conformity, decide};
-use measure::artefact::{NominalSphere, ScannedArtefact};
+use measure::artefact::{NominalSphere, NominalStep, ScannedArtefact, ScannedStep};
 use std::path::Path;
 
-/// A reference artefact of spheres with its certified sizes.
+/// A reference artefact of spheres, and steps between them, with its certified sizes.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Artefact {
     /// Its own number or name.
@@ -19,6 +19,8 @@ pub struct Artefact {
     pub spheres: Vec<CertifiedSphere>,
     /// Its certified centre distances.
     pub distances: Vec<CertifiedDistance>,
+    /// Its steps.
+    pub steps: Vec<CertifiedStep>,
     /// What a scan of it may err.
     pub limits: ArtefactLimits,
 }
@@ -52,6 +54,17 @@ pub struct CertifiedDistance {
     pub distance: Certified,
 }
 
+/// A step of the artefact.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CertifiedStep {
+    /// Its name.
+    pub name: String,
+    /// Where its faces are: enough to find it by.
+    pub nominal: NominalStep,
+    /// Its certified height.
+    pub height: Certified,
+}
+
 /// What a scan may err, mm; `None` where that is not judged.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct ArtefactLimits {
@@ -59,6 +72,8 @@ pub struct ArtefactLimits {
     pub diameter_error_mm: Option<f64>,
     /// Greatest error of a centre distance.
     pub distance_error_mm: Option<f64>,
+    /// Greatest error of a step's height.
+    pub step_error_mm: Option<f64>,
     /// Widest shell that 95 of 100 points of a sphere may need.
     pub dispersion_mm: Option<f64>,
 }
@@ -70,6 +85,8 @@ pub enum Quantity {
     Diameter(usize),
     /// The certified centre distance with this number.
     Distance(usize),
+    /// Height of the step with this number.
+    Step(usize),
     /// Dispersion of the points of the sphere with this number.
     Dispersion(usize),
 }
@@ -109,9 +126,10 @@ impl Artefact {
         self.spheres.iter().map(|s| s.nominal).collect()
     }
 
-    /// Every size in a scan, decided by the rule of [`decide`].
+    /// Every size in a scan, decided by the rule of [`decide`]; `steps` are its
+    /// steps as scanned, in their order.
     #[must_use]
-    pub fn judge(&self, scan: &ScannedArtefact) -> Vec<SizeReading> {
+    pub fn judge(&self, scan: &ScannedArtefact, steps: &[ScannedStep]) -> Vec<SizeReading> {
         let limits = &self.limits;
         let spheres = self.spheres.iter().zip(&scan.spheres).enumerate();
         let diameters = spheres.clone().map(|(number, (sphere, seen))| {
@@ -135,6 +153,15 @@ impl Artefact {
                 limits.distance_error_mm,
             )
         });
+        let steps = self.steps.iter().zip(steps).enumerate();
+        let steps = steps.map(|(number, (known, seen))| {
+            reading(
+                Quantity::Step(number),
+                (seen.height_mm, seen.uncertainty_mm),
+                Some(known.height),
+                limits.step_error_mm,
+            )
+        });
         let dispersions = spheres.map(|(number, (_, seen))| {
             let found = (seen.dispersion_mm, seen.dispersion_uncertainty_mm());
             reading(
@@ -144,7 +171,7 @@ impl Artefact {
                 limits.dispersion_mm,
             )
         });
-        diameters.chain(distances).chain(dispersions).collect()
+        (diameters.chain(distances).chain(steps).chain(dispersions)).collect()
     }
 
     /// How many times as long as certified the centre distances of a scan are,

@@ -1,19 +1,21 @@
-//! A reference artefact of spheres, found again in a scan of it.
+//! A reference artefact of spheres and steps, found again in a scan of it.
 //!
 //! Each sphere is looked for by its size alone ([`candidates`]); which of those
 //! found is which follows from the rigid motion that lays the nominal centres
 //! on them ([`placing`]). Sizes are then those of the least-squares spheres
-//! through the scanned points. Scale is never fitted: a scan of a wrong scale
+//! through the scanned points, and of steps where the spheres put them ([`steps`]). Scale is never fitted: a scan of a wrong scale
 //! shows it in every distance.
 
 mod candidates;
 mod placing;
+mod steps;
 
 use crate::facing;
 use crate::fit::Sphere;
 use candidates::Candidate;
 use mesh::{Mesh, Topology};
-use nalgebra::{Matrix4, Point3};
+use nalgebra::{Isometry3, Matrix4, Point3};
+pub use steps::{NominalStep, ScannedStep, StepNotFound};
 use thiserror::Error;
 
 /// What a scan may be off in scale, as a share, and its spheres still be found.
@@ -48,6 +50,9 @@ pub struct ScannedSphere {
 pub struct ScannedArtefact {
     /// Each sphere, in the order in which the nominal ones were given.
     pub spheres: Vec<ScannedSphere>,
+    /// The motion that lays the nominal centres on them, scale unchanged; with
+    /// fewer than three, or all in line, one of many.
+    pub from_nominal: Isometry3<f64>,
     /// Root mean square distance of the centres from the nominal ones laid on
     /// them, mm.
     pub rms_mm: f64,
@@ -162,6 +167,7 @@ pub fn find(scan: &Mesh, nominal: &[NominalSphere]) -> Result<ScannedArtefact, A
         .map(|&number| ScannedSphere::of(&found[number]))
         .collect();
     Ok(ScannedArtefact {
+        from_nominal: placed.motion,
         spheres: spheres.ok_or(ArtefactNotFound::StandsOtherwise { seen })?,
         rms_mm: placed.rms_mm,
         is_ambiguous: placed.is_ambiguous,

@@ -13,6 +13,8 @@ const PLAY_MM: f64 = 0.3;
 pub struct Placing {
     /// For each nominal sphere, the number of the one in the scan.
     pub chosen: Vec<usize>,
+    /// The motion that lays them there.
+    pub motion: Isometry3<f64>,
     /// Root mean square distance between their centres, mm.
     pub rms_mm: f64,
     /// Whether another choice fits about as well.
@@ -21,22 +23,29 @@ pub struct Placing {
 
 /// The choice that fits best, if one does.
 pub fn best(nominal: &[NominalSphere], seen: &[Candidate]) -> Option<Placing> {
-    let mut placings: Vec<(f64, Vec<usize>)> = Vec::new();
-    for start in starts(nominal, seen) {
-        if let Some(chosen) = completed(nominal, seen, &start) {
-            let off = rms_mm(nominal, seen, &chosen);
-            if !placings.iter().any(|(_, known)| *known == chosen) {
-                placings.push((off, chosen));
-            }
-        }
-    }
-    placings.sort_by(|a, b| a.0.total_cmp(&b.0).then_with(|| a.1.cmp(&b.1)));
-    let (rms_mm, chosen) = placings.first()?.clone();
-    let is_ambiguous = (placings.get(1)).is_some_and(|other| other.0 <= rms_mm + PLAY_MM);
+    let mut choices: Vec<Vec<usize>> = (starts(nominal, seen).iter())
+        .filter_map(|start| completed(nominal, seen, start))
+        .collect();
+    choices.sort();
+    choices.dedup();
+    let mut placings: Vec<Placing> = (choices.into_iter())
+        .filter_map(|chosen| {
+            let (motion, rms_mm) = laid(nominal, seen, &chosen)?;
+            Some(Placing {
+                chosen,
+                motion,
+                rms_mm,
+                is_ambiguous: false,
+            })
+        })
+        .collect();
+    // Of two that fit alike, the first in order.
+    placings.sort_by(|a, b| a.rms_mm.total_cmp(&b.rms_mm));
+    let second_mm = placings.get(1).map(|other| other.rms_mm);
+    let best = placings.into_iter().next()?;
     Some(Placing {
-        chosen,
-        rms_mm,
-        is_ambiguous,
+        is_ambiguous: second_mm.is_some_and(|mm| mm <= best.rms_mm + PLAY_MM),
+        ..best
     })
 }
 
@@ -150,15 +159,19 @@ fn nearest(
         .map(|(_, s)| s)
 }
 
-fn rms_mm(nominal: &[NominalSphere], seen: &[Candidate], chosen: &[usize]) -> f64 {
+/// The motion that lays the nominal centres on the chosen ones, and their root
+/// mean square distance then, mm.
+fn laid(
+    nominal: &[NominalSphere],
+    seen: &[Candidate],
+    chosen: &[usize],
+) -> Option<(Isometry3<f64>, f64)> {
     let pairs: Vec<Pair> = (nominal.iter().zip(chosen))
         .map(|(n, &s)| pair(n, &seen[s]))
         .collect();
-    let Some(motion) = fit(&pairs) else {
-        return f64::INFINITY;
-    };
+    let motion = fit(&pairs)?;
     let squares = pairs
         .iter()
         .map(|p| (motion * p.from - p.to).norm_squared());
-    (squares.sum::<f64>() / pairs.len() as f64).sqrt()
+    Some((motion, (squares.sum::<f64>() / pairs.len() as f64).sqrt()))
 }
