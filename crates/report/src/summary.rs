@@ -2,8 +2,8 @@
 //! the result alone, so that every figure is that of `result.json`.
 
 use crate::result::{
-    Arch, CaseResult, Finding, ImpressionResult, Landmark, LandmarkStatus, Severity, Side, Stage,
-    Verdict,
+    Arch, CaseResult, Finding, ImpressionResult, Landmark, LandmarkStatus, NotJudged, Severity,
+    Side, Stage, Verdict,
 };
 use crate::told::{self, two_decimals};
 use anstyle::{AnsiColor, Style};
@@ -169,9 +169,19 @@ fn write_findings(out: &mut String, result: &CaseResult) -> fmt::Result {
 }
 
 fn write_not_judged(out: &mut String, result: &CaseResult) -> fmt::Result {
+    for impression in &result.impressions {
+        let of = match result.impressions.len() {
+            1 => String::new(),
+            _ => format!(", {}", name(impression)),
+        };
+        write_by_reason(out, &of, &impression.not_judged)?;
+    }
+    write_by_reason(out, "", &result.not_judged)
+}
+
+fn write_by_reason(out: &mut String, of: &str, not_judged: &[NotJudged]) -> fmt::Result {
     let mut by_reason: Vec<(&str, Vec<&str>)> = Vec::new();
-    let on_impressions = result.impressions.iter().flat_map(|i| &i.not_judged);
-    for entry in on_impressions.chain(&result.not_judged) {
+    for entry in not_judged {
         match by_reason.iter_mut().find(|(why, _)| *why == entry.why) {
             Some((_, checks)) if checks.contains(&entry.check.as_str()) => {}
             Some((_, checks)) => checks.push(&entry.check),
@@ -179,7 +189,7 @@ fn write_not_judged(out: &mut String, result: &CaseResult) -> fmt::Result {
         }
     }
     for (why, checks) in by_reason {
-        writeln!(out, "Not judged: {} ({why})", checks.join(", "))?;
+        writeln!(out, "Not judged{of}: {} ({why})", checks.join(", "))?;
     }
     Ok(())
 }
