@@ -238,6 +238,23 @@ fn tray_is_told_by_its_colour(
     assert!(entries.iter().any(|entry| entry.check == "thin-cover"));
 }
 
+/// One of the two errs, and no scan tells which.
+#[test]
+fn tray_by_its_colour_where_it_is_covered_is_borderline() {
+    let mut measurement = sound();
+    measurement.colour = Some(Ok(colours(5.0)));
+    measurement.spots = vec![Spot {
+        min_mm: None,
+        confidence: Some(0.9),
+        ..spot(0.0)
+    }];
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), [(Severity::Borderline, Check::ShowThrough)]);
+    let told = &judged.findings[0].instruction;
+    assert!(told.contains("the cover map finds material"), "{told}");
+    assert_eq!(judged.verdict, Verdict::Undecided);
+}
+
 #[test]
 fn colours_that_tell_nothing_leave_it_undecided() {
     let mut measurement = sound();

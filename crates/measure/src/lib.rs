@@ -181,7 +181,11 @@ pub fn measure(
         None => (None, Vec::new()),
     };
     let spots = match &cover {
-        Ok(cover) => tray_cover::spots(&impression, cover, &stops, settings),
+        Ok(cover) => {
+            let mut spots = tray_cover::spots(&impression, cover, &stops, settings);
+            spots.extend(of_colour);
+            spots
+        }
         Err(_) => of_colour,
     };
     progress(Stage::Tissue);

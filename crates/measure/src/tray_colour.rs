@@ -57,7 +57,8 @@ pub struct TrayColour {
     /// Tissue surface of a colour that is neither the tray's nor the
     /// material's, mm²: blood, a marking, another material.
     pub other_mm2: f64,
-    /// Beside the cover map, where there is one.
+    /// Beside the cover map, where there is one. Patches of the tray's colour in
+    /// which it shows no tray are spots without a least cover.
     pub beside_cover: Option<BesideCover>,
 }
 
@@ -164,19 +165,28 @@ fn told(
         other_mm2: area(&|v| at_vertex[v].is_some() && matches!(shares[v], Some(Share::Other))),
         beside_cover: cover.map(|cover| {
             let least = settings.show_through_mm;
-            let bare = |v: usize, by: f64| cover.at_vertex_mm[v].is_some_and(|mm| mm <= least + by);
-            let covered =
-                |v: usize, by: f64| cover.at_vertex_mm[v].is_some_and(|mm| mm > least + by);
+            let covered = |v: usize| {
+                cover.at_vertex_mm[v].is_some_and(|mm| mm > least + cover.uncertainty_mm)
+            };
+            let surely_bare = |v: usize| {
+                cover.at_vertex_mm[v].is_some_and(|mm| mm <= least - cover.uncertainty_mm)
+            };
             BesideCover {
-                both_mm2: area(&|v| is_tray(v) && bare(v, cover.uncertainty_mm)),
-                colour_only_mm2: area(&|v| is_tray(v) && covered(v, cover.uncertainty_mm)),
-                cover_only_mm2: area(&|v| !is_tray(v) && bare(v, -cover.uncertainty_mm)),
+                both_mm2: area(&|v| is_tray(v) && may_be_bare(cover, settings, v)),
+                colour_only_mm2: area(&|v| is_tray(v) && covered(v)),
+                cover_only_mm2: area(&|v| !is_tray(v) && surely_bare(v)),
             }
         }),
         at_vertex,
     };
-    let spots = outlined(impression, &reading, &on_tissue, &apart, settings);
+    let spots = outlined(impression, &reading, &on_tissue, &apart, cover, settings);
     Ok((reading, spots))
+}
+
+/// Whether the cover map does not surely call a place covered.
+fn may_be_bare(cover: &Cover, settings: &MeasureSettings, v: usize) -> bool {
+    let least = settings.show_through_mm + cover.uncertainty_mm;
+    cover.at_vertex_mm[v].is_some_and(|mm| mm <= least)
 }
 
 /// Vertices of the tissue surface that lie so near to the outer surface or to the
@@ -205,21 +215,27 @@ fn near_rim(impression: &Impression, weights: &[f64]) -> Vec<bool> {
     near
 }
 
-/// Patches of the tray's colour, largest first.
+/// Patches of the tray's colour, largest first; beside a cover map those alone
+/// in which it shows no tray.
 fn outlined(
     impression: &Impression,
     reading: &TrayColour,
     colours: &[Option<Vector3<f64>>],
     apart: &Apart,
+    cover: Option<&Cover>,
     settings: &MeasureSettings,
 ) -> Vec<Spot> {
     let mesh = &impression.local;
     let above = |share| patches(mesh, &reading.at_vertex, share, f64::INFINITY);
     let (smaller, larger) = (above(HALFWAY + SHARE_DOUBT), above(HALFWAY - SHARE_DOUBT));
     let scan_from_local = impression.frame.local_from_scan().inverse();
+    let by_cover_too = |patch: &[u32]| {
+        cover.is_some_and(|cover| (patch.iter()).any(|&v| may_be_bare(cover, settings, v as usize)))
+    };
     above(HALFWAY)
         .into_iter()
         .filter(|patch| patch.area_mm2 >= settings.least_area_mm2)
+        .filter(|patch| !by_cover_too(&patch.vertices))
         .map(|patch| {
             let on_surface = nearest_vertex(mesh, &patch);
             Spot {

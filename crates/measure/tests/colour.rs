@@ -189,6 +189,57 @@ fn bare_tray_is_told_by_its_colour_and_none_is_invented() {
 }
 
 /// A tray of nearly the material's colour.
+/// Colours that agree with the cover map add no place to it; a patch of the
+/// tray's colour over thick material is one.
+#[test]
+fn colour_that_contradicts_the_cover_map_is_a_place_of_its_own() {
+    for arch in ARCHES {
+        let made = Phantom::new(&Options {
+            tray_edge_mm: 1.0,
+            spots: PlantedSpot::random(arch, 3, 2, 1),
+            colour: Some(Colouring {
+                shading: 0.0,
+                noise: 0.0,
+            }),
+            arch,
+            seed: 3,
+            edge_mm: 0.4,
+            ..Options::default()
+        });
+        let mesh = &made.impression;
+        let colours = mesh.colours().expect("coloured").to_vec();
+        let by_colour = |colours: &[[u8; 3]]| -> Vec<Point3<f64>> {
+            let scan = lit(mesh, colours, 3, true);
+            let found = measure(&scan, Some(&made.tray), &settings(), &|_| {});
+            let cover = found.cover.as_ref().expect("the tray is registered");
+            let beside = reading(&found).expect("told").beside_cover.expect("both");
+            println!("{arch:?}: {beside:?}, U {:.3} mm", cover.uncertainty_mm);
+            let spots = found.spots.iter().filter(|spot| spot.min_mm.is_none());
+            spots.map(|spot| spot.centre).collect()
+        };
+        assert_eq!(by_colour(&colours), []);
+        let found = measure(mesh, Some(&made.tray), &settings(), &|_| {});
+        let thick = found.cover.expect("registered").at_vertex_mm;
+        // Away from planted places and from the end of the tissue surface.
+        let is_inside = |p: &Point3<f64>| {
+            let mut near = (mesh.vertices().iter().zip(&thick))
+                .filter(|(q, _)| (*q - p).norm() < 4.0)
+                .peekable();
+            near.peek().is_some() && near.all(|(_, mm)| mm.is_some_and(|mm| mm > 1.0))
+        };
+        let middle = *(mesh.vertices().iter().step_by(97))
+            .find(|p| is_inside(p))
+            .expect("most of it is so thick");
+        let tray = made.truth.colours.expect("coloured").tray;
+        let painted: Vec<[u8; 3]> = (mesh.vertices().iter().zip(&colours))
+            .map(|(p, &own)| if (p - middle).norm() < 2.0 { tray } else { own })
+            .collect();
+        let places = by_colour(&painted);
+        assert_eq!(places.len(), 1, "{places:?}");
+        assert!((places[0] - middle).norm() < 1.5);
+    }
+}
+
 #[test]
 fn a_tray_of_the_materials_colour_is_not_guessed() {
     for (seed, sides) in [(1, Sides::Both), (2, Sides::Tissue), (3, Sides::Both)] {

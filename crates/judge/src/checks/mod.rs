@@ -314,6 +314,7 @@ fn judge_spots(subject: &Subject<'_>) -> Vec<Finding> {
         .filter_map(|number| {
             [
                 show_through::judge(subject, cover, number),
+                show_through::beside_cover(subject, number),
                 thin_cover::judge(subject, cover, number),
             ]
             .into_iter()

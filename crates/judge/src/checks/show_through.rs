@@ -77,6 +77,22 @@ pub(super) fn by_colour(subject: &Subject<'_>, number: usize) -> Option<Finding>
     })
 }
 
+/// A patch of the tray's colour where the cover map finds none: one of the two
+/// errs, so nothing is sure.
+pub(super) fn beside_cover(subject: &Subject<'_>, number: usize) -> Option<Finding> {
+    let is_by_colour = subject.measurement().spots[number].min_mm.is_none();
+    let found = is_by_colour.then(|| by_colour(subject, number)).flatten()?;
+    Some(Finding {
+        severity: found.severity.max(Severity::Borderline),
+        instruction: format!(
+            "The tray's colour shows here, but the cover map finds material over it. Look at the \
+             impression: if tray shows, relieve it ({SAFELY}), take a wash, and see whether scan \
+             or thickness are those of this tray; if not, something else has its colour."
+        ),
+        ..found
+    })
+}
+
 /// Whether a patch of the tray's colour is surely more than a speck.
 pub(super) fn area_conformity(subject: &Subject<'_>, spot: &Spot) -> Conformity {
     let most = Bound::AtMost(subject.limit(LimitKey::LeastSpotArea).value);
