@@ -238,21 +238,27 @@ fn tray_is_told_by_its_colour(
     assert!(entries.iter().any(|entry| entry.check == "thin-cover"));
 }
 
-/// One of the two errs, and no scan tells which.
-#[test]
-fn tray_by_its_colour_where_it_is_covered_is_borderline() {
+/// Where cover contradicts colour one of the two errs, and no scan tells which;
+/// where cover is not known, colour alone is judged.
+#[rstest]
+#[case::covered(Some(2.4), Severity::Borderline, "the cover map finds material")]
+#[case::not_known(None, Severity::Fail, "relieve it")]
+fn tray_by_its_colour_beside_a_cover_map(
+    #[case] min_mm: Option<f64>,
+    #[case] severity: Severity,
+    #[case] says: &str,
+) {
     let mut measurement = sound();
     measurement.colour = Some(Ok(colours(5.0)));
     measurement.spots = vec![Spot {
-        min_mm: None,
+        min_mm,
         confidence: Some(0.9),
         ..spot(0.0)
     }];
     let judged = judged(&measurement);
-    assert_eq!(codes(&judged), [(Severity::Borderline, Check::ShowThrough)]);
+    assert_eq!(codes(&judged), [(severity, Check::ShowThrough)]);
     let told = &judged.findings[0].instruction;
-    assert!(told.contains("the cover map finds material"), "{told}");
-    assert_eq!(judged.verdict, Verdict::Undecided);
+    assert!(told.contains(says), "{told}");
 }
 
 #[test]

@@ -266,7 +266,8 @@ pub struct Spot {
     pub area_mm2: f64,
     /// Expanded uncertainty (k = 2) of the area, mm².
     pub area_uncertainty_mm2: f64,
-    /// Least cover in the patch, mm; `None` of a patch told by its colour.
+    /// Least cover in the patch, mm; `None` of a patch told by its colour where
+    /// cover is not known.
     pub min_mm: Option<f64>,
     /// Of a patch told by its colour: how like the tray's that is, 0 to 1.
     pub confidence: Option<f64>,
@@ -279,6 +280,15 @@ pub struct Spot {
     /// Number (in the list of spots) of the show-through that this thin patch
     /// borders: both are one place.
     pub around: Option<usize>,
+}
+
+impl Spot {
+    /// Whether the scan's colours told it: beside a cover map, where that shows
+    /// no tray or nothing.
+    #[must_use]
+    pub fn is_by_colour(&self) -> bool {
+        self.confidence.is_some()
+    }
 }
 
 /// A declared tissue stop, looked for.

@@ -58,7 +58,7 @@ pub struct TrayColour {
     /// material's, mm²: blood, a marking, another material.
     pub other_mm2: f64,
     /// Beside the cover map, where there is one. Patches of the tray's colour in
-    /// which it shows no tray are spots without a least cover.
+    /// which it shows no tray are spots too.
     pub beside_cover: Option<BesideCover>,
 }
 
@@ -215,6 +215,15 @@ fn near_rim(impression: &Impression, weights: &[f64]) -> Vec<bool> {
     near
 }
 
+/// Least cover in a patch that is known over half of it at least, mm.
+fn least_cover(cover: &Cover, patch: &[u32]) -> Option<f64> {
+    let known: Vec<f64> = (patch.iter())
+        .filter_map(|&v| cover.at_vertex_mm[v as usize])
+        .collect();
+    let enough = 2 * known.len() >= patch.len();
+    known.into_iter().reduce(f64::min).filter(|_| enough)
+}
+
 /// Patches of the tray's colour, largest first; beside a cover map those alone
 /// in which it shows no tray.
 fn outlined(
@@ -243,7 +252,7 @@ fn outlined(
                 centre: scan_from_local * on_surface,
                 area_mm2: patch.area_mm2,
                 area_uncertainty_mm2: area_between(&patch, &smaller, &larger) / 2.0,
-                min_mm: None,
+                min_mm: cover.and_then(|cover| least_cover(cover, &patch.vertices)),
                 confidence: Some(apart.likeness(&patch.vertices, colours)),
                 zone: impression.zones.zone(&on_surface),
                 side: impression.zones.side(&on_surface),

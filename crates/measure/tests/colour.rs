@@ -214,7 +214,7 @@ fn colour_that_contradicts_the_cover_map_is_a_place_of_its_own() {
             let cover = found.cover.as_ref().expect("the tray is registered");
             let beside = reading(&found).expect("told").beside_cover.expect("both");
             println!("{arch:?}: {beside:?}, U {:.3} mm", cover.uncertainty_mm);
-            let spots = found.spots.iter().filter(|spot| spot.min_mm.is_none());
+            let spots = found.spots.iter().filter(|spot| spot.is_by_colour());
             spots.map(|spot| spot.centre).collect()
         };
         assert_eq!(by_colour(&colours), []);

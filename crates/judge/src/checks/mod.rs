@@ -312,9 +312,15 @@ fn judge_spots(subject: &Subject<'_>) -> Vec<Finding> {
         // ring of a show-through is the same place as that.
         .filter(|&number| spots[number].stop.is_none() && spots[number].around.is_none())
         .filter_map(|number| {
+            let spot = &spots[number];
+            if spot.is_by_colour() {
+                return match spot.min_mm {
+                    Some(_) => show_through::beside_cover(subject, number),
+                    None => show_through::by_colour(subject, number),
+                };
+            }
             [
                 show_through::judge(subject, cover, number),
-                show_through::beside_cover(subject, number),
                 thin_cover::judge(subject, cover, number),
             ]
             .into_iter()

@@ -80,8 +80,7 @@ pub(super) fn by_colour(subject: &Subject<'_>, number: usize) -> Option<Finding>
 /// A patch of the tray's colour where the cover map finds none: one of the two
 /// errs, so nothing is sure.
 pub(super) fn beside_cover(subject: &Subject<'_>, number: usize) -> Option<Finding> {
-    let is_by_colour = subject.measurement().spots[number].min_mm.is_none();
-    let found = is_by_colour.then(|| by_colour(subject, number)).flatten()?;
+    let found = by_colour(subject, number)?;
     Some(Finding {
         severity: found.severity.max(Severity::Borderline),
         instruction: format!(

@@ -18,10 +18,9 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     };
     let least = Bound::AtLeast(subject.limit(LimitKey::ShowThrough).value);
     let conformity = |spot: &Spot| match (&measurement.cover, spot.min_mm) {
+        // The cover map may contradict a colour: then it is not sure.
         (Ok(cover), Some(min_mm)) => decide(min_mm, cover.uncertainty_mm, least),
-        // Colour and cover disagree.
-        (Ok(_), None) => Conformity::Borderline,
-        (Err(_), _) => area_conformity(subject, spot),
+        _ => area_conformity(subject, spot),
     };
     let surely: Vec<_> = measurement
         .spots

@@ -125,7 +125,7 @@ fn figures(cover: &Cover, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
 fn row(cover: &Cover, protocol: &ProtocolResult, spot: &Spot) -> Vec<Markup> {
     let (what, key) = match (spot.kind, spot.stop) {
         (SpotKind::ShowThrough, Some(_)) => ("tissue stop, as it should show", "show_through_mm"),
-        (SpotKind::ShowThrough, None) if spot.min_mm.is_none() => {
+        (SpotKind::ShowThrough, None) if spot.confidence.is_some() => {
             ("show-through, by colour", "least_spot_area_mm2")
         }
         (SpotKind::ShowThrough, None) => ("show-through", "show_through_mm"),

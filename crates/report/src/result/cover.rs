@@ -78,7 +78,8 @@ pub struct Spot {
     pub area_mm2: f64,
     /// Expanded uncertainty (k = 2) of the area, mm².
     pub area_uncertainty_mm2: f64,
-    /// Least cover in it, mm; `null` of a patch told by its colour.
+    /// Least cover in it, mm; `null` of a patch told by its colour where cover is
+    /// not known.
     pub min_mm: Option<f64>,
     /// Of a patch told by its colour: how like the tray's that is, 0 to 1.
     pub confidence: Option<f64>,
