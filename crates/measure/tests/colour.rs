@@ -6,10 +6,12 @@
 mod common;
 
 use common::{ARCHES, seeds, settings};
-use measure::{ImpressionMeasurement, MeasureSettings, NotMeasured, TrayColour, measure};
+use measure::{
+    ImpressionMeasurement, MeasureSettings, NotMeasured, TrayColour, TrayThickness, measure,
+};
 use mesh::Mesh;
 use nalgebra::{Point3, Vector3};
-use phantom::{Arch, Colouring, Options, Phantom, PlantedSpot, Sides};
+use phantom::{Arch, Colouring, Options, Phantom, PlantedSpot, Sides, SpotTruth};
 use rand::{RngExt, SeedableRng};
 use rand_pcg::Pcg64Mcg;
 use rayon::prelude::*;
@@ -237,6 +239,43 @@ fn colour_that_contradicts_the_cover_map_is_a_place_of_its_own() {
         let places = by_colour(&painted);
         assert_eq!(places.len(), 1, "{places:?}");
         assert!((places[0] - middle).norm() < 1.5);
+    }
+}
+
+/// Cover by a stated thickness is known over a part of the tissue surface alone:
+/// colour must tell of the rest.
+#[test]
+fn bare_tray_is_told_by_its_colour_beside_a_stated_thickness_too() {
+    for arch in ARCHES {
+        let found: Vec<[usize; 2]> = (0..seeds(3))
+            .into_par_iter()
+            .map(|seed| {
+                let made = evenly_coloured(arch, seed, Sides::Both);
+                let settings = MeasureSettings {
+                    tray_thickness: Some(TrayThickness {
+                        mm: made.truth.tray_thickness_mm,
+                        uncertainty_mm: 0.1,
+                    }),
+                    ..settings()
+                };
+                let found = measure(&made.impression, None, &settings, &|_| {});
+                assert!(reading(&found).is_ok() && found.cover.is_ok());
+                let is_found = |planted: &&SpotTruth| {
+                    let mut spots = found.spots.iter();
+                    spots.any(|s| (s.centre - planted.centre).norm() < 2.5)
+                };
+                let bare = made.truth.spots.iter();
+                let bare = bare.filter(|spot| spot.show_through_area_mm2 >= 5.0);
+                [bare.clone().count(), bare.filter(is_found).count()]
+            })
+            .collect();
+        let sum = |k: usize| found.iter().map(|f| f[k]).sum::<usize>();
+        println!(
+            "{arch:?}: {} of {} beside a stated thickness",
+            sum(1),
+            sum(0)
+        );
+        assert!(sum(0) > 0 && sum(0) == sum(1));
     }
 }
 
