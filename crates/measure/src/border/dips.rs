@@ -27,6 +27,8 @@ const WIDEST_MIDLINE_NOTCH_MM: f64 = 7.0;
 /// A pointed dip broader than a frenum's by up to this factor may be one all the
 /// same (common practice, no source).
 const BROADER: f64 = 1.15;
+/// Such a one is about as wide to either side: by this part at least.
+const EVEN: f64 = 0.6;
 /// Frena leave notches no deeper than this, mm (common practice, no source).
 const DEEPEST_NOTCH_MM: f64 = 4.5;
 /// So narrow a dip is a notch whatever its shape, mm.
@@ -250,8 +252,10 @@ impl HeightProfile {
         if depth_mm < LEAST_DIP_MM || rise < depth_mm / 2.0 {
             return None;
         }
-        let width = |part: f64| width_above(depth, part * depth_mm, bottom);
-        let [wide, width_mm, narrow] = [0.25, 0.5, 0.75].map(width);
+        let sides = |part: f64| widths_above(depth, part * depth_mm, bottom);
+        let [wide, width_mm, narrow] = [0.25, 0.5, 0.75].map(|part| sides(part).iter().sum());
+        let [before, after] = sides(0.5);
+        let is_even = before.min(after) >= EVEN * before.max(after);
         let is_pointed =
             WIDENING.contains(&(wide / width_mm)) && WIDENING_LOW.contains(&(width_mm / narrow));
         let widest_mm = self.widest_frenum_mm[bottom];
@@ -259,7 +263,7 @@ impl HeightProfile {
             DipKind::Short
         } else if width_mm <= NARROW_MM || (width_mm <= widest_mm && is_pointed) {
             DipKind::Notch
-        } else if width_mm <= BROADER * widest_mm && is_pointed {
+        } else if width_mm <= BROADER * widest_mm && is_pointed && is_even {
             DipKind::BroadNotch
         } else {
             DipKind::Short
@@ -361,8 +365,8 @@ fn rulers(heights: &[f64], length_mm: f64) -> Vec<Ruler> {
         .collect()
 }
 
-/// Width at a depth round a dip's bottom, mm.
-fn width_above(depth: &[f64], level: f64, bottom: usize) -> f64 {
+/// How far a dip reaches before and after its bottom at a depth, mm.
+fn widths_above(depth: &[f64], level: f64, bottom: usize) -> [f64; 2] {
     let reach = |places: &mut dyn Iterator<Item = usize>| -> f64 {
         let mut before = bottom;
         let mut steps = 0.0;
@@ -376,7 +380,10 @@ fn width_above(depth: &[f64], level: f64, bottom: usize) -> f64 {
         }
         steps
     };
-    STEP_MM * (reach(&mut (0..bottom).rev()) + reach(&mut (bottom + 1..depth.len())))
+    [
+        STEP_MM * reach(&mut (0..bottom).rev()),
+        STEP_MM * reach(&mut (bottom + 1..depth.len())),
+    ]
 }
 
 /// How wide a frenum's notch may be at a station of a stretch: frena lie at the
