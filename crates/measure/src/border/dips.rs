@@ -15,10 +15,18 @@ use super::station::Reached;
 const STEP_MM: f64 = 0.5;
 /// Dips shallower than this are the border's own waves, mm.
 pub const LEAST_DIP_MM: f64 = 0.8;
-/// Length of the ruler: frena and their shoulders are shorter, mm.
-const RULER_MM: f64 = 18.0;
-/// Length of the ruler for a narrow notch within a longer dip, mm.
-const SHORT_RULER_MM: f64 = 8.0;
+/// The ruler: frena and their shoulders are shorter. A step down has one shoulder
+/// only.
+const RULER: RulerKind = RulerKind {
+    length_mm: 18.0,
+    least_rise: 0.5,
+};
+/// The ruler for a narrow notch within a longer dip. The corner of a short
+/// stretch that slants has one shoulder.
+const SHORT_RULER: RulerKind = RulerKind {
+    length_mm: 8.0,
+    least_rise: 0.8,
+};
 /// Frena are narrower than this at half depth, mm (common practice, no source;
 /// buccal frena are the broader ones, BORDER-07).
 const WIDEST_NOTCH_MM: f64 = 11.0;
@@ -29,6 +37,8 @@ const WIDEST_MIDLINE_NOTCH_MM: f64 = 7.0;
 const BROADER: f64 = 1.15;
 /// Such a one is about as wide to either side: by this part at least.
 const EVEN: f64 = 0.6;
+/// Nor is it as deep as a narrow one may be, mm.
+const DEEPEST_BROAD_MM: f64 = 3.5;
 /// Frena leave notches no deeper than this, mm (common practice, no source).
 const DEEPEST_NOTCH_MM: f64 = 4.5;
 /// So narrow a dip is a notch whatever its shape, mm.
@@ -190,11 +200,11 @@ impl HeightProfile {
     /// where the notch is bridged.
     fn dips(&self) -> Vec<ProfileDip> {
         let is_narrow = |dip: &ProfileDip| dip.kind != DipKind::Short && dip.width_mm <= NARROW_MM;
-        let (mut found, bridged) = self.under_rulers(RULER_MM, |dip| dip.kind != DipKind::Short);
-        let (within, bridged) = bridged.under_rulers(SHORT_RULER_MM, is_narrow);
+        let (mut found, bridged) = self.under_rulers(&RULER, |dip| dip.kind != DipKind::Short);
+        let (within, bridged) = bridged.under_rulers(&SHORT_RULER, is_narrow);
         found.extend(within);
         let closed = below_closing(&bridged.heights);
-        let (short, bridged) = bridged.under_rulers(RULER_MM, |dip| dip.kind == DipKind::Short);
+        let (short, bridged) = bridged.under_rulers(&RULER, |dip| dip.kind == DipKind::Short);
         // The ruler dips into a stretch as long as itself.
         found.extend(short.into_iter().map(|dip| ProfileDip {
             depth_mm: dip.depth_mm.max(closed[dip.bottom]),
@@ -207,10 +217,10 @@ impl HeightProfile {
     /// The wanted dips under a ruler, and the profile with them bridged.
     fn under_rulers(
         &self,
-        length_mm: f64,
+        kind: &RulerKind,
         wanted: impl Fn(&ProfileDip) -> bool,
     ) -> (Vec<ProfileDip>, Self) {
-        let rulers = rulers(&self.heights, length_mm);
+        let rulers = rulers(&self.heights, kind.length_mm);
         let depth: Vec<f64> = rulers
             .iter()
             .zip(&self.heights)
@@ -218,7 +228,7 @@ impl HeightProfile {
             .collect();
         let mut found: Vec<ProfileDip> = peaks(&depth)
             .into_iter()
-            .filter_map(|bottom| self.under_ruler(&depth, bottom, &rulers[bottom]))
+            .filter_map(|bottom| self.under_ruler(&depth, bottom, &rulers[bottom], kind))
             .collect();
         // The deeper of two that overlap is the one.
         found.sort_by(|a, b| b.depth_mm.total_cmp(&a.depth_mm));
@@ -244,12 +254,17 @@ impl HeightProfile {
     }
 
     /// The dip with its lowest point at a place, if there is one.
-    fn under_ruler(&self, depth: &[f64], bottom: usize, ruler: &Ruler) -> Option<ProfileDip> {
+    fn under_ruler(
+        &self,
+        depth: &[f64],
+        bottom: usize,
+        ruler: &Ruler,
+        ruler_kind: &RulerKind,
+    ) -> Option<ProfileDip> {
         let h = &self.heights;
         let depth_mm = depth[bottom];
-        // A step down has one shoulder only.
         let rise = h[ruler.from].min(h[ruler.to]) - h[bottom];
-        if depth_mm < LEAST_DIP_MM || rise < depth_mm / 2.0 {
+        if depth_mm < LEAST_DIP_MM || rise < ruler_kind.least_rise * depth_mm {
             return None;
         }
         let sides = |part: f64| widths_above(depth, part * depth_mm, bottom);
@@ -263,7 +278,11 @@ impl HeightProfile {
             DipKind::Short
         } else if width_mm <= NARROW_MM || (width_mm <= widest_mm && is_pointed) {
             DipKind::Notch
-        } else if width_mm <= BROADER * widest_mm && is_pointed && is_even {
+        } else if width_mm <= BROADER * widest_mm
+            && depth_mm <= DEEPEST_BROAD_MM
+            && is_pointed
+            && is_even
+        {
             DipKind::BroadNotch
         } else {
             DipKind::Short
@@ -329,6 +348,14 @@ fn bridge(heights: &mut [f64], from: usize, to: usize) {
     for (k, height) in heights[from..=to].iter_mut().enumerate() {
         *height = height.max(start + (end - start) * k as f64 / length);
     }
+}
+
+/// A kind of ruler.
+struct RulerKind {
+    length_mm: f64,
+    /// How far the lower shoulder of a dip rises over its bottom at least, as a
+    /// part of its depth.
+    least_rise: f64,
 }
 
 /// A ruler laid over a place, as high there as one can be.
@@ -568,6 +595,15 @@ mod tests {
         let [notch, short] = [DipKind::Notch, DipKind::Short].map(|k| depth_mm(k).unwrap_or(0.0));
         assert!((notch - 1.4).abs() < 0.2, "{found:?}");
         assert!((short - 1.6).abs() < 0.2, "{found:?}");
+    }
+
+    /// Its floor falls by 0.1 in 1: the lower corner has one shoulder.
+    #[test]
+    fn the_corner_of_a_slanting_trench_is_no_notch_of_its_own() {
+        let found = profile(|x| 12.0 - 0.1 * (x - 60.0) - 3.0 * trench(x, 60.0, 9.0)).dips();
+        assert_eq!(found.len(), 1, "{found:?}");
+        assert_eq!(found[0].kind, DipKind::Short);
+        assert!((found[0].depth_mm - 3.0).abs() < 0.6, "{found:?}");
     }
 
     #[test]
