@@ -112,7 +112,7 @@ fn what_fails(page: &Page) -> Markup {
             p.aside { "Findings that fail, with their count and the share that they and those above make of all." }
             @for (title, counts) in [("By check", by_check.collect()), ("By check and zone", by_zone.collect())] {
                 h3 { (title) }
-                div.scroll { (svg(pareto(title, &ordered(counts, ROWS)))) }
+                div.scroll.pareto { (svg(pareto(title, &ordered(counts, ROWS)))) }
             }
         }
     }
