@@ -9,10 +9,11 @@
 //! height (Serra 1982).
 
 use super::figures::{BorderPart, Dip, DipKind, Measured};
+use super::heights::{
+    Ruler, RulerKind, STEP_MM, all_below, bridge, closing, own_slopes, peaks, rulers, widths_above,
+};
 use super::station::Reached;
 
-/// Heights are looked at this far apart along the border in plan, mm.
-const STEP_MM: f64 = 0.5;
 /// Dips shallower than this are the border's own waves, mm.
 pub const LEAST_DIP_MM: f64 = 0.8;
 /// The ruler: frena and their shoulders are shorter. A step down has one shoulder
@@ -35,9 +36,10 @@ const WIDEST_MIDLINE_NOTCH_MM: f64 = 7.0;
 /// A pointed dip broader than a frenum's by up to this factor may be one all the
 /// same (common practice, no source).
 const BROADER: f64 = 1.15;
-/// Such a one is about as wide to either side: by this part at least.
+/// Such a one is about as wide to either side: by this part at least
+/// (common practice, no source).
 const EVEN: f64 = 0.6;
-/// Nor is it as deep as a narrow one may be, mm.
+/// Nor is it as deep as a narrow one may be, mm (common practice, no source).
 const DEEPEST_BROAD_MM: f64 = 3.5;
 /// Frena leave notches no deeper than this, mm (common practice, no source).
 const DEEPEST_NOTCH_MM: f64 = 4.5;
@@ -311,108 +313,6 @@ impl HeightProfile {
     }
 }
 
-/// From where on either side depth does nothing but grow to a bottom, waves
-/// apart: what lies beyond is another dip.
-fn own_slopes(depth: &[f64], bottom: usize) -> (usize, usize) {
-    const WAVE_MM: f64 = 0.15;
-    let least = |places: &mut dyn Iterator<Item = usize>| {
-        let mut at = bottom;
-        for k in places {
-            if depth[at] <= 0.0 || depth[k] > depth[at] + WAVE_MM {
-                break;
-            }
-            if depth[k] < depth[at] {
-                at = k;
-            }
-        }
-        at
-    };
-    (
-        least(&mut (0..bottom).rev()),
-        least(&mut (bottom + 1..depth.len())),
-    )
-}
-
-/// All round a bottom that lies below the ruler.
-fn all_below(depth: &[f64], bottom: usize) -> (usize, usize) {
-    let on_ruler = |k: &usize| depth[*k] <= 0.0;
-    let from = (0..bottom).rev().find(on_ruler).unwrap_or(0);
-    let to = (bottom..depth.len()).find(on_ruler);
-    (from, to.unwrap_or(depth.len() - 1))
-}
-
-/// Raises what lies below the straight line between two places to it.
-fn bridge(heights: &mut [f64], from: usize, to: usize) {
-    let (start, end) = (heights[from], heights[to]);
-    let length = (to - from).max(1) as f64;
-    for (k, height) in heights[from..=to].iter_mut().enumerate() {
-        *height = height.max(start + (end - start) * k as f64 / length);
-    }
-}
-
-/// A kind of ruler.
-struct RulerKind {
-    length_mm: f64,
-    /// How far the lower shoulder of a dip rises over its bottom at least, as a
-    /// part of its depth.
-    least_rise: f64,
-}
-
-/// A ruler laid over a place, as high there as one can be.
-#[derive(Debug, Clone, Copy)]
-struct Ruler {
-    /// Its height over the place, mm.
-    at: f64,
-    from: usize,
-    to: usize,
-}
-
-/// The highest ruler of a length over each place.
-fn rulers(heights: &[f64], length_mm: f64) -> Vec<Ruler> {
-    let length = (length_mm / STEP_MM) as usize;
-    let last = heights.len().saturating_sub(1);
-    (0..heights.len())
-        .map(|i| {
-            let mut best = Ruler {
-                at: heights[i],
-                from: i,
-                to: i,
-            };
-            for from in i.saturating_sub(length)..i {
-                for to in i + 1..=(from + length).min(last) {
-                    let share = (i - from) as f64 / (to - from) as f64;
-                    let at = heights[from] + (heights[to] - heights[from]) * share;
-                    if at > best.at {
-                        best = Ruler { at, from, to };
-                    }
-                }
-            }
-            best
-        })
-        .collect()
-}
-
-/// How far a dip reaches before and after its bottom at a depth, mm.
-fn widths_above(depth: &[f64], level: f64, bottom: usize) -> [f64; 2] {
-    let reach = |places: &mut dyn Iterator<Item = usize>| -> f64 {
-        let mut before = bottom;
-        let mut steps = 0.0;
-        for k in places {
-            if depth[k] <= level {
-                let fall = (depth[before] - depth[k]).max(f64::MIN_POSITIVE);
-                return steps + (depth[before] - level) / fall;
-            }
-            before = k;
-            steps += 1.0;
-        }
-        steps
-    };
-    [
-        STEP_MM * reach(&mut (0..bottom).rev()),
-        STEP_MM * reach(&mut (bottom + 1..depth.len())),
-    ]
-}
-
 /// How wide a frenum's notch may be at a station of a stretch: frena lie at the
 /// midline and, on the outer flange, about the premolars (LM-09, LM-10, LM-16; the bounds are
 /// common practice, no source).
@@ -439,17 +339,6 @@ fn widest_frenum_mm(number: usize, stations: &[Reached], stretch: &[usize]) -> f
     } else {
         0.0
     }
-}
-
-/// Places deeper than all within 2 mm.
-fn peaks(depth: &[f64]) -> Vec<usize> {
-    let reach = (2.0 / STEP_MM) as usize;
-    (0..depth.len())
-        .filter(|&i| {
-            (i.saturating_sub(reach)..(i + reach + 1).min(depth.len()))
-                .all(|k| depth[k] < depth[i] || (depth[k] == depth[i] && k >= i))
-        })
-        .collect()
 }
 
 /// Stretches that lie below the closing of the heights.
@@ -487,34 +376,6 @@ fn stretch_within(depth: &[f64], from: usize, to: usize) -> Option<ProfileDip> {
         depth_mm: depth[bottom],
         width_mm: (to - from + 1) as f64 * STEP_MM,
     })
-}
-
-/// Grey-scale closing with a window of `reach` places to either side; nothing
-/// lies beyond the ends, so a border that falls toward them does not dip.
-fn closing(heights: &[f64], reach: usize) -> Vec<f64> {
-    let windowed = |values: &[f64], pick: fn(f64, f64) -> f64, nothing: f64| -> Vec<f64> {
-        let count = values.len() as isize;
-        (-(reach as isize)..count + reach as isize)
-            .map(|i| {
-                let (low, high) = (i - reach as isize, i + reach as isize);
-                (low.max(0)..=high.min(count - 1))
-                    .map(|k| values[k as usize])
-                    .fold(nothing, pick)
-            })
-            .collect()
-    };
-    // Dilated beyond the ends, then eroded: the window at an end holds what
-    // the dilation has there.
-    let dilated = windowed(heights, f64::max, f64::NEG_INFINITY);
-    let count = heights.len();
-    (0..count)
-        .map(|i| {
-            dilated[i..=i + 2 * reach]
-                .iter()
-                .copied()
-                .fold(f64::INFINITY, f64::min)
-        })
-        .collect()
 }
 
 #[cfg(test)]

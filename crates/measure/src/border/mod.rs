@@ -10,6 +10,7 @@ mod circle;
 mod cut;
 mod dips;
 mod figures;
+mod heights;
 mod line;
 mod outline;
 mod profile;
