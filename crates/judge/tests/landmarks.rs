@@ -5,10 +5,10 @@
 
 mod common;
 
-use common::{evidence, input};
+use common::{evidence, input, settings};
 use judge::{Case, LandmarkStatus, Protocol, Stage, judge_case};
 use measure::landmarks::LandmarkName;
-use measure::{ImpressionMeasurement, MeasureSettings, measure};
+use measure::{ImpressionMeasurement, measure};
 use mesh::Mesh;
 use nalgebra::Point3;
 use phantom::{Arch, Options, Phantom};
@@ -26,18 +26,7 @@ fn made(arch: Arch, seed: u64) -> Phantom {
 }
 
 fn measured(mesh: &Mesh) -> ImpressionMeasurement {
-    let settings = MeasureSettings {
-        show_through_mm: 0.2,
-        thin_cover_mm: 1.0,
-        least_area_mm2: 1.0,
-        stops: Vec::new(),
-        stop_radius_mm: 2.0,
-        flange_depth_mm: 3.0,
-        tray_thickness: None,
-        tray_colour: None,
-        marks: Vec::new(),
-    };
-    measure(mesh, None, &settings, &|_| {})
+    measure(mesh, None, &settings(), &|_| {})
 }
 
 fn statuses(measurement: &ImpressionMeasurement) -> Vec<(LandmarkName, LandmarkStatus, usize)> {

@@ -6,8 +6,8 @@ pub mod border;
 use judge::{Case, Evidence, ImpressionInput, ScanFacts, Stage, UnitReading};
 use measure::tray_fit::{Amount, Seating};
 use measure::{
-    Arch, Cover, CoverMethod, Frame, ImpressionMeasurement, Side, Spot, SpotKind, StopReading,
-    TissueSurface, TrayColour, TrayFit, TrayRegistration, Zone, ZoneScan,
+    Arch, Cover, CoverMethod, Frame, ImpressionMeasurement, MeasureSettings, Side, Spot, SpotKind,
+    StopReading, TissueSurface, TrayColour, TrayFit, TrayRegistration, Zone, ZoneScan,
 };
 use mesh::Integrity;
 use nalgebra::{Isometry3, Point3, Vector3};
@@ -180,4 +180,19 @@ pub fn evidence(measurement: &ImpressionMeasurement, number: usize) -> Evidence<
 
 pub fn one(declared: Option<Arch>, stage: Stage) -> Case {
     Case::of_one("test", input(declared, stage))
+}
+
+/// What measuring is told without a case file: nothing.
+pub fn settings() -> MeasureSettings {
+    MeasureSettings {
+        show_through_mm: 0.2,
+        thin_cover_mm: 1.0,
+        least_area_mm2: 1.0,
+        stops: Vec::new(),
+        stop_radius_mm: 2.0,
+        flange_depth_mm: 3.0,
+        tray_thickness: None,
+        tray_colour: None,
+        marks: Vec::new(),
+    }
 }
