@@ -8,9 +8,9 @@
 mod common;
 
 use common::{evidence, one, settings};
-use judge::{PlaceState, Protocol, Stage, judge_case};
+use judge::{LimitKey, PlaceState, Protocol, Stage, judge_case};
 use measure::wash::PlaceNow;
-use measure::{ImpressionMeasurement, cover, measure, passes};
+use measure::{ImpressionMeasurement, SpotKind, cover, measure, passes};
 use mesh::Mesh;
 use nalgebra::Point3;
 use phantom::{Arch, Options, Phantom, PlantedSpot, Pose, SpotTruth};
@@ -41,8 +41,17 @@ fn raised_points(phantom: &Phantom) -> Vec<Point3<f64>> {
         .collect()
 }
 
+/// Cover that a place must have to be resolved, mm.
+fn limit_mm(kind: SpotKind) -> f64 {
+    let key = match kind {
+        SpotKind::ShowThrough => LimitKey::ShowThrough,
+        SpotKind::Thin => LimitKey::ThinCover,
+    };
+    Protocol::default().limit(key).value
+}
+
 /// A place of the first pass: its state as judged, its figures, and its least
-/// cover under the wash by formula, mm.
+/// cover under the wash by formula (over some half a square millimetre), mm.
 struct Told {
     state: PlaceState,
     place: PlaceNow,
@@ -89,24 +98,28 @@ fn places(arch: Arch, seed: u64, wash_has_tray: bool) -> Vec<Told> {
     (compared.places.into_iter())
         .zip(&judged.impressions[0].wash_places)
         .map(|(place, &state)| {
-            let off = |spot: &SpotTruth| (spot.centre - place.at).norm();
-            let spots = wash.truth.spots.iter();
-            let nearest = spots.min_by(|a, b| off(a).total_cmp(&off(b)));
-            let spot = nearest.expect("spots were planted");
+            // Planted spots that touch are one place.
+            let reach_mm = (place.area_mm2 / PI).sqrt() + 2.0;
+            let (own, other): (Vec<&SpotTruth>, Vec<&SpotTruth>) = (wash.truth.spots.iter())
+                .partition(|spot| (spot.centre - place.at).norm() <= reach_mm);
             assert!(
-                off(spot) <= 2.0,
+                !own.is_empty(),
                 "{arch:?} {seed}: {place:?} was not planted"
             );
-            let area_mm2 = match place.kind {
-                measure::SpotKind::ShowThrough => spot.show_through_area_mm2,
-                measure::SpotKind::Thin => spot.thin_area_mm2,
+            let limit_mm = limit_mm(place.kind);
+            let to = |p: &Point3<f64>, spots: &[&SpotTruth]| -> f64 {
+                let off = spots.iter().map(|spot| (spot.centre - p).norm());
+                off.fold(f64::INFINITY, f64::min)
             };
-            let radius_mm = (area_mm2 / PI).sqrt();
-            let truth_mm = (raised.iter().zip(wash.impression.vertices()))
-                .filter(|(_, made)| (*made - spot.centre).norm() <= radius_mm)
+            let mut below: Vec<f64> = (raised.iter().zip(wash.impression.vertices()))
+                .filter(|(_, made)| to(made, &own) <= (1.5 * reach_mm).min(to(made, &other)))
                 .filter(|(_, made)| wash.truth.is_tissue_side(made))
+                .filter(|(_, made)| wash.truth.cover_at(made) <= limit_mm)
                 .map(|(p, _)| wash.truth.cover_at(p))
-                .fold(f64::INFINITY, f64::min);
+                .collect();
+            below.sort_by(f64::total_cmp);
+            // Single vertices are raised into spikes where the surface bends.
+            let truth_mm = below[2.min(below.len() - 1)];
             Told {
                 state,
                 place,
@@ -128,7 +141,6 @@ fn are_told(wash_has_tray: bool) {
         .into_par_iter()
         .flat_map_iter(|(arch, seed)| places(arch, seed, wash_has_tray))
         .collect();
-    let protocol = Protocol::default();
     let mut counts = [0; 4];
     let mut wrong = Vec::new();
     for Told {
@@ -137,14 +149,10 @@ fn are_told(wash_has_tray: bool) {
         truth_mm,
     } in &told
     {
-        let key = match place.kind {
-            measure::SpotKind::ShowThrough => judge::LimitKey::ShowThrough,
-            measure::SpotKind::Thin => judge::LimitKey::ThinCover,
-        };
-        let above_mm = truth_mm - protocol.limit(key).value;
+        let above_mm = truth_mm - limit_mm(place.kind);
         let (count, right) = match state {
-            PlaceState::Resolved => (0, above_mm >= 0.0),
-            PlaceState::StillOpen => (1, above_mm < 0.0),
+            PlaceState::Resolved => (0, above_mm >= -place.uncertainty_mm),
+            PlaceState::StillOpen => (1, above_mm < place.uncertainty_mm),
             PlaceState::Unclear => (2, above_mm.abs() <= 2.0 * place.uncertainty_mm),
             PlaceState::NotSeen => (3, false),
         };

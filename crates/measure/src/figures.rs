@@ -280,6 +280,8 @@ pub struct Spot {
     /// Number (in the list of spots) of the show-through that this thin patch
     /// borders: both are one place.
     pub around: Option<usize>,
+    /// The scan's vertices in the patch, ascending.
+    pub vertices: Vec<u32>,
 }
 
 impl Spot {

@@ -258,6 +258,7 @@ fn outlined(
                 side: impression.zones.side(&on_surface),
                 stop: None,
                 around: None,
+                vertices: patch.vertices,
             }
         })
         .collect()

@@ -330,6 +330,7 @@ pub(crate) fn spots(
                 side: impression.zones.side(&on_surface),
                 stop,
                 around,
+                vertices: patch.vertices.clone(),
             }
         })
         .collect()

@@ -13,7 +13,7 @@ use crate::regions::smoothing_rounds;
 use crate::registration::Registered;
 use crate::sampling::vertex_areas;
 use mesh::{Mesh, SpatialIndex, Topology};
-use nalgebra::Point3;
+use nalgebra::{Isometry3, Point3};
 
 /// Thickness of a wash over the first pass.
 #[derive(Debug, Clone, PartialEq)]
@@ -129,7 +129,10 @@ pub fn measure(
         now,
         thickness_mm: &at_vertex_mm,
         uncertainty_mm,
+        first_mesh,
+        first_index: &index,
         first,
+        first_from_wash,
     };
     let places = (first.spots.iter().enumerate())
         .filter(|(_, spot)| spot.stop.is_none() && spot.around.is_none())
@@ -154,24 +157,53 @@ struct SeenAgain<'a> {
     now: &'a ImpressionMeasurement,
     thickness_mm: &'a [Option<f64>],
     uncertainty_mm: f64,
+    first_mesh: &'a Mesh,
+    first_index: &'a SpatialIndex,
     first: &'a ImpressionMeasurement,
+    first_from_wash: Isometry3<f64>,
 }
 
 impl SeenAgain<'_> {
+    /// The wash's vertices over a patch of the first pass: those nearest to one
+    /// of its triangles. Of a patch that falls between them, those beside it.
+    fn over(&self, spot: &Spot, at: &Point3<f64>) -> Vec<usize> {
+        /// Thicker than any wash, mm.
+        const REACH_MM: f64 = 3.0;
+        let first = self.first_mesh.vertices();
+        let radius_mm = (spot.vertices.iter())
+            .map(|&v| (first[v as usize] - spot.centre).norm())
+            .fold(0.0, f64::max);
+        let within = |mm: f64| -> Vec<usize> {
+            let near = |v: &usize| (self.mesh.vertices()[*v] - at).norm() <= mm;
+            (0..self.mesh.vertices().len()).filter(near).collect()
+        };
+        let about = within(radius_mm + REACH_MM);
+        let points: Vec<Point3<f64>> = (about.iter())
+            .map(|&v| self.first_from_wash * self.mesh.vertices()[v])
+            .collect();
+        let is_of_patch = |triangle: u32| {
+            let corners = self.first_mesh.triangles()[triangle as usize];
+            (corners.iter()).any(|v| spot.vertices.binary_search(v).is_ok())
+        };
+        let over: Vec<usize> = (about.iter())
+            .zip(self.first_index.nearest_many(&points, REACH_MM))
+            .filter(|(_, under)| under.as_ref().is_some_and(|at| is_of_patch(at.triangle)))
+            .map(|(&v, _)| v)
+            .collect();
+        if over.is_empty() {
+            within(2.0 * self.now.integrity.median_edge)
+        } else {
+            over
+        }
+    }
+
     /// Cover under the wash: its own, where it was measured; else what the
     /// first pass had there and what the wash added.
     fn place(&self, number: usize, spot: &Spot, at: Point3<f64>) -> PlaceNow {
-        let reach_mm = (spot.area_mm2 / std::f64::consts::PI)
-            .sqrt()
-            .max(2.0 * self.now.integrity.median_edge);
+        let over = self.over(spot, &at);
         let least = |values: &[Option<f64>]| {
-            self.mesh
-                .vertices()
-                .iter()
-                .zip(values)
-                .filter(|(p, _)| (*p - at).norm() <= reach_mm)
-                .filter_map(|(_, value)| *value)
-                .reduce(f64::min)
+            let seen = over.iter().filter_map(|&v| values[v]);
+            seen.reduce(f64::min)
         };
         let was_uncertainty_mm =
             (self.first.cover.as_ref()).map_or(0.0, |cover| cover.uncertainty_mm);

@@ -416,6 +416,7 @@ fn spot(min_mm: f64, zone: Zone, side: Option<Side>) -> Spot {
         side,
         stop: None,
         around: None,
+        vertices: Vec::new(),
     }
 }
 

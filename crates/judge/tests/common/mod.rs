@@ -135,6 +135,7 @@ pub fn spot(min_mm: f64) -> Spot {
         side: Some(Side::Right),
         stop: None,
         around: None,
+        vertices: Vec::new(),
     }
 }
 
