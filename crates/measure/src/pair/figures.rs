@@ -1,6 +1,6 @@
 //! What two passes of one impression show together: plain data.
 
-use super::wash::Wash;
+use super::wash::{NoWash, Wash};
 use crate::border::Measured;
 use crate::not_an_impression::NotAnImpression;
 use thiserror::Error;
@@ -23,18 +23,6 @@ pub enum NoPair {
         "the earlier impression fits on this one only as in a mirror: one of the two scans is mirrored, or they are of two mouths"
     )]
     Mirrored,
-}
-
-/// Why a wash could not be measured over its first pass.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
-#[allow(missing_docs, reason = "each variant's message says what it is")]
-pub enum NoWash {
-    #[error(
-        "of first pass or wash only the tissue side was scanned; laid on one another by it, an even wash could not be seen"
-    )]
-    NoOuterSurface,
-    #[error("no tissue surface of the wash lies over the first pass")]
-    NothingOver,
 }
 
 /// What a first pass and its wash show together.

@@ -6,9 +6,9 @@ mod laid;
 mod wash;
 
 pub use border_change::changes;
-pub use figures::{NoPair, NoWash, PassPair};
+pub use figures::{NoPair, PassPair};
 pub use laid::{Pass, laid};
-pub use wash::{PlaceNow, Wash};
+pub use wash::{NoWash, PlaceNow, Wash};
 
 use crate::measurement::{Measurement, Scanned};
 use geometry::winding;

@@ -7,7 +7,6 @@
 //! pass, averaged over the scan's noise: a wash is thin beside the curvature of
 //! the surface.
 
-use super::figures::NoWash;
 use crate::cover::{Spot, SpotKind};
 use crate::measurement::Measurement;
 use crate::words::{Side, Zone};
@@ -16,9 +15,22 @@ use geometry::registration::Registered;
 use geometry::signed_distance::{Solid, angle_weighted_normals};
 use mesh::{Mesh, SpatialIndex, Topology};
 use nalgebra::{Isometry3, Point3};
+use thiserror::Error;
 
 /// What lies deeper than this below the first pass's surface is no wash, mm.
 const DEEPEST_MM: f64 = 1.5;
+
+/// Why a wash could not be measured over its first pass.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum NoWash {
+    #[error(
+        "of first pass or wash only the tissue side was scanned; laid on one another by it, an even wash could not be seen"
+    )]
+    NoOuterSurface,
+    #[error("no tissue surface of the wash lies over the first pass")]
+    NothingOver,
+}
 
 /// Thickness of a wash over the first pass.
 #[derive(Debug, Clone, PartialEq)]
