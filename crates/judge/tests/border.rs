@@ -5,7 +5,7 @@ mod common;
 
 use common::border::{COUNT, measured, short, sound_border};
 use common::*;
-use judge::{Check, Finding, JudgedCase, Protocol, Severity, Stage, Verdict, judge_case};
+use judge::{Check, Finding, JudgedCase, Part, Protocol, Severity, Stage, Verdict, judge_case};
 use measure::{Arch, Border, BorderPart, Dip, DipKind, Missing, NotMeasured, Side, Station, Zone};
 use rstest::rstest;
 
@@ -331,8 +331,7 @@ fn a_figure_that_is_missing_is_not_judged_and_says_why() {
     let entries: Vec<(&str, &str)> = judged.impressions[0]
         .not_judged
         .iter()
-        .map(|entry| (entry.check.as_str(), entry.why.as_str()))
-        .filter(|(check, _)| *check != "defects")
+        .map(|entry| (entry.what.name(), entry.why.as_str()))
         .collect();
     assert_eq!(
         entries,
@@ -361,6 +360,6 @@ fn without_a_border_nothing_is_accepted() {
         judged.impressions[0]
             .not_judged
             .iter()
-            .any(|entry| entry.check == "border")
+            .any(|entry| entry.what == Part::Border.into())
     );
 }

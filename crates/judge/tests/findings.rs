@@ -190,11 +190,11 @@ fn without_cover_nothing_is_accepted(#[case] why: NotMeasured) {
     );
     assert!(judged.findings[0].instruction.contains(&why.to_string()));
     let entries = &judged.impressions[0].not_judged;
-    for check in ["show-through", "thin-cover"] {
+    for check in [Check::ShowThrough, Check::ThinCover] {
         assert!(
             entries
                 .iter()
-                .any(|e| e.check == check && e.why == why.to_string())
+                .any(|e| e.what == check.into() && e.why == why.to_string())
         );
     }
 }
@@ -234,8 +234,16 @@ fn tray_is_told_by_its_colour(
     assert_eq!((figure.measured, figure.unit.as_str()), (area_mm2, "mm2"));
     assert_eq!(judged.verdict, verdict);
     let entries = &judged.impressions[0].not_judged;
-    assert!(entries.iter().all(|entry| entry.check != "show-through"));
-    assert!(entries.iter().any(|entry| entry.check == "thin-cover"));
+    assert!(
+        entries
+            .iter()
+            .all(|entry| entry.what != Check::ShowThrough.into())
+    );
+    assert!(
+        entries
+            .iter()
+            .any(|entry| entry.what == Check::ThinCover.into())
+    );
 }
 
 /// Where cover contradicts colour one of the two errs, and no scan tells which;
@@ -271,7 +279,7 @@ fn colours_that_tell_nothing_leave_it_undecided() {
     let entries = &judged.impressions[0].not_judged;
     let why = &entries
         .iter()
-        .find(|e| e.check == "show-through")
+        .find(|e| e.what == Check::ShowThrough.into())
         .unwrap()
         .why;
     assert!(
@@ -643,16 +651,16 @@ fn what_a_coarse_scan_cannot_show_is_said() {
     let entry = judged.impressions[0]
         .not_judged
         .iter()
-        .find(|entry| entry.check == "void")
+        .find(|entry| entry.what == Check::Void.into())
         .unwrap();
     assert!(entry.why.contains("1.6 mm"), "{}", entry.why);
     measurement.tissue = Err(NotMeasured::TooCoarseForDefects {
         median_edge_mm: 0.9,
     });
     let judged = self::judged(&measurement);
-    for check in ["void", "nodule", "fold", "hole"] {
+    for check in [Check::Void, Check::Nodule, Check::Fold, Check::Hole] {
         let said = judged.impressions[0].not_judged.iter();
-        assert_eq!(said.filter(|entry| entry.check == check).count(), 1);
+        assert_eq!(said.filter(|entry| entry.what == check.into()).count(), 1);
     }
 }
 

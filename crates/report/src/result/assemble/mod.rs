@@ -323,7 +323,7 @@ fn not_judged(entries: &[judge::NotJudged]) -> Vec<NotJudged> {
     entries
         .iter()
         .map(|entry| NotJudged {
-            check: entry.check.clone(),
+            check: entry.what.to_string(),
             why: entry.why.clone(),
         })
         .collect()

@@ -1,19 +1,20 @@
 //! What the checks on landmarks share.
 
-use super::Check;
-use crate::finding::{Finding, Place, Severity};
-use crate::judging::Subject;
+use crate::check::Check;
+use crate::finding::{Finding, Place};
 use crate::landmarks::{JudgedLandmark, LandmarkStatus, judged};
+use crate::severity::Severity;
+use crate::subject::Subject;
 use crate::words;
 use measure::landmarks::{Landmark, LandmarkName};
 
-/// A finding for each landmark of a status; `told` gives severity and
-/// instruction.
-pub(super) fn findings(
+/// A finding for each landmark of a status; `assess` gives severity
+/// and instruction.
+pub(crate) fn findings(
     subject: &Subject<'_>,
     check: Check,
     status: LandmarkStatus,
-    told: impl Fn(&Landmark, &JudgedLandmark) -> (Severity, String),
+    assess: impl Fn(&Landmark, &JudgedLandmark) -> (Severity, String),
 ) -> Vec<Finding> {
     let landmarks = &subject.measurement().landmarks;
     landmarks
@@ -23,7 +24,7 @@ pub(super) fn findings(
         .filter(|(_, (_, judged))| judged.status == status)
         .filter(|(_, (landmark, _))| !may_be_missing(landmark.name, status))
         .map(|(number, (landmark, judged))| {
-            let (severity, instruction) = told(landmark, &judged);
+            let (severity, instruction) = assess(landmark, &judged);
             Finding {
                 place: landmark.place().zip(landmark.zone).map(|(at, zone)| Place {
                     at,
@@ -38,7 +39,7 @@ pub(super) fn findings(
 }
 
 /// `the hamular notch on the right`.
-pub(super) fn named(landmark: &Landmark) -> String {
+pub(crate) fn named(landmark: &Landmark) -> String {
     match landmark.side {
         Some(side) => format!("the {} on the {}", landmark.name, words::side(side)),
         None => format!("the {}", landmark.name),
@@ -57,6 +58,6 @@ fn may_be_missing(name: LandmarkName, status: LandmarkStatus) -> bool {
 
 /// What is missed for some landmarks is worth knowing and no more: they guide,
 /// and bear nothing.
-pub(super) fn guides_only(name: LandmarkName) -> bool {
+pub(crate) fn guides_only(name: LandmarkName) -> bool {
     matches!(name, LandmarkName::FoveaePalatini | LandmarkName::Rugae)
 }

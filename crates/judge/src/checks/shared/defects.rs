@@ -1,11 +1,12 @@
 //! What the checks on defects of the tissue surface share.
 
-use super::Check;
+use crate::check::Check;
 use crate::decision::{Bound, Conformity, decide};
-use crate::finding::{Finding, Place, Severity};
-use crate::judging::{Subject, figure};
+use crate::finding::{Figure, Finding, Place};
 use crate::protocol::LimitKey;
-use measure::{Defect, DefectKind, Zone};
+use crate::severity::Severity;
+use crate::subject::Subject;
+use measure::{Defect, DefectKind, TissueSurface, Zone};
 
 /// Zones whose surface bears the denture or seals it: AREA and LM rows of the
 /// facts (primary support, seal, and what must be relieved).
@@ -20,25 +21,22 @@ const CRITICAL_ZONES: [Zone; 7] = [
 ];
 
 /// How one kind of defect is judged.
-pub(super) struct Rule {
-    pub check: Check,
-    pub kind: DefectKind,
+pub(crate) struct DefectCheck {
+    pub(crate) check: Check,
+    pub(crate) kind: DefectKind,
     /// The figure that is judged, mm, and its expanded uncertainty.
-    pub size: fn(&Defect) -> [f64; 2],
+    pub(crate) size: fn(&Defect) -> [f64; 2],
     /// Its limit outside critical zones.
-    pub usual: LimitKey,
+    pub(crate) usual: LimitKey,
     /// Its limit in critical zones and beside the border.
-    pub critical: LimitKey,
+    pub(crate) critical: LimitKey,
     /// What to do about it.
-    pub instruction: fn(&Subject<'_>, &Defect) -> String,
+    pub(crate) instruction: fn(&Subject<'_>, &Defect) -> String,
 }
 
-impl Rule {
+impl DefectCheck {
     /// A finding for each defect of the kind that misses its limit.
-    pub fn judge(&self, subject: &Subject<'_>) -> Vec<Finding> {
-        let Ok(tissue) = &subject.measurement().tissue else {
-            return Vec::new();
-        };
+    pub(crate) fn findings(&self, subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Finding> {
         (tissue.defects.iter().enumerate())
             .filter(|(_, defect)| defect.kind == self.kind)
             .filter_map(|(number, defect)| self.finding(subject, number, defect))
@@ -64,7 +62,7 @@ impl Rule {
                 zone: defect.zone,
                 side: defect.side,
             }),
-            figure: Some(figure(size, Some(uncertainty), limit)),
+            figure: Some(Figure::beside(limit, size, Some(uncertainty))),
             defect: Some(number),
             ..subject.finding(self.check, severity, instruction)
         })
@@ -72,7 +70,7 @@ impl Rule {
 }
 
 /// Width at the surface.
-pub(super) fn width(defect: &Defect) -> [f64; 2] {
+pub(crate) fn width(defect: &Defect) -> [f64; 2] {
     [defect.across_mm, defect.across_uncertainty_mm]
 }
 
