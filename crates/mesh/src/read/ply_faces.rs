@@ -1,10 +1,9 @@
 //! Faces and triangle strips of a PLY body.
 
-use super::MAX_TRIANGLES;
 use super::error::ParseError;
-use super::ply::{cut_short, list_length};
+use super::limits::MAX_TRIANGLES;
 use super::ply_header::{Element, Property, Scalar, Shape};
-use super::ply_values::{Missing, Values};
+use super::ply_values::{Missing, Values, cut_short, list_length};
 use super::polygon::{Fan, Strip};
 
 /// Position of the property that lists a face's vertices.

@@ -1,8 +1,8 @@
 //! The PLY header, checked against the size of the file before anything is
 //! made room for.
 
-use super::Format;
 use super::error::{ParseError, Place};
+use super::format::Format;
 use super::text::is_space;
 
 /// Longest header that is read, bytes.

@@ -2,9 +2,10 @@
 //! vertices and triangles are there.
 
 use super::error::{ParseError, Place};
+use super::format::Format;
+use super::scan::Parsed;
 use super::warning::ReadWarning;
 use super::weld::{join_equal, near_earlier};
-use super::{Format, Parsed};
 use crate::Mesh;
 use nalgebra::Point3;
 
