@@ -2,4 +2,6 @@
 //! their structure; the rules in `rules/` hold it against the plan. Checks
 //! against other libraries, which need Python, are in `outside/`.
 
+#![warn(unreachable_pub)]
+
 pub mod house;

@@ -68,7 +68,7 @@ const DEEPEST: usize = 16;
 
 impl Tree {
     /// Reads the sources of a crate from its roots on.
-    pub fn read(folder: &Path) -> Result<Self, HouseError> {
+    pub(super) fn read(folder: &Path) -> Result<Self, HouseError> {
         let mut tree = Self::default();
         for root in ["src/lib.rs", "src/main.rs", "lib.rs"] {
             if folder.join(root).is_file() {
@@ -160,7 +160,7 @@ impl Tree {
     }
 
     /// Where a path leads that is written in a module; `None` out of the crate.
-    pub fn target(&self, from: usize, path: &[String]) -> Option<Target> {
+    pub(super) fn target(&self, from: usize, path: &[String]) -> Option<Target> {
         self.target_within(from, path, DEEPEST)
     }
 

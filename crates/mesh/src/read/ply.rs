@@ -160,23 +160,7 @@ impl Body {
         values: &mut impl Values,
     ) -> Result<(), ParseError> {
         let colour_at = Colours::positions(element);
-        let roles: Vec<(Role, Shape)> = element
-            .properties
-            .iter()
-            .enumerate()
-            .map(|(at, property)| {
-                let axis = ["x", "y", "z"].iter().position(|a| property.name == *a);
-                let channel = colour_at.and_then(|c| c.iter().position(|&p| p == at));
-                let normal = ["nx", "ny", "nz"].iter().position(|n| property.name == *n);
-                let role = match (axis, channel, normal) {
-                    (Some(axis), _, _) => Role::Coordinate(axis),
-                    (_, Some(channel), _) => Role::Colour(channel),
-                    (_, _, Some(axis)) => Role::Normal(axis),
-                    _ => Role::None,
-                };
-                (role, property.shape)
-            })
-            .collect();
+        let roles = roles_of(element, colour_at);
         // The header's counts have been held against the file's size.
         self.vertices.reserve_exact(element.count as usize);
         let mut colours = colour_at.map(|at| Colours::with_room_for(element, at));
@@ -317,6 +301,25 @@ impl Body {
         parsed.carries_text = header.carries_text;
         Ok(parsed)
     }
+}
+
+/// What each property of a vertex is to us, in their order.
+fn roles_of(element: &Element, colour_at: Option<[usize; 3]>) -> Vec<(Role, Shape)> {
+    let properties = element.properties.iter().enumerate();
+    properties
+        .map(|(at, property)| {
+            let axis = ["x", "y", "z"].iter().position(|a| property.name == *a);
+            let channel = colour_at.and_then(|c| c.iter().position(|&p| p == at));
+            let normal = ["nx", "ny", "nz"].iter().position(|n| property.name == *n);
+            let role = match (axis, channel, normal) {
+                (Some(axis), _, _) => Role::Coordinate(axis),
+                (_, Some(channel), _) => Role::Colour(channel),
+                (_, _, Some(axis)) => Role::Normal(axis),
+                _ => Role::None,
+            };
+            (role, property.shape)
+        })
+        .collect()
 }
 
 fn skip_element(element: &Element, values: &mut impl Values) -> Result<(), ParseError> {

@@ -25,7 +25,7 @@ pub(super) struct Faces {
 
 impl Faces {
     /// No faces yet, of so many vertices, which may come later in the file.
-    pub fn of(vertex_count: u64) -> Self {
+    pub(super) fn of(vertex_count: u64) -> Self {
         Self {
             triangles: Vec::new(),
             flat: 0,
@@ -35,7 +35,11 @@ impl Faces {
     }
 
     /// Reads the faces or strips of an element.
-    pub fn read(&mut self, element: &Element, values: &mut impl Values) -> Result<(), ParseError> {
+    pub(super) fn read(
+        &mut self,
+        element: &Element,
+        values: &mut impl Values,
+    ) -> Result<(), ParseError> {
         let indices = indices_of(element);
         let strips = element.name == "tristrips";
         let plain = matches!(

@@ -15,7 +15,7 @@ pub(super) enum Missing {
 
 impl Missing {
     /// The error, given what the end of the text means here.
-    pub fn or_end(self, at_end: impl FnOnce() -> ParseError) -> ParseError {
+    pub(super) fn or_end(self, at_end: impl FnOnce() -> ParseError) -> ParseError {
         match self {
             Self::End => at_end(),
             Self::Wrong(error) => error,
@@ -76,7 +76,7 @@ pub(super) struct Binary<'a, const BIG_ENDIAN: bool> {
 
 impl<'a, const BIG_ENDIAN: bool> Binary<'a, BIG_ENDIAN> {
     /// Numbers from `start` on.
-    pub fn new(file: &'a [u8], start: usize) -> Self {
+    pub(super) fn new(file: &'a [u8], start: usize) -> Self {
         Self {
             rest: file.get(start..).unwrap_or_default(),
             file_size: file.len(),
@@ -209,7 +209,7 @@ pub(super) struct LineByLine<'a> {
 
 impl<'a> LineByLine<'a> {
     /// Numbers of these words.
-    pub fn new(words: Words<'a>) -> Self {
+    pub(super) fn new(words: Words<'a>) -> Self {
         Self {
             words,
             between_records: true,
