@@ -1,2 +1,7 @@
-//! Tests of the whole live in the files beside this one; checks against other
-//! libraries, which need Python, in `outside/`.
+//! Tests of the whole. [`house`] reads the sources of every crate and measures
+//! their structure; the rules in `rules/` hold it against the plan. Checks
+//! against other libraries, which need Python, are in `outside/`.
+
+#![warn(unreachable_pub)]
+
+pub mod house;

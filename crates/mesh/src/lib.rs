@@ -4,6 +4,26 @@
 //!
 //! Coordinates are `f64`. A [`Mesh`] itself knows no unit: a file's numbers
 //! stay as they are until [`Mesh::scaled`] brings them to millimetres.
+//!
+//! ```
+//! use mesh::{Format, Mesh, SpatialIndex, read, write};
+//! use nalgebra::Point3;
+//!
+//! # fn main() -> Result<(), Box<dyn std::error::Error>> {
+//! let corners = [[0.0, 0.0, 0.0], [4.0, 0.0, 0.0], [0.0, 3.0, 0.0]].map(Point3::from);
+//! let triangle = Mesh::new(corners.to_vec(), vec![[0, 1, 2]], None)?;
+//! let scan = read::parse(&write::encode_stl(&triangle)?)?;
+//! assert_eq!(scan.format, Format::StlBinary);
+//! assert_eq!(scan.mesh.area(), 6.0);
+//!
+//! let index = SpatialIndex::new(&scan.mesh);
+//! let nearest = index.nearest(&Point3::new(1.0, 1.0, 2.0), 5.0).ok_or("none within 5")?;
+//! assert_eq!(nearest.distance, 2.0);
+//! # Ok(())
+//! # }
+//! ```
+
+#![warn(unreachable_pub)]
 
 pub mod index;
 pub mod integrity;

@@ -1,52 +1,11 @@
 //! Planted faults of the surface and of the scan.
 
+use crate::bead::Bead;
 use crate::impression::Impression;
 use crate::mesher::Solid;
 use crate::options::{Blemish, FlangeSide, Place};
 use crate::truth::{BlemishKind, BlemishTruth};
 use nalgebra::{Isometry3, Point3, Vector3};
-
-/// A round cut into the material (a void, a fold) or addition to it (a nodule):
-/// everything within a radius of a spine, which is a point or a line.
-#[derive(Debug, Clone)]
-pub struct Bead {
-    /// Points of the spine.
-    pub spine: Vec<Point3<f64>>,
-    /// Radius, mm.
-    pub radius: f64,
-    /// Whether it is material.
-    pub solid: bool,
-}
-
-impl Bead {
-    /// Distance to the surface around the spine, negative inside, mm.
-    #[must_use]
-    pub fn distance(&self, p: &Point3<f64>) -> f64 {
-        let to_spine = match self.spine[..] {
-            [only] => (p - only).norm(),
-            _ => self
-                .spine
-                .windows(2)
-                .map(|ends| to_segment(p, &ends[0], &ends[1]))
-                .fold(f64::INFINITY, f64::min),
-        };
-        to_spine - self.radius
-    }
-
-    /// Whether it is near a point of the plan.
-    #[must_use]
-    pub fn touches_column(&self, x: f64, y: f64) -> bool {
-        self.spine
-            .iter()
-            .any(|c| (x - c.x).hypot(y - c.y) < self.radius + 2.5)
-    }
-}
-
-fn to_segment(p: &Point3<f64>, a: &Point3<f64>, b: &Point3<f64>) -> f64 {
-    let (run, off) = (b - a, p - a);
-    let share = (off.dot(&run) / run.norm_squared().max(1e-18)).clamp(0.0, 1.0);
-    (off - run * share).norm()
-}
 
 /// Where the tissue surface lies over a planted blemish, and its direction
 /// away from the material.
@@ -60,7 +19,7 @@ fn surface(
 }
 
 /// What a void, a nodule or a fold cuts away or adds; `None` for other blemishes.
-pub fn bead(impression: &Impression, blemish: &Blemish) -> Option<Bead> {
+pub(crate) fn bead(impression: &Impression, blemish: &Blemish) -> Option<Bead> {
     match *blemish {
         Blemish::Void {
             place,
@@ -157,7 +116,11 @@ fn outward_at(impression: &Impression, p: &Point3<f64>) -> Vector3<f64> {
 }
 
 /// What is true of a planted blemish, in scan coordinates.
-pub fn described(plain: &Impression, blemish: &Blemish, pose: &Isometry3<f64>) -> BlemishTruth {
+pub(crate) fn described(
+    plain: &Impression,
+    blemish: &Blemish,
+    pose: &Isometry3<f64>,
+) -> BlemishTruth {
     let at = |place| pose * surface(plain, plain.foot(place)).0;
     let border = |flange, station| pose * plain.border_at(flange, station);
     let (kind, centre, diameter_mm, depth_mm) = match *blemish {
@@ -221,7 +184,7 @@ pub fn described(plain: &Impression, blemish: &Blemish, pose: &Isometry3<f64>) -
 }
 
 /// Whether a scan point was lost to a hole or a cut; all in made coordinates.
-pub fn is_lost(
+pub(crate) fn is_lost(
     impression: &Impression,
     blemish: &Blemish,
     centre: &Point3<f64>,

@@ -10,7 +10,7 @@ use rand::{Rng, RngExt};
 
 /// A notch that a frenum leaves in a border.
 #[derive(Debug, Clone, Copy)]
-pub struct Notch {
+pub(crate) struct Notch {
     /// Arc length of its middle, mm.
     pub along: f64,
     /// Depth, mm.
@@ -29,7 +29,7 @@ impl Notch {
 
 /// A flange from front to back on both sides.
 #[derive(Debug, Clone)]
-pub struct Border {
+pub(crate) struct Border {
     /// Heights of the border: at the front, in the middle, toward the back and
     /// at the very end, for each side of x.
     pub heights: [[f64; 4]; 2],
@@ -103,7 +103,7 @@ impl Border {
     /// The flange along the arch, and the height of the tray wall's edge that
     /// stays `overlap` mm below the border. `sense` is +1 for the outer wall
     /// and -1 for an inner one.
-    pub fn stations(
+    pub(crate) fn stations(
         &self,
         wall: &Wall,
         sense: f64,
@@ -145,7 +145,7 @@ fn soft_floor(value: f64, least: f64) -> f64 {
 
 /// How far, in tongues, material laps down over a wall's outer face.
 #[derive(Debug, Clone)]
-pub struct Overflow {
+pub(crate) struct Overflow {
     /// Thickness, mm.
     pub thickness: f64,
     least: f64,
@@ -154,7 +154,7 @@ pub struct Overflow {
 
 impl Overflow {
     /// Random overflow; `amount` 1 is usual, more covers more of the tray.
-    pub fn random(rng: &mut impl Rng, amount: f64, end: f64) -> Self {
+    pub(crate) fn random(rng: &mut impl Rng, amount: f64, end: f64) -> Self {
         let count = rng.random_range(9..15);
         let tongues = (0..count)
             .map(|_| Notch {
@@ -181,7 +181,7 @@ impl Overflow {
 }
 
 /// A height along the arch freed from tilt: what is left has a level mean plane.
-pub fn levelled(
+pub(crate) fn levelled(
     end: f64,
     height: impl Fn(f64) -> f64,
     plan: impl Fn(f64) -> [f64; 2],

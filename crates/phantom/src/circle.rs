@@ -4,7 +4,7 @@ use nalgebra::{Matrix3, Vector3};
 
 /// Radius of the circle whose distances to the points have the least sum of
 /// squares; `None` for fewer than three points or points on a line.
-pub fn fitted_radius(points: &[[f64; 2]]) -> Option<f64> {
+pub(crate) fn fitted_radius(points: &[[f64; 2]]) -> Option<f64> {
     let mut circle = algebraic(points)?;
     for _ in 0..12 {
         let (mut normal, mut right) = (Matrix3::zeros(), Vector3::zeros());

@@ -1,9 +1,9 @@
 //! Colours that a scanner might give the vertices of an impression.
 
+use crate::gauss::gauss;
 use crate::impression::Impression;
 use crate::mesher::Solid;
 use crate::options::Colouring;
-use crate::scan::gauss;
 use nalgebra::{Point3, Vector3};
 use rand::{Rng, RngExt};
 

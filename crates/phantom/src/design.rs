@@ -1,6 +1,5 @@
 //! What both arches' random designs share.
 
-use crate::arch_curve::ArchCurve;
 use crate::border::{Border, Notch};
 use crate::mouth::Mouth;
 use crate::options::FlangeSide;
@@ -10,7 +9,7 @@ use rand::{Rng, RngExt};
 
 /// A mouth and a tray that fits it.
 #[derive(Debug, Clone)]
-pub struct Design {
+pub(crate) struct Design {
     /// The tissue's side.
     pub mouth: Mouth,
     /// The tray.
@@ -23,7 +22,7 @@ pub struct Design {
 
 /// What is not left to chance.
 #[derive(Debug, Clone)]
-pub struct Wanted {
+pub(crate) struct Wanted {
     /// How much material laps over the tray; 1 is usual.
     pub overflow: f64,
     /// Whether the tray has a handle.
@@ -34,7 +33,7 @@ pub struct Wanted {
 
 /// A stretch of a border that is to differ.
 #[derive(Debug, Clone, Copy)]
-pub struct Stretch {
+pub(crate) struct Stretch {
     /// On which flange.
     pub flange: FlangeSide,
     /// Its middle, as a signed share of the tray's arc length.
@@ -47,7 +46,7 @@ pub struct Stretch {
 
 /// How a stretch of border is to differ.
 #[derive(Debug, Clone, Copy)]
-pub enum Change {
+pub(crate) enum Change {
     /// It stands lower by this many mm.
     Lower(f64),
     /// Its roll has this radius, mm.
@@ -57,7 +56,7 @@ pub enum Change {
 impl Wanted {
     /// Plants the stretches of one flange into its border, on an arch whose
     /// tray ends at arc length `reach`.
-    pub fn plant(&self, flange: FlangeSide, reach: f64, border: &mut Border) {
+    pub(crate) fn plant(&self, flange: FlangeSide, reach: f64, border: &mut Border) {
         for stretch in self.stretches.iter().filter(|s| s.flange == flange) {
             let (depth, planted) = match stretch.change {
                 Change::Lower(by) => (by, &mut border.shortages),
@@ -84,35 +83,27 @@ pub struct Mark {
 }
 
 /// Random amounts that several parts use.
-pub struct Scatter;
+pub(crate) struct Scatter;
 
 impl Scatter {
     /// An even spread around 0.
-    pub fn around(rng: &mut impl Rng, reach: f64) -> f64 {
+    pub(crate) fn around(rng: &mut impl Rng, reach: f64) -> f64 {
         rng.random_range(-reach..reach)
     }
 
+    /// An even spread over a range.
+    pub(crate) fn within(rng: &mut impl Rng, [low, high]: [f64; 2]) -> f64 {
+        rng.random_range(low..high)
+    }
+
     /// Blunt in some impressions, feathered in others.
-    pub fn overflow_ramp(rng: &mut impl Rng) -> f64 {
+    pub(crate) fn overflow_ramp(rng: &mut impl Rng) -> f64 {
         rng.random_range(0.6..2.5)
     }
 }
 
-/// A front that bends more tightly than this would cross the inner wall.
-const LEAST_FRONT_RADIUS_MM: f64 = 15.8;
-
-/// A random plan with half width and depth in the given ranges.
-pub fn arch_curve(rng: &mut impl Rng, half_width: [f64; 2], depth: [f64; 2]) -> ArchCurve {
-    let half_width = rng.random_range(half_width[0]..half_width[1]);
-    let squareness = rng.random_range(-0.03..0.14);
-    let widened = half_width * (1.0 + squareness);
-    let deepest = widened * widened / LEAST_FRONT_RADIUS_MM;
-    let depth = rng.random_range(depth[0]..depth[1]).min(deepest);
-    ArchCurve::new(half_width, depth, squareness)
-}
-
 /// A stepped handle for a tray whose front wall and floor are given, mm.
-pub fn handle(rng: &mut impl Rng, front: f64, floor: f64) -> Handle {
+pub(crate) fn handle(rng: &mut impl Rng, front: f64, floor: f64) -> Handle {
     let drop = rng.random_range(4.0..7.0);
     let length = rng.random_range(18.0..24.0);
     Handle {

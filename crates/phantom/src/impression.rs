@@ -1,15 +1,16 @@
 //! The impression as one solid: tray and material, with planted spots.
 
-use crate::blemishes::Bead;
+use crate::bead::Bead;
+use crate::jaw::Arch;
 use crate::mesher::Solid;
-use crate::mouth::{Arch, BASE_Z, Flange, Mouth, Section};
+use crate::mouth::{BASE_Z, Flange, Mouth, Section};
 use crate::shaping::{common, joined, tapered_capsule};
 use crate::spots::Spot;
 use crate::tray::{Tray, TrayColumn};
 use nalgebra::{Point3, Vector3};
 
 /// Material that covers the tray everywhere on the tissue's side, mm.
-pub const LEAST_COVER_MM: f64 = 1.5;
+pub(crate) const LEAST_COVER_MM: f64 = 1.5;
 /// How far across a ridge's bottom rises from its middle, at most, mm.
 const BOWL_MM: f64 = 1.6;
 const BOWL_RADIUS_MM: f64 = 8.0;

@@ -3,20 +3,33 @@
 //!
 //! ```
 //! use phantom::{Arch, Options, Phantom};
-//! let made = Phantom::new(&Options { arch: Arch::Mandibular, seed: 7, edge_mm: 1.0, ..Options::default() });
-//! let cover = made.truth.cover_at(&made.impression.vertices()[0]);
-//! assert!(cover > -0.01);
+//!
+//! let made = Phantom::new(&Options {
+//!     arch: Arch::Mandibular,
+//!     seed: 7,
+//!     edge_mm: 1.0,
+//!     ..Options::default()
+//! });
+//! let truth = &made.truth;
+//! assert_eq!(truth.arch, Arch::Mandibular);
+//! // The surface lies on the tray or over it, never inside.
+//! assert!(made.impression.vertices().iter().all(|p| truth.cover_at(p) > -0.01));
 //! ```
+
+#![warn(unreachable_pub)]
 
 mod arch_curve;
 mod artefact;
+mod bead;
 mod blemishes;
 mod border;
 mod cast;
 mod circle;
 mod colour;
 mod design;
+mod gauss;
 mod impression;
+mod jaw;
 mod mandible;
 mod maxilla;
 mod mesher;
@@ -24,9 +37,12 @@ mod mouth;
 mod options;
 mod patches;
 mod place;
+mod plan;
 mod profile;
 mod random_blemishes;
+mod random_border;
 mod random_spots;
+mod rebuilt;
 mod rim;
 mod scan;
 mod shaping;
@@ -40,14 +56,13 @@ mod whole_case;
 pub use artefact::artefact;
 pub use cast::cast_from;
 pub use colour::Colours;
-pub use mouth::Arch;
+pub use jaw::Arch;
 pub use options::{
     Across, Blemish, Colouring, FlangeSide, Options, Place, PlantedSpot, Pose, RimFaults, Sides,
     SpotKind,
 };
-pub use truth::{
-    Axes, BlemishKind, BlemishTruth, BorderPart, BorderPoint, Landmark, Side, SpotTruth, Truth,
-};
+pub use patches::SpotTruth;
+pub use truth::{Axes, BlemishKind, BlemishTruth, BorderPart, BorderPoint, Landmark, Side, Truth};
 pub use whole_case::{JawScans, WashThickness, WholeCase, washed};
 
 use design::{Change, Design, Stretch, Wanted};
@@ -238,5 +253,5 @@ fn meshed<S: Solid>(solid: &S, within: &Impression, edge_mm: f64, shift: f64) ->
     let low = Point3::from(low.coords.add_scalar(-(2.0 + shift) * step));
     let high = Point3::from(high.coords.add_scalar(2.0 * step));
     let (vertices, triangles) = mesher::surface(solid, &Grid::covering(low, high, step));
-    scan::rebuilt(vertices, triangles, None)
+    rebuilt::rebuilt(vertices, triangles, None)
 }

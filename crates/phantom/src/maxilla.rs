@@ -1,14 +1,16 @@
 //! Random maxillary mouths and trays that fit them.
 
 use crate::arch_curve::ArchCurve;
-use crate::border::{Border, Notch, Overflow, levelled};
-use crate::design::{Design, Mark, Scatter, Wanted, arch_curve, handle};
-use crate::mouth::{Arch, Features, Flange, Mouth, Palate, Relief, Section};
+use crate::border::Overflow;
+use crate::design::{Design, Mark, Scatter, Wanted, handle};
+use crate::jaw::Arch;
+use crate::mouth::{Features, Flange, Mouth, Palate, Relief, Section};
 use crate::options::FlangeSide;
+use crate::plan::{Plan, PlanRanges, lowest};
 use crate::profile::Profile;
+use crate::random_border::{OuterRanges, outer_border};
 use crate::shaping::bell;
 use crate::stations::{Stations, Wave};
-use crate::tray::{Tray, TrayParts};
 use nalgebra::Point2;
 use rand::{Rng, RngExt};
 
@@ -17,15 +19,35 @@ const WALL_OUT_MM: f64 = 8.7;
 /// Least cover that the tray's fit aims at over the palate, mm.
 const PALATE_COVER_MM: f64 = 1.9;
 
-/// A random mouth with its tray.
-pub fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
-    let thickness = rng.random_range(1.8..2.5);
-    let arch = arch_curve(rng, [22.8, 25.8], [29.0, 36.0]);
-    let limb_length = rng.random_range(8.0..13.0);
-    let extension = [rng.random_range(3.5..4.4), rng.random_range(0.1..0.5)];
-    let end = arch.curved_length() + limb_length + extension[0];
+const PLAN: PlanRanges = PlanRanges {
+    thickness: [1.8, 2.5],
+    half_width: [22.8, 25.8],
+    depth: [29.0, 36.0],
+    limb_length: [8.0, 13.0],
+    extension: [[3.5, 4.4], [0.1, 0.5]],
+};
 
-    let palate = random_palate(rng, &arch);
+const BORDER: OuterRanges = OuterRanges {
+    front: [7.5, 11.0],
+    middle: [7.0, 10.0],
+    middle_spread: 0.6,
+    back: [0.2, 1.6],
+    last: [0.9, 1.4],
+    turns: [18.0, 36.0],
+    buccal: [23.0, 27.0],
+    buccal_spread: 1.2,
+    buccal_notch: [[2.8, 0.8], [2.6, 0.4]],
+    labial_notch: [[3.6, 0.8], [1.35, 0.2]],
+    rolls: [[1.1, 1.7], [1.4, 2.1]],
+    base_radius: [3.1, 3.8],
+};
+
+/// A random mouth with its tray.
+pub(crate) fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
+    let plan = Plan::random(rng, &PLAN);
+    let end = plan.end();
+
+    let palate = random_palate(rng, &plan.arch);
     let edge_of_dome = palate.vault - palate.fall_aside;
     let slope_angle = edge_of_dome.atan2(rng.random_range(7.6..8.6));
     let slope_out = rng.random_range(3.3..4.0);
@@ -35,34 +57,20 @@ pub fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
 
     let crest_size = rng.random_range(0.2..0.5);
     let crest_out = |along: f64| 0.25 * waves[1].at(along);
-    let level = levelled(
-        end,
-        |s| crest_size * waves[0].at(s),
-        |s| {
-            let p = arch.point(crate::arch_curve::ArchPlace {
-                along: s,
-                out: crest_out(s),
-            });
-            [p.x, p.y]
-        },
-    );
+    let level = plan.levelled(|along| crest_size * waves[0].at(along), crest_out);
     let crest_z = |along: f64| {
         let at = notch_at[usize::from(along >= 0.0)];
         level.at(along) + notch * bell((along.abs() - at) / 2.3)
     };
 
-    let floor = lowest(&level) - rng.random_range(2.1..2.9) - thickness / 2.0;
-    let plate = lowest_dome(&palate, &arch, limb_length) - PALATE_COVER_MM - thickness / 2.0;
-    let profile = profile(floor, plate, slope_out, slope_angle, thickness);
+    let floor = lowest(&level) - rng.random_range(2.1..2.9) - plan.thickness / 2.0;
+    let plate = lowest_dome(&palate, &plan) - PALATE_COVER_MM - plan.thickness / 2.0;
+    let profile = profile(floor, plate, slope_out, slope_angle, plan.thickness);
 
-    let mut border = random_border(rng, notch);
-    wanted.plant(
-        FlangeSide::Outer,
-        arch.curved_length() + limb_length,
-        &mut border,
-    );
+    let mut border = outer_border(rng, &BORDER, notch);
+    wanted.plant(FlangeSide::Outer, plan.tray_end(), &mut border);
     let overflow = Overflow::random(rng, wanted.overflow, end);
-    let overlap = rng.random_range(3.0..3.7) + thickness / 2.0 - 1.0;
+    let overlap = rng.random_range(3.0..3.7) + plan.thickness / 2.0 - 1.0;
     let (outer, outer_top) = border.stations(profile.outer(), 1.0, overlap, end, &overflow);
     let sections = Stations::new(end, |along| Section {
         crest_z: crest_z(along),
@@ -78,34 +86,15 @@ pub fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
         lingual_frenum: 0.0,
         posterior: [-notch_at[0], notch_at[1]],
     };
-    let handle = wanted
-        .handle
-        .then(|| handle(rng, arch.depth() + WALL_OUT_MM, floor));
-    let mut mouth = Mouth {
-        kind: Arch::Maxillary,
-        arch: arch.clone(),
-        limb_length,
-        extension,
-        sections,
-        palate: Some(palate),
-        reliefs: Vec::new(),
-        features,
-    };
+    let front = plan.arch.depth() + WALL_OUT_MM;
+    let handle = wanted.handle.then(|| handle(rng, front, floor));
+    let mut mouth = plan.mouth(Arch::Maxillary, sections, Some(palate), features);
     let (reliefs, marks) = random_reliefs(rng, &mouth, slope_out);
     mouth.reliefs = reliefs;
     let inner_top = Stations::new(end, |_| 0.0);
-    let tray = Tray::new(TrayParts {
-        arch,
-        profile,
-        thickness,
-        limb_length,
-        outer_top,
-        inner_top,
-        handle,
-    });
     Design {
         mouth,
-        tray,
+        tray: plan.tray(profile, [outer_top, inner_top], handle),
         overflow_ramp: Scatter::overflow_ramp(rng),
         marks,
     }
@@ -120,12 +109,9 @@ fn random_palate(rng: &mut impl Rng, arch: &ArchCurve) -> Palate {
     }
 }
 
-fn lowest(level: &Stations<f64>) -> f64 {
-    level.iter().map(|(_, &z)| z).fold(f64::INFINITY, f64::min)
-}
-
 /// Least height of the dome over the part of the tray that is a level plate.
-fn lowest_dome(palate: &Palate, arch: &ArchCurve, limb_length: f64) -> f64 {
+fn lowest_dome(palate: &Palate, plan: &Plan) -> f64 {
+    let (arch, limb_length) = (&plan.arch, plan.limb_length);
     let aside = arch.half_width() - 12.0;
     let along = [arch.depth() - 13.0, -limb_length];
     along
@@ -149,42 +135,6 @@ fn profile(floor: f64, plate: f64, slope_out: f64, slope_angle: f64, thickness: 
         [-80.0, plate],
     ];
     Profile::rounded(&corners, &[2.6, 3.0, 4.0], false)
-}
-
-fn random_border(rng: &mut impl Rng, notch: f64) -> Border {
-    let front = rng.random_range(7.5..11.0);
-    let middle = rng.random_range(7.0..10.0);
-    let heights = [0, 1].map(|_| {
-        let middle = middle + rng.random_range(-0.6..0.6);
-        [
-            front + rng.random_range(-0.4..0.4),
-            middle,
-            middle + rng.random_range(0.2..1.6),
-            notch + rng.random_range(0.9..1.4),
-        ]
-    });
-    let buccal = rng.random_range(23.0..27.0);
-    let notch_beside = |rng: &mut _, side: f64| Notch {
-        along: side * (buccal + Scatter::around(rng, 1.2)),
-        depth: 2.8 + Scatter::around(rng, 0.8),
-        width: 2.6 + Scatter::around(rng, 0.4),
-    };
-    let labial = Notch {
-        along: Scatter::around(rng, 0.9),
-        depth: 3.6 + Scatter::around(rng, 0.8),
-        width: 1.35 + Scatter::around(rng, 0.2),
-    };
-    Border {
-        heights,
-        turns: [18.0, 36.0],
-        notches: vec![labial, notch_beside(rng, -1.0), notch_beside(rng, 1.0)],
-        shortages: Vec::new(),
-        knife_edges: Vec::new(),
-        rolls: [rng.random_range(1.1..1.7), rng.random_range(1.4..2.1)],
-        base_radius: rng.random_range(3.1..3.8),
-        height_wave: Wave::random(rng, 40.0),
-        side_wave: Wave::random(rng, 45.0),
-    }
 }
 
 /// Papilla, rugae, raphe, foveae and tuberosities, and where papilla and foveae are.

@@ -5,7 +5,7 @@ use rayon::prelude::*;
 
 /// A function that is negative inside, positive outside and about as large as
 /// the distance to the surface.
-pub trait Solid: Sync {
+pub(crate) trait Solid: Sync {
     /// What can be worked out once for all points above one place of the plan.
     type Column;
 
@@ -23,7 +23,7 @@ pub trait Solid: Sync {
 
 /// Grid to mesh on: lowest corner, points along each axis, distance between points.
 #[derive(Debug, Clone, Copy)]
-pub struct Grid {
+pub(crate) struct Grid {
     /// Lowest corner.
     pub origin: Point3<f64>,
     /// Number of points along x, y, z.
@@ -35,7 +35,7 @@ pub struct Grid {
 impl Grid {
     /// The grid of a given step that covers a box.
     #[must_use]
-    pub fn covering(low: Point3<f64>, high: Point3<f64>, step: f64) -> Self {
+    pub(crate) fn covering(low: Point3<f64>, high: Point3<f64>, step: f64) -> Self {
         let size = [0, 1, 2].map(|k| ((high[k] - low[k]) / step).ceil() as usize + 2);
         Self {
             origin: low,
@@ -96,7 +96,7 @@ const BAND_STEPS: f64 = 3.5;
 
 /// Vertices and outward-wound triangles of the surface of a solid.
 #[must_use]
-pub fn surface<S: Solid>(solid: &S, grid: &Grid) -> (Vec<Point3<f64>>, Vec<[u32; 3]>) {
+pub(crate) fn surface<S: Solid>(solid: &S, grid: &Grid) -> (Vec<Point3<f64>>, Vec<[u32; 3]>) {
     let mut values = sampled(solid, grid);
     make_well_composed(&mut values, grid);
     let cells = Cells::crossed(&values, grid);

@@ -2,32 +2,11 @@
 //! palate, and the fine relief of the tissue.
 
 use crate::arch_curve::{ArchCurve, ArchPlace};
+use crate::jaw::Arch;
 use crate::options::FlangeSide;
 use crate::shaping::{bell, rise};
 use crate::stations::{Stations, mix_fields};
 use nalgebra::Point2;
-
-/// Which jaw.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Arch {
-    /// Upper jaw.
-    Maxillary,
-    /// Lower jaw.
-    Mandibular,
-}
-
-impl Arch {
-    /// The sign of x on the patient's right, where y is anterior and z the
-    /// seating axis: the seating axis points up in a maxilla, down in a mandible.
-    #[must_use]
-    pub fn right_sign(self) -> f64 {
-        match self {
-            Self::Maxillary => 1.0,
-            Self::Mandibular => -1.0,
-        }
-    }
-}
 
 /// A section through one flange: a capsule that tapers from its base to the
 /// roll of the border. "Out" is the signed distance from the arch curve.
@@ -59,7 +38,7 @@ mix_fields!(Flange {
 });
 
 /// Height of the centre of every flange's base, mm.
-pub const BASE_Z: f64 = -1.0;
+pub(crate) const BASE_Z: f64 = -1.0;
 
 /// How much further back material goes in the middle of a limb than beside it, mm.
 const LIMB_BULGE_MM: f64 = 1.6;

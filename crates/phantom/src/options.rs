@@ -1,6 +1,6 @@
 //! What a phantom is to be like.
 
-use crate::mouth::Arch;
+use crate::jaw::Arch;
 use nalgebra::Isometry3;
 use serde::Serialize;
 

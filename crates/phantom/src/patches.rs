@@ -2,14 +2,14 @@
 
 use crate::impression::Impression;
 use crate::spots::Spot;
-use crate::truth::SpotTruth;
 use nalgebra::{Isometry3, Point3, Vector3};
 use rayon::prelude::*;
+use serde::Serialize;
 
 /// Cover at or below which the tray counts as showing through, mm.
-pub const SHOW_THROUGH_MM: f64 = 0.2;
+pub(crate) const SHOW_THROUGH_MM: f64 = 0.2;
 /// Cover below which material counts as thin, mm.
-pub const THIN_MM: f64 = 1.0;
+pub(crate) const THIN_MM: f64 = 1.0;
 /// From how far above the tray the surface is looked for, mm.
 const ABOVE_MM: f64 = 4.5;
 const CELLS: usize = 80;
@@ -17,8 +17,23 @@ const CELLS: usize = 80;
 /// A surface point and its cover.
 type Sample = (Point3<f64>, f64);
 
+/// A planted spot as it is, by quadrature over the formula surface.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct SpotTruth {
+    /// Middle, on the tissue surface.
+    pub centre: Point3<f64>,
+    /// Unit vector from the tray toward the tissue there.
+    pub toward_tissue: Vector3<f64>,
+    /// Least cover, mm.
+    pub least_cover_mm: f64,
+    /// Area of the surface whose cover is at most 0.2 mm, mm².
+    pub show_through_area_mm2: f64,
+    /// Area of the surface whose cover is below 1 mm, show-through included, mm².
+    pub thin_area_mm2: f64,
+}
+
 /// What is true of a planted spot, in scan coordinates.
-pub fn measured(impression: &Impression, spot: &Spot, pose: &Isometry3<f64>) -> SpotTruth {
+pub(crate) fn measured(impression: &Impression, spot: &Spot, pose: &Isometry3<f64>) -> SpotTruth {
     let reach = spot.radius_below(THIN_MM) + 0.6;
     let samples = surface_around(impression, spot, reach);
     let area = |limit: f64| {

@@ -1,8 +1,8 @@
 //! Named places found on the formula surface.
 
 use crate::impression::Impression;
+use crate::jaw::Arch;
 use crate::mesher::Solid;
-use crate::mouth::Arch;
 use crate::options::{Across, Place};
 use nalgebra::{Point3, Vector3};
 
@@ -152,7 +152,7 @@ fn root(f: impl Fn(f64) -> f64, mut a: (f64, f64), mut b: (f64, f64)) -> f64 {
 
 /// Where a function with one lowest place between two bounds is lowest: by
 /// trying `count` places, then golden section around the best.
-pub fn least_at(f: impl Fn(f64) -> f64, low: f64, high: f64, count: usize) -> f64 {
+pub(crate) fn least_at(f: impl Fn(f64) -> f64, low: f64, high: f64, count: usize) -> f64 {
     let step = (high - low) / count as f64;
     let best = (0..=count)
         .map(|i| low + step * i as f64)

@@ -1,6 +1,6 @@
 //! Random sets of planted blemishes of the surface.
 
-use crate::mouth::Arch;
+use crate::jaw::Arch;
 use crate::options::{Across, Blemish, Place};
 use rand::seq::SliceRandom;
 use rand::{Rng, RngExt, SeedableRng};

@@ -1,6 +1,6 @@
 //! Random sets of planted spots.
 
-use crate::mouth::Arch;
+use crate::jaw::Arch;
 use crate::options::{Across, Place, PlantedSpot, SpotKind};
 use rand::seq::SliceRandom;
 use rand::{Rng, RngExt, SeedableRng};

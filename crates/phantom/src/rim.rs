@@ -1,7 +1,7 @@
 //! What spoils the rim of a scan: bites, stray islands, small holes.
 
 use crate::options::RimFaults;
-use crate::scan::rebuilt;
+use crate::rebuilt::rebuilt;
 use crate::truth::Truth;
 use mesh::Mesh;
 use nalgebra::{Point3, Vector3};
@@ -18,7 +18,7 @@ const BITE_BELOW_MM: f64 = 2.0;
 
 /// A ball that is missing from the rim.
 #[derive(Debug, Clone, Copy)]
-pub struct Bite {
+pub(crate) struct Bite {
     middle: Point3<f64>,
     radius: f64,
 }
@@ -26,7 +26,7 @@ pub struct Bite {
 impl Bite {
     /// Whether a point beyond the border is lost to the bite.
     #[must_use]
-    pub fn takes(&self, p: &Point3<f64>, border: &[Point3<f64>]) -> bool {
+    pub(crate) fn takes(&self, p: &Point3<f64>, border: &[Point3<f64>]) -> bool {
         (p - self.middle).norm() < self.radius
             && border.iter().all(|b| (b - p).norm() > LEFT_BY_BITES_MM)
     }
@@ -34,7 +34,7 @@ impl Bite {
 
 /// Random bites below the border, in made coordinates; none where they would
 /// have no depth.
-pub fn bites(border: &[Point3<f64>], depth_mm: f64, rng: &mut impl Rng) -> Vec<Bite> {
+pub(crate) fn bites(border: &[Point3<f64>], depth_mm: f64, rng: &mut impl Rng) -> Vec<Bite> {
     if depth_mm <= 0.0 || border.is_empty() {
         return Vec::new();
     }
@@ -48,7 +48,7 @@ pub fn bites(border: &[Point3<f64>], depth_mm: f64, rng: &mut impl Rng) -> Vec<B
 }
 
 /// The scan with small holes near the border and stray islands off it.
-pub fn spoilt(mesh: &Mesh, faults: &RimFaults, truth: &Truth, rng: &mut impl Rng) -> Mesh {
+pub(crate) fn spoilt(mesh: &Mesh, faults: &RimFaults, truth: &Truth, rng: &mut impl Rng) -> Mesh {
     let border: Vec<Point3<f64>> = truth
         .border
         .iter()

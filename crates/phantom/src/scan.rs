@@ -1,7 +1,9 @@
 //! From a solid to what a scanner gives of it: place in space, noise.
 
+use crate::gauss::gauss;
 use crate::impression::Impression;
 use crate::options::Pose;
+use crate::rebuilt::rebuilt;
 use crate::rim::Bite;
 use crate::stations::Wave;
 use mesh::{Mesh, Topology};
@@ -14,7 +16,7 @@ use std::f64::consts::TAU;
 const WANDER_MM: f64 = 60.0;
 
 /// The motion of a pose.
-pub fn motion(pose: Pose, rng: &mut impl Rng) -> Isometry3<f64> {
+pub(crate) fn motion(pose: Pose, rng: &mut impl Rng) -> Isometry3<f64> {
     match pose {
         Pose::AsMade => Isometry3::identity(),
         Pose::Given(motion) => motion,
@@ -29,7 +31,7 @@ pub fn motion(pose: Pose, rng: &mut impl Rng) -> Isometry3<f64> {
 }
 
 /// Moves each vertex along its normal by Gaussian noise.
-pub fn roughened(mesh: Mesh, sd_mm: f64, rng: &mut impl Rng) -> Mesh {
+pub(crate) fn roughened(mesh: Mesh, sd_mm: f64, rng: &mut impl Rng) -> Mesh {
     if sd_mm <= 0.0 {
         return mesh;
     }
@@ -46,7 +48,7 @@ pub fn roughened(mesh: Mesh, sd_mm: f64, rng: &mut impl Rng) -> Mesh {
 /// What a scanner that looks from the tissue's side sees: the tissue surface
 /// and a rim of uneven width beyond the border, less what is bitten off.
 /// All in made coordinates.
-pub fn seen_from_tissue(
+pub(crate) fn seen_from_tissue(
     mesh: &Mesh,
     impression: &Impression,
     border: &[Point3<f64>],
@@ -86,19 +88,4 @@ fn parts(mesh: &Mesh, label: impl Fn(usize) -> bool) -> (Vec<u32>, Vec<usize>) {
         sizes[p as usize] += 1;
     }
     (part, sizes)
-}
-
-/// A mesh from parts that are sound by construction.
-pub fn rebuilt(
-    vertices: Vec<Point3<f64>>,
-    triangles: Vec<[u32; 3]>,
-    colours: Option<Vec<[u8; 3]>>,
-) -> Mesh {
-    Mesh::new(vertices, triangles, colours).unwrap_or_default()
-}
-
-/// A standard normal number (Box-Muller).
-pub fn gauss(rng: &mut impl Rng) -> f64 {
-    let radius = (-2.0 * rng.random_range(f64::EPSILON..1.0).ln()).sqrt();
-    radius * (TAU * rng.random_range(0.0..1.0)).cos()
 }

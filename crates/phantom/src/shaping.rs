@@ -3,31 +3,31 @@
 //! its surface.
 
 /// Union of two solids whose inner corner is filled over a width of about `k` mm.
-pub fn joined(a: f64, b: f64, k: f64) -> f64 {
+pub(crate) fn joined(a: f64, b: f64, k: f64) -> f64 {
     let overlap = (k - (a - b).abs()).max(0.0);
     a.min(b) - overlap * overlap / (4.0 * k)
 }
 
 /// Intersection of two solids whose outer corner is rounded over about `k` mm.
-pub fn common(a: f64, b: f64, k: f64) -> f64 {
+pub(crate) fn common(a: f64, b: f64, k: f64) -> f64 {
     -joined(-a, -b, k)
 }
 
 /// Rises from 0 at `from` to 1 at `to` with zero slope at both.
-pub fn rise(x: f64, from: f64, to: f64) -> f64 {
+pub(crate) fn rise(x: f64, from: f64, to: f64) -> f64 {
     let u = ((x - from) / (to - from)).clamp(0.0, 1.0);
     u * u * (3.0 - 2.0 * u)
 }
 
 /// A bell of height 1 around 0, `x` in standard widths.
-pub fn bell(x: f64) -> f64 {
+pub(crate) fn bell(x: f64) -> f64 {
     (-0.5 * x * x).exp()
 }
 
 /// Two circles with their outer tangents: a section through a flange that
 /// tapers toward its border. Given by the upper and the lower centre (r, z)
 /// and radius, gives the distance to a point, negative inside.
-pub fn tapered_capsule(p: [f64; 2], upper: [f64; 3], lower: [f64; 3]) -> f64 {
+pub(crate) fn tapered_capsule(p: [f64; 2], upper: [f64; 3], lower: [f64; 3]) -> f64 {
     let axis = [upper[0] - lower[0], upper[1] - lower[1]];
     let length = axis[0].hypot(axis[1]).max(1e-9);
     let unit = [axis[0] / length, axis[1] / length];

@@ -29,7 +29,7 @@ macro_rules! mix_fields {
 pub(crate) use mix_fields;
 
 /// Distance between neighbouring stations, mm.
-pub const STEP_MM: f64 = 0.25;
+pub(crate) const STEP_MM: f64 = 0.25;
 
 /// Values at even steps of arc length, joined by a smooth (Catmull-Rom) curve.
 #[derive(Debug, Clone)]
@@ -81,18 +81,18 @@ impl<T: Mix> Stations<T> {
 }
 
 /// Arc lengths of the stations from -`reach` to `reach`.
-pub fn arc_lengths(reach: f64) -> impl Iterator<Item = f64> {
+pub(crate) fn arc_lengths(reach: f64) -> impl Iterator<Item = f64> {
     let half = (reach / STEP_MM).ceil();
     (0..=2 * half as usize).map(move |i| (i as f64 - half) * STEP_MM)
 }
 
 /// A slow random wave along the arch, of about unit size.
 #[derive(Debug, Clone)]
-pub struct Wave([(f64, f64, f64); 3]);
+pub(crate) struct Wave([(f64, f64, f64); 3]);
 
 impl Wave {
     /// A wave whose longest part has the given period, mm.
-    pub fn random(rng: &mut impl Rng, period: f64) -> Self {
+    pub(crate) fn random(rng: &mut impl Rng, period: f64) -> Self {
         Self([0.6f64, 0.35, 0.2].map(|size| {
             let share: f64 = rng.random_range(0.8..1.2) * size / 0.6;
             (
@@ -104,7 +104,7 @@ impl Wave {
     }
 
     /// The wave's height at an arc length.
-    pub fn at(&self, along: f64) -> f64 {
+    pub(crate) fn at(&self, along: f64) -> f64 {
         self.0
             .iter()
             .map(|(size, rate, phase)| size * (rate * along + phase).sin())
@@ -115,7 +115,7 @@ impl Wave {
 /// Arc lengths and values where a smooth curve never exceeds `values` within
 /// `reach` mm of a station: the least value near by, then an even mean, which
 /// keeps below as long as it is no wider than the search for the least.
-pub fn eroded(values: &Stations<f64>, reach: f64) -> Stations<f64> {
+pub(crate) fn eroded(values: &Stations<f64>, reach: f64) -> Stations<f64> {
     let wide = (reach / STEP_MM).round() as usize;
     let half_mean = wide / 2;
     let all = &values.values;

@@ -3,8 +3,8 @@
 use crate::circle::fitted_radius;
 use crate::design::Mark;
 use crate::impression::Impression;
+use crate::jaw::Arch;
 use crate::mesher::Solid;
-use crate::mouth::Arch;
 use crate::options::FlangeSide;
 use crate::place::least_at;
 use crate::truth::{BorderPart, BorderPoint, Landmark, Side};

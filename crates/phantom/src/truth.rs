@@ -3,8 +3,8 @@
 use crate::colour::Colours;
 use crate::design::Mark;
 use crate::impression::Impression;
-use crate::mouth::Arch;
-use crate::patches;
+use crate::jaw::Arch;
+use crate::patches::{self, SpotTruth};
 use nalgebra::{Isometry3, Point3, Unit, Vector3};
 use serde::Serialize;
 
@@ -42,21 +42,6 @@ pub struct Truth {
     pub(crate) impression: Impression,
     #[serde(skip)]
     pub(crate) made_from_scan: Isometry3<f64>,
-}
-
-/// A planted spot as it is, by quadrature over the formula surface.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub struct SpotTruth {
-    /// Middle, on the tissue surface.
-    pub centre: Point3<f64>,
-    /// Unit vector from the tray toward the tissue there.
-    pub toward_tissue: Vector3<f64>,
-    /// Least cover, mm.
-    pub least_cover_mm: f64,
-    /// Area of the surface whose cover is at most 0.2 mm, mm².
-    pub show_through_area_mm2: f64,
-    /// Area of the surface whose cover is below 1 mm, show-through included, mm².
-    pub thin_area_mm2: f64,
 }
 
 /// What kind of planted blemish.

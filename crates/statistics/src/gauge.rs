@@ -171,13 +171,26 @@ impl Component {
     }
 }
 
-impl Study {
-    /// Works out a study; `pool` says whether the interaction is pooled with
-    /// the error, or leaves it to [`POOLING_P`].
-    ///
-    /// # Errors
-    /// When it is too small or not every cell was read equally often.
-    pub fn of(readings: &[Reading], pool: Option<bool>) -> Result<Self, StudyError> {
+/// The analysis of variance of two crossed factors.
+struct VarianceTable {
+    size: [usize; 3],
+    part: Source,
+    operator: Source,
+    interaction: Source,
+    error: Source,
+}
+
+/// The components of a study, by whether the interaction is pooled.
+struct Components {
+    repeatability: Component,
+    reproducibility: Component,
+    gauge: Component,
+    parts: Component,
+    total: Component,
+}
+
+impl VarianceTable {
+    fn of(readings: &[Reading]) -> Result<Self, StudyError> {
         let cells = cells(readings)?;
         let operators = count(readings, |r| &r.operator);
         let parts_read = count(readings, |r| &r.part);
@@ -211,20 +224,37 @@ impl Study {
             squares: cells.values().map(off).sum(),
             freedom: o * p * (r - 1.0),
         };
-        let ratio = interaction.mean_square() / error.mean_square();
-        let interaction_f = ratio.is_finite().then_some(ratio);
-        let interaction_p = interaction_f.and_then(|f| {
-            let by_chance = FisherSnedecor::new(interaction.freedom, error.freedom).ok()?;
+        Ok(Self {
+            size: [operators, parts_read, repeats],
+            part,
+            operator,
+            interaction,
+            error,
+        })
+    }
+
+    /// F of the interaction against the error, and the probability of such an F
+    /// by chance.
+    fn significance(&self) -> (Option<f64>, Option<f64>) {
+        let ratio = self.interaction.mean_square() / self.error.mean_square();
+        let f = ratio.is_finite().then_some(ratio);
+        let p = f.and_then(|f| {
+            let by_chance =
+                FisherSnedecor::new(self.interaction.freedom, self.error.freedom).ok()?;
             Some(1.0 - by_chance.cdf(f))
         });
-        let is_pooled = pool.unwrap_or(interaction_p.is_some_and(|p| p > POOLING_P));
+        (f, p)
+    }
+
+    fn components(&self, is_pooled: bool) -> Components {
+        let [o, p, r] = self.size.map(|n| n as f64);
         let noise = if is_pooled {
-            error.and(&interaction)
+            self.error.and(&self.interaction)
         } else {
-            error
+            self.error
         };
-        let crossed = if is_pooled { noise } else { interaction };
-        let mean_squares = [part, operator, crossed, noise];
+        let crossed = if is_pooled { noise } else { self.interaction };
+        let mean_squares = [self.part, self.operator, crossed, noise];
         let one = |times: Times| Component::of(&mean_squares, times);
         let both = |a: Times, b: Times| [0, 1, 2, 3].map(|k| a[k] + b[k]);
         // Where the interaction is pooled, it and the noise are one source.
@@ -253,23 +283,44 @@ impl Study {
         } else {
             gauge
         };
-        if total.sd <= 0.0 {
-            return Err(StudyError::NoVariation);
-        }
-        Ok(Self {
-            size: [operators, parts_read, repeats],
-            part,
-            operator,
-            interaction,
-            error,
-            interaction_f,
-            interaction_p,
-            is_pooled,
+        Components {
             repeatability,
             reproducibility,
             gauge,
             parts,
             total,
+        }
+    }
+}
+
+impl Study {
+    /// Works out a study; `pool` says whether the interaction is pooled with
+    /// the error, or leaves it to [`POOLING_P`].
+    ///
+    /// # Errors
+    /// When it is too small or not every cell was read equally often.
+    pub fn of(readings: &[Reading], pool: Option<bool>) -> Result<Self, StudyError> {
+        let table = VarianceTable::of(readings)?;
+        let (interaction_f, interaction_p) = table.significance();
+        let is_pooled = pool.unwrap_or(interaction_p.is_some_and(|p| p > POOLING_P));
+        let components = table.components(is_pooled);
+        if components.total.sd <= 0.0 {
+            return Err(StudyError::NoVariation);
+        }
+        Ok(Self {
+            size: table.size,
+            part: table.part,
+            operator: table.operator,
+            interaction: table.interaction,
+            error: table.error,
+            interaction_f,
+            interaction_p,
+            is_pooled,
+            repeatability: components.repeatability,
+            reproducibility: components.reproducibility,
+            gauge: components.gauge,
+            parts: components.parts,
+            total: components.total,
         })
     }
 

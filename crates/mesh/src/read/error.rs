@@ -5,8 +5,9 @@
 //! quotes a header, a comment or a name from inside the file: those can hold
 //! the name of a patient.
 
-use super::sniff::Foreign;
-use super::{MAX_FILE_BYTES, MAX_TRIANGLES, MAX_VERTICES, shown_path};
+use super::foreign::Foreign;
+use super::limits::{MAX_FILE_BYTES, MAX_TRIANGLES, MAX_VERTICES};
+use super::shown::shown_path;
 use crate::MeshError;
 use std::fmt;
 use std::path::PathBuf;

@@ -6,6 +6,9 @@
 //! number has been held against the size of the file.
 
 mod error;
+mod foreign;
+mod format;
+mod limits;
 mod obj;
 mod open;
 mod ply;
@@ -14,6 +17,7 @@ mod ply_faces;
 mod ply_header;
 mod ply_values;
 mod polygon;
+mod scan;
 mod shown;
 mod sniff;
 mod stl_ascii;
@@ -25,110 +29,15 @@ mod warning;
 mod weld;
 
 pub use error::{OpenError, ParseError, Place, ReadError};
+pub use foreign::Foreign;
+pub use format::Format;
+pub use limits::{MAX_FILE_BYTES, MAX_TRIANGLES, MAX_VERTICES};
+pub use scan::{Parsed, Scan};
 pub use shown::shown_path;
-pub use sniff::Foreign;
 pub use warning::ReadWarning;
 
-use crate::Mesh;
 use sha2::{Digest, Sha256};
-use std::path::{Path, PathBuf};
-
-/// Greatest file that is read: 4 GiB.
-pub const MAX_FILE_BYTES: u64 = 4 << 30;
-/// Most triangles that are read.
-pub const MAX_TRIANGLES: u64 = 20_000_000;
-/// Most vertices that are read: those of as many triangles that share none.
-pub const MAX_VERTICES: u64 = 3 * MAX_TRIANGLES;
-
-/// Container and encoding of a scan file.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Format {
-    /// Binary STL.
-    StlBinary,
-    /// ASCII STL.
-    StlAscii,
-    /// Binary little-endian PLY.
-    PlyBinaryLe,
-    /// Binary big-endian PLY.
-    PlyBinaryBe,
-    /// ASCII PLY.
-    PlyAscii,
-    /// Wavefront OBJ, geometry only.
-    Obj,
-}
-
-impl Format {
-    /// Name for people.
-    #[must_use]
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::StlBinary => "binary STL",
-            Self::StlAscii => "ASCII STL",
-            Self::PlyBinaryLe => "binary little-endian PLY",
-            Self::PlyBinaryBe => "binary big-endian PLY",
-            Self::PlyAscii => "ASCII PLY",
-            Self::Obj => "OBJ",
-        }
-    }
-
-    /// Whether vertices are had from the corners of triangles, so that none is
-    /// without a triangle.
-    fn numbers_corners_only(self) -> bool {
-        matches!(self, Self::StlBinary | Self::StlAscii)
-    }
-
-    /// Extension of files of this format, lower case, without the dot.
-    #[must_use]
-    pub fn extension(self) -> &'static str {
-        match self {
-            Self::StlBinary | Self::StlAscii => "stl",
-            Self::PlyBinaryLe | Self::PlyBinaryBe | Self::PlyAscii => "ply",
-            Self::Obj => "obj",
-        }
-    }
-}
-
-/// A scan as read from its file, in the file's own unit.
-#[derive(Debug, Clone)]
-pub struct Scan {
-    /// The surface, exactly equal vertices welded.
-    pub mesh: Mesh,
-    /// Where it was read from.
-    pub path: PathBuf,
-    /// SHA-256 of the file's bytes, lower-case hexadecimal.
-    pub sha256: String,
-    /// What the bytes were (contents decide, not the name).
-    pub format: Format,
-    /// What was odd about the file and how it was read all the same.
-    pub warnings: Vec<ReadWarning>,
-    /// Size of the file, bytes.
-    pub file_bytes: u64,
-    /// Solids in an ASCII STL; 1 for every other format.
-    pub solids: u64,
-    /// Whether there is free text in the file (header, comment, name), which
-    /// may hold a person's name. The text itself is not kept.
-    pub carries_text: bool,
-    /// Whether a binary STL has attribute bytes that are not zero. Two
-    /// conventions for colour there contradict each other, so none is used.
-    pub stl_attributes: bool,
-}
-
-/// What bytes hold.
-#[derive(Debug, Clone)]
-pub struct Parsed {
-    /// The surface, exactly equal vertices welded.
-    pub mesh: Mesh,
-    /// What the bytes were.
-    pub format: Format,
-    /// What was odd and how it was read all the same.
-    pub warnings: Vec<ReadWarning>,
-    /// Solids in an ASCII STL; 1 for every other format.
-    pub solids: u64,
-    /// Whether there is free text.
-    pub carries_text: bool,
-    /// Whether a binary STL has attribute bytes that are not zero.
-    pub stl_attributes: bool,
-}
+use std::path::Path;
 
 /// Reads a scan from a file.
 ///

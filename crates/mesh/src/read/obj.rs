@@ -2,11 +2,13 @@
 //! normals, texture coordinates, groups and materials are passed over.
 
 use super::error::{ParseError, Place};
+use super::format::Format;
+use super::limits::{MAX_TRIANGLES, MAX_VERTICES};
 use super::polygon::Fan;
+use super::scan::Parsed;
 use super::surface::{Stored, Surface, checked};
 use super::text::{Words, number, without_byte_order_mark};
 use super::warning::ReadWarning;
-use super::{Format, MAX_TRIANGLES, MAX_VERTICES, Parsed};
 use nalgebra::Point3;
 
 /// Reads the faces of an OBJ file.

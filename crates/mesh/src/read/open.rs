@@ -2,7 +2,8 @@
 //! which that can fail.
 
 use super::error::OpenError;
-use super::{MAX_FILE_BYTES, MAX_TRIANGLES, ply_header, stl_binary};
+use super::limits::{MAX_FILE_BYTES, MAX_TRIANGLES};
+use super::{ply_header, stl_binary};
 use std::fs::{self, File, Metadata};
 use std::io::{ErrorKind, Read, Seek, SeekFrom};
 use std::path::Path;

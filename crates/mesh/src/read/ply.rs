@@ -8,15 +8,17 @@
 //! byte nor the face, and quote the file's text. The tests hold it against one.
 
 use super::error::{ParseError, Place};
+use super::format::Format;
+use super::limits::{MAX_TRIANGLES, MAX_VERTICES};
 use super::ply_colour::Colours;
 use super::ply_faces::{Faces, indices_of};
-use super::ply_header::{Element, Header, Scalar, Shape};
-use super::ply_values::{Binary, LineByLine, Missing, Values};
+use super::ply_header::{self, Element, Header, Scalar, Shape};
+use super::ply_values::{Binary, LineByLine, Missing, Values, cut_short, list_length};
+use super::scan::Parsed;
 use super::stored_normals::{self, Tally};
 use super::surface::{Stored, Surface, checked};
 use super::text::{Words, without_byte_order_mark};
 use super::warning::ReadWarning;
-use super::{Format, MAX_TRIANGLES, MAX_VERTICES, Parsed, ply_header};
 use nalgebra::{Point3, Vector3};
 
 /// Reads a PLY file.
@@ -158,23 +160,7 @@ impl Body {
         values: &mut impl Values,
     ) -> Result<(), ParseError> {
         let colour_at = Colours::positions(element);
-        let roles: Vec<(Role, Shape)> = element
-            .properties
-            .iter()
-            .enumerate()
-            .map(|(at, property)| {
-                let axis = ["x", "y", "z"].iter().position(|a| property.name == *a);
-                let channel = colour_at.and_then(|c| c.iter().position(|&p| p == at));
-                let normal = ["nx", "ny", "nz"].iter().position(|n| property.name == *n);
-                let role = match (axis, channel, normal) {
-                    (Some(axis), _, _) => Role::Coordinate(axis),
-                    (_, Some(channel), _) => Role::Colour(channel),
-                    (_, _, Some(axis)) => Role::Normal(axis),
-                    _ => Role::None,
-                };
-                (role, property.shape)
-            })
-            .collect();
+        let roles = roles_of(element, colour_at);
         // The header's counts have been held against the file's size.
         self.vertices.reserve_exact(element.count as usize);
         let mut colours = colour_at.map(|at| Colours::with_room_for(element, at));
@@ -317,6 +303,25 @@ impl Body {
     }
 }
 
+/// What each property of a vertex is to us, in their order.
+fn roles_of(element: &Element, colour_at: Option<[usize; 3]>) -> Vec<(Role, Shape)> {
+    let properties = element.properties.iter().enumerate();
+    properties
+        .map(|(at, property)| {
+            let axis = ["x", "y", "z"].iter().position(|a| property.name == *a);
+            let channel = colour_at.and_then(|c| c.iter().position(|&p| p == at));
+            let normal = ["nx", "ny", "nz"].iter().position(|n| property.name == *n);
+            let role = match (axis, channel, normal) {
+                (Some(axis), _, _) => Role::Coordinate(axis),
+                (_, Some(channel), _) => Role::Colour(channel),
+                (_, _, Some(axis)) => Role::Normal(axis),
+                _ => Role::None,
+            };
+            (role, property.shape)
+        })
+        .collect()
+}
+
 fn skip_element(element: &Element, values: &mut impl Values) -> Result<(), ParseError> {
     if element.properties.is_empty() {
         return Ok(());
@@ -333,45 +338,4 @@ fn skip_element(element: &Element, values: &mut impl Values) -> Result<(), Parse
         values.end_record();
     }
     Ok(())
-}
-
-/// The length of the next list, if the rest of the file could hold it.
-pub(super) fn list_length(
-    values: &mut impl Values,
-    count: Scalar,
-    of: Scalar,
-    element: &Element,
-    number: u64,
-) -> Result<u64, ParseError> {
-    /// No polygon has more corners; a longer list is no cut but a fault.
-    const LONG: f64 = 255.0;
-    let length = values
-        .next(count)
-        .map_err(|missing| missing.or_end(|| cut_short(element, number)))?;
-    if length.is_nan() || length < 0.0 {
-        return Err(ParseError::BadNumber {
-            place: values.place(),
-            problem: "the length of a list is negative",
-        });
-    }
-    if length > values.room(of) as f64 {
-        return Err(if length > LONG {
-            ParseError::ListTooLong {
-                place: values.place(),
-                length: length as u64,
-            }
-        } else {
-            cut_short(element, number)
-        });
-    }
-    Ok(length as u64)
-}
-
-/// The error of an element whose records stop after so many.
-pub(super) fn cut_short(element: &Element, held: u64) -> ParseError {
-    ParseError::CutShort {
-        items: element.items(),
-        declared: element.count,
-        held,
-    }
 }

@@ -17,7 +17,7 @@ pub(super) struct Colours {
 
 impl Colours {
     /// Positions of the channels among an element's properties.
-    pub fn positions(element: &Element) -> Option<[usize; 3]> {
+    pub(super) fn positions(element: &Element) -> Option<[usize; 3]> {
         NAMES.iter().find_map(|names| {
             let mut at = [0; 3];
             for (slot, name) in at.iter_mut().zip(names) {
@@ -30,7 +30,7 @@ impl Colours {
     }
 
     /// No colours yet, of the type of the channels at these positions.
-    pub fn with_room_for(element: &Element, at: [usize; 3]) -> Self {
+    pub(super) fn with_room_for(element: &Element, at: [usize; 3]) -> Self {
         Self {
             stored: Vec::with_capacity(element.count as usize),
             kind: match element.properties[at[0]].shape {
@@ -41,13 +41,13 @@ impl Colours {
     }
 
     /// One more, as stored.
-    pub fn push(&mut self, colour: [f32; 3]) {
+    pub(super) fn push(&mut self, colour: [f32; 3]) {
         self.stored.push(colour);
     }
 
     /// sRGB, 0 to 255. Floating-point colour is full at 1, unless some channel
     /// is above that: then it was written on the scale of bytes.
-    pub fn into_srgb(self) -> Vec<[u8; 3]> {
+    pub(super) fn into_srgb(self) -> Vec<[u8; 3]> {
         let scale = match self.kind {
             Scalar::U16 => 1.0 / 257.0,
             Scalar::F32 | Scalar::F64 if self.stored.as_flattened().iter().all(|&c| c <= 1.0) => {

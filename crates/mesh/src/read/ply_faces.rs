@@ -1,10 +1,9 @@
 //! Faces and triangle strips of a PLY body.
 
-use super::MAX_TRIANGLES;
 use super::error::ParseError;
-use super::ply::{cut_short, list_length};
+use super::limits::MAX_TRIANGLES;
 use super::ply_header::{Element, Property, Scalar, Shape};
-use super::ply_values::{Missing, Values};
+use super::ply_values::{Missing, Values, cut_short, list_length};
 use super::polygon::{Fan, Strip};
 
 /// Position of the property that lists a face's vertices.
@@ -26,7 +25,7 @@ pub(super) struct Faces {
 
 impl Faces {
     /// No faces yet, of so many vertices, which may come later in the file.
-    pub fn of(vertex_count: u64) -> Self {
+    pub(super) fn of(vertex_count: u64) -> Self {
         Self {
             triangles: Vec::new(),
             flat: 0,
@@ -36,7 +35,11 @@ impl Faces {
     }
 
     /// Reads the faces or strips of an element.
-    pub fn read(&mut self, element: &Element, values: &mut impl Values) -> Result<(), ParseError> {
+    pub(super) fn read(
+        &mut self,
+        element: &Element,
+        values: &mut impl Values,
+    ) -> Result<(), ParseError> {
         let indices = indices_of(element);
         let strips = element.name == "tristrips";
         let plain = matches!(

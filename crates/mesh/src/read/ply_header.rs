@@ -1,8 +1,8 @@
 //! The PLY header, checked against the size of the file before anything is
 //! made room for.
 
-use super::Format;
 use super::error::{ParseError, Place};
+use super::format::Format;
 use super::text::is_space;
 
 /// Longest header that is read, bytes.
@@ -37,7 +37,7 @@ impl Scalar {
     }
 
     /// Bytes in a binary file.
-    pub fn size(self) -> usize {
+    pub(super) fn size(self) -> usize {
         match self {
             Self::I8 | Self::U8 => 1,
             Self::I16 | Self::U16 => 2,
@@ -47,7 +47,7 @@ impl Scalar {
     }
 
     /// Whether it stores whole numbers only.
-    pub fn is_whole(self) -> bool {
+    pub(super) fn is_whole(self) -> bool {
         !matches!(self, Self::F32 | Self::F64)
     }
 }
@@ -78,14 +78,14 @@ pub(super) struct Element {
 
 impl Element {
     /// The position of the first property that has one of these names.
-    pub fn position(&self, names: &[&str]) -> Option<usize> {
+    pub(super) fn position(&self, names: &[&str]) -> Option<usize> {
         self.properties
             .iter()
             .position(|p| names.contains(&p.name.as_str()))
     }
 
     /// Bytes of a record, lists taken as empty.
-    pub fn least_bytes(&self, format: Format) -> u64 {
+    pub(super) fn least_bytes(&self, format: Format) -> u64 {
         self.properties
             .iter()
             .map(|p| match (p.shape, format) {
@@ -98,7 +98,7 @@ impl Element {
     }
 
     /// Plural name of the records, for messages.
-    pub fn items(&self) -> &'static str {
+    pub(super) fn items(&self) -> &'static str {
         match self.name.as_str() {
             "vertex" => "vertices",
             "face" => "faces",
@@ -125,7 +125,7 @@ pub(super) struct Header {
 
 impl Header {
     /// The element of this name.
-    pub fn element(&self, name: &str) -> Option<&Element> {
+    pub(super) fn element(&self, name: &str) -> Option<&Element> {
         self.elements.iter().find(|e| e.name == name)
     }
 }

@@ -1,7 +1,7 @@
 //! The numbers of a PLY body one after another, binary or text.
 
 use super::error::{ParseError, Place};
-use super::ply_header::Scalar;
+use super::ply_header::{Element, Scalar};
 use super::text::{Words, number};
 
 /// Why there is no number.
@@ -15,7 +15,7 @@ pub(super) enum Missing {
 
 impl Missing {
     /// The error, given what the end of the text means here.
-    pub fn or_end(self, at_end: impl FnOnce() -> ParseError) -> ParseError {
+    pub(super) fn or_end(self, at_end: impl FnOnce() -> ParseError) -> ParseError {
         match self {
             Self::End => at_end(),
             Self::Wrong(error) => error,
@@ -76,7 +76,7 @@ pub(super) struct Binary<'a, const BIG_ENDIAN: bool> {
 
 impl<'a, const BIG_ENDIAN: bool> Binary<'a, BIG_ENDIAN> {
     /// Numbers from `start` on.
-    pub fn new(file: &'a [u8], start: usize) -> Self {
+    pub(super) fn new(file: &'a [u8], start: usize) -> Self {
         Self {
             rest: file.get(start..).unwrap_or_default(),
             file_size: file.len(),
@@ -209,7 +209,7 @@ pub(super) struct LineByLine<'a> {
 
 impl<'a> LineByLine<'a> {
     /// Numbers of these words.
-    pub fn new(words: Words<'a>) -> Self {
+    pub(super) fn new(words: Words<'a>) -> Self {
         Self {
             words,
             between_records: true,
@@ -274,4 +274,45 @@ fn value(word: &[u8], kind: Scalar, place: Place) -> Result<f64, Missing> {
         }));
     }
     Ok(value)
+}
+
+/// The length of the next list, if the rest of the file could hold it.
+pub(super) fn list_length(
+    values: &mut impl Values,
+    count: Scalar,
+    of: Scalar,
+    element: &Element,
+    number: u64,
+) -> Result<u64, ParseError> {
+    /// No polygon has more corners; a longer list is no cut but a fault.
+    const LONG: f64 = 255.0;
+    let length = values
+        .next(count)
+        .map_err(|missing| missing.or_end(|| cut_short(element, number)))?;
+    if length.is_nan() || length < 0.0 {
+        return Err(ParseError::BadNumber {
+            place: values.place(),
+            problem: "the length of a list is negative",
+        });
+    }
+    if length > values.room(of) as f64 {
+        return Err(if length > LONG {
+            ParseError::ListTooLong {
+                place: values.place(),
+                length: length as u64,
+            }
+        } else {
+            cut_short(element, number)
+        });
+    }
+    Ok(length as u64)
+}
+
+/// The error of an element whose records stop after so many.
+pub(super) fn cut_short(element: &Element, held: u64) -> ParseError {
+    ParseError::CutShort {
+        items: element.items(),
+        declared: element.count,
+        held,
+    }
 }

@@ -11,7 +11,7 @@ pub(super) struct Fan {
 
 impl Fan {
     /// The triangle that one more corner makes.
-    pub fn add(&mut self, corner: u32) -> Option<[u32; 3]> {
+    pub(super) fn add(&mut self, corner: u32) -> Option<[u32; 3]> {
         let triangle = (self.corners >= 2).then_some([self.first, self.last, corner]);
         if self.corners == 0 {
             self.first = corner;
@@ -22,7 +22,7 @@ impl Fan {
     }
 
     /// Whether there were too few corners for a triangle.
-    pub fn is_flat(&self) -> bool {
+    pub(super) fn is_flat(&self) -> bool {
         self.corners < 3
     }
 }
@@ -37,7 +37,7 @@ pub(super) struct Strip {
 impl Strip {
     /// The triangle that one more corner makes. Repeated corners are how strips
     /// are sewn together, so they make none and are no fault.
-    pub fn add(&mut self, corner: u32) -> Option<[u32; 3]> {
+    pub(super) fn add(&mut self, corner: u32) -> Option<[u32; 3]> {
         let [a, b] = self.last_two;
         let has_area = a != b && b != corner && corner != a;
         let triangle =

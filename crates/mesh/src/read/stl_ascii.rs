@@ -2,13 +2,14 @@
 //! names with key words in them, several solids, `end loop` for `endloop`.
 
 use super::error::ParseError;
+use super::format::Format;
+use super::limits::MAX_TRIANGLES;
+use super::scan::Parsed;
 use super::stored_normals::{self, Tally};
 use super::surface::{Stored, Surface, checked};
-use super::text::{Words, number, without_byte_order_mark};
+use super::text::{Words, is_space, number, without_byte_order_mark};
 use super::warning::ReadWarning;
 use super::weld::Welder;
-use super::{MAX_TRIANGLES, Parsed};
-use crate::Format;
 use nalgebra::{Point3, Vector3};
 
 /// Reads the triangles of every solid.
@@ -248,7 +249,7 @@ fn is_end_of(word: &[u8], words: &mut Words<'_>, whole: &[u8], part: &[u8]) -> b
 fn padding(word: &[u8], rest: &[u8]) -> Option<u64> {
     let all = word.iter().chain(rest);
     all.clone()
-        .all(|&b| matches!(b, 0 | 0x1A) || super::text::is_space(b))
+        .all(|&b| matches!(b, 0 | 0x1A) || is_space(b))
         .then(|| all.count() as u64)
 }
 

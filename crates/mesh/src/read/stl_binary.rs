@@ -7,12 +7,13 @@
 //! corners say which way a triangle faces.
 
 use super::error::{ParseError, Place};
+use super::format::Format;
+use super::limits::MAX_TRIANGLES;
+use super::scan::Parsed;
 use super::stored_normals::{self, Tally};
 use super::surface::{GREATEST_COORDINATE, Stored, Surface, checked};
 use super::warning::ReadWarning;
 use super::weld::Welder;
-use super::{MAX_TRIANGLES, Parsed};
-use crate::Format;
 use nalgebra::{Point3, Vector3};
 
 /// Bytes before the first triangle.

@@ -23,7 +23,7 @@ pub(super) struct Tally {
 
 impl Tally {
     /// Counts a triangle with its stored normal, unless it has none.
-    pub fn add(&mut self, normal: Vector3<f64>, [a, b, c]: [Point3<f64>; 3]) {
+    pub(super) fn add(&mut self, normal: Vector3<f64>, [a, b, c]: [Point3<f64>; 3]) {
         let alike = normal.dot(&(b - a).cross(&(c - a)));
         if alike > 0.0 {
             self.with += 1;
@@ -33,7 +33,7 @@ impl Tally {
     }
 
     /// The warning, if nearly all are against their triangles.
-    pub fn warning(self) -> Option<ReadWarning> {
+    pub(super) fn warning(self) -> Option<ReadWarning> {
         let all = self.with + self.against;
         (all >= FEW && f64::from(self.against) > NEARLY_ALL * f64::from(all))
             .then_some(ReadWarning::NormalsAgainstTriangles)

@@ -2,9 +2,10 @@
 //! vertices and triangles are there.
 
 use super::error::{ParseError, Place};
+use super::format::Format;
+use super::scan::Parsed;
 use super::warning::ReadWarning;
 use super::weld::{join_equal, near_earlier};
-use super::{Format, Parsed};
 use crate::Mesh;
 use nalgebra::Point3;
 
@@ -58,7 +59,7 @@ pub(super) fn checked(value: f64, place: impl FnOnce() -> Place) -> Result<f64, 
 
 impl Surface {
     /// Joins equal vertices; each keeps the colour of the first.
-    pub fn weld(&mut self) {
+    pub(super) fn weld(&mut self) {
         let Some(numbers) = join_equal(&mut self.vertices) else {
             return;
         };
@@ -76,7 +77,7 @@ impl Surface {
 
     /// The mesh, without what has no area or no use, each loss counted in a
     /// warning. Equal vertices must have been joined.
-    pub fn finish(
+    pub(super) fn finish(
         mut self,
         format: Format,
         mut warnings: Vec<ReadWarning>,

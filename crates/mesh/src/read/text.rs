@@ -13,22 +13,22 @@ pub(super) struct Words<'a> {
 
 impl<'a> Words<'a> {
     /// Words from `bytes`, whose first byte stands on line `line`.
-    pub fn new(bytes: &'a [u8], line: u64) -> Self {
+    pub(super) fn new(bytes: &'a [u8], line: u64) -> Self {
         Self { bytes, at: 0, line }
     }
 
     /// The place of the word read last, or of the end.
-    pub fn place(&self) -> Place {
+    pub(super) fn place(&self) -> Place {
         Place::Line(self.line)
     }
 
     /// What has not been read yet.
-    pub fn rest(&self) -> &'a [u8] {
+    pub(super) fn rest(&self) -> &'a [u8] {
         &self.bytes[self.at..]
     }
 
     /// The next word, on whichever line it stands.
-    pub fn next(&mut self) -> Option<&'a [u8]> {
+    pub(super) fn next(&mut self) -> Option<&'a [u8]> {
         while let Some(&byte) = self.bytes.get(self.at) {
             if !is_space(byte) {
                 return Some(self.word());
@@ -39,7 +39,7 @@ impl<'a> Words<'a> {
     }
 
     /// The next word of this line; `None` at its end.
-    pub fn next_on_line(&mut self) -> Option<&'a [u8]> {
+    pub(super) fn next_on_line(&mut self) -> Option<&'a [u8]> {
         while let Some(&byte) = self.bytes.get(self.at) {
             if !is_space(byte) {
                 return Some(self.word());
@@ -53,7 +53,7 @@ impl<'a> Words<'a> {
     }
 
     /// Passes over the rest of this line; whether there was any word in it.
-    pub fn skip_line(&mut self) -> bool {
+    pub(super) fn skip_line(&mut self) -> bool {
         let rest = self.rest();
         let length = rest
             .iter()

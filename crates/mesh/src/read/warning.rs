@@ -2,7 +2,7 @@
 //!
 //! As in refusals, nothing is ever quoted from inside the file.
 
-use super::Format;
+use super::format::Format;
 use thiserror::Error;
 
 /// Most bytes after the end of a scan that pass for padding: a block of a disk.

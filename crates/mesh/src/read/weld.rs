@@ -46,7 +46,7 @@ pub(super) struct Welder<C: Coordinate> {
 
 impl<C: Coordinate> Welder<C> {
     /// A welder that need not grow before it has so many points.
-    pub fn with_room_for(points: usize) -> Self {
+    pub(super) fn with_room_for(points: usize) -> Self {
         Self {
             points: Vec::with_capacity(points),
             numbers: HashTable::with_capacity(points),
@@ -56,12 +56,12 @@ impl<C: Coordinate> Welder<C> {
 
     /// The number of a point.
     #[inline]
-    pub fn add(&mut self, point: [C; 3]) -> u32 {
+    pub(super) fn add(&mut self, point: [C; 3]) -> u32 {
         self.add_bits(point.map(C::bits))
     }
 
     /// Adds the points of another, in its order; gives their numbers here.
-    pub fn add_all(&mut self, other: Self) -> Vec<u32> {
+    pub(super) fn add_all(&mut self, other: Self) -> Vec<u32> {
         let points = other.points.into_iter();
         points.map(|point| self.add_bits(point)).collect()
     }
@@ -90,7 +90,7 @@ impl<C: Coordinate> Welder<C> {
     }
 
     /// The different points, by number.
-    pub fn into_vertices(self) -> Vec<Point3<f64>> {
+    pub(super) fn into_vertices(self) -> Vec<Point3<f64>> {
         self.points
             .into_iter()
             .map(|point| Point3::from(point.map(C::from_bits)))

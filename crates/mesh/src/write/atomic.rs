@@ -1,6 +1,6 @@
 //! All of a file, or what was there before.
 
-use super::WriteError;
+use super::error::WriteError;
 use std::io::{self, BufWriter, Write};
 use std::path::Path;
 use tempfile::NamedTempFile;

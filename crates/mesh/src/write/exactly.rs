@@ -1,6 +1,8 @@
 //! Writing by a name's ending so that every bit of the mesh is kept.
 
-use super::{EncodeError, WriteError, ply, stl, text, write_atomically};
+use super::atomic::write_atomically;
+use super::error::{EncodeError, WriteError};
+use super::{ply, stl, text};
 use crate::{Format, Mesh};
 use std::io::{self, Write};
 use std::path::Path;

@@ -1,6 +1,7 @@
 //! Binary little-endian PLY.
 
-use super::{EncodeError, WriteError, write_atomically};
+use super::atomic::write_atomically;
+use super::error::{EncodeError, WriteError};
 use crate::Mesh;
 use ply_rs::ply::{
     Addable, DefaultElement, ElementDef, Encoding, Header, PropertyDef, PropertyType, ScalarType,

@@ -1,6 +1,7 @@
 //! Binary STL.
 
-use super::{EncodeError, WriteError, write_atomically};
+use super::atomic::write_atomically;
+use super::error::{EncodeError, WriteError};
 use crate::Mesh;
 use std::io::{self, Write};
 use std::path::Path;
