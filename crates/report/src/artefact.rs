@@ -1,8 +1,8 @@
 //! Scans of a reference artefact, checked: what the scanner errs, as JSON and
 //! as text.
 
-use crate::road::load;
 use crate::rounding::to_decimals;
+use check::load;
 use judge::{Artefact, ArtefactError, Conformity, Quantity, SizeReading};
 use measure::artefact::{ArtefactNotFound, StepNotFound, find};
 use mesh::read::shown_path;

@@ -3,7 +3,7 @@
 
 use crate::names;
 use crate::result::{ArchPart, CoverMap, SurfaceFile};
-use crate::road::CheckedCase;
+use check::CheckedCase;
 use judge::LimitKey;
 use judge::words;
 use measure::{ImpressionMeasurement, Side, VertexPlace, Zone};

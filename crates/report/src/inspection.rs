@@ -1,8 +1,8 @@
 //! A quick look at scan files, one row a file, whatever they hold.
 
 use crate::result::{Arch, Format};
-use crate::road::{LoadedScan, load};
 use crate::rounding::{confidence, figure};
+use check::{LoadedScan, load};
 use judge::UnitReading;
 use measure::{Glance, glance};
 use mesh::Unit;

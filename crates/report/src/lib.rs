@@ -1,9 +1,8 @@
 //! Says what came of a case: the result file and its schema, the coloured cover
 //! map, drawings, the HTML report, the terminal summary. Nothing is decided or measured here.
 //!
-//! [`check_case`] is the one way through the house: it reads the scans, has
-//! them measured and judged. [`result::assemble`] puts what came of it into the
-//! words of the contract, from which [`summary`] and [`write_all`] speak.
+//! [`check::check_case`] gives a checked case. [`result::assemble`] puts it into
+//! the words of the contract, from which [`summary`] and [`write_all`] speak.
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
@@ -22,9 +21,7 @@ mod page;
 mod picture;
 pub mod repeat;
 pub mod result;
-mod road;
 mod rounding;
-mod source;
 pub mod summary;
 mod surface;
 #[cfg(test)]
@@ -39,7 +36,5 @@ pub use names::{REPORT_FILE, plain};
 pub use outputs::{
     RESULT_FILE, ReadResultError, WriteError, default_folder, read_result, result_json, write_all,
 };
-pub use road::{CheckOptions, CheckedCase, CheckedImpression, LoadedScan, Step, check_case};
-pub use source::{ArchArgument, CheckError, Source, StageArgument, unit_parser};
 pub use summary::summary;
 pub use surface::{FiguredMesh, ReadSurfaceError, read_surface};

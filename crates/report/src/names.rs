@@ -1,6 +1,6 @@
 //! How the files of a result are called.
 
-use crate::road::CheckedCase;
+use check::CheckedCase;
 use judge::words;
 
 /// Name of the report.

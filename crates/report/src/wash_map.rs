@@ -3,7 +3,7 @@
 use crate::cover_map::{MapError, NEUTRAL, colour};
 use crate::names;
 use crate::result::CoverMap;
-use crate::road::CheckedCase;
+use check::CheckedCase;
 use judge::LimitKey;
 
 /// How the wash map of a wash is called and coloured.

@@ -1,6 +1,6 @@
 //! `archproof artefact`.
 
-use crate::arguments::ArtefactArguments;
+use crate::command_line::ArtefactArguments;
 use crate::failure::Failure;
 use crate::terminal::say;
 use report::artefact::{Outcome, artefact_text, check_artefact};

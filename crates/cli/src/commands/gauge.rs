@@ -1,6 +1,6 @@
 //! `archproof gauge`.
 
-use crate::arguments::GaugeArguments;
+use crate::command_line::GaugeArguments;
 use crate::failure::Failure;
 use crate::progress::Progress;
 use crate::terminal::say;

@@ -1,6 +1,6 @@
 //! `archproof inspect`.
 
-use crate::arguments::InspectArguments;
+use crate::command_line::InspectArguments;
 use crate::failure::{EXIT_CODE, Failure};
 use crate::terminal::say;
 use report::{Inspection, inspection_head, json_text};

@@ -12,7 +12,7 @@ mod protocol;
 mod repeat;
 mod view;
 
-use crate::arguments::{Arguments, Command, SchemaArgument};
+use crate::command_line::{Arguments, Command, SchemaArgument};
 use crate::failure::Failure;
 use crate::terminal::say;
 use report::artefact::ArtefactResult;

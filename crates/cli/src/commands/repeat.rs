@@ -1,7 +1,7 @@
 //! `archproof repeat`.
 
 use super::check::whereabouts;
-use crate::arguments::RepeatArguments;
+use crate::command_line::RepeatArguments;
 use crate::failure::Failure;
 use crate::interrupt::uninterrupted;
 use crate::progress::Progress;

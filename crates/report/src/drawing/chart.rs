@@ -7,7 +7,7 @@ use super::rows::{ROWS, RowFrame, draw_row, row_height};
 use super::track::{Track, tracks};
 use super::{heading, patient_side};
 use crate::names;
-use crate::road::CheckedCase;
+use check::CheckedCase;
 use judge::{Finding, Severity, words};
 use measure::{Border, Side};
 

@@ -13,7 +13,7 @@ mod track;
 pub(crate) use chart::border_chart;
 pub(crate) use section::finding_section;
 
-use crate::road::CheckedCase;
+use check::CheckedCase;
 use measure::{Missing, Side};
 
 /// The heading that every drawing begins with: whose case, which impression.

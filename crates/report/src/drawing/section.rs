@@ -3,7 +3,7 @@
 use super::canvas::{Anchor, GREY, INK, LIMIT, Place, Sheet, Stroke, TRAY, text_width};
 use super::{heading, patient_side, told};
 use crate::names;
-use crate::road::CheckedCase;
+use check::CheckedCase;
 use judge::{Finding, LimitKey, words};
 use measure::{Border, BorderPart, Reading, SectionPoint, Station};
 

@@ -4,7 +4,7 @@
 use crate::outputs::{WriteError, write_all};
 use crate::picture::tissue_side;
 use crate::result::CaseResult;
-use crate::road::CheckedCase;
+use check::CheckedCase;
 use judge::Severity;
 use serde::{Deserialize, Serialize};
 use std::path::Path;

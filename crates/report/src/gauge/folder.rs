@@ -4,8 +4,9 @@
 use super::{FigureStudy, GaugeError, GaugeResult, NotStudied};
 use crate::figures::figures;
 use crate::outputs::RESULT_FILE;
+use crate::read_result;
 use crate::result::CaseResult;
-use crate::{CheckError, read_result};
+use check::CheckError;
 use statistics::gauge::{Reading, StudyError};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};

@@ -10,7 +10,8 @@ pub use folder::gauge_of_folder;
 pub use table::gauge_of_table;
 pub use told::gauge_text;
 
-use crate::{CheckError, ReadResultError};
+use crate::ReadResultError;
+use check::CheckError;
 use schemars::JsonSchema;
 use serde::Serialize;
 use statistics::gauge::{Component, Reading, Source, Study, StudyError};

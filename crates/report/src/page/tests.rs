@@ -2,12 +2,12 @@ use super::*;
 use crate::outputs::result_json;
 use crate::picture::pictures;
 use crate::result::assemble;
-use crate::road::CheckedCase;
 use crate::testing::{
     checked_by_colour, checked_whole, checked_with_border, checked_with_spots,
     checked_without_cover,
 };
 use crate::told;
+use check::CheckedCase;
 use serde_json::Value;
 use std::collections::BTreeSet;
 

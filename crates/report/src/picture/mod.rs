@@ -8,8 +8,8 @@ mod raster;
 pub use camera::{Camera, View};
 
 use crate::result::CoverMap;
-use crate::road::{CheckedCase, CheckedImpression};
 use crate::{cover_map, wash_map};
+use check::{CheckedCase, CheckedImpression};
 use measure::Frame;
 use mesh::Mesh;
 use nalgebra::{Point3, Vector3};

@@ -2,8 +2,8 @@
 
 use crate::names;
 use crate::result::{Border, BorderPart, Dip, DipKind, MissingFigures, MissingReason, Station};
-use crate::road::CheckedCase;
 use crate::rounding::{figure, point, share};
+use check::CheckedCase;
 use judge::{LimitKey, words};
 use mesh::Unit;
 

@@ -2,8 +2,8 @@
 
 use super::not_judged;
 use crate::result::{JawRelation, SpaceStation};
-use crate::road::CheckedCase;
 use crate::rounding::{figure, point};
+use check::CheckedCase;
 
 /// What the case and the scan of the record say; `None` where neither does.
 pub(super) fn jaw_relation(checked: &CheckedCase) -> Option<JawRelation> {

@@ -14,8 +14,8 @@ use super::{
 };
 use crate::cover_map;
 use crate::names;
-use crate::road::{CheckedCase, CheckedImpression, LoadedScan};
 use crate::rounding::{confidence, direction, figure, point};
+use check::{CheckedCase, CheckedImpression, LoadedScan};
 use judge::words;
 use measure::ImpressionMeasurement;
 use mesh::Unit;

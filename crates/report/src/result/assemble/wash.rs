@@ -2,9 +2,9 @@
 
 use super::{Before, spot_id, spot_kind};
 use crate::result::{Wash, WashPlace};
-use crate::road::CheckedCase;
 use crate::rounding::{figure, point};
 use crate::wash_map;
+use check::CheckedCase;
 use judge::{PlaceState, words};
 use measure::Spot;
 use measure::wash::PlaceNow;

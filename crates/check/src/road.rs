@@ -3,16 +3,14 @@
 //! The command, the batch run and the viewer all go this way, so that one case
 //! has one result wherever it is looked at. Nothing is decided here.
 
-use judge::{
-    Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, UnitReading, judge_case,
-};
+use crate::load::{LoadedScan, load_all};
+use judge::{Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, judge_case};
 use measure::jaw_relation::{self, Jaw, JawRelation};
 use measure::landmarks::LandmarkMark;
 use measure::passes::{compare, outward};
 use measure::{Arch, ImpressionMeasurement, MeasureSettings, NotMeasured};
-use mesh::{Format, Mesh, ReadError, Scan, Unit};
+use mesh::{Mesh, ReadError, Unit};
 use rayon::prelude::*;
-use std::collections::BTreeMap;
 use std::fmt;
 use std::path::Path;
 use std::sync::Arc;
@@ -52,27 +50,6 @@ pub struct CheckedImpression {
     pub tray: Option<Arc<LoadedScan>>,
     /// What measuring gave.
     pub measurement: ImpressionMeasurement,
-}
-
-/// A scan brought to millimetres.
-#[derive(Debug, Clone)]
-pub struct LoadedScan {
-    /// The surface, mm.
-    pub mesh: Mesh,
-    /// SHA-256 of the file, lower-case hexadecimal.
-    pub sha256: String,
-    /// What the file's contents are.
-    pub format: Format,
-    /// How the unit of its numbers was settled.
-    pub unit: UnitReading,
-    /// Whether the file holds free text, which may name a person.
-    pub carries_text: bool,
-    /// Whether it is a binary STL with attribute bytes, in which colour may be.
-    pub stl_attributes: bool,
-    /// What was odd about the file.
-    pub warnings: Vec<String>,
-    /// Those of them that need an answer before anything can be judged.
-    pub questions: Vec<String>,
 }
 
 /// A step on the way, for showing progress.
@@ -240,7 +217,8 @@ fn compare_passes(case: &Case, impressions: &mut [CheckedImpression]) {
 }
 
 /// Judges what was measured.
-pub(crate) fn judged(
+#[must_use]
+pub fn judged(
     case: Case,
     protocol: Protocol,
     impressions: Vec<CheckedImpression>,
@@ -272,47 +250,6 @@ fn facts(scan: &LoadedScan) -> ScanFacts {
         unit: scan.unit.clone(),
         questions: scan.questions.clone(),
     }
-}
-
-/// Reads every scan file of a case once, side by side. Where several cannot be
-/// read, the first in the order of their paths is told.
-fn load_all(
-    case: &Case,
-    unit: Option<Unit>,
-) -> Result<BTreeMap<&Path, Arc<LoadedScan>>, ReadError> {
-    let paths: Vec<&Path> = case.scans().into_iter().collect();
-    let read: Vec<_> = paths
-        .par_iter()
-        .map(|&path| Ok((path, Arc::new(load(path, unit)?))))
-        .collect();
-    read.into_iter().collect()
-}
-
-/// Reads one scan file and settles its unit.
-pub(crate) fn load(path: &Path, given: Option<Unit>) -> Result<LoadedScan, ReadError> {
-    let scan = mesh::read_scan(path)?;
-    let unit = UnitReading::of(longest_side(&scan), given);
-    let asking = scan.warnings.iter().filter(|warning| warning.asks());
-    Ok(LoadedScan {
-        questions: asking.map(ToString::to_string).collect(),
-        warnings: scan.warnings.iter().map(ToString::to_string).collect(),
-        sha256: scan.sha256,
-        format: scan.format,
-        carries_text: scan.carries_text,
-        stl_attributes: scan.stl_attributes,
-        mesh: match unit.unit() {
-            Unit::Millimetre => scan.mesh,
-            other => scan.mesh.scaled(other.in_mm()),
-        },
-        unit,
-    })
-}
-
-/// Longest side of the box around a scan, in the file's own numbers.
-fn longest_side(scan: &Scan) -> f64 {
-    scan.mesh
-        .bounds()
-        .map_or(0.0, |(low, high)| (high - low).max())
 }
 
 fn settings(

@@ -1,10 +1,11 @@
 //! What may be said on the command line.
 
+use arguments::{ArchArgument, Source, StageArgument, unit_parser};
 use batch::{NamePattern, Shard};
 use bytesize::ByteSize;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use mesh::Unit;
-use report::{ArchArgument, Source, StageArgument, unit_parser};
+
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 
