@@ -135,7 +135,7 @@ pub fn open(source: &Source, progress: &(dyn Fn(String) + Sync)) -> Result<Opene
     let folder = named.unwrap_or_else(|| default_folder(&case.id));
     add_marks(&mut case, &folder).map_err(CheckError::from)?;
     let checked = source.check(case, &|step| progress(step.to_string()))?;
-    let result = report::result::assemble(&checked);
+    let result = CaseResult::of(&checked);
     progress("writing the results".to_owned());
     report::write_all(&checked, &result, &folder)?;
     read(result, folder, Some(&checked))

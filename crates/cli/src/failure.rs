@@ -4,11 +4,11 @@ use check::CheckError;
 use judge::{ProtocolError, UnknownCheck};
 use mesh::ReadError;
 use report::WriteError;
-use report::artefact::ArtefactCheckError;
-use report::gauge::GaugeError;
-use report::repeat::RepeatError;
 use std::io;
 use std::path::PathBuf;
+use study::artefact::ArtefactCheckError;
+use study::gauge::GaugeError;
+use study::repeats::RepeatError;
 use thiserror::Error;
 
 /// Exit code for every failure.

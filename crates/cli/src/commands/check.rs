@@ -6,7 +6,7 @@ use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
 use crate::terminal::say;
 use judge::Verdict;
-use report::result::FileKind;
+use report::result::{CaseResult, FileKind};
 use report::{default_folder, result_json, summary, write_all};
 use std::fmt::Write;
 use std::path::Path;
@@ -25,7 +25,7 @@ pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
 
     let progress = Progress::start();
     let checked = source.check(case, &|step| progress.show(step))?;
-    let mut result = report::result::assemble(&checked);
+    let mut result = CaseResult::of(&checked);
     if arguments.no_report {
         result.files.retain(|file| file.kind != FileKind::Report);
     }
