@@ -2,8 +2,8 @@
 
 #![allow(clippy::unwrap_used, reason = "tests")]
 
+use arguments::Source;
 use nalgebra::{Point2, Point3, Vector3};
-use report::Source;
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 use viewer::app::{App, Mode, landmarks_file};

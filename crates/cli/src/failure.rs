@@ -1,13 +1,14 @@
 //! Wrong use or unreadable input: one line on standard error, exit code 2.
 
+use check::CheckError;
 use judge::{ProtocolError, UnknownCheck};
 use mesh::ReadError;
-use report::CheckError;
-use report::artefact::ArtefactCheckError;
-use report::gauge::GaugeError;
-use report::repeat::RepeatError;
+use report::WriteError;
 use std::io;
 use std::path::PathBuf;
+use study::artefact::ArtefactCheckError;
+use study::gauge::GaugeError;
+use study::repeats::RepeatError;
 use thiserror::Error;
 
 /// Exit code for every failure.
@@ -20,6 +21,8 @@ pub enum Failure {
     Scan(#[from] ReadError),
     #[error(transparent)]
     Checking(#[from] CheckError),
+    #[error(transparent)]
+    Write(#[from] WriteError),
     #[error(transparent)]
     Protocol(#[from] ProtocolError),
     #[error(transparent)]
