@@ -377,3 +377,21 @@ pub struct MeasureSettings {
     /// Landmarks that someone has marked.
     pub marks: Vec<LandmarkMark>,
 }
+
+/// Common practice, with nothing said about the impression. A road fills in the
+/// levels of its protocol.
+impl Default for MeasureSettings {
+    fn default() -> Self {
+        Self {
+            show_through_mm: 0.2,
+            thin_cover_mm: 1.0,
+            least_area_mm2: 1.0,
+            stops: Vec::new(),
+            stop_radius_mm: 2.0,
+            flange_depth_mm: 3.0,
+            tray_thickness: None,
+            tray_colour: None,
+            marks: Vec::new(),
+        }
+    }
+}
