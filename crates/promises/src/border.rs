@@ -142,7 +142,7 @@ struct Row {
 
 /// Sound phantoms of both arches, random pose, noise 0.02 mm, edges 0.25 mm.
 pub fn heights_thicknesses_and_radii_are_true(population: Population) {
-    for (arch, promise) in population.asked_of_each_jaw("border, figures") {
+    for (arch, promise) in population.asked_of_each_jaw("border-figures") {
         let rows: Vec<Row> = promise.rows(population.seeds(0, 8), |&seed| {
             let phantom = Phantom::new(&Options {
                 arch,
@@ -227,7 +227,7 @@ struct RaggedRow {
 /// Scans of the tissue side alone, their rim bitten and holed, stray patches
 /// beside it.
 pub fn the_border_of_a_ragged_tissue_side_is_followed(population: Population) {
-    for (arch, promise) in population.asked_of_each_jaw("border, ragged tissue side") {
+    for (arch, promise) in population.asked_of_each_jaw("border-ragged-tissue-side") {
         let rows: Vec<RaggedRow> = promise.rows(population.seeds(0, 8), |&seed| {
             let phantom = Phantom::new(&Options {
                 arch,
@@ -310,7 +310,7 @@ fn planted(arch: Arch, seed: u64, blemish: impl Fn(FlangeSide, f64) -> Blemish) 
 /// A border short by 3 mm over 8 mm is found, a scan cut 3 mm below the border is
 /// found, and neither is taken for the other.
 pub fn short_borders_are_found_and_told_from_cut_scans(population: Population) {
-    let promise = population.asked("border, short or cut");
+    let promise = population.asked("border-short-or-cut");
     // On the lingual side the arch is narrower: 8 mm of border is more of it.
     let length_mm = |flange| {
         if flange == FlangeSide::Lingual {
@@ -374,7 +374,7 @@ pub fn short_borders_are_found_and_told_from_cut_scans(population: Population) {
 /// Scans this coarse show a notch on a wave, a broad frenum's and a flange that
 /// runs out low at its worst.
 pub fn sound_borders_of_coarse_scans_are_neither_short_nor_cut(population: Population) {
-    let promise = population.asked("border, sound, coarse");
+    let promise = population.asked("border-sound-coarse");
     let mut trials = population.both_jaws(0, 2);
     for (arch, of_their_own) in ARCHES.into_iter().zip([[52, 122, 224], [121, 171, 243]]) {
         trials.extend(of_their_own.map(|seed| (arch, seed)));
@@ -405,7 +405,7 @@ pub fn sound_borders_of_coarse_scans_are_neither_short_nor_cut(population: Popul
 
 /// Borders with a radius of 0.3 mm over 8 mm.
 pub fn knife_edges_are_found(population: Population) {
-    for (arch, promise) in population.asked_of_each_jaw("border, knife edges") {
+    for (arch, promise) in population.asked_of_each_jaw("border-knife-edges") {
         let found: Vec<(f64, f64)> = promise.rows(population.seeds(0, 8), |&seed| {
             let phantom = planted(arch, seed, |flange, station| Blemish::KnifeEdge {
                 flange,

@@ -41,7 +41,7 @@ type Row = (Vec<f64>, Vec<f64>, usize);
 
 /// A stretch that was lowered by 3 mm is seen so, and nothing else moves.
 pub fn a_lowered_stretch_is_seen_and_nothing_else_moves(population: Population) {
-    let promise = population.asked("border of a wash");
+    let promise = population.asked("border-of-a-wash");
     let rows: Vec<Row> = promise.rows(population.both_jaws(20, 2), |&(arch, seed)| {
         let (mut unmoved, mut lowered, mut held) = (Vec::new(), Vec::new(), 0);
         let first = made(arch, seed, Vec::new());

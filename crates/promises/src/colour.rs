@@ -170,7 +170,7 @@ fn trial(arch: Arch, seed: u64, sides: Sides) -> Tally {
 /// the tray's colour inferred from the scan, from the tissue side with it given.
 pub fn bare_tray_is_found_by_its_colour_and_none_is_invented(population: Population) {
     for sides in [Sides::Both, Sides::Tissue] {
-        let promise = population.asked(format!("show-through by colour, {sides:?}"));
+        let promise = population.asked(format!("show-through-by-colour-{sides:?}"));
         let trials = population.both_jaws(0, 2);
         let rows: Vec<Tally> = promise.rows(trials, |&(arch, seed)| trial(arch, seed, sides));
         let all = rows.into_iter().fold(Tally::default(), |a, b| a + b);
@@ -249,8 +249,7 @@ pub fn colour_that_contradicts_the_cover_map_is_a_place_of_its_own() {
 /// Cover by a stated thickness is known over a part of the tissue surface alone:
 /// colour must tell of the rest.
 pub fn bare_tray_is_found_by_its_colour_beside_a_stated_thickness_too(population: Population) {
-    for (arch, promise) in population.asked_of_each_jaw("show-through by colour, thickness stated")
-    {
+    for (arch, promise) in population.asked_of_each_jaw("show-through-by-colour-thickness-stated") {
         let found: Vec<[usize; 2]> = promise.rows(population.seeds(0, 3), |&seed| {
             let made = evenly_coloured(arch, seed, Sides::Both);
             let settings = MeasureSettings {

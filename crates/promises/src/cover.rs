@@ -7,7 +7,7 @@ use phantom::{Options, Phantom};
 
 /// Cover by the tray's scan, at every vertex: edges 0.25 mm, noise 0.02 mm.
 pub fn by_the_trays_scan(population: Population) {
-    let asked = population.asked("cover by the tray's scan");
+    let asked = population.asked("cover-by-the-tray-scan");
     let rows: Vec<Errors> = asked.rows(population.jaws_in_turn(4), |&(arch, seed)| {
         let phantom = Phantom::new(&Options {
             arch,

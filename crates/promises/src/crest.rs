@@ -36,7 +36,7 @@ fn sharpest_turn_deg(line: &[Point3<f64>]) -> f64 {
 
 /// Crest lines of sound impressions, edges 0.5 mm, noise 0.02 mm.
 pub fn is_smooth_true_and_reaches_its_ends(population: Population) {
-    for (arch, promise) in population.asked_of_each_jaw("crest line") {
+    for (arch, promise) in population.asked_of_each_jaw("crest-line") {
         let outcomes: Vec<(Vec<f64>, f64, f64)> = promise.rows(population.seeds(0, 4), |&seed| {
             let phantom = Phantom::new(&Options {
                 arch,

@@ -91,10 +91,11 @@ pub fn of_table(text: &str) -> (String, Vec<Figure>) {
     let figures = rows.lines().filter_map(|line| {
         let line = line.strip_prefix("| ")?.strip_suffix(" |")?;
         let cells: Vec<String> = (line.split(" | "))
-            .map(|cell| cell.trim_matches('`').replace("\\|", "|"))
+            .map(|cell| cell.replace("\\|", "|"))
             .map(|cell| if cell == "-" { String::new() } else { cell })
             .collect();
         let [promise, figure, bar, value, trials, command] = cells.try_into().ok()?;
+        let [promise, command] = [promise, command].map(|code| code.replace('`', ""));
         Some(Figure {
             promise,
             figure,
@@ -137,7 +138,7 @@ mod tests {
     fn figure(promise: &str, figure: &str, value: &str) -> Figure {
         Figure {
             promise: promise.to_owned(),
-            figure: figure.to_owned(),
+            figure: format!("`{figure}` of it"),
             bar: "3 mm".to_owned(),
             value: value.to_owned(),
             trials: String::new(),

@@ -19,12 +19,12 @@ fn is(found: measure::Arch, made: Arch) -> bool {
 
 /// Frames of scans of both sides.
 pub fn of_both_sides(population: Population) {
-    are_right(population, "frame, both sides", Sides::Both);
+    are_right(population, "frame-both-sides", Sides::Both);
 }
 
 /// Frames of scans of the tissue side alone.
 pub fn of_the_tissue_side(population: Population) {
-    are_right(population, "frame, tissue side", Sides::Tissue);
+    are_right(population, "frame-tissue-side", Sides::Tissue);
 }
 
 fn are_right(population: Population, promise: &'static str, sides: Sides) {

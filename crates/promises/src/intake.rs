@@ -55,7 +55,7 @@ type Row = (String, Vec<String>, Option<String>);
 
 /// Sound impressions and the casts made from them.
 pub fn no_sound_impression_is_questioned_and_every_cast_is_named(population: Population) {
-    let promise = population.asked("sound impressions and casts");
+    let promise = population.asked("sound-impressions-and-casts");
     let trials = with_sides(population.both_jaws(0, 8));
     let outcomes: Vec<Row> = promise.rows(trials, |&(arch, seed, sides)| {
         let phantom = made(arch, seed, sides);
@@ -88,7 +88,7 @@ pub fn no_sound_impression_is_questioned_and_every_cast_is_named(population: Pop
 /// voids or nodules, folds, holes, ragged rims, cut scans, short and sharp
 /// borders, noise, coarse edges.
 pub fn no_impression_with_many_faults_is_taken_for_something_else(population: Population) {
-    let promise = population.asked("impressions full of faults");
+    let promise = population.asked("impressions-full-of-faults");
     let trials = with_sides(population.both_jaws(1000, 3));
     let outcomes: Vec<(String, Vec<String>)> = promise.rows(trials, |&(arch, seed, sides)| {
         let phantom = Phantom::new(&full_of_faults(arch, seed, sides));
@@ -192,7 +192,7 @@ fn pass<'a>(mesh: &'a Mesh, frame: &'a Frame) -> Pass<'a> {
 
 /// Two passes of one mouth: another scanner, another pose, other spots.
 pub fn a_mirrored_second_pass_is_told_and_a_true_one_is_not(population: Population) {
-    let promise = population.asked("second passes");
+    let promise = population.asked("second-passes");
     let trials = population.both_jaws(0, 4);
     let outcomes: Vec<[Option<bool>; 2]> = promise.rows(trials, |&(arch, seed)| {
         let first = made(arch, seed, Sides::Both).impression;

@@ -100,7 +100,7 @@ fn truth_mm(at: &Point3<f64>, upper: &Phantom, lower: &Phantom, seed: u64) -> Op
 
 /// The space at every station of a record, within 0.15 mm.
 pub fn the_planted_space_is_found_at_every_station(population: Population) {
-    let promise = population.asked("space between the jaws");
+    let promise = population.asked("space-between-the-jaws");
     let outcomes: Vec<(Vec<f64>, f64, f64, usize)> =
         promise.rows(population.seeds(0, 3), |&seed| {
             let (found, upper, lower) = related(seed);

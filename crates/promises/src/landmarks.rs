@@ -99,7 +99,7 @@ fn rows(phantom: &Phantom) -> Vec<Row> {
 /// 0.02 mm, edges 0.3 mm.
 pub fn are_found_on_their_sides(population: Population) {
     for (sides, usual) in [(Sides::Both, 8), (Sides::Tissue, 4)] {
-        for (arch, promise) in population.asked_of_each_jaw(&format!("landmarks, {sides:?}")) {
+        for (arch, promise) in population.asked_of_each_jaw(&format!("landmarks-{sides:?}")) {
             let rows: Vec<Vec<Row>> = promise.rows(population.seeds(0, usual), |&seed| {
                 rows(&made(arch, seed, sides))
             });

@@ -78,7 +78,7 @@ fn written(counts: &Counts) -> String {
 /// Landmarks of sound impressions are recorded; none is called cut short or
 /// obscured.
 pub fn all_of_sound_impressions_are_recorded(population: Population) {
-    let promise = population.asked("landmarks of sound impressions");
+    let promise = population.asked("landmarks-of-sound-impressions");
     let rows: Vec<Counts> = promise.rows(population.both_jaws(60, 4), |&(arch, seed)| {
         let mut told = Counts::new();
         let found = statuses(&measured(&made(arch, seed).impression));
@@ -128,7 +128,7 @@ fn cut_across(mesh: &Mesh, place: &Point3<f64>, origin: &Point3<f64>, width_mm: 
 
 /// Landmarks with the border cut across them or a hole in their place.
 pub fn those_that_are_gone_are_never_recorded(population: Population) {
-    let promise = population.asked("landmarks that are gone");
+    let promise = population.asked("landmarks-that-are-gone");
     let rows: Vec<Counts> = promise.rows(population.both_jaws(80, 2), |&(arch, seed)| {
         let mut told = Counts::new();
         let phantom = made(arch, seed);

@@ -62,14 +62,14 @@ impl Population {
             (Arch::Maxillary, "maxillary"),
             (Arch::Mandibular, "mandibular"),
         ]
-        .map(|(arch, jaw)| (arch, self.asked(format!("{promise}, {jaw}"))))
+        .map(|(arch, jaw)| (arch, self.asked(format!("{promise}-{jaw}"))))
     }
 
-    /// Begins to ask for a promise, by its name.
+    /// Begins to ask for a promise, by its name in words joined by hyphens.
     pub fn asked(self, promise: impl Into<String>) -> Asked {
         Asked {
             population: self,
-            promise: promise.into(),
+            promise: promise.into().to_lowercase(),
             trials: AtomicUsize::new(0),
         }
     }

@@ -8,12 +8,12 @@ use phantom::{Options, Phantom};
 
 /// Trays in scans without noise.
 pub fn without_noise(population: Population) {
-    trays_are_registered(population, "registration, no noise", 0.0, 0.05);
+    trays_are_registered(population, "registration-no-noise", 0.0, 0.05);
 }
 
 /// Trays in scans with noise of 0.02 mm.
 pub fn with_noise(population: Population) {
-    trays_are_registered(population, "registration, noise 0.02 mm", 0.02, 0.08);
+    trays_are_registered(population, "registration-noise-0-02-mm", 0.02, 0.08);
 }
 
 fn trays_are_registered(

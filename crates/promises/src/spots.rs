@@ -15,7 +15,7 @@ struct Found {
 /// Show-through of 3 mm² and more: all found where it is and as large as it is,
 /// none invented.
 pub fn planted_are_found_and_none_is_invented(population: Population) {
-    let asked = population.asked("planted spots");
+    let asked = population.asked("planted-spots");
     let outcomes: Vec<(Vec<Found>, usize)> =
         asked.rows(population.jaws_in_turn(10), |&(arch, seed)| {
             let sound = seed % 5 == 0;

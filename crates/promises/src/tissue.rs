@@ -237,7 +237,7 @@ fn judged(promise: &Asked, trials: &[Trial], least_recall: f64) {
 /// Three voids and three nodules in each impression, every other one scanned
 /// from the tissue side alone: found, none invented, as deep as they are.
 pub fn voids_and_nodules_are_found_and_none_is_invented(population: Population) {
-    let promise = population.asked("voids and nodules");
+    let promise = population.asked("voids-and-nodules");
     let trials: Vec<Trial> = promise.rows(population.both_jaws(0, 6), |&(arch, seed)| {
         // Six places; the nodules take the second half of them.
         let mut blemishes = Blemish::random_voids(arch, seed, 6);

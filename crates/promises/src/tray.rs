@@ -67,7 +67,7 @@ fn figures(of: &Seating) -> [Amount; 5] {
 /// A tray that was moved and turned in its impression, beside the same tray
 /// unmoved.
 pub fn a_tray_that_stood_askew_is_found_out(population: Population) {
-    let promise = population.asked("tray seated askew");
+    let promise = population.asked("tray-seated-askew");
     let trials = population.both_jaws(0, 2);
     // Shifts in mm, tilts in degrees, both by the patient's sides. A turn about
     // the right axis lifts the front where right, front and seating are a
@@ -136,7 +136,7 @@ struct Row {
 
 /// Cover by a stated thickness of the tray, at every vertex.
 pub fn cover_by_a_stated_thickness_agrees_with_the_formula(population: Population) {
-    let promise = population.asked("cover by a stated thickness");
+    let promise = population.asked("cover-by-a-stated-thickness");
     let trials = population.both_jaws(0, 2);
     let rows: Vec<Row> = promise.rows(trials.clone(), |&(arch, seed)| {
         let made = phantom(arch, seed);

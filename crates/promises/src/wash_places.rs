@@ -167,7 +167,7 @@ fn are_told(promise: &Asked, population: Population, wash_has_tray: bool) {
 /// Places under a wash that has its own tray scan.
 pub fn with_its_tray_are_told(population: Population) {
     are_told(
-        &population.asked("places under a wash, its tray given"),
+        &population.asked("places-under-a-wash-its-tray-given"),
         population,
         true,
     );
@@ -176,7 +176,7 @@ pub fn with_its_tray_are_told(population: Population) {
 /// Places under a wash whose cover follows from that of the first pass.
 pub fn are_told_through_the_first_pass(population: Population) {
     are_told(
-        &population.asked("places under a wash, first tray alone"),
+        &population.asked("places-under-a-wash-first-tray-alone"),
         population,
         false,
     );
