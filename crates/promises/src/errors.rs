@@ -7,15 +7,17 @@ const STEP_MM: f64 = 1e-5;
 
 /// Sizes of errors, each rounded up to the next step.
 #[derive(Debug, Clone, Default, Serialize, Deserialize)]
-pub(crate) struct Errors(BTreeMap<u64, u64>);
+pub struct Errors(BTreeMap<u64, u64>);
 
 impl Errors {
-    pub(crate) fn add(&mut self, error_mm: f64) {
+    /// Counts one error, mm.
+    pub fn add(&mut self, error_mm: f64) {
         let step = (error_mm.abs() / STEP_MM).ceil() as u64;
         *self.0.entry(step).or_default() += 1;
     }
 
-    pub(crate) fn merged(parts: impl IntoIterator<Item = Self>) -> Self {
+    /// All of them together.
+    pub fn merged(parts: impl IntoIterator<Item = Self>) -> Self {
         let mut all = Self::default();
         for (step, count) in parts.into_iter().flat_map(|part| part.0) {
             *all.0.entry(step).or_default() += count;
@@ -23,12 +25,13 @@ impl Errors {
         all
     }
 
-    pub(crate) fn count(&self) -> u64 {
+    /// How many there are.
+    pub fn count(&self) -> u64 {
         self.0.values().sum()
     }
 
     /// The value below which a part of them lie, mm.
-    pub(crate) fn quantile(&self, part: f64) -> f64 {
+    pub fn quantile(&self, part: f64) -> f64 {
         let wanted = ((self.count() - 1) as f64 * part) as u64;
         let mut before = 0;
         let reached = self.0.iter().find(|(_, count)| {
@@ -50,19 +53,5 @@ impl FromIterator<f64> for Errors {
         let mut all = Self::default();
         all.extend(errors_mm);
         all
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn quantiles_are_those_of_the_values_rounded_up() {
-        let all: Errors = (1..=100).map(|i| f64::from(i) * 0.001).collect();
-        let twice = Errors::merged([all.clone(), all]);
-        assert_eq!(twice.count(), 200);
-        assert!((twice.quantile(0.5) - 0.050).abs() < 2e-5);
-        assert!((twice.quantile(0.95) - 0.095).abs() < 2e-5);
     }
 }

@@ -130,38 +130,3 @@ pub fn table(figures: &[Figure]) -> String {
     let rows: String = figures.iter().map(row).collect();
     format!("{HEAD}{rows}")
 }
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn figure(promise: &str, figure: &str, value: &str) -> Figure {
-        Figure {
-            promise: promise.to_owned(),
-            figure: format!("`{figure}` of it"),
-            bar: "3 mm".to_owned(),
-            value: value.to_owned(),
-            trials: String::new(),
-            command: "one | another".to_owned(),
-        }
-    }
-
-    #[test]
-    fn a_table_is_read_as_it_was_written() {
-        let all = [figure("a", "x", "1"), figure("b", "y", "2, 3")];
-        let (before, read) = of_table(&format!("# Figures\n\n{}", table(&all)));
-        assert_eq!(
-            (before.as_str(), read.as_slice()),
-            ("# Figures\n\n", &all[..])
-        );
-    }
-
-    #[test]
-    fn a_figure_takes_the_place_of_its_last_value() {
-        let mut all = vec![figure("a", "x", "1"), figure("b", "y", "2")];
-        put(&mut all, figure("a", "x", "7"));
-        put(&mut all, figure("a", "z", "8"));
-        let values: Vec<&str> = all.iter().map(|f| f.value.as_str()).collect();
-        assert_eq!(values, ["7", "8", "2"]);
-    }
-}

@@ -21,7 +21,7 @@ static BUILD: LazyLock<String> = LazyLock::new(|| {
 });
 
 /// The folder in which cargo builds: the one that it has tagged.
-pub(crate) fn target() -> PathBuf {
+pub fn target() -> PathBuf {
     let program = std::env::current_exe().expect("a program knows its file");
     let tagged = |folder: &&Path| folder.join("CACHEDIR.TAG").exists();
     let found = program.ancestors().find(tagged);
@@ -29,13 +29,14 @@ pub(crate) fn target() -> PathBuf {
 }
 
 /// `target/promises/NAME.csv`: build, trial and row (JSON) of each trial done.
-pub(crate) struct Kept {
+pub struct Kept {
     known: HashMap<String, String>,
     file: Mutex<File>,
 }
 
 impl Kept {
-    pub(crate) fn open(promise: &str) -> Self {
+    /// The rows of a promise that this build has computed.
+    pub fn open(promise: &str) -> Self {
         let folder = target().join("promises");
         fs::create_dir_all(&folder).expect("a folder below target can be made");
         let path = folder.join(format!("{promise}.csv"));
@@ -62,7 +63,7 @@ impl Kept {
     }
 
     /// The row of a trial: the one kept, or else a new one, which is then kept.
-    pub(crate) fn row<Row>(&self, trial: &str, compute: impl FnOnce() -> Row) -> Row
+    pub fn row<Row>(&self, trial: &str, compute: impl FnOnce() -> Row) -> Row
     where
         Row: Serialize + DeserializeOwned,
     {
@@ -83,26 +84,4 @@ fn line(fields: [&str; 3]) -> Vec<u8> {
     let mut writer = csv::Writer::from_writer(Vec::new());
     writer.write_record(fields).expect("memory takes it");
     writer.into_inner().expect("memory takes it")
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn what_was_done_is_not_done_again_and_half_a_line_is() {
-        let name = format!("test-of-rows-{}", std::process::id());
-        let path = target().join("promises").join(format!("{name}.csv"));
-        let first = Kept::open(&name);
-        assert_eq!(first.row("one", || (1.5, "a, \"b\"".to_owned())).0, 1.5);
-        first.row("two", || (2.5, String::new()));
-        drop(first);
-        let whole = fs::read(&path).expect("it was written");
-        fs::write(&path, &whole[..whole.len() - 4]).expect("it can be cut");
-        let second = Kept::open(&name);
-        let again: (f64, String) = second.row("one", || panic!("it was done"));
-        assert_eq!(again, (1.5, "a, \"b\"".to_owned()));
-        assert_eq!(second.row("two", || (3.5, String::new())).0, 3.5);
-        fs::remove_file(&path).expect("it is there");
-    }
 }
