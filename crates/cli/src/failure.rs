@@ -49,11 +49,11 @@ pub enum Failure {
     OverItself(PathBuf),
     #[error(
         "the window is a program of its own, archproof-viewer, and is neither beside this one nor \
-         on the PATH; make it with 'cargo build --release -p archproof-viewer'"
+         on the PATH; make it with 'cargo build --release --manifest-path viewer/Cargo.toml'"
     )]
     NoViewer,
     #[error(
-        "archproof-viewer cannot be started ({0}); make it anew with 'cargo build --release -p archproof-viewer'"
+        "archproof-viewer cannot be started ({0}); make it anew with 'cargo build --release --manifest-path viewer/Cargo.toml'"
     )]
     Viewer(io::Error),
     #[error(transparent)]

@@ -132,7 +132,7 @@ pub(super) fn not_judged(entries: &[judge::NotJudged]) -> Vec<NotJudged> {
     entries
         .iter()
         .map(|entry| NotJudged {
-            check: entry.check.to_string(),
+            check: entry.what.to_string(),
             why: entry.why.clone(),
         })
         .collect()
