@@ -5,12 +5,13 @@
 
 use crate::load::{LoadedScan, load_all};
 use judge::{Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, judge_case};
-use measure::jaw_relation::{self, Jaw, JawRelation};
 use measure::landmarks::LandmarkMark;
-use measure::passes::{compare, outward};
-use measure::{Arch, ImpressionMeasurement, MeasureSettings, NotMeasured};
+use measure::pair::{NoPair, Wash, compare};
+use measure::record::{self, Jaw, JawRelation, NoRelation};
+use measure::{Arch, MeasureSettings, Measured, Measurement, PassPair, Scanned};
 use mesh::{Mesh, ReadError, Unit};
 use rayon::prelude::*;
+use std::borrow::Cow;
 use std::fmt;
 use std::path::Path;
 use std::sync::Arc;
@@ -33,10 +34,12 @@ pub struct CheckedCase {
     pub protocol: Protocol,
     /// What was read and measured, for each impression of the case.
     pub impressions: Vec<CheckedImpression>,
+    /// What each wash shows together with its first pass.
+    pub pairs: Vec<CheckedPair>,
     /// The scan of the jaw-relation record, where one was given.
     pub record: Option<Arc<LoadedScan>>,
     /// What it gave.
-    pub jaw_relation: Option<Result<JawRelation, NotMeasured>>,
+    pub jaw_relation: Option<Result<JawRelation, NoRelation>>,
     /// Findings and verdicts.
     pub judged: JudgedCase,
 }
@@ -49,7 +52,54 @@ pub struct CheckedImpression {
     /// The tray scan, where one was given.
     pub tray: Option<Arc<LoadedScan>>,
     /// What measuring gave.
-    pub measurement: ImpressionMeasurement,
+    pub scanned: Scanned,
+}
+
+/// A wash compared with its first pass.
+#[derive(Debug, Clone)]
+pub struct CheckedPair {
+    /// Number of the first pass in the case, from 0.
+    pub first_pass: usize,
+    /// Number of the wash.
+    pub wash: usize,
+    /// What the two show together.
+    pub found: Result<PassPair, NoPair>,
+}
+
+impl CheckedCase {
+    /// What the impression of this number shows together with its first pass;
+    /// `None` where it is no wash over one.
+    #[must_use]
+    pub fn pair_of(&self, wash: usize) -> Option<&Result<PassPair, NoPair>> {
+        pair_of(&self.pairs, wash)
+    }
+
+    /// What the wash of this number added to its first pass, where it was measured.
+    #[must_use]
+    pub fn wash_of(&self, wash: usize) -> Option<&Wash> {
+        self.pair_of(wash)?.as_ref().ok()?.wash.as_ref().ok()
+    }
+
+    /// How the border of the wash of this number moved from its first pass's at
+    /// each station, where that was measured.
+    #[must_use]
+    pub fn border_changes_of(&self, wash: usize) -> Option<&[Option<Measured>]> {
+        let pair = self.pair_of(wash)?.as_ref().ok()?;
+        pair.border_changes.as_deref().ok()
+    }
+}
+
+impl CheckedImpression {
+    /// What was measured of it; `None` where the scan shows something else.
+    #[must_use]
+    pub fn measured(&self) -> Option<&Measurement> {
+        self.scanned.impression()
+    }
+}
+
+fn pair_of(pairs: &[CheckedPair], wash: usize) -> Option<&Result<PassPair, NoPair>> {
+    let pair = pairs.iter().find(|pair| pair.wash == wash)?;
+    Some(&pair.found)
 }
 
 /// A step on the way, for showing progress.
@@ -104,7 +154,7 @@ pub fn check_case(
     progress(Step::Reading);
     let scans = load_all(&case, options.unit)?;
     let of = case.impressions.len();
-    let mut impressions: Vec<CheckedImpression> = case
+    let impressions: Vec<CheckedImpression> = case
         .impressions
         .par_iter()
         .enumerate()
@@ -115,7 +165,7 @@ pub fn check_case(
                 .as_ref()
                 .map(|tray| Arc::clone(&scans[tray.as_path()]));
             let settings = settings(&options.protocol, input, &scan, tray.as_deref());
-            let measurement = measure::measure(
+            let scanned = measure::measure(
                 &scan.mesh,
                 tray.as_ref().map(|tray| &tray.mesh),
                 &settings,
@@ -130,11 +180,11 @@ pub fn check_case(
             CheckedImpression {
                 scan,
                 tray,
-                measurement,
+                scanned,
             }
         })
         .collect();
-    compare_passes(&case, &mut impressions);
+    let pairs = pairs(&case, &impressions);
     let record = record_path(&case).map(|path| Arc::clone(&scans[path]));
     if record.is_some() {
         progress(Step::Relating);
@@ -148,6 +198,7 @@ pub fn check_case(
         case,
         options.protocol.clone(),
         impressions,
+        pairs,
         relation,
     ))
 }
@@ -161,59 +212,51 @@ fn related(
     case: &Case,
     impressions: &[CheckedImpression],
     record: &LoadedScan,
-) -> Result<JawRelation, NotMeasured> {
+) -> Result<JawRelation, NoRelation> {
     let number_of = |arch: Arch| {
         let is_worked_from = |number: &usize| {
-            let found = impressions[*number].measurement.frame.as_ref().ok();
+            let found = impressions[*number].scanned.impression();
             let declared = case.impressions[*number].declared;
-            !case.is_superseded(*number) && declared.or(found.map(|frame| frame.arch)) == Some(arch)
+            let own = declared.or(found.map(|found| found.frame.arch));
+            !case.is_superseded(*number) && own == Some(arch)
         };
         (0..impressions.len())
             .find(is_worked_from)
-            .ok_or(NotMeasured::JawMissing { arch })
+            .ok_or(NoRelation::JawMissing { arch })
     };
-    let one = &impressions[number_of(Arch::Maxillary)?];
-    let other = &impressions[number_of(Arch::Mandibular)?];
-    let [upper, lower] = [one, other].map(|one| outward(&one.scan.mesh, &one.measurement));
-    jaw_relation::measure(jaw(&upper, one)?, jaw(&lower, other)?, &record.mesh)
+    let of = |arch: Arch| -> Result<(Cow<'_, Mesh>, &Measurement), NoRelation> {
+        let one = &impressions[number_of(arch)?];
+        match &one.scanned {
+            Scanned::Impression(found) => Ok((found.scan.outward(&one.scan.mesh), found)),
+            Scanned::Else(what, _) => Err(NoRelation::NotAnImpression(what.clone())),
+        }
+    };
+    let (upper, lower) = (of(Arch::Maxillary)?, of(Arch::Mandibular)?);
+    record::measure(jaw(&upper)?, jaw(&lower)?, &record.mesh)
 }
 
-fn jaw<'a>(mesh: &'a Mesh, one: &'a CheckedImpression) -> Result<Jaw<'a>, NotMeasured> {
-    let (frame, border) = (&one.measurement.frame, &one.measurement.border);
+fn jaw<'a>((mesh, found): &'a (Cow<'_, Mesh>, &Measurement)) -> Result<Jaw<'a>, NoRelation> {
     Ok(Jaw {
         mesh,
-        frame: frame.as_ref().map_err(Clone::clone)?,
-        crest_line: &border.as_ref().map_err(Clone::clone)?.crest_line,
+        frame: &found.frame,
+        crest_line: &found.border.as_ref().map_err(|why| *why)?.crest_line,
     })
 }
 
-/// Adds to the measurement of each wash what it shows beside its first pass.
-fn compare_passes(case: &Case, impressions: &mut [CheckedImpression]) {
-    let of = |one: usize| {
-        let one = &impressions[one];
-        (&one.scan.mesh, &one.measurement)
-    };
-    let found: Vec<_> = (0..impressions.len())
+/// Each wash compared with its first pass.
+fn pairs(case: &Case, impressions: &[CheckedImpression]) -> Vec<CheckedPair> {
+    let of = |one: usize| (&impressions[one].scan.mesh, &impressions[one].scanned);
+    (0..impressions.len())
         .into_par_iter()
         .filter_map(|wash| {
             let first_pass = case.first_pass_of(wash)?;
-            Some((wash, compare(of(first_pass), of(wash))))
+            Some(CheckedPair {
+                first_pass,
+                wash,
+                found: compare(of(first_pass), of(wash)),
+            })
         })
-        .collect();
-    for (wash, found) in found {
-        let measurement = &mut impressions[wash].measurement;
-        match found {
-            Ok(found) => {
-                if let Ok(border) = &mut measurement.border {
-                    for (station, change) in border.stations.iter_mut().zip(found.border) {
-                        station.change = change;
-                    }
-                }
-                measurement.wash = Some(found.wash);
-            }
-            Err(why) => measurement.wash = Some(Err(why)),
-        }
-    }
+        .collect()
 }
 
 /// Judges what was measured.
@@ -222,12 +265,15 @@ pub fn judged(
     case: Case,
     protocol: Protocol,
     impressions: Vec<CheckedImpression>,
-    relation: Option<(Arc<LoadedScan>, Result<JawRelation, NotMeasured>)>,
+    pairs: Vec<CheckedPair>,
+    relation: Option<(Arc<LoadedScan>, Result<JawRelation, NoRelation>)>,
 ) -> CheckedCase {
     let evidence: Vec<Evidence<'_>> = impressions
         .iter()
-        .map(|impression| Evidence {
-            measurement: &impression.measurement,
+        .enumerate()
+        .map(|(number, impression)| Evidence {
+            scanned: &impression.scanned,
+            pair: pair_of(&pairs, number),
             scan: facts(&impression.scan),
             tray: impression.tray.as_deref().map(facts),
         })
@@ -239,6 +285,7 @@ pub fn judged(
         case,
         protocol,
         impressions,
+        pairs,
         record,
         jaw_relation,
     }

@@ -32,6 +32,8 @@
 //! # Ok::<(), mesh::MeshError>(())
 //! ```
 
+#![warn(unreachable_pub)]
+
 pub mod circle;
 pub mod closed_line;
 pub mod double_layers;

@@ -8,11 +8,10 @@ use crate::landmarks::{self, JudgedLandmark};
 use crate::not_judged::{NotJudged, Part};
 use crate::protocol::Protocol;
 use crate::severity::Severity;
-use crate::subject::{CaseSubject, Evidence, Subject};
+use crate::subject::{CaseSubject, Evidence, ScanSubject, Subject};
 use crate::verdict::Verdict;
 use crate::wash::{self, PlaceState};
-use measure::NotMeasured;
-use measure::jaw_relation::JawRelation;
+use measure::record::{JawRelation, NoRelation};
 
 /// A case with its findings and verdict.
 #[derive(Debug, Clone, PartialEq)]
@@ -53,26 +52,24 @@ pub struct JudgedImpression {
 pub fn judge_case(
     case: &Case,
     evidence: &[Evidence<'_>],
-    relation: Option<&Result<JawRelation, NotMeasured>>,
+    relation: Option<&Result<JawRelation, NoRelation>>,
     protocol: &Protocol,
 ) -> JudgedCase {
-    let measurement_of = |number: usize| evidence.get(number).map(|evidence| evidence.measurement);
-    let subjects: Vec<Subject<'_>> = case
+    let subjects: Vec<ScanSubject<'_>> = case
         .impressions
         .iter()
         .zip(evidence)
         .enumerate()
-        .map(|(number, (input, evidence))| Subject {
+        .map(|(number, (input, evidence))| ScanSubject {
             number,
             input,
             evidence,
-            first_pass: case.first_pass_of(number).and_then(measurement_of),
             protocol,
         })
         .collect();
     let mut findings = checks::same_files(&subjects);
     let mut impressions = Vec::new();
-    for subject in &subjects {
+    for &subject in &subjects {
         let same_file: Vec<Finding> = findings
             .iter()
             .filter(|f| f.impression == Some(subject.number))
@@ -83,8 +80,8 @@ pub fn judge_case(
             verdict: Verdict::from_findings(own.findings.iter().chain(&same_file)),
             made: own.made,
             not_judged: own.not_judged,
-            landmarks: landmarks::judged(subject),
-            wash_places: wash_places(subject),
+            landmarks: (subject.impression()).map_or_else(Vec::new, |s| landmarks::judged(&s)),
+            wash_places: (subject.impression()).map_or_else(Vec::new, |s| wash_places(&s)),
         });
         findings.extend(if case.is_superseded(subject.number) {
             own.findings.into_iter().map(as_history).collect()
@@ -119,16 +116,18 @@ fn no_wash(case: &Case) -> Option<NotJudged> {
 }
 
 fn wash_places(subject: &Subject<'_>) -> Vec<PlaceState> {
-    let wash = subject.measurement().wash.iter().flatten();
-    wash.flat_map(|wash| &wash.places)
-        .map(|place| wash::state(place, subject.protocol).0)
+    let pair = subject.pair().and_then(|pair| pair.as_ref().ok());
+    pair.and_then(|pair| pair.wash.as_ref().ok())
+        .iter()
+        .flat_map(|wash| &wash.places)
+        .map(|place| wash::state(place, subject.protocol()).0)
         .collect()
 }
 
 /// The most pressing of what is to become of the impressions and of the case
 /// itself: a question about one impression does not hide that another must
 /// surely be mended.
-fn on_the_whole(case: &Case, subjects: &[Subject<'_>], findings: &[Finding]) -> Verdict {
+fn on_the_whole(case: &Case, subjects: &[ScanSubject<'_>], findings: &[Finding]) -> Verdict {
     let all_looked_at = !subjects.is_empty() && subjects.len() == case.impressions.len();
     subjects
         .iter()

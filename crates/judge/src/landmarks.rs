@@ -5,7 +5,7 @@ use crate::decision::{Bound, Conformity, decide};
 use crate::protocol::{LimitKey, Protocol};
 use crate::subject::Subject;
 use measure::landmarks::{Landmark, Nearby, NearbyKind, Seen, Unseen};
-use measure::{Defect, DefectKind, ImpressionMeasurement};
+use measure::{Defect, DefectKind, Measurement};
 
 /// Whether a landmark was recorded.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -64,7 +64,7 @@ pub(crate) fn judged(subject: &Subject<'_>) -> Vec<JudgedLandmark> {
         .landmarks
         .iter()
         .map(|landmark| {
-            let spoiled = spoiled(landmark, measurement, subject.protocol);
+            let spoiled = spoiled(landmark, measurement, subject.protocol());
             let status = match (spoiled, &landmark.seen) {
                 (Some(spoiled), _) => spoiled.status(),
                 (None, Ok(_)) => LandmarkStatus::Recorded,
@@ -75,11 +75,7 @@ pub(crate) fn judged(subject: &Subject<'_>) -> Vec<JudgedLandmark> {
         .collect()
 }
 
-fn spoiled(
-    landmark: &Landmark,
-    measurement: &ImpressionMeasurement,
-    protocol: &Protocol,
-) -> Option<Spoiled> {
+fn spoiled(landmark: &Landmark, measurement: &Measurement, protocol: &Protocol) -> Option<Spoiled> {
     let clearance = match &landmark.seen {
         Ok(_) => protocol.value(LimitKey::LandmarkClearance),
         // Where it should be is known far less well than where it is.
@@ -107,11 +103,7 @@ fn border_is_too_near(landmark: &Landmark, seen: &Seen, protocol: &Protocol) -> 
     })
 }
 
-fn spoils(
-    nearby: &Nearby,
-    measurement: &ImpressionMeasurement,
-    protocol: &Protocol,
-) -> Option<Spoiled> {
+fn spoils(nearby: &Nearby, measurement: &Measurement, protocol: &Protocol) -> Option<Spoiled> {
     match nearby.kind {
         NearbyKind::ScanEnds => Some(Spoiled::ScanEnds),
         NearbyKind::ShortBorder(number) => {

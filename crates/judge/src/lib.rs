@@ -8,7 +8,6 @@
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 #![warn(unreachable_pub)]
 
-mod artefact;
 mod case;
 mod check;
 mod checks;
@@ -16,7 +15,7 @@ mod decision;
 mod finding;
 mod judging;
 mod landmarks;
-mod located;
+pub mod located;
 mod not_judged;
 mod protocol;
 mod scale;
@@ -27,10 +26,6 @@ mod verdict;
 mod wash;
 pub mod words;
 
-pub use artefact::{
-    Artefact, ArtefactError, ArtefactFault, ArtefactLimits, ArtefactProblem, Certified,
-    CertifiedDistance, CertifiedSphere, CertifiedStep, Quantity, SizeReading,
-};
 pub use case::{
     BadColour, BadThickness, Case, CaseError, CaseFault, CaseProblem, Consignment, ImpressionInput,
     JawRelation, Stage, colour_from_hex, read_landmarks, thickness,

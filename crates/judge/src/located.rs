@@ -53,7 +53,10 @@ pub enum TomlFileError<F: TomlFault> {
 }
 
 /// Reads a TOML file by a function that reads its text.
-pub(crate) fn read<T, F: TomlFault>(
+///
+/// # Errors
+/// When the file cannot be read, or its text makes no sense.
+pub fn read<T, F: TomlFault>(
     path: &Path,
     parse: impl FnOnce(&str) -> Result<T, Located<F>>,
 ) -> Result<T, TomlFileError<F>> {
@@ -68,7 +71,7 @@ pub(crate) fn read<T, F: TomlFault>(
 }
 
 /// A fault at a byte of the text.
-pub(crate) fn at<F>(text: &str, byte: usize, fault: F) -> Located<F> {
+pub fn at<F>(text: &str, byte: usize, fault: F) -> Located<F> {
     let before = &text.as_bytes()[..byte.min(text.len())];
     Located {
         line: Some(1 + before.iter().filter(|&&b| b == b'\n').count()),
@@ -77,7 +80,10 @@ pub(crate) fn at<F>(text: &str, byte: usize, fault: F) -> Located<F> {
 }
 
 /// Reads a TOML text, turning the reader's many-line message into one line.
-pub(crate) fn from_toml<T: DeserializeOwned, F>(
+///
+/// # Errors
+/// When the text is not TOML, or not of this kind.
+pub fn from_toml<T: DeserializeOwned, F>(
     text: &str,
     fault: impl FnOnce(String) -> F,
 ) -> Result<T, Located<F>> {

@@ -24,8 +24,6 @@ pub enum Unjudged {
 /// A part of the result that several checks need.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Part {
-    /// The impression frame.
-    Frame,
     /// The border of an impression.
     Border,
     /// What a wash added to its first pass.
@@ -41,7 +39,6 @@ impl Part {
     #[must_use]
     pub fn name(self) -> &'static str {
         match self {
-            Self::Frame => "frame",
             Self::Border => "border",
             Self::Wash => "wash",
             Self::JawRelation => "jaw_relation",

@@ -7,8 +7,9 @@ use crate::finding::Finding;
 use crate::protocol::{Limit, LimitKey, Protocol};
 use crate::scale::UnitReading;
 use crate::severity::Severity;
-use measure::jaw_relation::JawRelation;
-use measure::{Arch, ImpressionMeasurement, NotAnImpression, NotMeasured};
+use measure::pair::NoPair;
+use measure::record::{JawRelation, NoRelation};
+use measure::{Arch, Measured, Measurement, NotAnImpression, PassPair, Scanned};
 
 /// What reading a scan showed that bears on judging it.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,52 +26,47 @@ pub struct ScanFacts {
 #[derive(Debug, Clone)]
 pub struct Evidence<'a> {
     /// What measuring gave.
-    pub measurement: &'a ImpressionMeasurement,
+    pub scanned: &'a Scanned,
+    /// What it shows together with its first pass, where it is a wash over one.
+    pub pair: Option<&'a Result<PassPair, NoPair>>,
     /// The impression scan's file.
     pub scan: ScanFacts,
     /// The tray scan's file, where one was given.
     pub tray: Option<ScanFacts>,
 }
 
-/// One impression as the checks see it.
-pub(crate) struct Subject<'a> {
-    /// Its number in the case, from 0.
+/// One scan as the checks see it, whatever it shows.
+#[derive(Clone, Copy)]
+pub(crate) struct ScanSubject<'a> {
+    /// Number of its impression in the case, from 0.
     pub(crate) number: usize,
     pub(crate) input: &'a ImpressionInput,
     pub(crate) evidence: &'a Evidence<'a>,
-    /// What measuring gave for the first pass, where this is a wash over one.
-    pub(crate) first_pass: Option<&'a ImpressionMeasurement>,
     pub(crate) protocol: &'a Protocol,
 }
 
-impl<'a> Subject<'a> {
+impl<'a> ScanSubject<'a> {
     /// The jaw: as declared, else as found.
     pub(crate) fn arch(&self) -> Option<Arch> {
-        let found = self.measurement().frame.as_ref().ok();
-        self.input.declared.or(found.map(|frame| frame.arch))
+        let found = self.evidence.scanned.impression();
+        self.input.declared.or(found.map(|found| found.frame.arch))
     }
 
-    pub(crate) fn measurement(&self) -> &'a ImpressionMeasurement {
-        self.evidence.measurement
+    /// The impression that the scan shows; `None` where it shows something else.
+    pub(crate) fn impression(self) -> Option<Subject<'a>> {
+        let measurement = self.evidence.scanned.impression()?;
+        Some(Subject {
+            scan: self,
+            measurement,
+        })
     }
 
     /// What the scan shows, where that is no impression.
     pub(crate) fn something_else(&self) -> Option<&'a NotAnImpression> {
-        let measurement = self.measurement();
-        [
-            measurement.frame.as_ref().err(),
-            measurement.cover.as_ref().err(),
-        ]
-        .into_iter()
-        .flatten()
-        .find_map(|why| match why {
-            NotMeasured::NotAnImpression(what) => Some(what),
-            _ => None,
-        })
-    }
-
-    pub(crate) fn limit(&self, key: LimitKey) -> &'a Limit {
-        self.protocol.limit(key)
+        match self.evidence.scanned {
+            Scanned::Impression(_) => None,
+            Scanned::Else(what, _) => Some(what),
+        }
     }
 
     pub(crate) fn finding(
@@ -87,10 +83,61 @@ impl<'a> Subject<'a> {
     }
 }
 
+/// One impression as the checks see it.
+#[derive(Clone, Copy)]
+pub(crate) struct Subject<'a> {
+    scan: ScanSubject<'a>,
+    measurement: &'a Measurement,
+}
+
+impl<'a> Subject<'a> {
+    pub(crate) fn measurement(&self) -> &'a Measurement {
+        self.measurement
+    }
+
+    /// What it shows together with its first pass, where it is a wash over one.
+    pub(crate) fn pair(&self) -> Option<&'a Result<PassPair, NoPair>> {
+        self.scan.evidence.pair
+    }
+
+    /// How far its border moved from the first pass's at a station, where that
+    /// is known.
+    pub(crate) fn border_change(&self, station: usize) -> Option<Measured> {
+        let pair = self.pair()?.as_ref().ok()?;
+        *pair.border_changes.as_ref().ok()?.get(station)?
+    }
+
+    pub(crate) fn input(&self) -> &'a ImpressionInput {
+        self.scan.input
+    }
+
+    /// The jaw: as declared, else as found.
+    pub(crate) fn arch(&self) -> Arch {
+        self.input().declared.unwrap_or(self.measurement.frame.arch)
+    }
+
+    pub(crate) fn protocol(&self) -> &'a Protocol {
+        self.scan.protocol
+    }
+
+    pub(crate) fn limit(&self, key: LimitKey) -> &'a Limit {
+        self.protocol().limit(key)
+    }
+
+    pub(crate) fn finding(
+        &self,
+        check: Check,
+        severity: Severity,
+        instruction: impl Into<String>,
+    ) -> Finding {
+        self.scan.finding(check, severity, instruction)
+    }
+}
+
 /// A case as a whole as its checks see it.
 pub(crate) struct CaseSubject<'a> {
     pub(crate) case: &'a Case,
     /// What the scan of the record gave; `None` where there is none.
-    pub(crate) relation: Option<&'a Result<JawRelation, NotMeasured>>,
+    pub(crate) relation: Option<&'a Result<JawRelation, NoRelation>>,
     pub(crate) protocol: &'a Protocol,
 }

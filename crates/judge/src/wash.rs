@@ -3,7 +3,7 @@
 use crate::decision::{Bound, Conformity, decide};
 use crate::protocol::{Limit, LimitKey, Protocol};
 use measure::SpotKind;
-use measure::wash::PlaceNow;
+use measure::pair::PlaceNow;
 
 /// What became of a place.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

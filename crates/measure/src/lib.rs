@@ -22,8 +22,9 @@
 //! assert!(matches!(measuring.border(), Some(Ok(border)) if border.closed));
 //! ```
 
+#![warn(unreachable_pub)]
+
 mod arch;
-pub mod artefact;
 pub mod border;
 pub mod cover;
 pub mod frame;
@@ -35,7 +36,6 @@ mod measuring;
 mod not_an_impression;
 pub mod pair;
 pub mod record;
-pub mod repeats;
 mod settings;
 mod stages;
 pub mod tissue;
@@ -44,8 +44,8 @@ pub mod tray_fit;
 mod words;
 
 pub use border::{
-    Border, BorderPart, Dip, DipKind, Measured, Missing, NoBorder, Reading, Section, Station,
-    VertexPlace,
+    Border, BorderPart, Dip, DipKind, Measured, Missing, NoBorder, Reading, Section, SectionPoint,
+    Station, VertexPlace,
 };
 pub use cover::{
     Cover, CoverMethod, NoColour, NoCover, Spot, SpotKind, StopReading, TrayColour, TrayThickness,

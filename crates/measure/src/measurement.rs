@@ -7,8 +7,9 @@ use crate::landmarks::Landmark;
 use crate::not_an_impression::NotAnImpression;
 use crate::tissue::{NoTissue, TissueSurface};
 use crate::tray_fit::TrayFit;
-use geometry::winding::Turned;
-use mesh::Integrity;
+use geometry::winding::{Turned, righted};
+use mesh::{Integrity, Mesh, Topology};
+use std::borrow::Cow;
 
 /// What a scan gave.
 #[derive(Debug, Clone, PartialEq)]
@@ -35,6 +36,18 @@ impl Scanned {
         match self {
             Self::Impression(measurement) => &measurement.scan,
             Self::Else(_, figures) => figures,
+        }
+    }
+}
+
+impl ScanFigures {
+    /// The scan (mm) as it was measured: what faced the wrong way is turned.
+    #[must_use]
+    pub fn outward<'a>(&self, scan: &'a Mesh) -> Cow<'a, Mesh> {
+        if self.turned == Turned::default() {
+            Cow::Borrowed(scan)
+        } else {
+            Cow::Owned(righted(scan, &Topology::of(scan)).0)
         }
     }
 }

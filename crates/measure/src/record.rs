@@ -6,6 +6,7 @@
 
 use crate::border::NoBorder;
 use crate::frame::Frame;
+use crate::not_an_impression::NotAnImpression;
 use crate::words::{Arch, Side};
 use geometry::Laying;
 use geometry::registration::{Registered, Target};
@@ -42,6 +43,8 @@ pub enum NoRelation {
         "in the scan of the record the two impressions do not stand opposite each other with right and left alike; one of the scans may be mirrored, or the record be of another case"
     )]
     JawsNotOpposed,
+    #[error("not an impression: {0}")]
+    NotAnImpression(NotAnImpression),
     #[error(transparent)]
     NoBorder(#[from] NoBorder),
 }

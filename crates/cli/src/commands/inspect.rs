@@ -4,7 +4,7 @@ use crate::command_line::InspectArguments;
 use crate::failure::{EXIT_CODE, Failure};
 use crate::terminal::say;
 use check::load;
-use measure::glance;
+use measure::intake::first_look;
 use report::{Inspection, inspection_head, inspection_row, json_text};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
@@ -21,8 +21,8 @@ pub fn run(arguments: &InspectArguments) -> Result<ExitCode, Failure> {
     let mut rows = Vec::new();
     let mut all_read = true;
     for file in &files {
-        let seen = load(file, arguments.unit).map(|scan| (glance(&scan.mesh), scan));
-        let row = Inspection::of(file, seen.as_ref().map(|(glance, scan)| (scan, glance)));
+        let seen = load(file, arguments.unit).map(|scan| (first_look(&scan.mesh), scan));
+        let row = Inspection::of(file, seen.as_ref().map(|(look, scan)| (scan, look)));
         all_read &= row.scan.is_some();
         if arguments.json {
             rows.push(row);

@@ -8,7 +8,7 @@ use crate::words;
 use measure::Frame;
 
 pub(super) fn judge(subject: &Subject<'_>, frame: &Frame) -> Vec<Finding> {
-    let other_than_found = subject.input.declared.filter(|jaw| *jaw != frame.arch);
+    let other_than_found = subject.input().declared.filter(|jaw| *jaw != frame.arch);
     let Some(declared) = other_than_found else {
         return Vec::new();
     };

@@ -21,8 +21,8 @@ pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
     DROPPED.findings(subject, border)
 }
 
-fn lower_by(_: &Subject<'_>, border: &Border, number: usize) -> Option<Measured> {
-    border.stations[number].change.map(|change| Measured {
+fn lower_by(subject: &Subject<'_>, _: &Border, number: usize) -> Option<Measured> {
+    subject.border_change(number).map(|change| Measured {
         mm: -change.mm,
         ..change
     })

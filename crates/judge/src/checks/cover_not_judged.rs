@@ -4,7 +4,10 @@ use crate::check::Check;
 use crate::finding::Finding;
 use crate::severity::Severity;
 use crate::subject::Subject;
-use measure::{CoverMethod, NotMeasured};
+use measure::{CoverMethod, NoCover, TrayNotPlaced};
+
+const ALL_SIDES: &str = "Scan the impression from all sides, the back of the tray too.";
+const BY_EYE: &str = "Look at the impression by eye.";
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let measurement = subject.measurement();
@@ -20,7 +23,8 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
         Ok(_) => return Vec::new(),
     };
     // A tray that was given and does not fit is a question of its own.
-    let is_expected = !matches!(&measurement.cover, Err(why) if *why != NotMeasured::NoTray);
+    let is_expected =
+        !matches!(&measurement.cover, Err(why) if *why != TrayNotPlaced::NoTray.into());
     let (severity, instruction) = if by_colour && is_expected {
         let by_colour = "Whether tray shows was judged by the scan's colours; how thick the material is \
                     was not.";
@@ -31,25 +35,26 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     vec![subject.finding(Check::CoverNotJudged, severity, instruction)]
 }
 
-fn what_to_do(why: &NotMeasured) -> &'static str {
+fn what_to_do(why: &NoCover) -> &'static str {
     match why {
-        NotMeasured::NoTray => {
-            "Scan the empty tray and give it with --tray (in a case file: tray = \"...\")."
-        }
-        NotMeasured::NoOuterSurface | NotMeasured::TooLittleTraySeen => {
-            "Scan the impression from all sides, the back of the tray too."
-        }
-        NotMeasured::TrayMirrored => {
-            "Export both scans again without mirroring, and compare right and left with the \
-             impression in hand."
-        }
-        NotMeasured::TrayDoesNotFit { .. } | NotMeasured::TrayOtherSize { .. } => {
-            "Check that the tray scan shows this very tray, empty; else scan it."
-        }
-        NotMeasured::AmbiguousRegistration { .. } => {
-            "Scan more of the back of the tray, the handle too."
-        }
-        NotMeasured::TooCoarse { .. } => "Export the scan at full resolution.",
-        _ => "Look at the impression by eye.",
+        NoCover::Tray(why) => match why {
+            TrayNotPlaced::NoTray => {
+                "Scan the empty tray and give it with --tray (in a case file: tray = \"...\")."
+            }
+            TrayNotPlaced::NoOuterSurface => ALL_SIDES,
+            TrayNotPlaced::Mirrored => {
+                "Export both scans again without mirroring, and compare right and left with the \
+                 impression in hand."
+            }
+            TrayNotPlaced::DoesNotFit { .. } | TrayNotPlaced::OtherSize { .. } => {
+                "Check that the tray scan shows this very tray, empty; else scan it."
+            }
+            TrayNotPlaced::Ambiguous { .. } => "Scan more of the back of the tray, the handle too.",
+            TrayNotPlaced::TooCoarse { .. } => "Export the scan at full resolution.",
+            // The check `not-an-impression` says so.
+            TrayNotPlaced::NotAnImpression(_) => BY_EYE,
+        },
+        NoCover::TooLittleTraySeen => ALL_SIDES,
+        NoCover::TrayInsideMissing { .. } => BY_EYE,
     }
 }

@@ -4,10 +4,10 @@
 use crate::check::Check;
 use crate::finding::Finding;
 use crate::severity::Severity;
-use crate::subject::Subject;
-use measure::NotMeasured;
+use crate::subject::ScanSubject;
+use measure::pair::NoPair;
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
+pub(super) fn judge(subject: &ScanSubject<'_>) -> Vec<Finding> {
     let evidence = subject.evidence;
     let tray_questions = evidence.tray.iter().flat_map(|tray| &tray.questions);
     let asked = evidence
@@ -28,7 +28,7 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
              as the tray scan."
                 .to_owned()
         });
-    let is_mirrored = evidence.measurement.wash == Some(Err(NotMeasured::EarlierMirrored));
+    let is_mirrored = matches!(evidence.pair, Some(Err(NoPair::Mirrored)));
     let mirrored = is_mirrored.then(|| {
         "First pass and wash of this jaw fit one another only as in a mirror: one of their \
              scans is mirrored, or they are of two mouths. Export both again without mirroring, \
@@ -43,7 +43,7 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
 }
 
 /// Impressions of a case that are one and the same file.
-pub(crate) fn same_files(subjects: &[Subject<'_>]) -> Vec<Finding> {
+pub(crate) fn same_files(subjects: &[ScanSubject<'_>]) -> Vec<Finding> {
     let mut findings = Vec::new();
     for (later, subject) in subjects.iter().enumerate() {
         let same = subjects[..later]

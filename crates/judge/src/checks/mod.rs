@@ -56,7 +56,7 @@ pub(crate) use file_unclear::same_files;
 use crate::check::Check;
 use crate::finding::Finding;
 use crate::not_judged::{NotJudged, Unjudged};
-use crate::subject::{CaseSubject, Subject};
+use crate::subject::{CaseSubject, ScanSubject};
 use needs::{Absent, Needs, Outcome};
 
 /// One row for each check. They stand in the order in which what they need is
@@ -72,7 +72,7 @@ const TABLE: [(Check, Needs); Check::ALL.len()] = {
         (LandmarkCutShort, Needs::Frame(landmark_cut_short::judge)),
         (LandmarkObscured, Needs::Frame(landmark_obscured::judge)),
         (LandmarkNotFound, Needs::Frame(landmark_not_found::judge)),
-        (OrientationUnclear, Needs::Impression(orientation_unclear::judge)),
+        (OrientationUnclear, Needs::Frame(orientation_unclear::judge)),
         (ScanResolution, Needs::Impression(scan_resolution::judge)),
         (CoverNotJudged, Needs::Impression(cover_not_judged::judge)),
         (ShowThrough, Needs::TrayShown(show_through::judge)),
@@ -139,7 +139,7 @@ pub(crate) struct Judged {
 }
 
 /// Makes every check on one impression.
-pub(crate) fn on_impression(subject: &Subject<'_>) -> Judged {
+pub(crate) fn on_impression(subject: ScanSubject<'_>) -> Judged {
     gathered(|needs| needs.on_impression(subject))
 }
 

@@ -7,13 +7,11 @@ use crate::case::Consignment;
 use crate::finding::Finding;
 use crate::not_judged::Part;
 use crate::protocol::LimitKey;
-use crate::subject::{CaseSubject, Subject};
-use measure::jaw_relation::JawRelation;
+use crate::subject::{CaseSubject, ScanSubject, Subject};
+use measure::pair::{NoBorderChange, Wash};
+use measure::record::JawRelation;
 use measure::tray_fit::Seating;
-use measure::wash::Wash;
-use measure::{
-    Border, Cover, CoverMethod, Frame, NotMeasured, Reading, Station, TissueSurface, TrayColour,
-};
+use measure::{Border, Cover, CoverMethod, Frame, Reading, Station, TissueSurface, TrayColour};
 use std::fmt;
 
 use super::shared::stations;
@@ -26,7 +24,7 @@ type JudgeCase<T> = fn(&CaseSubject<'_>, &T) -> Vec<Finding>;
 /// What a check needs, with the function that judges once it is there.
 pub(super) enum Needs {
     /// A scan, whatever it shows.
-    Scan(fn(&Subject<'_>) -> Vec<Finding>),
+    Scan(fn(&ScanSubject<'_>) -> Vec<Finding>),
     /// A scan that shows an impression.
     Impression(fn(&Subject<'_>) -> Vec<Finding>),
     /// The impression frame.
@@ -95,100 +93,100 @@ pub(super) struct Outcome {
 impl Needs {
     /// What comes of the check on an impression; `None` where it is one on the
     /// case as a whole.
-    pub(super) fn on_impression(&self, subject: &Subject<'_>) -> Option<Outcome> {
-        Some(match *self {
-            Self::Scan(judge) => Outcome::made(judge(subject)),
-            Self::Impression(judge) => judged(subject, Ok(()), |()| judge(subject)),
-            Self::Frame(judge) => judged(subject, frame(subject), |of| judge(subject, of)),
-            Self::TrayShown(judge) => judged(subject, tray_shown(subject), |by| judge(subject, by)),
-            Self::Cover(judge) => judged(subject, cover(subject), |of| judge(subject, of)),
-            Self::Stops(judge) => judged(subject, stops(subject), |of| judge(subject, of)),
+    pub(super) fn on_impression(&self, scan: ScanSubject<'_>) -> Option<Outcome> {
+        if self.is_on_case() {
+            return None;
+        }
+        if let Self::Scan(judge) = self {
+            return Some(Outcome::made(judge(&scan)));
+        }
+        // The check `not-an-impression` says of anything else what it is.
+        Some(scan.impression().map_or_else(
+            || Outcome::of(Err(Absent::NothingToJudge)),
+            |subject| self.on_measured(&subject),
+        ))
+    }
+
+    fn is_on_case(&self) -> bool {
+        matches!(
+            self,
+            Self::Case(_)
+                | Self::Relation(_)
+                | Self::InterocclusalDistance(_)
+                | Self::Consignment(_)
+        )
+    }
+
+    /// What comes of the check on what was measured of an impression.
+    fn on_measured(&self, subject: &Subject<'_>) -> Outcome {
+        match *self {
+            Self::Impression(judge) => Outcome::made(judge(subject)),
+            Self::Frame(judge) => Outcome::made(judge(subject, &subject.measurement().frame)),
+            Self::TrayShown(judge) => Outcome::of(tray_shown(subject).map(|by| judge(subject, by))),
+            Self::Cover(judge) => Outcome::of(cover(subject).map(|of| judge(subject, of))),
+            Self::Stops(judge) => Outcome::of(stops(subject).map(|of| judge(subject, of))),
             Self::ScannedArea(judge) => {
-                judged(subject, scanned_mm2(subject), |of| judge(subject, &of))
+                Outcome::of(scanned_mm2(subject).map(|of| judge(subject, &of)))
             }
-            Self::Seating(judge) => judged(subject, seating(subject), |of| judge(subject, of)),
-            Self::Wash(judge) => judged(subject, wash(subject), |of| judge(subject, of)),
+            Self::Seating(judge) => Outcome::of(seating(subject).map(|of| judge(subject, of))),
+            Self::Wash(judge) => Outcome::of(wash(subject).map(|of| judge(subject, of))),
             Self::BothBorders(judge) => {
-                judged(subject, both_borders(subject), |of| judge(subject, of))
+                Outcome::of(both_borders(subject).map(|of| judge(subject, of)))
             }
-            Self::Tissue(judge) => judged(subject, tissue(subject), |of| judge(subject, of)),
+            Self::Tissue(judge) => Outcome::of(tissue(subject).map(|of| judge(subject, of))),
             Self::FineTissue(judge) => Outcome {
                 gaps: tissue(subject).map_or(Vec::new(), |of| too_small_to_see(subject, of)),
-                ..judged(subject, tissue(subject), |of| judge(subject, of))
+                ..Outcome::of(tissue(subject).map(|of| judge(subject, of)))
             },
-            Self::Border(judge) => judged(subject, border(subject), |of| judge(subject, of)),
+            Self::Border(judge) => Outcome::of(border(subject).map(|of| judge(subject, of))),
             Self::Stations(figure, judge) => Outcome {
                 gaps: border(subject).map_or(Vec::new(), |of| {
                     let least_mm = subject.limit(LimitKey::LeastStretch).value;
                     stations::reasons_missing(of, figure, least_mm)
                 }),
-                ..judged(subject, border(subject), |of| judge(subject, of))
+                ..Outcome::of(border(subject).map(|of| judge(subject, of)))
             },
-            Self::Case(_)
+            // These are made elsewhere: on the scan, or on the case.
+            Self::Scan(_)
+            | Self::Case(_)
             | Self::Relation(_)
             | Self::InterocclusalDistance(_)
-            | Self::Consignment(_) => return None,
-        })
+            | Self::Consignment(_) => Outcome::of(Err(Absent::NothingToJudge)),
+        }
     }
 
     /// What comes of the check on a case as a whole; `None` where it is one on
     /// an impression.
     pub(super) fn on_case(&self, subject: &CaseSubject<'_>) -> Option<Outcome> {
-        let outcome = |findings| Outcome {
-            findings,
-            gaps: Vec::new(),
-        };
         Some(match *self {
             Self::Case(judge) => Outcome::made(judge(subject)),
-            Self::Relation(judge) => outcome(relation(subject).map(|of| judge(subject, of))),
+            Self::Relation(judge) => Outcome::of(relation(subject).map(|of| judge(subject, of))),
             Self::InterocclusalDistance(judge) => {
-                outcome(interocclusal_mm(subject).map(|mm| judge(subject, &mm)))
+                Outcome::of(interocclusal_mm(subject).map(|mm| judge(subject, &mm)))
             }
-            Self::Consignment(judge) => outcome(consignment(subject).map(|of| judge(subject, of))),
+            Self::Consignment(judge) => {
+                Outcome::of(consignment(subject).map(|of| judge(subject, of)))
+            }
             _ => return None,
         })
     }
 }
 
 impl Outcome {
-    fn made(findings: Vec<Finding>) -> Self {
+    fn of(findings: Result<Vec<Finding>, Absent>) -> Self {
         Self {
-            findings: Ok(findings),
+            findings,
             gaps: Vec::new(),
         }
     }
-}
 
-/// The outcome of a check that judges impressions and nothing else.
-fn judged<T>(
-    subject: &Subject<'_>,
-    need: Result<T, Absent>,
-    judge: impl FnOnce(T) -> Vec<Finding>,
-) -> Outcome {
-    let findings = match need {
-        Ok(_) if subject.something_else().is_some() => Err(Absent::NothingToJudge),
-        need => need.map(judge),
-    };
-    Outcome {
-        findings,
-        gaps: Vec::new(),
+    fn made(findings: Vec<Finding>) -> Self {
+        Self::of(Ok(findings))
     }
 }
 
 fn missing(why: impl fmt::Display) -> Absent {
     Absent::Missing(why.to_string())
-}
-
-fn frame<'a>(subject: &Subject<'a>) -> Result<&'a Frame, Absent> {
-    subject
-        .measurement()
-        .frame
-        .as_ref()
-        .map_err(|why| match why {
-            // The check `not-an-impression` says so.
-            NotMeasured::NotAnImpression(_) => Absent::NothingToJudge,
-            why => Absent::WholePart(Part::Frame, why.to_string()),
-        })
 }
 
 fn cover<'a>(subject: &Subject<'a>) -> Result<&'a Cover, Absent> {
@@ -197,7 +195,7 @@ fn cover<'a>(subject: &Subject<'a>) -> Result<&'a Cover, Absent> {
 
 fn stops<'a>(subject: &Subject<'a>) -> Result<&'a Cover, Absent> {
     cover(subject).map_err(|why| {
-        if subject.input.stops.is_empty() {
+        if subject.input().stops.is_empty() {
             Absent::NothingToJudge
         } else {
             why
@@ -237,24 +235,23 @@ fn seating<'a>(subject: &Subject<'a>) -> Result<&'a Seating, Absent> {
 }
 
 fn wash<'a>(subject: &Subject<'a>) -> Result<&'a Wash, Absent> {
-    match &subject.measurement().wash {
+    match subject.pair() {
         None => Err(Absent::NothingToJudge),
-        Some(wash) => wash.as_ref().map_err(missing),
+        Some(Err(why)) => Err(missing(why)),
+        Some(Ok(pair)) => pair.wash.as_ref().map_err(missing),
     }
 }
 
-/// The wash's border, whose stations hold how far it lies from the first pass's.
+/// The wash's border, where it was compared with the first pass's. By tissue
+/// sides alone two borders can be compared, and a wash cannot.
 fn both_borders<'a>(subject: &Subject<'a>) -> Result<&'a Border, Absent> {
-    match &subject.measurement().wash {
-        None => return Err(Absent::NothingToJudge),
-        // By tissue sides alone two borders can be compared, and a wash cannot.
-        Some(Ok(_) | Err(NotMeasured::NoOuterSurfaceForWash)) => {}
-        Some(Err(why)) => return Err(missing(why)),
-    }
-    let of_wash = border(subject)?;
-    match subject.first_pass.map(|first_pass| &first_pass.border) {
-        Some(Err(why)) => Err(missing(format!("on the first pass, {why}"))),
-        Some(Ok(_)) | None => Ok(of_wash),
+    match subject.pair() {
+        None => Err(Absent::NothingToJudge),
+        Some(Err(why)) => Err(missing(why)),
+        Some(Ok(pair)) => match &pair.border_changes {
+            Ok(_) | Err(NoBorderChange::Wash(_)) => border(subject),
+            Err(why @ NoBorderChange::FirstPass(_)) => Err(missing(why)),
+        },
     }
 }
 

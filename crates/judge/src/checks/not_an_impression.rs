@@ -3,10 +3,10 @@
 use crate::check::Check;
 use crate::finding::Finding;
 use crate::severity::Severity;
-use crate::subject::Subject;
+use crate::subject::ScanSubject;
 use measure::NotAnImpression;
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
+pub(super) fn judge(subject: &ScanSubject<'_>) -> Vec<Finding> {
     subject
         .something_else()
         .map(|kind| {

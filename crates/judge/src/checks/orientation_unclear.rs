@@ -4,25 +4,10 @@ use crate::check::Check;
 use crate::decision::Bound;
 use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
-use crate::severity::Severity;
 use crate::subject::Subject;
-use measure::NotMeasured;
+use measure::Frame;
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let frame = match &subject.measurement().frame {
-        Ok(frame) => frame,
-        Err(NotMeasured::NotAnImpression(_)) => return Vec::new(),
-        Err(why) => {
-            let instruction = format!(
-                "The impression could not be laid straight: {why}. Scan it again from all sides."
-            );
-            return vec![subject.finding(
-                Check::OrientationUnclear,
-                Severity::Borderline,
-                instruction,
-            )];
-        }
-    };
+pub(super) fn judge(subject: &Subject<'_>, frame: &Frame) -> Vec<Finding> {
     let jaw_unsure = (
         frame.arch_confidence,
         "Say which jaw it is with --arch maxillary or --arch mandibular: the shape alone does not \
@@ -34,7 +19,7 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
          the whole arch again.",
     );
     // A jaw that was declared and found needs no confidence of its own.
-    let asked = subject.input.declared.is_none().then_some(jaw_unsure);
+    let asked = subject.input().declared.is_none().then_some(jaw_unsure);
     let limit = subject.limit(LimitKey::Orientation);
     asked
         .into_iter()

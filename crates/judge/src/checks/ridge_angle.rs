@@ -6,7 +6,7 @@ use crate::decision::Bound;
 use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::CaseSubject;
-use measure::jaw_relation::JawRelation;
+use measure::record::JawRelation;
 
 const TILTED: FigureCheck = FigureCheck {
     check: Check::RidgeAngle,

@@ -15,6 +15,6 @@ const COARSE: FigureCheck = FigureCheck {
 };
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let edge_mm = subject.measurement().integrity.median_edge;
+    let edge_mm = subject.measurement().scan.integrity.median_edge;
     COARSE.findings(subject, edge_mm, None)
 }

@@ -39,7 +39,7 @@ fn by_cover(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Findi
              it ({SAFELY}) and take a wash; if not, scan this place again, finer."
         ),
     };
-    if subject.input.stage == Stage::Wash {
+    if subject.input().stage == Stage::Wash {
         instruction.push_str(IF_RELIEVED);
     }
     Some(least.finding(subject, Check::ShowThrough, number, instruction))

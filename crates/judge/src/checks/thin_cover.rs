@@ -15,7 +15,7 @@ pub(super) fn judge(subject: &Subject<'_>, cover: &Cover) -> Vec<Finding> {
         .filter(|(_, spot)| !spot.is_by_colour())
         .filter_map(|(number, _)| {
             let least = judged_by(LimitKey::ThinCover, subject, cover, number)?;
-            let instruction = instruction(least.severity, subject.input.stage);
+            let instruction = instruction(least.severity, subject.input().stage);
             Some(least.finding(subject, Check::ThinCover, number, instruction))
         })
         .collect()

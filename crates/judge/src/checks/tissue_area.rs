@@ -23,9 +23,8 @@ const MANDIBULAR: FigureCheck = FigureCheck {
 
 pub(super) fn judge(subject: &Subject<'_>, scanned_mm2: &f64) -> Vec<Finding> {
     let of_jaw = match subject.arch() {
-        Some(Arch::Maxillary) => MAXILLARY,
-        Some(Arch::Mandibular) => MANDIBULAR,
-        None => return Vec::new(),
+        Arch::Maxillary => MAXILLARY,
+        Arch::Mandibular => MANDIBULAR,
     };
     of_jaw.findings(subject, *scanned_mm2, None)
 }

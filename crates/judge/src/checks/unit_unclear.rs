@@ -4,9 +4,9 @@ use crate::check::Check;
 use crate::finding::Finding;
 use crate::scale::UnitReading;
 use crate::severity::Severity;
-use crate::subject::Subject;
+use crate::subject::ScanSubject;
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
+pub(super) fn judge(subject: &ScanSubject<'_>) -> Vec<Finding> {
     let tray = subject.evidence.tray.as_ref();
     [
         ("impression scan", Some(&subject.evidence.scan)),

@@ -22,7 +22,7 @@ pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Findin
 }
 
 fn instruction(subject: &Subject<'_>, _: &Defect) -> String {
-    match subject.input.stage {
+    match subject.input().stage {
         Stage::FirstPass => "Air was trapped here: dry the place and fill the void with wash.",
         Stage::Wash | Stage::Single => {
             "Air was trapped here: dry the place, fill the void with wash and seat again; else \

@@ -6,7 +6,7 @@ use crate::finding::{Figure, Finding, Place};
 use crate::severity::Severity;
 use crate::subject::Subject;
 use crate::wash::{PlaceState, limit_of, state};
-use measure::wash::Wash;
+use measure::pair::Wash;
 
 /// Where the wash's own cover was measured, other checks name its show-through
 /// and thin places; here those that are known through the first pass alone.
@@ -17,8 +17,8 @@ pub(super) fn judge(subject: &Subject<'_>, wash: &Wash) -> Vec<Finding> {
     wash.places
         .iter()
         .filter_map(|place| {
-            let limit = limit_of(place.kind, subject.protocol);
-            let (state, conformity) = state(place, subject.protocol);
+            let limit = limit_of(place.kind, subject.protocol());
+            let (state, conformity) = state(place, subject.protocol());
             let severity = Severity::of(conformity?, limit.level)?;
             let instruction = if state == PlaceState::StillOpen {
                 format!(

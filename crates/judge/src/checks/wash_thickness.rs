@@ -6,7 +6,7 @@ use crate::decision::Bound;
 use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::Subject;
-use measure::wash::Wash;
+use measure::pair::Wash;
 
 const THICK: FigureCheck = FigureCheck {
     check: Check::WashThickness,

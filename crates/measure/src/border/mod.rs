@@ -18,6 +18,7 @@ pub(crate) use dips::LEAST_DIP_MM;
 pub use figures::{
     Border, BorderPart, Dip, DipKind, Measured, Missing, NoBorder, Reading, Section, Station,
 };
+pub use geometry::section::SectionPoint;
 pub use vertex_places::VertexPlace;
 pub(crate) use vertex_places::of_vertices;
 

@@ -1,7 +1,7 @@
 //! What two passes of one impression show together: plain data.
 
 use super::wash::{NoWash, Wash};
-use crate::border::Measured;
+use crate::border::{Measured, NoBorder};
 use crate::not_an_impression::NotAnImpression;
 use thiserror::Error;
 
@@ -25,14 +25,23 @@ pub enum NoPair {
     Mirrored,
 }
 
+/// Why the borders of two passes could not be compared.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum NoBorderChange {
+    #[error("on the first pass, {0}")]
+    FirstPass(NoBorder),
+    #[error(transparent)]
+    Wash(NoBorder),
+}
+
 /// What a first pass and its wash show together.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PassPair {
     /// For each station of the wash's border, how much further along the seating
     /// axis it reaches than the first pass's, negative where it is lower; `None`
-    /// across the back and where either was not scanned. Empty where either
-    /// impression has no border.
-    pub border_changes: Vec<Option<Measured>>,
+    /// across the back and where either was not scanned.
+    pub border_changes: Result<Vec<Option<Measured>>, NoBorderChange>,
     /// What the wash added.
     pub wash: Result<Wash, NoWash>,
 }

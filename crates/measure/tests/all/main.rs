@@ -2,9 +2,7 @@
 //! `crates/promises`. One program: each one more would be linked anew.
 
 mod accuracy;
-mod artefact;
 mod intake;
 mod real_surfaces;
-mod repeats;
 mod tissue_stops;
 mod unusual_scans;

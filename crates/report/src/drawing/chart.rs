@@ -52,7 +52,7 @@ pub(super) struct Chart<'a> {
 /// where no border was followed.
 pub(crate) fn border_chart(checked: &CheckedCase, impression: usize) -> Option<Vec<u8>> {
     let border = checked.impressions[impression]
-        .measurement
+        .measured()?
         .border
         .as_ref()
         .ok()?;

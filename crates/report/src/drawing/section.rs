@@ -26,7 +26,7 @@ pub(crate) fn finding_section(checked: &CheckedCase, number: usize) -> Option<Ve
     let finding = checked.judged.findings.get(number)?;
     let impression = finding.impression?;
     let border = checked.impressions[impression]
-        .measurement
+        .measured()?
         .border
         .as_ref()
         .ok()?;

@@ -17,10 +17,9 @@ pub(crate) fn encoded(
     impression: usize,
 ) -> Result<Option<Vec<u8>>, MapError> {
     let one = &checked.impressions[impression];
-    let measurement = &one.measurement;
-    if measurement.frame.is_err() {
+    let Some(measurement) = one.measured() else {
         return Ok(None);
-    }
+    };
     let mut mesh = one.scan.mesh.scaled(1.0 / one.scan.unit.unit().in_mm());
     let parts = parts(measurement);
     let number = |place: &VertexPlace| parts.binary_search(&(place.zone, place.side)).ok();

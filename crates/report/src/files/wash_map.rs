@@ -12,7 +12,7 @@ pub(crate) fn encoded(
     impression: usize,
 ) -> Result<Option<Vec<u8>>, MapError> {
     let one = &checked.impressions[impression];
-    let Some(Ok(wash)) = &one.measurement.wash else {
+    let Some(wash) = checked.wash_of(impression) else {
         return Ok(None);
     };
     let map = CoverMap::of_wash(checked, impression);

@@ -143,26 +143,23 @@ struct Surface<'a> {
 
 impl<'a> Surface<'a> {
     fn of(checked: &'a CheckedCase, number: usize) -> Option<Self> {
-        let CheckedImpression {
-            scan, measurement, ..
-        } = &checked.impressions[number];
-        let frame = measurement.frame.as_ref().ok()?;
+        let CheckedImpression { scan, .. } = &checked.impressions[number];
+        let measurement = checked.impressions[number].measured()?;
         let scale = CoverMap::of_cover(checked, number);
         let cover = measurement.cover.as_ref().ok();
         let normals = scan.mesh.vertex_normals();
         Some(Self {
             mesh: &scan.mesh,
-            frame,
+            frame: &measurement.frame,
             normals: normals.iter().map(|n| n.cast()).collect(),
             shares: cover.map(|cover| along(&scale, &cover.at_vertex_mm)),
-            inside_out: measurement.turned.whole,
+            inside_out: measurement.scan.turned.whole,
         })
     }
 
     /// The same, coloured by the thickness of a wash over its first pass.
     fn of_wash(checked: &'a CheckedCase, number: usize) -> Option<Self> {
-        let measurement = &checked.impressions[number].measurement;
-        let wash = measurement.wash.as_ref()?.as_ref().ok()?;
+        let wash = checked.wash_of(number)?;
         let scale = CoverMap::of_wash(checked, number);
         Some(Self {
             shares: Some(along(&scale, &wash.at_vertex_mm)),

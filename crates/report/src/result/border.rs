@@ -5,6 +5,7 @@ use crate::text::names;
 use crate::text::rounding::{figure, point, share};
 use check::CheckedCase;
 use judge::{LimitKey, words};
+use measure::Measured;
 use mesh::Unit;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -155,8 +156,10 @@ impl Border {
     /// The border of an impression, where it was followed.
     pub(super) fn of(checked: &CheckedCase, number: usize) -> Option<Self> {
         let one = &checked.impressions[number];
+        let changes = checked.border_changes_of(number).unwrap_or_default();
+        let change = |station: usize| changes.get(station).copied().flatten();
         let unit = one.scan.unit.unit();
-        let border = one.measurement.border.as_ref().ok()?;
+        let border = one.measured()?.border.as_ref().ok()?;
         let name = names::impression(checked, number);
         Some(Self {
             closed: border.closed,
@@ -167,7 +170,8 @@ impl Border {
             stations: border
                 .stations
                 .iter()
-                .map(|s| Station::of(s, unit))
+                .enumerate()
+                .map(|(number, s)| Station::of(s, change(number), unit))
                 .collect(),
             dips: border.dips.iter().map(Dip::of).collect(),
             crest_line: border.crest_line.iter().map(|p| point(p, unit)).collect(),
@@ -176,7 +180,7 @@ impl Border {
 }
 
 impl Station {
-    fn of(station: &measure::Station, unit: Unit) -> Self {
+    fn of(station: &measure::Station, change: Option<Measured>, unit: Unit) -> Self {
         let value = |reading: measure::Reading| reading.ok().map(|m| figure(m.mm));
         let doubt = |reading: measure::Reading| reading.ok().map(|m| figure(m.uncertainty_mm));
         let why = |reading: measure::Reading| reading.err().map(MissingReason::from);
@@ -195,8 +199,8 @@ impl Station {
             border_radius_uncertainty_mm: doubt(station.border_radius),
             overlap_mm: value(station.overlap),
             overlap_uncertainty_mm: doubt(station.overlap),
-            change_mm: station.change.map(|change| figure(change.mm)),
-            change_uncertainty_mm: station.change.map(|change| figure(change.uncertainty_mm)),
+            change_mm: change.map(|change| figure(change.mm)),
+            change_uncertainty_mm: change.map(|change| figure(change.uncertainty_mm)),
             uncertainty_mm: station.uncertainty_mm.map(figure),
             missing: MissingFigures {
                 flange_height: why(station.flange_height),

@@ -1,7 +1,7 @@
 //! What a scan's colours tell, in a result.
 
 use crate::text::rounding::figure;
-use measure::ImpressionMeasurement;
+use measure::Measurement;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -41,7 +41,7 @@ pub struct BesideCover {
 
 impl TrayColour {
     /// What the colours of a scan tell; `None` where they tell nothing.
-    pub(super) fn of(measurement: &ImpressionMeasurement) -> Option<Self> {
+    pub(super) fn of(measurement: &Measurement) -> Option<Self> {
         let found = measurement.colour.as_ref()?.as_ref().ok()?;
         let hex = |[red, green, blue]: [u8; 3]| format!("#{red:02x}{green:02x}{blue:02x}");
         Some(Self {

@@ -6,7 +6,7 @@ use crate::text::names;
 use crate::text::rounding::{confidence, figure, point};
 use check::CheckedCase;
 use judge::{LimitKey, words};
-use measure::{ImpressionMeasurement, TrayThickness, VertexPlace, Zone};
+use measure::{Measurement, TrayThickness, VertexPlace, Zone};
 use mesh::Unit;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -140,12 +140,9 @@ impl Cover {
     pub(super) fn of(checked: &CheckedCase, number: usize, spots_before: usize) -> Option<Self> {
         let one = &checked.impressions[number];
         let unit = one.scan.unit.unit();
-        let measured = one.measurement.cover.as_ref().ok();
-        let colour = one
-            .measurement
-            .colour
-            .as_ref()
-            .and_then(|c| c.as_ref().ok());
+        let found = one.measured()?;
+        let measured = found.cover.as_ref().ok();
+        let colour = found.colour.as_ref().and_then(|c| c.as_ref().ok());
         let placed = measured.and_then(|cover| cover.registration.as_ref());
         let (method, tray) = method(measured.map(|cover| cover.method));
         let area_judged_mm2 = match (measured, colour) {
@@ -153,7 +150,7 @@ impl Cover {
             (None, Some(colour)) => colour.area_judged_mm2,
             (None, None) => return None,
         };
-        let spots = one.measurement.spots.iter().zip(spots_before..);
+        let spots = found.spots.iter().zip(spots_before..);
         Some(Self {
             method,
             registration_rms_mm: placed.map(|p| figure(p.rms_mm)),
@@ -239,8 +236,7 @@ impl CoverMap {
 impl SurfaceFile {
     /// The surface file of an impression; `None` where its scan shows something else.
     pub(crate) fn of(checked: &CheckedCase, impression: usize) -> Option<Self> {
-        let measurement = &checked.impressions[impression].measurement;
-        measurement.frame.as_ref().ok()?;
+        let measurement = checked.impressions[impression].measured()?;
         let parts = parts(measurement).into_iter();
         Some(Self {
             file: match &measurement.cover {
@@ -259,7 +255,7 @@ impl SurfaceFile {
 
 /// Every part of the arch that has a vertex, in the order in which they are
 /// numbered.
-pub(crate) fn parts(measurement: &ImpressionMeasurement) -> Vec<(Zone, Option<measure::Side>)> {
+pub(crate) fn parts(measurement: &Measurement) -> Vec<(Zone, Option<measure::Side>)> {
     let part = |place: &VertexPlace| (place.zone, place.side);
     let parts: BTreeSet<_> = measurement.places.iter().flatten().map(part).collect();
     parts.into_iter().collect()

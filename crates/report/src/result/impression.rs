@@ -119,11 +119,12 @@ impl ImpressionResult {
         let input = &checked.case.impressions[number];
         let one = &checked.impressions[number];
         let judged = &checked.judged.impressions[number];
-        let measurement = &one.measurement;
-        let frame = measurement.frame.as_ref().ok();
+        let measured = one.measured();
+        let frame = measured.map(|found| &found.frame);
         let unit = one.scan.unit.unit();
-        let landmarks = measurement.landmarks.iter().zip(&judged.landmarks);
-        let scanned = measurement.tissue.iter().flat_map(|tissue| &tissue.zones);
+        let landmarks = measured.iter().flat_map(|found| &found.landmarks);
+        let tissue = measured.and_then(|found| found.tissue.as_ref().ok());
+        let zones = tissue.iter().flat_map(|tissue| &tissue.zones);
         Self {
             arch: ArchReading {
                 declared: input.declared.map(Into::into),
@@ -139,18 +140,19 @@ impl ImpressionResult {
                 .map(|tray| TrayScan::of(tray, &names::tray(checked, number))),
             frame: frame.map(|frame| Frame::of(frame, unit)),
             cover: Cover::of(checked, number, before.spots),
-            tray_colour: TrayColour::of(measurement),
-            tray_fit: TrayFit::of(measurement),
+            tray_colour: measured.and_then(TrayColour::of),
+            tray_fit: measured.and_then(TrayFit::of),
             border: Border::of(checked, number),
             surface: SurfaceFile::of(checked, number),
             landmarks: landmarks
+                .zip(&judged.landmarks)
                 .zip(before.landmarks..)
                 .map(|((found, judged), number)| Landmark::of(found, judged, number, unit))
                 .collect(),
-            defects: (defects(measurement).iter().zip(before.defects..))
+            defects: (defects(one).iter().zip(before.defects..))
                 .map(|(found, number)| Defect::of(found, number, unit))
                 .collect(),
-            zones: scanned.map(ZoneScan::of).collect(),
+            zones: zones.map(ZoneScan::of).collect(),
             not_judged: not_judged(&judged.not_judged),
         }
     }

@@ -1,7 +1,7 @@
 //! Names of spots, defects and landmarks: their numbers run on through a case.
 
-use check::CheckedCase;
-use measure::{Defect, ImpressionMeasurement};
+use check::{CheckedCase, CheckedImpression};
+use measure::Defect;
 
 /// How many spots, defects and landmarks the impressions before one have.
 #[derive(Debug, Clone, Copy, Default)]
@@ -18,9 +18,11 @@ impl Before {
         impressions
             .scan(Self::default(), |sum, impression| {
                 let before = *sum;
-                sum.spots += impression.measurement.spots.len();
-                sum.defects += defects(&impression.measurement).len();
-                sum.landmarks += impression.measurement.landmarks.len();
+                sum.defects += defects(impression).len();
+                if let Some(found) = impression.measured() {
+                    sum.spots += found.spots.len();
+                    sum.landmarks += found.landmarks.len();
+                }
                 Some(before)
             })
             .collect()
@@ -28,9 +30,12 @@ impl Before {
 }
 
 /// The defects of a tissue surface; none where it was not looked at.
-pub(super) fn defects(measurement: &ImpressionMeasurement) -> &[Defect] {
-    let tissue = measurement.tissue.as_ref();
-    tissue.map_or(&[], |tissue| tissue.defects.as_slice())
+pub(super) fn defects(impression: &CheckedImpression) -> &[Defect] {
+    let tissue = impression.measured().map(|found| found.tissue.as_ref());
+    match tissue {
+        Some(Ok(tissue)) => &tissue.defects,
+        _ => &[],
+    }
 }
 
 /// Name of a spot; spots are counted from 0.

@@ -102,8 +102,9 @@ pub struct TrayScan {
 impl ScanResult {
     /// An impression's scan; `name` is what the file is in the case.
     pub(super) fn of(one: &CheckedImpression, name: &str) -> Self {
-        let measurement = &one.measurement;
-        let integrity = &measurement.integrity;
+        let measured = one.measured();
+        let figures = one.scanned.figures();
+        let integrity = &figures.integrity;
         Self {
             file: format!("{name}.{}", one.scan.format.extension()),
             sha256: one.scan.sha256.clone(),
@@ -118,12 +119,12 @@ impl ScanResult {
             degenerate_triangles: integrity.degenerate_triangles as u64,
             median_edge_mm: figure(integrity.median_edge),
             area_mm2: figure(integrity.area),
-            noise_mm: measurement.noise_mm.map(figure),
+            noise_mm: measured.and_then(|found| found.noise_mm).map(figure),
             has_colour: one.scan.mesh.colours().is_some(),
-            has_outer_surface: measurement.has_outer_surface,
+            has_outer_surface: measured.map(|found| found.has_outer_surface),
             carries_text: one.scan.carries_text,
             warnings: (one.scan.warnings.iter().cloned())
-                .chain(measurement.turned.in_words())
+                .chain(figures.turned.in_words())
                 .collect(),
         }
     }

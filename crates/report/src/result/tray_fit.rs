@@ -3,7 +3,7 @@
 use super::common::Side;
 use crate::text::rounding::figure;
 use judge::words;
-use measure::ImpressionMeasurement;
+use measure::Measurement;
 use measure::tray_fit::{Amount, Seating, ZoneFit};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -65,7 +65,7 @@ pub struct TraySeating {
 
 impl TrayFit {
     /// How the registered tray suits; `None` without one.
-    pub(super) fn of(measurement: &ImpressionMeasurement) -> Option<Self> {
+    pub(super) fn of(measurement: &Measurement) -> Option<Self> {
         let found = measurement.tray_fit.as_ref()?;
         Some(Self {
             zones: found.zones.iter().map(TrayZone::of).collect(),

@@ -7,7 +7,7 @@ use crate::text::rounding::{figure, point};
 use check::CheckedCase;
 use judge::{PlaceState, words};
 use measure::Spot;
-use measure::wash::PlaceNow;
+use measure::pair::PlaceNow;
 use mesh::Unit;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -84,9 +84,9 @@ impl Wash {
     fn of(checked: &CheckedCase, number: usize, before: &[Before]) -> Option<Self> {
         let one = &checked.impressions[number];
         let unit = one.scan.unit.unit();
-        let measured = one.measurement.wash.as_ref()?.as_ref().ok()?;
+        let measured = checked.wash_of(number)?;
         let first_pass = checked.case.first_pass_of(number)?;
-        let arch = one.measurement.frame.as_ref().ok()?.arch;
+        let now = one.measured()?;
         let id = |place: &PlaceNow| spot_id(before[first_pass].spots + place.spot);
         let states = &checked.judged.impressions[number].wash_places;
         let of = |wanted: &[PlaceState]| -> Vec<String> {
@@ -95,11 +95,11 @@ impl Wash {
                 .map(|(place, _)| id(place))
                 .collect()
         };
-        let own = one.measurement.spots.iter().enumerate();
+        let own = now.spots.iter().enumerate();
         Some(Self {
             arch: checked.case.impressions[number]
                 .declared
-                .unwrap_or(arch)
+                .unwrap_or(now.frame.arch)
                 .into(),
             impression: number as u64,
             first_pass: first_pass as u64,

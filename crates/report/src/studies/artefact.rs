@@ -1,9 +1,10 @@
 //! Scans of a reference artefact in their JSON.
 
 use crate::text::rounding::to_decimals;
-use judge::{Artefact, Conformity, Quantity};
+use judge::Conformity;
 use schemars::JsonSchema;
 use serde::Serialize;
+use study::artefact::{Artefact, Quantity};
 use study::artefact::{ArtefactStudy, SizeStudy};
 
 /// What scans of an artefact came to.

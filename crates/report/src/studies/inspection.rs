@@ -4,7 +4,7 @@ use crate::result::{Arch, Format};
 use crate::text::rounding::{confidence, figure};
 use check::LoadedScan;
 use judge::UnitReading;
-use measure::Glance;
+use measure::intake::FirstLook;
 use mesh::ReadError;
 use mesh::read::shown_path;
 use schemars::JsonSchema;
@@ -75,7 +75,7 @@ pub struct InspectedScan {
 impl Inspection {
     /// What a look at a file showed, or why it could not be read.
     #[must_use]
-    pub fn of(path: &Path, seen: Result<(&LoadedScan, &Glance), &ReadError>) -> Self {
+    pub fn of(path: &Path, seen: Result<(&LoadedScan, &FirstLook), &ReadError>) -> Self {
         Self {
             file: shown_path(path),
             refused: seen.err().map(ReadError::reason),
@@ -84,7 +84,7 @@ impl Inspection {
     }
 }
 
-fn inspected(scan: &LoadedScan, seen: &Glance) -> InspectedScan {
+fn inspected(scan: &LoadedScan, seen: &FirstLook) -> InspectedScan {
     let integrity = &seen.integrity;
     let frame = seen.frame.as_ref();
     let attributes = scan.stl_attributes.then(|| {

@@ -4,11 +4,11 @@ use crate::result::{Point, Side};
 use crate::text::rounding::{figure, point, to_decimals};
 use check::CheckedImpression;
 use judge::words;
-use measure::repeats::{ApartPlace, Spread};
 use nalgebra::Point3;
 use schemars::JsonSchema;
 use serde::Serialize;
 use study::repeats::Repeats;
+use study::repeats::{ApartPlace, Spread};
 
 /// Name of the map of the spread.
 pub(crate) const SPREAD_FILE: &str = "spread.ply";
@@ -157,7 +157,9 @@ fn scans(found: &Repeats<'_>) -> Vec<RepeatScan> {
     each.map(|(one, laid)| RepeatScan {
         sha256: one.scan.sha256.clone(),
         unit: one.scan.unit.unit().symbol().to_owned(),
-        noise_mm: one.measurement.noise_mm.map(figure),
+        noise_mm: (one.measured())
+            .and_then(|found| found.noise_mm)
+            .map(figure),
         rms_mm: laid.map(|l| figure(l.rms_mm)),
         fitting_share: laid.map(|l| figure(l.fitting_share)),
         placing_uncertainty_mm: laid.map(|l| figure(l.uncertainty_mm)),

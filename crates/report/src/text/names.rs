@@ -19,10 +19,10 @@ pub fn plain(case: &str) -> String {
 /// from those of another.
 pub(crate) fn impression(checked: &CheckedCase, number: usize) -> String {
     let input = &checked.case.impressions[number];
-    let measurement = &checked.impressions[number].measurement;
+    let measured = checked.impressions[number].measured();
     let arch = input
         .declared
-        .or(measurement.frame.as_ref().ok().map(|frame| frame.arch))
+        .or(measured.map(|found| found.frame.arch))
         .map_or("unknown", words::arch);
     format!("{arch}-{}", input.stage.name().replace('_', "-"))
 }

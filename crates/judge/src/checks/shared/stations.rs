@@ -89,9 +89,9 @@ impl StretchWords {
     pub(crate) fn of(subject: &Subject<'_>, border: &Border, stretch: Stretch) -> Self {
         let zone = border.stations[stretch.worst].zone;
         Self {
-            range: words::stretch(border, subject.arch(), stretch.from, stretch.to),
+            range: words::stretch(border, Some(subject.arch()), stretch.from, stretch.to),
             movement: words::movement(zone),
-            then: match subject.input.stage {
+            then: match subject.input().stage {
                 Stage::Wash => "then take the wash again",
                 Stage::FirstPass | Stage::Single => "then take a wash",
             },

@@ -6,13 +6,12 @@
 //! triangles between them, so that independent noise of a standard deviation s
 //! on every vertex reads as a spread between 0.7 s and s.
 
-use crate::border::VertexPlace;
-use crate::measurement::Scanned;
 use geometry::Laying;
 use geometry::field::{quantile, smoothed, smoothing_rounds, vertex_areas};
 use geometry::patches::patches;
 use geometry::registration::{Registered, Target};
 use geometry::sampling::{SurfacePoint, spread_over};
+use measure::{Scanned, VertexPlace};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Unit};
 use thiserror::Error;

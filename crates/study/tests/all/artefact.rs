@@ -1,11 +1,11 @@
 //! Spheres made by formula, found again in scans of them.
 #![allow(clippy::print_stdout, reason = "the figures are what the test is for")]
 
-use measure::artefact::{
-    ArtefactNotFound, NominalSphere, NominalStep, ScannedArtefact, StepNotFound, find,
-};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Vector3};
+use study::artefact::{
+    ArtefactNotFound, NominalSphere, NominalStep, ScannedArtefact, StepNotFound, find,
+};
 
 /// Four balls of 10 mm, not in one plane, all distances different.
 const CENTRES: [[f64; 3]; 4] = [

@@ -3,12 +3,12 @@
 
 #![allow(clippy::print_stdout, reason = "the figures are what the test is for")]
 
-use measure::repeats::{Spread, spread};
 use measure::{ImpressionMeasurement, MeasureSettings, NotMeasured, measure};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Vector3};
 use phantom::{Arch, Options, Phantom, Pose};
 use rand::{RngExt, SeedableRng};
+use study::repeats::{Spread, spread};
 
 fn phantom(edge_mm: f64, seed: u64) -> Phantom {
     Phantom::new(&Options {

@@ -1,8 +1,19 @@
 //! Scans of a reference artefact: what the scanner errs.
 
+mod certified;
+mod scanned;
+
+pub use certified::{
+    Artefact, ArtefactError, ArtefactFault, ArtefactLimits, ArtefactProblem, Certified,
+    CertifiedDistance, CertifiedSphere, CertifiedStep, Quantity, SizeReading,
+};
+
+pub use scanned::{
+    ArtefactNotFound, NominalSphere, NominalStep, ScannedArtefact, ScannedSphere, ScannedStep,
+    StepNotFound, find,
+};
+
 use check::load;
-use judge::{Artefact, ArtefactError, SizeReading};
-use measure::artefact::{ArtefactNotFound, ScannedArtefact, ScannedStep, StepNotFound, find};
 use mesh::read::shown_path;
 use mesh::{Mesh, ReadError, Unit};
 use statistics::repeatability::Repeatability;

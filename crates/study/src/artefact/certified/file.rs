@@ -3,8 +3,8 @@
 use super::{
     Artefact, ArtefactLimits, Certified, CertifiedDistance, CertifiedSphere, CertifiedStep,
 };
-use crate::located::{self, Located, TomlFault, TomlFileError};
-use measure::artefact::{NominalSphere, NominalStep};
+use crate::artefact::scanned::{NominalSphere, NominalStep};
+use judge::located::{self, Located, TomlFault, TomlFileError};
 use nalgebra::{Point3, UnitVector3, Vector3};
 use serde::Deserialize;
 use std::path::Path;

@@ -11,7 +11,7 @@ mod figures;
 mod placing;
 mod steps;
 
-pub use figures::{ArtefactNotFound, NominalSphere, SCALE_PLAY, ScannedArtefact, ScannedSphere};
+pub use figures::{ArtefactNotFound, NominalSphere, ScannedArtefact, ScannedSphere};
 pub use steps::{NominalStep, ScannedStep, StepNotFound};
 
 use geometry::winding;

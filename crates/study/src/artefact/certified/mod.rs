@@ -4,8 +4,8 @@ mod file;
 
 pub use file::{ArtefactError, ArtefactFault, ArtefactProblem};
 
-use crate::decision::{Bound, Conformity, decide};
-use measure::artefact::{NominalSphere, NominalStep, ScannedArtefact, ScannedStep};
+use super::scanned::{NominalSphere, NominalStep, ScannedArtefact, ScannedStep};
+use judge::{Bound, Conformity, decide};
 
 /// A reference artefact of spheres, and steps between them, with its certified sizes.
 #[derive(Debug, Clone, PartialEq)]

@@ -1,10 +1,12 @@
 //! Repeated scans of one impression, each checked as a case of its own: how far
 //! they lie apart, and how well each figure of their results repeats.
 
+mod spread;
+
+pub use spread::{ApartPlace, Laid, NotComparable, Repeat, RepeatDoesNotFit, Spread, spread};
+
 use crate::figure::NamedFigure;
 use check::{CheckedCase, CheckedImpression};
-use measure::passes::outward;
-use measure::repeats::{NotComparable, Spread, spread};
 use statistics::repeatability::Repeatability;
 use std::collections::BTreeMap;
 use std::path::PathBuf;
@@ -22,7 +24,7 @@ pub enum RepeatError {
         /// The scan.
         path: PathBuf,
         /// Why.
-        why: measure::NotMeasured,
+        why: RepeatDoesNotFit,
     },
 }
 
@@ -79,10 +81,10 @@ pub fn compare<'a>(
     };
     let meshes: Vec<_> = scans
         .iter()
-        .map(|one| outward(&one.scan.mesh, &one.measurement))
+        .map(|one| one.scanned.figures().outward(&one.scan.mesh))
         .collect();
     let measured: Vec<_> = (meshes.iter().zip(&scans))
-        .map(|(mesh, one)| (mesh.as_ref(), &one.measurement))
+        .map(|(mesh, one)| (mesh.as_ref(), &one.scanned))
         .collect();
     let spread = spread(&measured).map_err(|NotComparable { scan, why }| {
         let inputs = checked.iter().flat_map(|case| &case.case.impressions);
