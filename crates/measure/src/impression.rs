@@ -18,7 +18,7 @@ pub(crate) struct Surface {
 
 impl Surface {
     /// Triangles that face the wrong way are turned.
-    pub fn of(mesh: &Mesh) -> Self {
+    pub(crate) fn of(mesh: &Mesh) -> Self {
         let topology = Topology::of(mesh);
         let integrity = Integrity::of(mesh, &topology);
         let (mesh, turned) = righted(mesh, &topology);
@@ -46,7 +46,7 @@ pub(crate) struct Impression {
 }
 
 impl Impression {
-    pub fn of(surface: &Surface, found: FoundFrame) -> Self {
+    pub(crate) fn of(surface: &Surface, found: FoundFrame) -> Self {
         let local = surface.mesh.moved(&found.frame.local_from_scan());
         let regions = tissue_side::tell_apart(
             &local,

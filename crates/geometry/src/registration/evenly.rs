@@ -48,7 +48,7 @@ impl Grid {
 /// opposite faces of a shell apart. Their normals are means over the same
 /// distance, so that scanner noise, which tilts a fine triangle by many
 /// degrees, tilts them by few.
-pub fn evenly_apart(points: &[SurfacePoint], spacing: f64) -> Vec<SurfacePoint> {
+pub(super) fn evenly_apart(points: &[SurfacePoint], spacing: f64) -> Vec<SurfacePoint> {
     let (mut all, mut chosen) = (Grid::new(spacing), Grid::new(spacing));
     let mut apart = Vec::new();
     for &point in points {

@@ -11,13 +11,13 @@ const CUT: f64 = 3.0;
 /// Weight of a residual under the kernel of Welsch (Holland and Welsch 1977):
 /// 1 at zero, falling fast beyond `width`, so that material standing proud of
 /// the tray does not pull.
-pub fn weight(residual: f64, width: f64) -> f64 {
+pub(super) fn weight(residual: f64, width: f64) -> f64 {
     (-(residual / width).powi(2)).exp()
 }
 
 /// One step by paired points (Besl and McKay 1992; closed form of Arun): slow
 /// and sure, for poses that are still far off.
-pub fn step_by_points(
+pub(super) fn step_by_points(
     source: &[SurfacePoint],
     target: &Target,
     pose: &Isometry3<f64>,
@@ -39,7 +39,7 @@ pub fn step_by_points(
 }
 
 /// One step by tangent planes (Chen and Medioni 1992), for poses nearly right.
-pub fn step_by_planes(
+pub(super) fn step_by_planes(
     source: &[SurfacePoint],
     target: &Target,
     pose: &Isometry3<f64>,
@@ -50,7 +50,7 @@ pub fn step_by_planes(
 }
 
 /// The matches that weigh anything under a kernel.
-pub fn matches_within(
+pub(super) fn matches_within(
     source: &[SurfacePoint],
     target: &Target,
     pose: &Isometry3<f64>,
@@ -62,7 +62,7 @@ pub fn matches_within(
 
 /// The small motion that brings matches nearer to their tangent planes. `None`
 /// where they leave a freedom open.
-pub fn motion_by_planes(matches: &[Match], width: f64) -> Option<Isometry3<f64>> {
+pub(super) fn motion_by_planes(matches: &[Match], width: f64) -> Option<Isometry3<f64>> {
     if matches.len() < 6 {
         return None;
     }
@@ -73,7 +73,7 @@ pub fn motion_by_planes(matches: &[Match], width: f64) -> Option<Isometry3<f64>>
 
 /// Normal equations of the plane distances, with rotations about the centroid
 /// of the matches so that turning and moving are told apart as well as can be.
-pub struct NormalEquations {
+pub(super) struct NormalEquations {
     /// 6 x 6 matrix: rotation (rad), then translation (mm).
     pub matrix: Matrix6<f64>,
     /// Right side.
@@ -84,7 +84,7 @@ pub struct NormalEquations {
 
 impl NormalEquations {
     /// The equations of matches under the kernel.
-    pub fn of(matches: &[Match], width: f64) -> Self {
+    pub(super) fn of(matches: &[Match], width: f64) -> Self {
         let centre = Point3::from(
             matches.iter().map(|m| m.moved.coords).sum::<Vector3<f64>>()
                 / matches.len().max(1) as f64,
@@ -104,7 +104,7 @@ impl NormalEquations {
     }
 
     /// The motion of a solution.
-    pub fn as_motion(&self, step: &Vector6<f64>) -> Isometry3<f64> {
+    pub(super) fn as_motion(&self, step: &Vector6<f64>) -> Isometry3<f64> {
         let rotation = UnitQuaternion::from_scaled_axis(step.fixed_rows::<3>(0).into_owned());
         let shift = step.fixed_rows::<3>(3).into_owned();
         Isometry3::from_parts(
@@ -116,7 +116,7 @@ impl NormalEquations {
 
 /// Derivative of a match's plane distance by rotation about `centre` and by
 /// translation.
-pub fn jacobian(m: &Match, centre: &Point3<f64>) -> Vector6<f64> {
+pub(super) fn jacobian(m: &Match, centre: &Point3<f64>) -> Vector6<f64> {
     let turning = (m.moved - centre).cross(&m.normal);
     Vector6::new(
         turning.x, turning.y, turning.z, m.normal.x, m.normal.y, m.normal.z,

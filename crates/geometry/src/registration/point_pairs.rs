@@ -33,7 +33,7 @@ const SAME_PLACE: f64 = 3.0;
 /// Poses that lay the source on the target, the most voted first, no two of
 /// them alike. Both surfaces are given as points about `spacing` (mm) from each
 /// other with smooth normals.
-pub fn voted(
+pub(super) fn voted(
     source: &[SurfacePoint],
     target: &[SurfacePoint],
     spacing: f64,

@@ -11,7 +11,7 @@ const CORRELATED_MM: f64 = 6.0;
 
 /// Covariance of a pose: rotation (rad) about a centre, then translation (mm).
 #[derive(Debug, Clone)]
-pub struct PoseCovariance {
+pub(super) struct PoseCovariance {
     matrix: Matrix6<f64>,
     centre: Point3<f64>,
 }
@@ -20,7 +20,7 @@ impl PoseCovariance {
     /// The sandwich estimate for a robust fit with correlated residuals (Huber
     /// 1967; clusters after Liang and Zeger 1986): the spread of whole patches
     /// decides, not the number of points. `None` where a freedom is not held.
-    pub fn of(matches: &[Match], width: f64) -> Option<Self> {
+    pub(super) fn of(matches: &[Match], width: f64) -> Option<Self> {
         let equations = NormalEquations::of(matches, width);
         let centre = equations.centre;
         let mut curvature = Matrix6::zeros();
@@ -59,7 +59,7 @@ impl PoseCovariance {
 
     /// Standard deviation of where points (target coordinates) lie, mm: the
     /// given quantile over the points of the root of summed variances.
-    pub fn displacement_sd(&self, points: &[Point3<f64>], quantile: f64) -> f64 {
+    pub(super) fn displacement_sd(&self, points: &[Point3<f64>], quantile: f64) -> f64 {
         let mut deviations: Vec<f64> = points
             .iter()
             .map(|p| {

@@ -22,7 +22,7 @@ const SPECK_MM2: f64 = 10.0;
 
 /// Which triangles are tissue surface.
 #[derive(Debug, Clone)]
-pub struct TissueSide {
+pub(crate) struct TissueSide {
     /// For each triangle: tissue surface, or else outer surface.
     pub is_tissue: Vec<bool>,
     /// Area of the tissue surface, mm².
@@ -34,14 +34,14 @@ pub struct TissueSide {
 impl TissueSide {
     /// Whether lips', cheeks' and tray's side was scanned too: the little that
     /// turns over at the border of a one-sided scan does not count.
-    pub fn has_outer_surface(&self) -> bool {
+    pub(crate) fn has_outer_surface(&self) -> bool {
         const LEAST_SHARE: f64 = 0.3;
         self.outer_mm2 > LEAST_SHARE * self.tissue_mm2
     }
 }
 
 /// Splits a mesh in local coordinates.
-pub fn tell_apart(
+pub(crate) fn tell_apart(
     local: &Mesh,
     topology: &Topology,
     crest: &CrestLine,

@@ -17,7 +17,7 @@ const MIDLINE_MM: f64 = 1.0;
 
 /// Where zones lie on one impression; all places in local coordinates.
 #[derive(Debug, Clone)]
-pub struct ZoneMap {
+pub(crate) struct ZoneMap {
     crest: CrestLine,
     arch: Arch,
     front: usize,
@@ -25,7 +25,7 @@ pub struct ZoneMap {
 
 impl ZoneMap {
     /// The zones along a crest line.
-    pub fn new(crest: CrestLine, arch: Arch) -> Self {
+    pub(crate) fn new(crest: CrestLine, arch: Arch) -> Self {
         let points = crest.points();
         let front = (0..points.len())
             .min_by(|&a, &b| points[a].x.abs().total_cmp(&points[b].x.abs()))
@@ -34,17 +34,17 @@ impl ZoneMap {
     }
 
     /// The crest line that the zones lie along.
-    pub fn crest(&self) -> &CrestLine {
+    pub(crate) fn crest(&self) -> &CrestLine {
         &self.crest
     }
 
     /// The crest line's points, local coordinates, mm.
-    pub fn crest_points(&self) -> &[Point3<f64>] {
+    pub(crate) fn crest_points(&self) -> &[Point3<f64>] {
         self.crest.points()
     }
 
     /// The zone of a place.
-    pub fn zone(&self, place: &Point3<f64>) -> Zone {
+    pub(crate) fn zone(&self, place: &Point3<f64>) -> Zone {
         let station = self.crest.nearest(place.xy());
         let bottom = &self.crest.points()[station];
         let off = (place - bottom).xy();
@@ -67,7 +67,7 @@ impl ZoneMap {
     }
 
     /// The patient's side of a place; `None` near the midline.
-    pub fn side(&self, place: &Point3<f64>) -> Option<Side> {
+    pub(crate) fn side(&self, place: &Point3<f64>) -> Option<Side> {
         let right = match self.arch {
             Arch::Maxillary => place.x,
             Arch::Mandibular => -place.x,

@@ -15,7 +15,7 @@ use super::heights::{
 use super::station::Reached;
 
 /// Dips shallower than this are the border's own waves, mm.
-pub const LEAST_DIP_MM: f64 = 0.8;
+pub(crate) const LEAST_DIP_MM: f64 = 0.8;
 /// The ruler: frena and their shoulders are shorter. A step down has one shoulder
 /// only.
 const RULER: RulerKind = RulerKind {
@@ -60,7 +60,7 @@ const UNKNOWN_WITHIN_MM: f64 = 20.0;
 const LONGEST_MM: f64 = 26.0;
 
 /// Dips of the flanges' borders, in the order of the stations.
-pub fn dips(stations: &[Reached]) -> Vec<Dip> {
+pub(super) fn dips(stations: &[Reached]) -> Vec<Dip> {
     let mut found: Vec<Dip> = [BorderPart::Outer, BorderPart::Lingual]
         .into_iter()
         .flat_map(|part| stretches(stations, part))

@@ -2,10 +2,10 @@
 //! and the shape of what lies below.
 
 /// Heights are looked at this far apart along the border in plan, mm.
-pub const STEP_MM: f64 = 0.5;
+pub(super) const STEP_MM: f64 = 0.5;
 
 /// A kind of ruler.
-pub struct RulerKind {
+pub(super) struct RulerKind {
     /// Its length, mm.
     pub length_mm: f64,
     /// How far the lower shoulder of a dip rises over its bottom at least, as a
@@ -15,7 +15,7 @@ pub struct RulerKind {
 
 /// A ruler laid over a place, as high there as one can be.
 #[derive(Debug, Clone, Copy)]
-pub struct Ruler {
+pub(super) struct Ruler {
     /// Its height over the place, mm.
     pub at: f64,
     /// Where its ends lie.
@@ -25,7 +25,7 @@ pub struct Ruler {
 }
 
 /// The highest ruler of a length over each place.
-pub fn rulers(heights: &[f64], length_mm: f64) -> Vec<Ruler> {
+pub(super) fn rulers(heights: &[f64], length_mm: f64) -> Vec<Ruler> {
     let length = (length_mm / STEP_MM) as usize;
     let last = heights.len().saturating_sub(1);
     (0..heights.len())
@@ -50,7 +50,7 @@ pub fn rulers(heights: &[f64], length_mm: f64) -> Vec<Ruler> {
 }
 
 /// How far a dip reaches before and after its bottom at a depth, mm.
-pub fn widths_above(depth: &[f64], level: f64, bottom: usize) -> [f64; 2] {
+pub(super) fn widths_above(depth: &[f64], level: f64, bottom: usize) -> [f64; 2] {
     let reach = |places: &mut dyn Iterator<Item = usize>| -> f64 {
         let mut before = bottom;
         let mut steps = 0.0;
@@ -72,7 +72,7 @@ pub fn widths_above(depth: &[f64], level: f64, bottom: usize) -> [f64; 2] {
 
 /// From where on either side depth does nothing but grow to a bottom, waves
 /// apart: what lies beyond is another dip.
-pub fn own_slopes(depth: &[f64], bottom: usize) -> (usize, usize) {
+pub(super) fn own_slopes(depth: &[f64], bottom: usize) -> (usize, usize) {
     const WAVE_MM: f64 = 0.15;
     let least = |places: &mut dyn Iterator<Item = usize>| {
         let mut at = bottom;
@@ -93,7 +93,7 @@ pub fn own_slopes(depth: &[f64], bottom: usize) -> (usize, usize) {
 }
 
 /// All round a bottom that lies below the ruler.
-pub fn all_below(depth: &[f64], bottom: usize) -> (usize, usize) {
+pub(super) fn all_below(depth: &[f64], bottom: usize) -> (usize, usize) {
     let on_ruler = |k: &usize| depth[*k] <= 0.0;
     let from = (0..bottom).rev().find(on_ruler).unwrap_or(0);
     let to = (bottom..depth.len()).find(on_ruler);
@@ -101,7 +101,7 @@ pub fn all_below(depth: &[f64], bottom: usize) -> (usize, usize) {
 }
 
 /// Raises what lies below the straight line between two places to it.
-pub fn bridge(heights: &mut [f64], from: usize, to: usize) {
+pub(super) fn bridge(heights: &mut [f64], from: usize, to: usize) {
     let (start, end) = (heights[from], heights[to]);
     let length = (to - from).max(1) as f64;
     for (k, height) in heights[from..=to].iter_mut().enumerate() {
@@ -110,7 +110,7 @@ pub fn bridge(heights: &mut [f64], from: usize, to: usize) {
 }
 
 /// Places deeper than all within 2 mm.
-pub fn peaks(depth: &[f64]) -> Vec<usize> {
+pub(super) fn peaks(depth: &[f64]) -> Vec<usize> {
     let reach = (2.0 / STEP_MM) as usize;
     (0..depth.len())
         .filter(|&i| {
@@ -122,7 +122,7 @@ pub fn peaks(depth: &[f64]) -> Vec<usize> {
 
 /// Grey-scale closing with a window of `reach` places to either side; nothing
 /// lies beyond the ends, so a border that falls toward them does not dip.
-pub fn closing(heights: &[f64], reach: usize) -> Vec<f64> {
+pub(super) fn closing(heights: &[f64], reach: usize) -> Vec<f64> {
     let windowed = |values: &[f64], pick: fn(f64, f64) -> f64, nothing: f64| -> Vec<f64> {
         let count = values.len() as isize;
         (-(reach as isize)..count + reach as isize)

@@ -14,7 +14,7 @@ const STEP_COST: f64 = 0.2;
 const GAP_MM: f64 = 3.0;
 
 /// One rough border point for each ray; `None` where no closed path exists.
-pub fn rough_border(map: &HeightMap, rays: &[Ray]) -> Option<Vec<Point3<f64>>> {
+pub(super) fn rough_border(map: &HeightMap, rays: &[Ray]) -> Option<Vec<Point3<f64>>> {
     let columns: Vec<Vec<Option<Point3<f64>>>> = rays.iter().map(|ray| places(map, ray)).collect();
     let values: Vec<Vec<f64>> = rays
         .iter()

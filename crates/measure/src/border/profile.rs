@@ -17,7 +17,7 @@ const EVEN_MM: f64 = 0.1;
 
 /// The surface on either side of the border point, in order away from it.
 #[derive(Debug, Clone)]
-pub struct Profile {
+pub(super) struct Profile {
     /// The border point.
     pub border: SectionPoint,
     /// Standard uncertainty of the border point along the direction in which
@@ -41,11 +41,11 @@ struct TopPiece {
 }
 
 /// Polylines of a cut.
-pub type Lines = Vec<Vec<SectionPoint>>;
+pub(super) type Lines = Vec<Vec<SectionPoint>>;
 
 /// Where in a section the border is looked for.
 #[derive(Debug, Clone, Copy)]
-pub struct Search {
+pub(super) struct Search {
     /// Roughly where it is.
     pub about: SectionPoint,
     /// Lean of the direction in which it is furthest from the seating axis, radians.
@@ -73,7 +73,7 @@ impl Search {
 
 impl Profile {
     /// The border in a cut. `None` where no surface lies near where it should.
-    pub fn find(lines: &[CutLine], search: &Search, is_tissue: &[bool]) -> Option<Self> {
+    pub(super) fn find(lines: &[CutLine], search: &Search, is_tissue: &[bool]) -> Option<Self> {
         let highest = |belongs: &dyn Fn(usize, usize) -> bool| {
             (0..lines.len())
                 .flat_map(|line| (0..lines[line].points.len()).map(move |point| (line, point)))
@@ -122,7 +122,7 @@ impl Profile {
 
     /// The whole cut as tissue face and outer face: parted at the border point
     /// near it, and by the triangles everywhere else.
-    pub fn faces(&self, lines: &[CutLine], is_tissue: &[bool]) -> (Lines, Lines) {
+    pub(super) fn faces(&self, lines: &[CutLine], is_tissue: &[bool]) -> (Lines, Lines) {
         let (mut tissue, mut outer) = (Lines::new(), Lines::new());
         for (number, line) in lines.iter().enumerate() {
             let mut labels: Vec<bool> = line
@@ -171,7 +171,7 @@ impl Profile {
 
     /// Distance between the faces, square to the seating axis, `depth_mm` below
     /// the border; with the two points.
-    pub fn thickness(
+    pub(super) fn thickness(
         &self,
         depth_mm: f64,
         noise_mm: f64,
@@ -202,7 +202,7 @@ impl Profile {
     }
 
     /// Radius of the circle through the roll, with its centre.
-    pub fn roll(&self, noise_mm: f64) -> Result<(Measured, SectionPoint), Missing> {
+    pub(super) fn roll(&self, noise_mm: f64) -> Result<(Measured, SectionPoint), Missing> {
         /// Noise is alike within this distance, mm.
         const ALIKE_MM: f64 = 0.2;
         if self.scan_ends {
@@ -230,7 +230,7 @@ impl Profile {
     }
 
     /// The bottom of the trough on the tissue face, near a place across.
-    pub fn crest(&self, about: f64, within_mm: f64) -> Option<SectionPoint> {
+    pub(super) fn crest(&self, about: f64, within_mm: f64) -> Option<SectionPoint> {
         lowest(&self.tissue, about, within_mm)
     }
 }
@@ -441,7 +441,7 @@ fn crossing(face: &[SectionPoint], level: f64) -> Option<Crossing> {
 }
 
 /// Points at even steps along a line from its start, for at most `reach_mm`.
-pub fn evenly(line: &[SectionPoint], reach_mm: f64) -> Vec<SectionPoint> {
+pub(super) fn evenly(line: &[SectionPoint], reach_mm: f64) -> Vec<SectionPoint> {
     let Some(&first) = line.first() else {
         return Vec::new();
     };
@@ -513,7 +513,7 @@ fn straight(points: &[[f64; 2]]) -> Option<[f64; 2]> {
 }
 
 /// A reading from what may be missing.
-pub fn reading<T>(figure: &Result<(Measured, T), Missing>) -> Reading {
+pub(super) fn reading<T>(figure: &Result<(Measured, T), Missing>) -> Reading {
     figure
         .as_ref()
         .map(|(measured, _)| *measured)

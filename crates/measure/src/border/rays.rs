@@ -12,7 +12,7 @@ use std::ops::RangeInclusive;
 /// A line in plan, and which point of the surface over it is border: the one
 /// furthest along a direction that leans from the seating axis toward `toward`.
 #[derive(Debug, Clone, Copy)]
-pub struct Ray {
+pub(super) struct Ray {
     /// Where it starts.
     pub from: Point2<f64>,
     /// Unit vector along it.
@@ -44,7 +44,7 @@ const PALATE_MM: f64 = 13.0;
 
 /// How a palatal place at distance `x` from the midline leans, where the ends
 /// of the crest line lie `end_x` from it.
-pub fn lean_across_back(x: f64, end_x: f64) -> f64 {
+pub(super) fn lean_across_back(x: f64, end_x: f64) -> f64 {
     let share = ((end_x - LIMB_MM - x.abs()) / (PALATE_MM - LIMB_MM)).clamp(0.0, 1.0);
     let smooth = share * share * (3.0 - 2.0 * share);
     LEAN_BEHIND_LIMB + (LEAN_BEHIND_PALATE - LEAN_BEHIND_LIMB) * smooth
@@ -52,7 +52,7 @@ pub fn lean_across_back(x: f64, end_x: f64) -> f64 {
 
 /// How the border leans at distance `x` from the midline where it faces
 /// `outward`: not at all along the flanges, fully where it faces back.
-pub fn back_lean(x: f64, end_x: f64, outward: Vector2<f64>, arch: Arch) -> f64 {
+pub(super) fn back_lean(x: f64, end_x: f64, outward: Vector2<f64>, arch: Arch) -> f64 {
     let full = match arch {
         Arch::Maxillary => lean_across_back(x, end_x),
         Arch::Mandibular => LEAN_BEHIND_LIMB,
@@ -64,7 +64,7 @@ pub fn back_lean(x: f64, end_x: f64, outward: Vector2<f64>, arch: Arch) -> f64 {
 /// The crest line in plan, run on to the back, smooth enough to stand
 /// perpendiculars on.
 #[derive(Debug, Clone)]
-pub struct Spine {
+pub(super) struct Spine {
     /// From the +x end round the front to the -x end, `STEP_MM` apart.
     pub points: Vec<Point2<f64>>,
     /// Unit vector along it at each point.
@@ -77,7 +77,7 @@ pub struct Spine {
 impl Spine {
     /// Smooths the crest line, runs it on at both ends for as long as there is
     /// surface, but for the last few millimetres, and lays it on the trough's floor.
-    pub fn of(crest: &[Point3<f64>], map: &HeightMap) -> Self {
+    pub(super) fn of(crest: &[Point3<f64>], map: &HeightMap) -> Self {
         /// The ends of the crest line are loose: radial lines cross the trough
         /// there at a slant.
         const LOOSE_MM: usize = 5;
@@ -106,17 +106,17 @@ impl Spine {
     }
 
     /// Unit vector away from the inside of the arch.
-    pub fn outward(&self, i: usize) -> Vector2<f64> {
+    pub(super) fn outward(&self, i: usize) -> Vector2<f64> {
         Vector2::new(self.along[i].y, -self.along[i].x)
     }
 
     /// Mean distance of the ends from the midline, mm.
-    pub fn end_x(&self) -> f64 {
+    pub(super) fn end_x(&self) -> f64 {
         (self.points[0].x - self.points[self.points.len() - 1].x).abs() / 2.0
     }
 
     /// The foot of the perpendicular from a place.
-    pub fn foot(&self, place: Point2<f64>) -> Foot {
+    pub(super) fn foot(&self, place: Point2<f64>) -> Foot {
         let mut best = Foot {
             at: self.points[0],
             outward: self.outward(0),
@@ -146,7 +146,7 @@ impl Spine {
 
 /// The nearest point of a spine.
 #[derive(Debug, Clone, Copy)]
-pub struct Foot {
+pub(super) struct Foot {
     /// Where.
     pub at: Point2<f64>,
     /// Unit vector there away from the inside of the arch.
@@ -159,7 +159,7 @@ pub struct Foot {
 
 /// Rays all round, from one side of the labial midline on in the direction in
 /// which the crest line runs, and closed.
-pub fn rays_round(spine: &Spine, arch: Arch) -> Vec<Ray> {
+pub(super) fn rays_round(spine: &Spine, arch: Arch) -> Vec<Ray> {
     // Beside the closed end of the trough, the rise behind it would be taken
     // for the flange.
     let (first, last) = (*spine.crest.start(), *spine.crest.end());

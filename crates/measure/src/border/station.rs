@@ -33,7 +33,7 @@ pub(crate) struct Outlook<'a> {
 
 /// A station in local coordinates.
 #[derive(Debug, Clone)]
-pub struct Reached {
+pub(super) struct Reached {
     pub part: BorderPart,
     pub point: Point3<f64>,
     /// `None` where no surface lies: the point is the rough border's.
@@ -49,12 +49,12 @@ pub struct Reached {
 
 impl Reached {
     /// Whether the border itself was scanned here.
-    pub fn is_scanned(&self) -> bool {
+    pub(super) fn is_scanned(&self) -> bool {
         !self.scan_ends && self.uncertainty_mm.is_some()
     }
 
     /// Its figures, each to be changed.
-    pub const FIGURES: [fn(&mut Self) -> &mut Reading; 4] = [
+    pub(super) const FIGURES: [fn(&mut Self) -> &mut Reading; 4] = [
         |station| &mut station.flange_height,
         |station| &mut station.flange_thickness,
         |station| &mut station.border_radius,
@@ -74,7 +74,7 @@ struct Stand {
 impl Outlook<'_> {
     /// What the cut at a point of the rough border shows; `outward` is the
     /// border's own direction away from the inside, in plan.
-    pub fn look(&self, rough: &Point3<f64>, outward: Vector2<f64>) -> Reached {
+    pub(super) fn look(&self, rough: &Point3<f64>, outward: Vector2<f64>) -> Reached {
         let stand = self.stand(rough, outward);
         let about = stand.plane.section_point(rough);
         let has_crest = stand.part != BorderPart::Posterior;

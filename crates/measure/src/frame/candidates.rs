@@ -15,7 +15,7 @@ const LEAST_SWEEP: f64 = 0.45;
 
 /// An axis that has settled square to the crest line seen along it.
 #[derive(Debug, Clone)]
-pub struct Candidate {
+pub(super) struct Candidate {
     /// The axis, from tray toward tissue, scan coordinates.
     pub axis: UnitVector3<f64>,
     /// Size of the trough seen along it, mm³.
@@ -30,7 +30,7 @@ pub struct Candidate {
 
 /// Mean of the outward normals by area: zero for a closed surface, by the
 /// divergence theorem; toward the scanner for a surface scanned from one side.
-pub fn mean_normal(mesh: &Mesh) -> Vector3<f64> {
+pub(super) fn mean_normal(mesh: &Mesh) -> Vector3<f64> {
     let sum: Vector3<f64> = (0..mesh.triangles().len())
         .map(|t| mesh.area_vector(t))
         .sum();
@@ -39,7 +39,7 @@ pub fn mean_normal(mesh: &Mesh) -> Vector3<f64> {
 
 /// The axes worth settling: both senses of the principal axes and of the mean
 /// normal, best first, poor ones left out.
-pub fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
+pub(super) fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
     const SAMPLES: usize = 20_000;
     const COARSE_CELL_MM: f64 = 1.25;
     let points: Vec<Point3<f64>> = spread_over(mesh, SAMPLES, |_| true)
@@ -71,7 +71,7 @@ pub fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
 
 /// Whether a surface scanned from one side stands up where an impression has
 /// its trough: seen through its back, it shows by far the larger hollow.
-pub fn stands_up(mesh: &Mesh) -> bool {
+pub(super) fn stands_up(mesh: &Mesh) -> bool {
     const TIMES_LARGER: f64 = 3.0;
     const NOTABLE_MM3: f64 = 300.0;
     let Some(outward) = Unit::try_new(mean_normal(mesh), 0.2) else {
@@ -85,7 +85,7 @@ pub fn stands_up(mesh: &Mesh) -> bool {
 }
 
 /// Height map seen along an axis, in the system of [`basis_along`].
-pub fn map_along(mesh: &Mesh, axis: &UnitVector3<f64>, cell_mm: f64) -> HeightMap {
+pub(super) fn map_along(mesh: &Mesh, axis: &UnitVector3<f64>, cell_mm: f64) -> HeightMap {
     let turn = basis_along(axis);
     let turned: Vec<Point3<f64>> = mesh.vertices().iter().map(|p| turn * p).collect();
     HeightMap::of(&turned, mesh.triangles(), cell_mm)
@@ -93,7 +93,7 @@ pub fn map_along(mesh: &Mesh, axis: &UnitVector3<f64>, cell_mm: f64) -> HeightMa
 
 /// Turns an axis until it stands square to the crest line seen along it.
 /// `None` where no trough sweeps round an arch.
-pub fn settled(mesh: &Mesh, axis: UnitVector3<f64>) -> Option<Candidate> {
+pub(super) fn settled(mesh: &Mesh, axis: UnitVector3<f64>) -> Option<Candidate> {
     const TURNS: usize = 6;
     const STILL: f64 = 0.1 * std::f64::consts::PI / 180.0;
     let mut axis = axis;

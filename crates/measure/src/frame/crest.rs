@@ -11,7 +11,7 @@ const DIRECTIONS: usize = 180;
 
 /// Lowest point of the trough in each direction from the trough's centre.
 #[derive(Debug, Clone)]
-pub struct Bottoms {
+pub(super) struct Bottoms {
     /// Where the directions start.
     pub centre: Point2<f64>,
     /// By direction, anticlockwise from x; `None` where no trough lies.
@@ -21,7 +21,7 @@ pub struct Bottoms {
 impl Bottoms {
     /// The bottoms seen from the centroid of the trough's cells. `None` without
     /// a trough.
-    pub fn seen_from_centre(map: &HeightMap, depths: &[f32]) -> Option<Self> {
+    pub(super) fn seen_from_centre(map: &HeightMap, depths: &[f32]) -> Option<Self> {
         let depths = &of_large_parts(map, depths);
         let (mut sum, mut weight) = (Vector2::zeros(), 0.0);
         for (i, centre) in map.cells() {
@@ -64,18 +64,18 @@ impl Bottoms {
     }
 
     /// Share of the full circle over which the trough is seen.
-    pub fn sweep(&self) -> f64 {
+    pub(super) fn sweep(&self) -> f64 {
         self.by_direction.iter().flatten().count() as f64 / DIRECTIONS as f64
     }
 
     /// The bottoms, in order of direction.
-    pub fn points(&self) -> Vec<Point3<f64>> {
+    pub(super) fn points(&self) -> Vec<Point3<f64>> {
         self.by_direction.iter().flatten().copied().collect()
     }
 
     /// Middle of the widest gap between bottoms, as an angle from x: the open
     /// end of the U.
-    pub fn open_direction(&self) -> f64 {
+    pub(super) fn open_direction(&self) -> f64 {
         let (start, length) = widest_gap(&self.by_direction);
         TAU * (start as f64 + (length as f64 - 1.0) / 2.0) / DIRECTIONS as f64
     }

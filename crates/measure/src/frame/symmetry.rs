@@ -7,7 +7,7 @@ use nalgebra::{Point2, Point3, Unit, UnitVector3, Vector2, Vector3};
 use rayon::prelude::*;
 
 /// What the plane of symmetry says.
-pub struct SymmetryPlane {
+pub(super) struct SymmetryPlane {
     /// Unit vector toward the patient's front, scan coordinates.
     pub anterior: UnitVector3<f64>,
     /// A point of the plane, scan coordinates.
@@ -23,7 +23,7 @@ const MOST_DIFFERENCE_MM: f64 = 3.0;
 /// Finds the plane across which the surface above the crest repeats itself, by
 /// mirroring the height map (Podolak et al. 2006, with the search narrowed to
 /// planes along the seating axis that open toward the open end of the U).
-pub fn plane_of(candidate: &Candidate) -> SymmetryPlane {
+pub(super) fn plane_of(candidate: &Candidate) -> SymmetryPlane {
     let crest = candidate.bottoms.points();
     let crest_height = crest.iter().map(|p| p.z).sum::<f64>() / crest.len().max(1) as f64;
     let surface: Vec<Point3<f64>> = thinned(&candidate.map)

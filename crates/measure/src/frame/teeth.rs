@@ -31,7 +31,7 @@ const NEXT_TOOTH_MM: f64 = 12.0;
 const MANY: usize = 5;
 
 /// Teeth on a scan that is no impression, or sockets in one.
-pub fn on_what_is_none(mesh: &Mesh) -> Option<NotAnImpression> {
+pub(super) fn on_what_is_none(mesh: &Mesh) -> Option<NotAnImpression> {
     let seen_along = |axis: UnitVector3<f64>| candidates::map_along(mesh, &axis, FINE_CELL_MM);
     // A surface seen from one side shows its teeth from behind, as hollows:
     // there no undercut hides how far they are apart.
@@ -58,7 +58,7 @@ pub fn on_what_is_none(mesh: &Mesh) -> Option<NotAnImpression> {
 }
 
 /// Sockets on a height map.
-pub fn sockets_on_map(map: &HeightMap) -> Option<NotAnImpression> {
+pub(super) fn sockets_on_map(map: &HeightMap) -> Option<NotAnImpression> {
     let sockets = longest_row(&bumps(map, Way::Down));
     (sockets >= MANY).then_some(NotAnImpression::Sockets { sockets })
 }

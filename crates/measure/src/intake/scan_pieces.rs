@@ -13,7 +13,7 @@ const LEAST_SHARE: f64 = 0.3;
 const MOST_OVERLAP: f64 = 0.25;
 
 /// The two scans of a mesh in mm, if there are two.
-pub fn two_scans(mesh: &Mesh, topology: &Topology) -> Option<NotAnImpression> {
+pub(crate) fn two_scans(mesh: &Mesh, topology: &Topology) -> Option<NotAnImpression> {
     if topology.components() < 2 {
         return None;
     }
@@ -53,7 +53,7 @@ pub fn two_scans(mesh: &Mesh, topology: &Topology) -> Option<NotAnImpression> {
 const LEAST_PART: f64 = 0.05;
 
 /// Which triangles belong to the impression, and not to stray islands.
-pub fn main_parts(surface: &Surface) -> Vec<bool> {
+pub(crate) fn main_parts(surface: &Surface) -> Vec<bool> {
     let component = surface.topology.component_of_triangle();
     let mut areas = vec![0.0; surface.topology.components()];
     for (triangle, &own) in component.iter().enumerate() {

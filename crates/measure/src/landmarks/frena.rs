@@ -17,14 +17,14 @@ const PREMOLARS: std::ops::RangeInclusive<f64> = 0.2..=0.7;
 const PREMOLARS_MIDDLE: f64 = 0.42;
 
 /// A frenum and where it was looked for.
-pub struct Frenum {
+pub(super) struct Frenum {
     pub seen: Result<Seen, Unseen>,
     pub expected: Option<Point3<f64>>,
 }
 
 /// Looks for a frenum; scan coordinates. `other` is where its fellow of the
 /// other side was seen.
-pub fn find(
+pub(super) fn find(
     ground: &Ground<'_>,
     name: LandmarkName,
     side: Option<Side>,

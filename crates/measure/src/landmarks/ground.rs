@@ -7,7 +7,7 @@ use geometry::height_map::{FINE_CELL_MM, HeightMap};
 use nalgebra::{Isometry3, Point2, Point3, Vector2};
 
 /// The impression with its map, crest and border.
-pub struct Ground<'a> {
+pub(super) struct Ground<'a> {
     pub arch: Arch,
     pub map: HeightMap,
     pub border: Option<&'a Border>,
@@ -24,7 +24,7 @@ pub struct Ground<'a> {
 
 impl<'a> Ground<'a> {
     /// `belongs` says which triangles are no stray islands.
-    pub fn new(
+    pub(super) fn new(
         impression: &'a Impression,
         border: Option<&'a Border>,
         belongs: &[bool],
@@ -50,33 +50,33 @@ impl<'a> Ground<'a> {
     }
 
     /// A scan point in local coordinates.
-    pub fn local(&self, scan: &Point3<f64>) -> Point3<f64> {
+    pub(super) fn local(&self, scan: &Point3<f64>) -> Point3<f64> {
         self.local_from_scan * scan
     }
 
     /// A local point in scan coordinates.
-    pub fn scan(&self, local: &Point3<f64>) -> Point3<f64> {
+    pub(super) fn scan(&self, local: &Point3<f64>) -> Point3<f64> {
         self.local_from_scan.inverse() * local
     }
 
     /// The mirror image of a scan point, in scan coordinates.
-    pub fn mirrored(&self, scan: &Point3<f64>) -> Point3<f64> {
+    pub(super) fn mirrored(&self, scan: &Point3<f64>) -> Point3<f64> {
         let local = self.local(scan);
         self.scan(&Point3::new(-local.x, local.y, local.z))
     }
 
     /// The patient's side of a local point.
-    pub fn side(&self, local: &Point3<f64>) -> Option<Side> {
+    pub(super) fn side(&self, local: &Point3<f64>) -> Option<Side> {
         self.impression.zones.side(local)
     }
 
     /// The part of the arch that a scan point lies in.
-    pub fn zone(&self, scan: &Point3<f64>) -> Zone {
+    pub(super) fn zone(&self, scan: &Point3<f64>) -> Zone {
         self.impression.zones.zone(&self.local(scan))
     }
 
     /// The sign of x on a side.
-    pub fn sign_of(&self, side: Side) -> f64 {
+    pub(super) fn sign_of(&self, side: Side) -> f64 {
         let right = match self.arch {
             Arch::Maxillary => 1.0,
             Arch::Mandibular => -1.0,
@@ -88,13 +88,13 @@ impl<'a> Ground<'a> {
     }
 
     /// Share of the outer border from the midline to its end, of a station there.
-    pub fn part_of_outer(&self, station: usize) -> f64 {
+    pub(super) fn part_of_outer(&self, station: usize) -> f64 {
         self.part_of_outer[station]
     }
 
     /// The crest's place at a distance along it from the midline, and the
     /// direction away from the inside of the arch; in plan.
-    pub fn crest_at(&self, along: f64) -> Option<(Point2<f64>, Vector2<f64>)> {
+    pub(super) fn crest_at(&self, along: f64) -> Option<(Point2<f64>, Vector2<f64>)> {
         // The distances fall along the line.
         let next = self.crest.iter().position(|(_, s)| *s <= along)?;
         let before = next.checked_sub(1)?;
@@ -109,12 +109,12 @@ impl<'a> Ground<'a> {
     }
 
     /// The crest line's points.
-    pub fn crest(&self) -> impl Iterator<Item = &Point3<f64>> {
+    pub(super) fn crest(&self) -> impl Iterator<Item = &Point3<f64>> {
         self.crest.iter().map(|(point, _)| point)
     }
 
     /// Crest points of one limb, from the front to its end.
-    pub fn limb(&self, side: Side) -> Vec<Point3<f64>> {
+    pub(super) fn limb(&self, side: Side) -> Vec<Point3<f64>> {
         let sign = self.sign_of(side);
         let mut limb: Vec<(Point3<f64>, f64)> = (self.crest.iter())
             .filter(|(_, s)| s * sign >= 0.0)

@@ -156,7 +156,7 @@ impl Relief {
 }
 
 /// The incisive papilla.
-pub fn papilla(ground: &Ground<'_>) -> Result<Seen, Unseen> {
+pub(super) fn papilla(ground: &Ground<'_>) -> Result<Seen, Unseen> {
     let relief = Relief::of(ground).ok_or(Unseen::NoSurface)?;
     let deepest = (relief.palatal.iter().zip(&relief.cells))
         .filter(|(palatal, _)| PAPILLA_PALATAL_MM.contains(*palatal))
@@ -182,7 +182,7 @@ pub fn papilla(ground: &Ground<'_>) -> Result<Seen, Unseen> {
 
 /// Rugae: waves of the anterior palate to one or both sides of the raphe; the
 /// place is the middle of the region that they lie in.
-pub fn rugae(ground: &Ground<'_>) -> Result<Seen, Unseen> {
+pub(super) fn rugae(ground: &Ground<'_>) -> Result<Seen, Unseen> {
     /// Region behind the crest's front and aside of the midline, mm (LM-02:
     /// anterior third of the palate; the bounds are common practice, no source).
     const BEHIND_MM: [f64; 2] = [8.0, 20.0];
@@ -224,7 +224,7 @@ pub fn rugae(ground: &Ground<'_>) -> Result<Seen, Unseen> {
 
 /// The foveae: two pimples side by side, near the midline, a little before the
 /// back of the impression, which lies at `back` there. The place is between them.
-pub fn foveae(ground: &Ground<'_>, back: &Point3<f64>) -> Result<Seen, Unseen> {
+pub(super) fn foveae(ground: &Ground<'_>, back: &Point3<f64>) -> Result<Seen, Unseen> {
     /// Coarser scans have less than two points on one, mm.
     const COARSEST_MM: f64 = 0.4;
     /// Before the back, mm: seal areas are 6 mm long at the midline (LM-33),

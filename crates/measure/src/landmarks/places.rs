@@ -23,7 +23,7 @@ fn region(point: Point3<f64>) -> Seen {
 
 /// The middle of the posterior palatal seal: the border at the midline, across
 /// the back. Scan coordinates.
-pub fn seal(ground: &Ground<'_>) -> Result<Seen, Unseen> {
+pub(super) fn seal(ground: &Ground<'_>) -> Result<Seen, Unseen> {
     let border = ground.border.ok_or(Unseen::NoBorder)?;
     let off = |station: &Station| ground.local(&station.point).x.abs();
     let nearest = (border.stations.iter())
@@ -43,7 +43,7 @@ pub fn seal(ground: &Ground<'_>) -> Result<Seen, Unseen> {
 }
 
 /// The tuberosity: the crest before the hamular notch. Local coordinates.
-pub fn tuberosity(ground: &Ground<'_>, limb: &[Point3<f64>]) -> Result<Seen, Unseen> {
+pub(super) fn tuberosity(ground: &Ground<'_>, limb: &[Point3<f64>]) -> Result<Seen, Unseen> {
     /// Before the end of the crest line, mm (common practice, no source).
     const BEFORE_END_MM: f64 = 8.0;
     on_crest(ground, limb, |length| length - BEFORE_END_MM, 0.0)
@@ -51,7 +51,7 @@ pub fn tuberosity(ground: &Ground<'_>, limb: &[Point3<f64>]) -> Result<Seen, Uns
 
 /// The buccal shelf: buccal to the crest between buccal frenum and retromolar
 /// pad (LM-14). Local coordinates.
-pub fn buccal_shelf(ground: &Ground<'_>, limb: &[Point3<f64>]) -> Result<Seen, Unseen> {
+pub(super) fn buccal_shelf(ground: &Ground<'_>, limb: &[Point3<f64>]) -> Result<Seen, Unseen> {
     /// Share of the crest line from the midline to its end.
     const PART: f64 = 0.65;
     /// Its middle lies so far from the crest, mm: it is 4 to 6 mm wide (LM-44,
@@ -83,7 +83,7 @@ fn on_crest(
 
 /// The lingual flange down to the retromylohyoid region: its border there, where
 /// it reaches deepest. Scan coordinates.
-pub fn lingual_flange(ground: &Ground<'_>, side: Side) -> Result<Seen, Unseen> {
+pub(super) fn lingual_flange(ground: &Ground<'_>, side: Side) -> Result<Seen, Unseen> {
     /// Distal part of the lingual border (LM-17; the bound is common practice,
     /// no source).
     const DISTAL: f64 = 0.6;

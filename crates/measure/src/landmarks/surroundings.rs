@@ -12,14 +12,14 @@ use crate::cover::SpotKind;
 use nalgebra::Point3;
 
 /// Scan coordinates throughout.
-pub struct Surroundings<'a> {
+pub(super) struct Surroundings<'a> {
     ground: &'a Ground<'a>,
     sources: &'a Sources<'a>,
     rim: Vec<Point3<f64>>,
 }
 
 impl<'a> Surroundings<'a> {
-    pub fn new(ground: &'a Ground<'a>, sources: &'a Sources<'a>) -> Self {
+    pub(super) fn new(ground: &'a Ground<'a>, sources: &'a Sources<'a>) -> Self {
         Self {
             rim: rim_of(ground, sources),
             ground,
@@ -28,7 +28,7 @@ impl<'a> Surroundings<'a> {
     }
 
     /// The landmark that someone has marked: seen where there is surface.
-    pub fn marked(&self, mark: &LandmarkMark) -> Sighting {
+    pub(super) fn marked(&self, mark: &LandmarkMark) -> Sighting {
         /// A mark lies on the surface to this, mm.
         const ON_SURFACE_MM: f64 = 2.0;
         let mesh = &self.sources.impression.local;
@@ -56,7 +56,7 @@ impl<'a> Surroundings<'a> {
     }
 
     /// The landmark with what lies round it.
-    pub fn round(&self, sighting: Sighting, source: LandmarkSource) -> Landmark {
+    pub(super) fn round(&self, sighting: Sighting, source: LandmarkSource) -> Landmark {
         let name = sighting.name;
         let place = match &sighting.seen {
             Ok(seen) => Some(seen.point),

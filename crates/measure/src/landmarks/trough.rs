@@ -25,14 +25,14 @@ const LEAST_HOLLOW_MM: f64 = 0.3;
 /// Bottom of the trough from the middle of a limb to the end of the surface,
 /// a step apart.
 #[derive(Debug, Clone)]
-pub struct TroughEnd {
+pub(super) struct TroughEnd {
     bottoms: Vec<Point3<f64>>,
 }
 
 impl TroughEnd {
     /// Follows the trough along crest points that are in order toward the end;
     /// local coordinates.
-    pub fn follow(map: &HeightMap, toward_end: &[Point3<f64>]) -> Option<Self> {
+    pub(super) fn follow(map: &HeightMap, toward_end: &[Point3<f64>]) -> Option<Self> {
         let (start, mut heading) = course(toward_end)?;
         let mut at = start;
         let mut bottoms = Vec::new();
@@ -78,13 +78,13 @@ impl TroughEnd {
     }
 
     /// The last place of the trough.
-    pub fn last(&self) -> Point3<f64> {
+    pub(super) fn last(&self) -> Point3<f64> {
         self.bottoms[self.bottoms.len() - 1]
     }
 
     /// The ridge that closes the trough (hamular notch, in the negative: the
     /// saddle that is highest along the trough and lowest across it).
-    pub fn ridge(&self, noise_mm: f64) -> Result<Seen, Unseen> {
+    pub(super) fn ridge(&self, noise_mm: f64) -> Result<Seen, Unseen> {
         let (level, top) = (self.level(), self.top());
         let rise = self.bottoms[top].z - level;
         if rise < LEAST_CLOSURE_MM {
@@ -107,7 +107,7 @@ impl TroughEnd {
     }
 
     /// The hollow before the trough's end (retromolar pad, in the negative).
-    pub fn hollow(&self, noise_mm: f64) -> Result<Seen, Unseen> {
+    pub(super) fn hollow(&self, noise_mm: f64) -> Result<Seen, Unseen> {
         /// No pad lies farther from the end, mm: the longest pads (LM-36, mean
         /// and twice the standard deviation) and what goes beyond them.
         const WITHIN_MM: f64 = 20.0;

@@ -17,7 +17,7 @@ const LEAST_WIDTH: f64 = 0.8;
 const PART_OF_IT: f64 = 0.5;
 
 /// What was measured of a tray that does not fit.
-pub struct Mismatch<'a> {
+pub(super) struct Mismatch<'a> {
     /// Points of the impression's outer surface, local coordinates, mm.
     pub outer: &'a [SurfacePoint],
     /// Vertices of the tray, its own coordinates, mm.
@@ -32,7 +32,7 @@ pub struct Mismatch<'a> {
 
 /// The reason. `fits` tells whether points of an outer surface can be laid on
 /// the tray.
-pub fn reason(mismatch: Mismatch<'_>, fits: impl FnOnce(&[SurfacePoint]) -> bool) -> TrayNotPlaced {
+pub(super) fn reason(mismatch: Mismatch<'_>, fits: impl FnOnce(&[SurfacePoint]) -> bool) -> TrayNotPlaced {
     match other_size(&mismatch) {
         Some(TrayNotPlaced::OtherSize {
             tray_mm,

@@ -44,7 +44,7 @@ pub(crate) struct PreparedTray {
 }
 
 impl PreparedTray {
-    pub fn of(mesh: &Mesh) -> Self {
+    pub(crate) fn of(mesh: &Mesh) -> Self {
         let surface = Surface::of(mesh);
         let (found, (target, corner_normals)) = rayon::join(
             || frame::find(&surface.mesh),
@@ -62,7 +62,7 @@ impl PreparedTray {
     }
 
     /// The tray as a solid, in its own coordinates.
-    pub fn solid(&self) -> Solid<'_> {
+    pub(crate) fn solid(&self) -> Solid<'_> {
         Solid::new(
             &self.surface.mesh,
             &self.surface.topology,
@@ -94,27 +94,27 @@ pub(crate) struct LocalTray<'a> {
 
 impl<'a> LocalTray<'a> {
     /// A tray where it was placed.
-    pub fn new(scan: &'a PreparedTray, placed: &'a PlacedTray) -> Self {
+    pub(crate) fn new(scan: &'a PreparedTray, placed: &'a PlacedTray) -> Self {
         Self { scan, placed }
     }
 
     /// Its surface, in its own coordinates.
-    pub fn index(&self) -> &'a SpatialIndex {
+    pub(crate) fn index(&self) -> &'a SpatialIndex {
         self.scan.target.index()
     }
 
     /// Moves local coordinates into its own.
-    pub fn tray_from_local(&self) -> &'a Isometry3<f64> {
+    pub(crate) fn tray_from_local(&self) -> &'a Isometry3<f64> {
         &self.placed.tray_from_local
     }
 
     /// Its surface, in local coordinates.
-    pub fn mesh(&self) -> &'a Mesh {
+    pub(crate) fn mesh(&self) -> &'a Mesh {
         &self.placed.mesh
     }
 
     /// Expanded uncertainty (k = 2) of a distance to its rim, mm.
-    pub fn rim_uncertainty_mm(&self) -> f64 {
+    pub(crate) fn rim_uncertainty_mm(&self) -> f64 {
         self.placed.rim_uncertainty_mm
     }
 }

@@ -13,7 +13,7 @@ use rayon::prelude::*;
 const MOST_POINTS: usize = 96;
 
 /// How a surface departs from its smooth self.
-pub struct Departures {
+pub(super) struct Departures {
     /// Height of each chosen vertex over the smooth surface, mm; `NAN` where
     /// there is no such surface.
     pub raw_mm: Vec<f32>,
@@ -24,7 +24,7 @@ pub struct Departures {
 }
 
 /// Departures from a smooth surface made of fits of this radius.
-pub fn departures(surface: &Surface<'_>, radius_mm: f64) -> Departures {
+pub(super) fn departures(surface: &Surface<'_>, radius_mm: f64) -> Departures {
     let spacing = radius_mm / 1.8;
     let reach = 1.25 * spacing;
     let seeds = surface.spread(spacing);

@@ -7,7 +7,7 @@ use rayon::prelude::*;
 
 /// Which way a place departs from the smooth surface.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Sense {
+pub(super) enum Sense {
     /// Into the material.
     Pit,
     /// Out of it.
@@ -16,7 +16,7 @@ pub enum Sense {
 
 impl Sense {
     /// What makes a departure of this sense positive.
-    pub fn sign(self) -> f64 {
+    pub(super) fn sign(self) -> f64 {
         match self {
             Self::Pit => -1.0,
             Self::Bump => 1.0,
@@ -26,7 +26,7 @@ impl Sense {
 
 /// A place that may be a defect.
 #[derive(Debug, Clone, Copy)]
-pub struct Candidate {
+pub(super) struct Candidate {
     pub vertex: u32,
     pub sense: Sense,
     /// How far it departs, mm.
@@ -35,7 +35,7 @@ pub struct Candidate {
 
 /// The vertices of greatest departure in their surroundings that stand out of
 /// them, deepest first.
-pub fn proposed(surface: &Surface<'_>, over: &Departures, least_mm: f64) -> Vec<Candidate> {
+pub(super) fn proposed(surface: &Surface<'_>, over: &Departures, least_mm: f64) -> Vec<Candidate> {
     /// A departure is hidden in roughness of more than its half.
     const STANDS_OUT: f32 = 2.0;
     let departures = &over.smoothed_mm;

@@ -26,7 +26,7 @@ const TIMES_NOISE: f64 = 5.0;
 
 /// A defect in the mesh's coordinates, its place in the arch not yet told.
 #[derive(Debug, Clone, PartialEq)]
-pub struct FoundPlace {
+pub(crate) struct FoundPlace {
     /// What it is.
     pub kind: DefectKind,
     /// Its middle, on the surface as it would be without it.
@@ -50,19 +50,19 @@ pub struct FoundPlace {
 
 /// Width of the smallest void that a scan of these edges can show, mm.
 #[must_use]
-pub fn least_across_mm(edge_mm: f64) -> f64 {
+pub(crate) fn least_across_mm(edge_mm: f64) -> f64 {
     LEAST_ACROSS_MM.max(EDGES_ACROSS * edge_mm)
 }
 
 /// Depth of the shallowest void that a scan with this noise can show, mm.
 #[must_use]
-pub fn least_depth_mm(noise_mm: f64) -> f64 {
+pub(crate) fn least_depth_mm(noise_mm: f64) -> f64 {
     LEAST_DEPTH_MM.max(TIMES_NOISE * noise_mm)
 }
 
 /// The defects among the `chosen` triangles of a mesh in mm.
 #[must_use]
-pub fn find(
+pub(crate) fn find(
     mesh: &Mesh,
     topology: &Topology,
     chosen: &[bool],

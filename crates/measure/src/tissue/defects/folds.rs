@@ -6,7 +6,7 @@ use nalgebra::{Point3, Vector3};
 
 /// A groove.
 #[derive(Debug, Clone)]
-pub struct Groove {
+pub(super) struct Groove {
     /// A place near its middle, on the surface.
     pub centre: Point3<f64>,
     /// From end to end along it, mm.
@@ -39,7 +39,7 @@ impl Groove {
 }
 
 /// The folds of a surface that departs so from its smooth self.
-pub fn find(surface: &Surface<'_>, over: &Departures, least_mm: f64) -> Vec<Groove> {
+pub(super) fn find(surface: &Surface<'_>, over: &Departures, least_mm: f64) -> Vec<Groove> {
     /// A departure is hidden in roughness of more than its half.
     const STANDS_OUT: f32 = 2.0;
     let deep = |v: u32| {

@@ -5,7 +5,7 @@ use nalgebra::{Point3, Vector3};
 
 /// A hole in a surface.
 #[derive(Debug, Clone)]
-pub struct Gap {
+pub(super) struct Gap {
     /// Middle of its rim.
     pub centre: Point3<f64>,
     /// Area of the hole as the sum of the triangles between its rim and the
@@ -19,7 +19,7 @@ pub struct Gap {
 /// rim of a surface is none, nor is what is cut away at its edge: walked with
 /// the surface on the left, a rim turns about the surface's normal, a hole
 /// against it.
-pub fn find(
+pub(super) fn find(
     mesh: &Mesh,
     topology: &Topology,
     chosen: &[bool],

@@ -9,7 +9,7 @@ const CAP_COSINE: f64 = 0.4;
 
 /// How depth falls from the middle to the rim.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Profile {
+pub(super) enum Profile {
     /// Half a ball: what a bubble leaves.
     Ball,
     /// Less than half a ball: it meets the surface at 66 degrees.
@@ -24,10 +24,10 @@ pub enum Profile {
 
 impl Profile {
     /// All of them; those with a sharp rim first.
-    pub const ALL: [Self; 5] = [Self::Ball, Self::Cap, Self::Dish, Self::Smooth, Self::Bell];
+    pub(super) const ALL: [Self; 5] = [Self::Ball, Self::Cap, Self::Dish, Self::Smooth, Self::Bell];
 
     /// Whether it ends in a sharp rim.
-    pub fn has_rim(self) -> bool {
+    pub(super) fn has_rim(self) -> bool {
         matches!(self, Self::Ball | Self::Cap | Self::Dish)
     }
 
@@ -66,7 +66,7 @@ impl Profile {
 /// The outline of a footprint at half its depth: an ellipse in the plane of a
 /// frame.
 #[derive(Debug, Clone, Copy)]
-pub struct Outline {
+pub(super) struct Outline {
     pub centre: Vector2<f64>,
     /// Squared half axes as a matrix: a place x lies on the outline where
     /// x' S^-1 x = 1.
@@ -76,7 +76,7 @@ pub struct Outline {
 impl Outline {
     /// The ellipse with the second moments of weighted places; for a disc of
     /// radius a, they are a²/4.
-    pub fn of(places: impl Iterator<Item = (Vector2<f64>, f64)> + Clone) -> Option<Self> {
+    pub(super) fn of(places: impl Iterator<Item = (Vector2<f64>, f64)> + Clone) -> Option<Self> {
         let total: f64 = places.clone().map(|p| p.1).sum();
         if total <= 0.0 {
             return None;
@@ -94,12 +94,12 @@ impl Outline {
     }
 
     /// Radius of the circle of the same area, mm.
-    pub fn radius(&self) -> f64 {
+    pub(super) fn radius(&self) -> f64 {
         self.shape.determinant().max(0.0).powf(0.25)
     }
 
     /// Longer over shorter axis.
-    pub fn elongation(&self) -> f64 {
+    pub(super) fn elongation(&self) -> f64 {
         let values = self.shape.symmetric_eigenvalues();
         let (most, least) = (values.max(), values.min());
         (most / least.max(1e-12)).sqrt()
@@ -107,7 +107,7 @@ impl Outline {
 }
 
 /// Departures to be explained, with the surroundings left free.
-pub struct Fitting<'a> {
+pub(super) struct Fitting<'a> {
     /// (u, v, departure), mm.
     points: &'a [Vector3<f64>],
     weights: &'a [f64],
@@ -122,7 +122,7 @@ pub struct Fitting<'a> {
 
 /// How well one profile explains.
 #[derive(Debug, Clone, Copy)]
-pub struct Fitted {
+pub(super) struct Fitted {
     pub profile: Profile,
     /// Depth of the middle, mm.
     pub depth_mm: f64,
@@ -138,7 +138,7 @@ pub struct Fitted {
 
 impl<'a> Fitting<'a> {
     /// Departures over a place, each with a weight.
-    pub fn new(points: &'a [Vector3<f64>], weights: &'a [f64]) -> Option<Self> {
+    pub(super) fn new(points: &'a [Vector3<f64>], weights: &'a [f64]) -> Option<Self> {
         let (mut normal, mut moments, mut squares) = (Matrix6::zeros(), Vector6::zeros(), 0.0);
         for (p, &weight) in points.iter().zip(weights) {
             let row = terms(p.x, p.y);
@@ -159,7 +159,7 @@ impl<'a> Fitting<'a> {
     }
 
     /// The best size and place of a profile, starting from an outline.
-    pub fn best(&self, profile: Profile, outline: &Outline) -> Option<Fitted> {
+    pub(super) fn best(&self, profile: Profile, outline: &Outline) -> Option<Fitted> {
         const ROUNDS: usize = 5;
         let radius = outline.radius();
         let inverse = outline.shape.try_inverse()? * (radius * radius);

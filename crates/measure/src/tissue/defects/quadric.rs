@@ -6,7 +6,7 @@ use nalgebra::{Matrix3, Matrix6, Point3, Vector3, Vector6};
 
 /// Axes at a place: the third is the height.
 #[derive(Debug, Clone, Copy)]
-pub struct Frame {
+pub(super) struct Frame {
     origin: Point3<f64>,
     axes: Matrix3<f64>,
 }
@@ -14,7 +14,7 @@ pub struct Frame {
 impl Frame {
     /// A frame whose height runs along the mean normal of some vertices;
     /// `None` where they face every way.
-    pub fn at(surface: &Surface<'_>, origin: Point3<f64>, over: &[u32]) -> Option<Self> {
+    pub(super) fn at(surface: &Surface<'_>, origin: Point3<f64>, over: &[u32]) -> Option<Self> {
         let sum: Vector3<f64> = over
             .iter()
             .map(|&v| surface.normals[v as usize] * surface.areas[v as usize])
@@ -33,38 +33,38 @@ impl Frame {
     }
 
     /// A point as (u, v, height).
-    pub fn local(&self, p: &Point3<f64>) -> Vector3<f64> {
+    pub(super) fn local(&self, p: &Point3<f64>) -> Vector3<f64> {
         self.axes.tr_mul(&(p - self.origin))
     }
 
     /// A place (u, v, height) as a point.
-    pub fn point(&self, local: &Vector3<f64>) -> Point3<f64> {
+    pub(super) fn point(&self, local: &Vector3<f64>) -> Point3<f64> {
         self.origin + self.axes * local
     }
 
     /// The direction of height.
-    pub fn up(&self) -> Vector3<f64> {
+    pub(super) fn up(&self) -> Vector3<f64> {
         self.axes.column(2).into_owned()
     }
 }
 
 /// The terms of a quadratic polynomial.
-pub fn terms(u: f64, v: f64) -> Vector6<f64> {
+pub(super) fn terms(u: f64, v: f64) -> Vector6<f64> {
     Vector6::new(1.0, u, v, u * u, u * v, v * v)
 }
 
 /// A quadratic height.
 #[derive(Debug, Clone, Copy)]
-pub struct Quadric(pub Vector6<f64>);
+pub(super) struct Quadric(pub Vector6<f64>);
 
 impl Quadric {
     /// Height at (u, v).
-    pub fn height(&self, u: f64, v: f64) -> f64 {
+    pub(super) fn height(&self, u: f64, v: f64) -> f64 {
         self.0.dot(&terms(u, v))
     }
 
     /// The weighted least-squares fit; `None` where points do not determine it.
-    pub fn fit(points: &[Vector3<f64>], weights: &[f64]) -> Option<Self> {
+    pub(super) fn fit(points: &[Vector3<f64>], weights: &[f64]) -> Option<Self> {
         let (mut normal, mut right) = (Matrix6::zeros(), Vector6::zeros());
         for (p, &weight) in points.iter().zip(weights) {
             if weight > 0.0 {
@@ -79,7 +79,7 @@ impl Quadric {
 
     /// The fit by iterated Tukey biweights (Beaton and Tukey 1974), with the
     /// scale of its residuals: `floor_mm` at least.
-    pub fn robust(points: &[Vector3<f64>], floor_mm: f64) -> Option<Robust> {
+    pub(super) fn robust(points: &[Vector3<f64>], floor_mm: f64) -> Option<Robust> {
         const ROUNDS: usize = 4;
         const LEAST_POINTS: usize = 12;
         if points.len() < LEAST_POINTS {
@@ -115,7 +115,7 @@ impl Quadric {
 }
 
 /// A robust fit.
-pub struct Robust {
+pub(super) struct Robust {
     pub quadric: Quadric,
     /// Standard deviation of what belongs to the surface, mm.
     pub scale_mm: f64,

@@ -5,7 +5,7 @@ use nalgebra::{Point3, Vector3};
 use std::ops::Range;
 
 /// Vertices with normals and neighbours.
-pub struct Surface<'a> {
+pub(super) struct Surface<'a> {
     pub points: &'a [Point3<f64>],
     pub normals: Vec<Vector3<f64>>,
     /// Area that each vertex stands for, mm².
@@ -24,7 +24,7 @@ pub struct Surface<'a> {
 
 impl<'a> Surface<'a> {
     /// A surface of which the triangles that are `chosen` are looked at.
-    pub fn new(
+    pub(super) fn new(
         mesh: &'a Mesh,
         topology: &Topology,
         chosen: &[bool],
@@ -81,14 +81,14 @@ impl<'a> Surface<'a> {
     }
 
     /// The neighbours of a vertex.
-    pub fn neighbours(&self, v: u32) -> &[u32] {
+    pub(super) fn neighbours(&self, v: u32) -> &[u32] {
         let range: Range<usize> =
             self.first[v as usize] as usize..self.first[v as usize + 1] as usize;
         &self.others[range]
     }
 
     /// One vertex for each cube of this side that chosen vertices lie in.
-    pub fn spread(&self, side_mm: f64) -> Vec<u32> {
+    pub(super) fn spread(&self, side_mm: f64) -> Vec<u32> {
         let cube = |p: &Point3<f64>| [p.x, p.y, p.z].map(|c| (c / side_mm).floor() as i64);
         let mut cubes: Vec<([i64; 3], u32)> = (0..self.points.len())
             .filter(|&v| self.chosen[v])
@@ -106,13 +106,13 @@ impl<'a> Surface<'a> {
 }
 
 /// Finds what lies around a vertex; kept between searches, for speed.
-pub struct Searcher {
+pub(super) struct Searcher {
     seen: Vec<u32>,
     round: u32,
 }
 
 impl Searcher {
-    pub fn new(surface: &Surface<'_>) -> Self {
+    pub(super) fn new(surface: &Surface<'_>) -> Self {
         Self {
             seen: vec![0; surface.points.len()],
             round: 0,
@@ -121,7 +121,7 @@ impl Searcher {
 
     /// The vertices that are joined to `from` through vertices that `open`
     /// accepts; nearest, by edges, first.
-    pub fn joined(
+    pub(super) fn joined(
         &mut self,
         surface: &Surface<'_>,
         from: u32,
@@ -147,7 +147,7 @@ impl Searcher {
     }
 
     /// Like [`Self::joined`], in rings of as many edges from the start.
-    pub fn rings(
+    pub(super) fn rings(
         &mut self,
         surface: &Surface<'_>,
         from: u32,
@@ -174,7 +174,7 @@ impl Searcher {
     }
 
     /// The vertices within `radius_mm` of `from`, joined to it within that ball.
-    pub fn ball(&mut self, surface: &Surface<'_>, from: u32, radius_mm: f64) -> Vec<u32> {
+    pub(super) fn ball(&mut self, surface: &Surface<'_>, from: u32, radius_mm: f64) -> Vec<u32> {
         let centre = surface.points[from as usize];
         let reach = radius_mm * radius_mm;
         self.joined(surface, from, |v| {

@@ -13,7 +13,7 @@ const RIM_CORNERS: u32 = 24;
 
 /// What is known of a place.
 #[derive(Debug, Clone)]
-pub struct Reading {
+pub(super) struct Reading {
     /// Its middle, on the surface as it would be without it.
     pub centre: Point3<f64>,
     /// Greatest departure, mm.
@@ -45,7 +45,7 @@ impl Reading {
     /// that are smooth beside it and seen all around, is compact, has the shape
     /// of a part of a ball, and has a sharp rim or walls steeper than any
     /// hollow or pimple of the mucosa.
-    pub fn is_defect(&self, least_mm: f64) -> bool {
+    pub(super) fn is_defect(&self, least_mm: f64) -> bool {
         /// The surroundings' own relief, as a part of the depth.
         const MOST_ROUGH: f64 = 0.125;
         const MOST_ELONGATED: f64 = 2.2;
@@ -91,7 +91,7 @@ fn half_radius(
 }
 
 /// Reads a place; `None` where there is nothing to fit or nothing stands out.
-pub fn read(
+pub(super) fn read(
     surface: &Surface<'_>,
     searcher: &mut Searcher,
     departures: &[f32],

@@ -10,7 +10,7 @@ use std::collections::BTreeMap;
 
 /// A sphere in the scan.
 #[derive(Debug, Clone)]
-pub struct Candidate {
+pub(super) struct Candidate {
     /// The least-squares sphere, mm.
     pub sphere: Sphere,
     /// The vertices that it was fitted to: within three standard deviations.
@@ -34,7 +34,7 @@ const OF_SPHERE: f64 = 0.05;
 const PLAY: f64 = 0.15;
 
 /// Every sphere of one of these radii, mm, in a scan that faces outward.
-pub fn all(scan: &Mesh, radii: &[f64]) -> Vec<Candidate> {
+pub(super) fn all(scan: &Mesh, radii: &[f64]) -> Vec<Candidate> {
     let mut sizes = radii.to_vec();
     sizes.sort_by(f64::total_cmp);
     // Sizes that cannot be told apart by voting are looked for once.

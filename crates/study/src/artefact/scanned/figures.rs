@@ -6,7 +6,7 @@ use nalgebra::{Isometry3, Matrix4, Point3};
 use thiserror::Error;
 
 /// What a scan may be off in scale, as a share, and its spheres still be found.
-pub const SCALE_PLAY: f64 = 0.05;
+pub(super) const SCALE_PLAY: f64 = 0.05;
 
 /// A sphere as it is said to be.
 #[derive(Debug, Clone, Copy, PartialEq)]

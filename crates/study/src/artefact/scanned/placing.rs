@@ -10,7 +10,7 @@ const PLAY_MM: f64 = 0.3;
 
 /// The nominal spheres laid on some of those in the scan.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Placing {
+pub(super) struct Placing {
     /// For each nominal sphere, the number of the one in the scan.
     pub chosen: Vec<usize>,
     /// The motion that lays them there.
@@ -22,7 +22,7 @@ pub struct Placing {
 }
 
 /// The choice that fits best, if one does.
-pub fn best(nominal: &[NominalSphere], seen: &[Candidate]) -> Option<Placing> {
+pub(super) fn best(nominal: &[NominalSphere], seen: &[Candidate]) -> Option<Placing> {
     let mut choices: Vec<Vec<usize>> = (starts(nominal, seen).iter())
         .filter_map(|start| completed(nominal, seen, start))
         .collect();
