@@ -13,7 +13,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     }
     for file in files {
         let scan = read_scan(Path::new(&file))?;
-        let noise_mm = measure::noise_mm(&scan.mesh).ok_or("a mesh without vertices")?;
+        let noise_mm = geometry::noise::noise_mm(&scan.mesh).ok_or("a mesh without vertices")?;
         writeln!(stdout(), "{{\"noise_mm\": {noise_mm:?}}}")?;
     }
     Ok(())

@@ -3,7 +3,7 @@
 //! each plane (a point, its normal) with the length of its cut in the file's
 //! unit, and the seconds for all. `tests/outside/sections.py` runs it.
 
-use measure::border::{CutLine, Cutter, SectionPlane};
+use geometry::section::{CutLine, Cutter, SectionPlane};
 use mesh::read_scan;
 use nalgebra::{Vector2, center};
 use std::error::Error;

@@ -3,19 +3,16 @@
 
 use crate::Population;
 use fixtures::{ARCHES, quantile};
-use measure::{
-    Border, BorderPart, Dip, DipKind, MeasureSettings, Measured, Missing, Reading, measure,
-};
+use measure::{Border, BorderPart, Dip, DipKind, MeasureSettings, Measured, Missing, Reading};
 use nalgebra::Point3;
 use phantom::{Arch, Blemish, BorderPoint, FlangeSide, Options, Phantom, RimFaults, Sides};
 use serde::{Deserialize, Serialize};
 
 fn border_of(phantom: &Phantom) -> Border {
-    measure(
+    fixtures::measured(
         &phantom.impression,
         Some(&phantom.tray),
         &MeasureSettings::default(),
-        &|_| {},
     )
     .border
     .unwrap_or_else(|why| panic!("{:?} {}: {why}", phantom.truth.arch, phantom.truth.seed))

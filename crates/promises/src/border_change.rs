@@ -3,9 +3,9 @@
 
 use crate::Population;
 use fixtures::quantile;
-use measure::border::changes;
-use measure::passes::{Pass, laid};
-use measure::{ImpressionMeasurement, MeasureSettings, measure};
+use measure::pair::changes;
+use measure::pair::{Pass, laid};
+use measure::{MeasureSettings, Measurement};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Translation3, UnitQuaternion};
 use phantom::{Arch, Blemish, FlangeSide, Options, Phantom};
@@ -24,14 +24,14 @@ fn made(arch: Arch, seed: u64, blemishes: Vec<Blemish>) -> Phantom {
     })
 }
 
-fn measured(mesh: &Mesh) -> ImpressionMeasurement {
-    measure(mesh, None, &MeasureSettings::default(), &|_| {})
+fn measured(mesh: &Mesh) -> Measurement {
+    fixtures::measured(mesh, None, &MeasureSettings::default())
 }
 
-fn pass<'a>(mesh: &'a Mesh, measured: &'a ImpressionMeasurement) -> Pass<'a> {
+fn pass<'a>(mesh: &'a Mesh, measured: &'a Measurement) -> Pass<'a> {
     Pass {
         mesh,
-        frame: measured.frame.as_ref().expect("an impression has a frame"),
+        frame: &measured.frame,
     }
 }
 

@@ -3,9 +3,7 @@
 
 use crate::Population;
 use fixtures::ARCHES;
-use measure::{
-    ImpressionMeasurement, MeasureSettings, NotMeasured, TrayColour, TrayThickness, measure,
-};
+use measure::{NoColour, MeasureSettings, Measurement, TrayColour, TrayThickness};
 use mesh::Mesh;
 use nalgebra::{Point3, Vector3};
 use phantom::{Arch, Colouring, Options, Phantom, PlantedSpot, Sides, SpotTruth};
@@ -70,12 +68,12 @@ fn lit(mesh: &Mesh, colours: &[[u8; 3]], seed: u64, linear: bool) -> Mesh {
         .expect("one colour a vertex")
 }
 
-fn told(scan: &Mesh, tray: Option<[u8; 3]>) -> ImpressionMeasurement {
+fn told(scan: &Mesh, tray: Option<[u8; 3]>) -> Measurement {
     let settings = MeasureSettings {
         tray_colour: tray,
         ..MeasureSettings::default()
     };
-    measure(scan, None, &settings, &|_| {})
+    fixtures::measured(scan, None, &settings)
 }
 
 #[derive(Default, Debug, Clone, Copy, Serialize, Deserialize)]
@@ -100,7 +98,7 @@ impl std::ops::Add for Tally {
     }
 }
 
-fn reading(found: &ImpressionMeasurement) -> Result<&TrayColour, NotMeasured> {
+fn reading(found: &Measurement) -> Result<&TrayColour, NoColour> {
     found
         .colour
         .as_ref()
@@ -211,12 +209,7 @@ pub fn colour_that_contradicts_the_cover_map_is_a_place_of_its_own() {
         let colours = mesh.colours().expect("coloured").to_vec();
         let by_colour = |colours: &[[u8; 3]]| -> Vec<Point3<f64>> {
             let scan = lit(mesh, colours, 3, true);
-            let found = measure(
-                &scan,
-                Some(&made.tray),
-                &MeasureSettings::default(),
-                &|_| {},
-            );
+            let found = fixtures::measured(&scan, Some(&made.tray), &MeasureSettings::default());
             let cover = found.cover.as_ref().expect("the tray is registered");
             let beside = reading(&found).expect("told").beside_cover.expect("both");
             println!("{arch:?}: {beside:?}, U {:.3} mm", cover.uncertainty_mm);
@@ -224,7 +217,7 @@ pub fn colour_that_contradicts_the_cover_map_is_a_place_of_its_own() {
             spots.map(|spot| spot.centre).collect()
         };
         assert_eq!(by_colour(&colours), []);
-        let found = measure(mesh, Some(&made.tray), &MeasureSettings::default(), &|_| {});
+        let found = fixtures::measured(mesh, Some(&made.tray), &MeasureSettings::default());
         let thick = found.cover.expect("registered").at_vertex_mm;
         // Away from planted places and from the end of the tissue surface.
         let is_inside = |p: &Point3<f64>| {
@@ -259,7 +252,7 @@ pub fn bare_tray_is_found_by_its_colour_beside_a_stated_thickness_too(population
                 }),
                 ..MeasureSettings::default()
             };
-            let found = measure(&made.impression, None, &settings, &|_| {});
+            let found = fixtures::measured(&made.impression, None, &settings);
             assert!(reading(&found).is_ok() && found.cover.is_ok());
             let is_found = |planted: &&SpotTruth| {
                 let mut spots = found.spots.iter();

@@ -2,7 +2,7 @@
 
 use crate::Population;
 use fixtures::quantile;
-use measure::{MeasureSettings, measure};
+use measure::{MeasureSettings};
 use nalgebra::Point3;
 use phantom::{Options, Phantom};
 
@@ -47,12 +47,7 @@ pub fn is_smooth_true_and_reaches_its_ends(population: Population) {
                 handle: seed % 3 != 0,
                 ..Options::default()
             });
-            let found = measure(
-                &phantom.impression,
-                None,
-                &MeasureSettings::default(),
-                &|_| {},
-            );
+            let found = fixtures::measured(&phantom.impression, None, &MeasureSettings::default());
             let line = found.border.expect("a border").crest_line;
             let truth = &phantom.truth.crest_line;
             let off: Vec<f64> = (line.iter().map(|p| off_line(truth, p)))

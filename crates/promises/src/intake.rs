@@ -3,9 +3,10 @@
 
 use crate::Population;
 use fixtures::mirrored;
-use measure::layers::double_layers;
-use measure::passes::{Pass, laid};
-use measure::{Frame, NotAnImpression, NotMeasured, frame};
+use geometry::double_layers::double_layers;
+use measure::pair::{Pass, laid};
+use measure::pair::NoPair;
+use measure::{Frame, NotAnImpression, frame};
 use mesh::{Mesh, Topology};
 use phantom::{
     Across, Arch, Blemish, FlangeSide, Options, Phantom, Place, PlantedSpot, Pose, RimFaults,
@@ -32,7 +33,7 @@ const MOST_DOUBLE: f64 = 0.02;
 fn questions(scan: &Mesh) -> Vec<String> {
     let topology = Topology::of(scan);
     let found = frame::find(scan).err().map(|what| what.to_string());
-    let (_, turned) = measure::facing::righted(scan, &topology);
+    let (_, turned) = geometry::winding::righted(scan, &topology);
     let layers = double_layers(scan, &topology);
     let doubled =
         (layers.share > MOST_DOUBLE).then(|| format!("{:.2e} of it lies double", layers.share));
@@ -215,7 +216,7 @@ pub fn a_mirrored_second_pass_is_told_and_a_true_one_is_not(population: Populati
             let (one, two) = (pass(&first, &first_frame), pass(&second, &frame));
             match laid(one, two) {
                 Ok(_) => Some(false),
-                Err(NotMeasured::EarlierMirrored) => Some(true),
+                Err(NoPair::Mirrored) => Some(true),
                 Err(_) => None,
             }
         })

@@ -2,8 +2,9 @@
 
 use crate::Population;
 use fixtures::{quantile, together};
-use measure::jaw_relation::{Jaw, JawRelation, measure as relate};
-use measure::{ImpressionMeasurement, MeasureSettings, NotMeasured, measure};
+use measure::record::{Jaw, JawRelation, measure as relate};
+use measure::record::NoRelation;
+use measure::{MeasureSettings, Measurement};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Translation3, UnitQuaternion, Vector3};
 use phantom::{Arch, Options, Phantom, Pose};
@@ -44,14 +45,14 @@ fn record(upper: &Phantom, lower: &Phantom, seed: u64) -> Mesh {
     })
 }
 
-fn measured(mesh: &Mesh) -> ImpressionMeasurement {
-    measure(mesh, None, &MeasureSettings::default(), &|_| {})
+fn measured(mesh: &Mesh) -> Measurement {
+    fixtures::measured(mesh, None, &MeasureSettings::default())
 }
 
-fn jaw<'a>(mesh: &'a Mesh, measured: &'a ImpressionMeasurement) -> Jaw<'a> {
+fn jaw<'a>(mesh: &'a Mesh, measured: &'a Measurement) -> Jaw<'a> {
     Jaw {
         mesh,
-        frame: measured.frame.as_ref().expect("an impression has a frame"),
+        frame: &measured.frame,
         crest_line: &measured.border.as_ref().expect("and a border").crest_line,
     }
 }
@@ -155,6 +156,6 @@ pub fn another_mouths_record_is_refused() {
     println!("another mouth's record: {:?}", found.as_ref().err());
     assert!(matches!(
         found,
-        Err(NotMeasured::NotInRecord { .. } | NotMeasured::JawsNotOpposed)
+        Err(NoRelation::NotInRecord { .. } | NoRelation::JawsNotOpposed)
     ));
 }

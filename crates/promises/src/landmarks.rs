@@ -3,7 +3,7 @@
 use crate::{Asked, Population};
 use fixtures::quantile;
 use measure::landmarks::{Landmark, LandmarkMark, LandmarkName, LandmarkSource, Unseen};
-use measure::{MeasureSettings, Side, measure};
+use measure::{MeasureSettings, Side};
 use nalgebra::{Point3, Vector3};
 use phantom::{Arch, Options, Phantom, Sides};
 use serde::{Deserialize, Serialize};
@@ -23,13 +23,7 @@ fn made(arch: Arch, seed: u64, sides: Sides) -> Phantom {
 }
 
 fn landmarks_of(phantom: &Phantom) -> Vec<Landmark> {
-    measure(
-        &phantom.impression,
-        None,
-        &MeasureSettings::default(),
-        &|_| {},
-    )
-    .landmarks
+    fixtures::measured(&phantom.impression, None, &MeasureSettings::default()).landmarks
 }
 
 /// What the phantom says of a landmark: its places on the sides that are asked
@@ -176,7 +170,7 @@ pub fn a_trough_that_does_not_close_is_told_from_one_that_does() {
             let [a, b, c] = mesh.corners(t);
             [a, b, c].iter().all(|p| along(p) > back + 8.0)
         });
-        let found = measure(&cut, None, &MeasureSettings::default(), &|_| {}).landmarks;
+        let found = fixtures::measured(&cut, None, &MeasureSettings::default()).landmarks;
         for landmark in found.iter().filter(|l| l.name == name) {
             assert!(
                 matches!(landmark.seen, Err(Unseen::TroughOpen { .. })),
@@ -205,7 +199,7 @@ pub fn marks_take_precedence_and_are_looked_at_only_for_surface() {
             marks: vec![mark],
             ..MeasureSettings::default()
         };
-        let all = measure(&phantom.impression, None, &settings, &|_| {}).landmarks;
+        let all = fixtures::measured(&phantom.impression, None, &settings).landmarks;
         let mut own = all
             .into_iter()
             .filter(|l| l.name == LandmarkName::IncisivePapilla);

@@ -2,10 +2,10 @@
 //! cut across them, holes and voids in their places.
 
 use crate::Population;
-use fixtures::impression::{evidence, input};
+use fixtures::impression::{scanned, evidence, input};
 use judge::{Case, LandmarkStatus, Protocol, Stage, judge_case};
 use measure::landmarks::LandmarkName;
-use measure::{ImpressionMeasurement, MeasureSettings, measure};
+use measure::{MeasureSettings, Measurement};
 use mesh::Mesh;
 use nalgebra::Point3;
 use phantom::{Arch, Options, Phantom};
@@ -22,15 +22,15 @@ fn made(arch: Arch, seed: u64) -> Phantom {
     })
 }
 
-fn measured(mesh: &Mesh) -> ImpressionMeasurement {
-    measure(mesh, None, &MeasureSettings::default(), &|_| {})
+fn measured(mesh: &Mesh) -> Measurement {
+    fixtures::measured(mesh, None, &MeasureSettings::default())
 }
 
-fn statuses(measurement: &ImpressionMeasurement) -> Vec<(LandmarkName, LandmarkStatus, usize)> {
+fn statuses(measurement: &Measurement) -> Vec<(LandmarkName, LandmarkStatus, usize)> {
     let case = Case::of_one("D-1", input(None, Stage::Single));
     let judged = judge_case(
         &case,
-        &[evidence(measurement, 0)],
+        &[evidence(&scanned(measurement), 0)],
         None,
         &Protocol::default(),
     );

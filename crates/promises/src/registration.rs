@@ -3,7 +3,7 @@
 
 use crate::Population;
 use fixtures::quantile;
-use measure::{MeasureSettings, measure};
+use measure::{MeasureSettings};
 use phantom::{Options, Phantom};
 
 /// Trays in scans without noise.
@@ -35,7 +35,7 @@ fn trays_are_registered(
             ..Options::default()
         });
         let settings = MeasureSettings::default();
-        let cover = measure(&phantom.impression, Some(&phantom.tray), &settings, &|_| {})
+        let cover = fixtures::measured(&phantom.impression, Some(&phantom.tray), &settings)
             .cover
             .unwrap_or_else(|why| panic!("{seed}: {why}"));
         let placed = cover.registration.expect("cover is from the tray's scan");

@@ -1,7 +1,7 @@
 //! Places of show-through planted in phantoms.
 
 use crate::Population;
-use measure::{MeasureSettings, SpotKind, measure};
+use measure::{MeasureSettings, SpotKind};
 use phantom::{Options, Phantom, PlantedSpot};
 use serde::{Deserialize, Serialize};
 
@@ -34,7 +34,7 @@ pub fn planted_are_found_and_none_is_invented(population: Population) {
                 ..Options::default()
             });
             let settings = MeasureSettings::default();
-            let result = measure(&phantom.impression, Some(&phantom.tray), &settings, &|_| {});
+            let result = fixtures::measured(&phantom.impression, Some(&phantom.tray), &settings);
             assert!(result.cover.is_ok(), "{seed}");
             let planted = &phantom.truth.spots;
             let found = planted

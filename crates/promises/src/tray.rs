@@ -4,7 +4,7 @@ use crate::Population;
 use crate::errors::Errors;
 use fixtures::quantile;
 use measure::tray_fit::{Amount, Seating};
-use measure::{CoverMethod, ImpressionMeasurement, MeasureSettings, TrayThickness, measure};
+use measure::{CoverMethod, MeasureSettings, Measurement, TrayThickness};
 use mesh::Mesh;
 use nalgebra::{Point3, Vector3};
 use phantom::{Arch, Options, Phantom, PlantedSpot};
@@ -45,7 +45,7 @@ fn with_tray_moved(made: &Phantom, shift: [f64; 3], turn: [f64; 3]) -> Mesh {
 }
 
 fn seating(scan: &Mesh, tray: &Mesh) -> Seating {
-    let found = measure(scan, Some(tray), &MeasureSettings::default(), &|_| {});
+    let found = fixtures::measured(scan, Some(tray), &MeasureSettings::default());
     let cover = found.cover.as_ref().map(|_| ()).map_err(Clone::clone);
     let fit = found.tray_fit;
     let fit = fit.unwrap_or_else(|| panic!("{cover:?}"));
@@ -113,7 +113,7 @@ pub fn a_tray_that_stood_askew_is_found_out(population: Population) {
     }
 }
 
-fn two_sided(made: &Phantom, uncertainty_mm: f64) -> ImpressionMeasurement {
+fn two_sided(made: &Phantom, uncertainty_mm: f64) -> Measurement {
     let settings = MeasureSettings {
         tray_thickness: Some(TrayThickness {
             mm: made.truth.tray_thickness_mm,
@@ -121,7 +121,7 @@ fn two_sided(made: &Phantom, uncertainty_mm: f64) -> ImpressionMeasurement {
         }),
         ..MeasureSettings::default()
     };
-    measure(&made.impression, None, &settings, &|_| {})
+    fixtures::measured(&made.impression, None, &settings)
 }
 
 /// What is kept of one impression whose tray's thickness was stated.
@@ -190,6 +190,6 @@ pub fn cover_by_a_stated_thickness_agrees_with_the_formula(population: Populatio
 /// Without a stated thickness or a tray's scan there is no cover.
 pub fn without_a_stated_thickness_nothing_is_taken_for_cover() {
     let made = phantom(Arch::Maxillary, 3);
-    let found = measure(&made.impression, None, &MeasureSettings::default(), &|_| {});
+    let found = fixtures::measured(&made.impression, None, &MeasureSettings::default());
     assert!(found.cover.is_err() && found.spots.is_empty() && found.tray_fit.is_none());
 }

@@ -3,8 +3,10 @@
 
 use crate::Population;
 use fixtures::quantile;
-use measure::passes::compare;
-use measure::{ImpressionMeasurement, MeasureSettings, Wash, cover, measure};
+use measure::pair::compare;
+use fixtures::impression::scanned;
+use measure::pair::Wash;
+use measure::{MeasureSettings, Measurement, Wash};
 use mesh::Mesh;
 use nalgebra::Point3;
 use phantom::{Arch, Options, Phantom, PlantedSpot, Pose};
@@ -17,7 +19,7 @@ fn planted_mm(p: &Point3<f64>) -> f64 {
 /// The points of a phantom with its tissue surface raised along its normals.
 fn raised_points(phantom: &Phantom) -> Vec<Point3<f64>> {
     let mesh = &phantom.impression;
-    let normals = cover::angle_weighted_normals(mesh);
+    let normals = geometry::signed_distance::angle_weighted_normals(mesh);
     let is_tissue = |p: &Point3<f64>| phantom.truth.is_tissue_side(p);
     (mesh.vertices().iter().zip(&normals))
         .map(|(p, normal)| {
@@ -50,15 +52,16 @@ fn trial(arch: Arch, seed: u64) -> Trial {
         pose: Pose::AsMade,
         ..options
     });
-    let measured = |scan: &Mesh, tray: &Mesh| -> ImpressionMeasurement {
-        measure(scan, Some(tray), &MeasureSettings::default(), &|_| {})
+    let measured = |scan: &Mesh, tray: &Mesh| -> Measurement {
+        fixtures::measured(scan, Some(tray), &MeasureSettings::default())
     };
     let triangles = wash.impression.triangles().to_vec();
     let scan = Mesh::new(raised_points(&wash), triangles, None).expect("the same triangles");
-    let one = measured(&first.impression, &first.tray);
-    let two = measured(&scan, &wash.tray);
+    let one = scanned(&measured(&first.impression, &first.tray));
+    let two = scanned(&measured(&scan, &wash.tray));
     let found = compare((&first.impression, &one), (&scan, &two))
-        .and_then(|comparison| comparison.wash)
+        .unwrap_or_else(|why| panic!("{arch:?} {seed}: {why}"))
+        .wash
         .unwrap_or_else(|why| panic!("{arch:?} {seed}: {why}"));
     Trial { first, wash, found }
 }

@@ -3,10 +3,10 @@
 //! all.
 
 use crate::{Asked, Population};
-use fixtures::impression::{evidence, one};
-use judge::{LimitKey, PlaceState, Protocol, Stage, judge_case};
-use measure::wash::PlaceNow;
-use measure::{ImpressionMeasurement, MeasureSettings, SpotKind, cover, measure, passes};
+use fixtures::impression::{scanned, evidence, one};
+use judge::{Evidence, LimitKey, PlaceState, Protocol, Stage, judge_case};
+use measure::pair::{PlaceNow, compare};
+use measure::{MeasureSettings, Measurement, SpotKind};
 use mesh::Mesh;
 use nalgebra::Point3;
 use phantom::{Arch, Options, Phantom, PlantedSpot, Pose, SpotTruth};
@@ -27,7 +27,7 @@ fn planted_mm(p: &Point3<f64>, spots: &[SpotTruth]) -> f64 {
 fn raised_points(phantom: &Phantom) -> Vec<Point3<f64>> {
     let mesh = &phantom.impression;
     (mesh.vertices().iter())
-        .zip(cover::angle_weighted_normals(mesh))
+        .zip(geometry::signed_distance::angle_weighted_normals(mesh))
         .map(|(p, normal)| {
             let on_tissue = phantom.truth.is_tissue_side(p);
             let mm = on_tissue.then(|| planted_mm(p, &phantom.truth.spots));
@@ -79,22 +79,26 @@ fn places(arch: Arch, seed: u64, wash_has_tray: bool) -> Vec<Told> {
     let raised = raised_points(&wash);
     let triangles = wash.impression.triangles().to_vec();
     let scan = Mesh::new(raised.clone(), triangles, None).expect("the same triangles");
-    let measured = |scan: &Mesh, tray: Option<&Mesh>| -> ImpressionMeasurement {
-        measure(scan, tray, &MeasureSettings::default(), &|_| {})
+    let measured = |scan: &Mesh, tray: Option<&Mesh>| -> Measurement {
+        fixtures::measured(scan, tray, &MeasureSettings::default())
     };
-    let before = measured(&first.impression, Some(&first.tray));
-    let mut now = measured(&scan, wash_has_tray.then_some(&wash.tray));
-    let compared = passes::compare((&first.impression, &before), (&scan, &now))
-        .and_then(|comparison| comparison.wash)
+    let before = scanned(&measured(&first.impression, Some(&first.tray)));
+    let now = scanned(&measured(&scan, wash_has_tray.then_some(&wash.tray)));
+    let pair = compare((&first.impression, &before), (&scan, &now));
+    let found = pair
+        .as_ref()
         .unwrap_or_else(|why| panic!("{arch:?} {seed}: {why}"));
-    now.wash = Some(Ok(compared.clone()));
+    let compared = (found.wash.as_ref()).unwrap_or_else(|why| panic!("{arch:?} {seed}: {why}"));
     let judged = judge_case(
         &one(None, Stage::Wash),
-        &[evidence(&now, 0)],
+        &[Evidence {
+            pair: Some(&pair),
+            ..evidence(&now, 0)
+        }],
         None,
         &Protocol::default(),
     );
-    (compared.places.into_iter())
+    (compared.places.iter().cloned())
         .zip(&judged.impressions[0].wash_places)
         .map(|(place, &state)| {
             // Planted spots that touch are one place.

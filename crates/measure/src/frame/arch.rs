@@ -28,7 +28,11 @@ impl Arch {
 /// surface above the crest line: a palate fills it, a tongue leaves it empty.
 /// By area, so that neither a hole in a palate nor a bar across a lower tray
 /// decides. `crest` is centred on `centre` of the map.
-pub(super) fn recognised(map: &HeightMap, crest: &CrestLine, centre: Vector3<f64>) -> RecognisedArch {
+pub(super) fn recognised(
+    map: &HeightMap,
+    crest: &CrestLine,
+    centre: Vector3<f64>,
+) -> RecognisedArch {
     // A lingual flange stays nearer to the crest than this (common practice).
     const FLANGE_MM: f64 = 9.0;
     const BELOW_CREST_MM: f64 = 1.0;

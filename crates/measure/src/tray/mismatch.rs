@@ -32,7 +32,10 @@ pub(super) struct Mismatch<'a> {
 
 /// The reason. `fits` tells whether points of an outer surface can be laid on
 /// the tray.
-pub(super) fn reason(mismatch: Mismatch<'_>, fits: impl FnOnce(&[SurfacePoint]) -> bool) -> TrayNotPlaced {
+pub(super) fn reason(
+    mismatch: Mismatch<'_>,
+    fits: impl FnOnce(&[SurfacePoint]) -> bool,
+) -> TrayNotPlaced {
     match other_size(&mismatch) {
         Some(TrayNotPlaced::OtherSize {
             tray_mm,

@@ -1,6 +1,6 @@
 //! Declared tissue stops, told from faults.
 
-use measure::{ImpressionMeasurement, MeasureSettings, SpotKind, measure};
+use measure::{MeasureSettings, Measurement, SpotKind};
 use nalgebra::Point3;
 use phantom::{Arch, Options, Phantom};
 
@@ -16,15 +16,15 @@ fn with_stops(arch: Arch) -> Phantom {
     })
 }
 
-fn measured(phantom: &Phantom, stops: Vec<Point3<f64>>) -> ImpressionMeasurement {
+fn measured(phantom: &Phantom, stops: Vec<Point3<f64>>) -> Measurement {
     let settings = MeasureSettings {
         stops,
         ..MeasureSettings::default()
     };
-    measure(&phantom.impression, Some(&phantom.tray), &settings, &|_| {})
+    fixtures::measured(&phantom.impression, Some(&phantom.tray), &settings)
 }
 
-fn show_through(result: &ImpressionMeasurement) -> Vec<Option<usize>> {
+fn show_through(result: &Measurement) -> Vec<Option<usize>> {
     result
         .spots
         .iter()

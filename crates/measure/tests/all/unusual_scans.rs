@@ -1,12 +1,12 @@
 //! Scans that are not as one would like them, on phantoms whose truth is known.
 
-use measure::{ImpressionMeasurement, MeasureSettings, NotMeasured, SpotKind, measure};
+use measure::{MeasureSettings, Measurement, SpotKind, TrayNotPlaced, NoCover};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Vector3};
 use phantom::{Arch, Options, Phantom, PlantedSpot, Pose};
 
-fn measured(impression: &Mesh, tray: &Mesh) -> ImpressionMeasurement {
-    measure(impression, Some(tray), &MeasureSettings::default(), &|_| {})
+fn measured(impression: &Mesh, tray: &Mesh) -> Measurement {
+    fixtures::measured(impression, Some(tray), &MeasureSettings::default())
 }
 
 /// One phantom a jaw, with two show-throughs; without a handle, which would
@@ -27,7 +27,7 @@ fn phantoms() -> [Phantom; 2] {
 }
 
 /// The tray lies where it truly does and both show-throughs are found.
-fn is_as_planted(result: &ImpressionMeasurement, phantom: &Phantom, moved: &Isometry3<f64>) {
+fn is_as_planted(result: &Measurement, phantom: &Phantom, moved: &Isometry3<f64>) {
     let cover = result.cover.as_ref().expect("the tray is there");
     let truth = moved * phantom.truth.impression_from_tray;
     let placed = cover.registration.as_ref().expect("the tray was laid on");
@@ -114,7 +114,7 @@ fn a_tray_scanned_from_outside_only_gives_no_cover() {
         let outside = tray.filtered(|t| faces(tray, t, &seating) < 0.3);
         let result = measured(&phantom.impression, &outside);
         assert!(
-            matches!(result.cover, Err(NotMeasured::TrayInsideMissing { .. })),
+            matches!(result.cover, Err(NoCover::TrayInsideMissing { .. })),
             "{:?}",
             result.cover.map(|c| c.median_mm)
         );
@@ -141,7 +141,7 @@ fn a_mirrored_impression_is_told_by_its_tray() {
         let result = measured(&mapped(&scan, mirror).turned_inside_out(), &tray);
         assert_eq!(
             result.cover.map(|c| c.median_mm),
-            Err(NotMeasured::TrayMirrored)
+            Err(TrayNotPlaced::Mirrored.into())
         );
     }
 }
@@ -157,7 +157,7 @@ fn a_tray_of_another_size_is_named_with_both_sizes() {
         for factor in [0.7, 1.15] {
             let result = measured(&phantom.impression, &phantom.tray.scaled(factor));
             assert!(
-                matches!(result.cover, Err(NotMeasured::TrayOtherSize { .. })),
+                matches!(result.cover, Err(NoCover::Tray(TrayNotPlaced::OtherSize { .. }))),
                 "{factor}: {:?}",
                 result.cover.map(|c| c.median_mm)
             );
