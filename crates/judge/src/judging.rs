@@ -34,7 +34,7 @@ pub struct JudgedCase {
 pub struct JudgedImpression {
     /// The verdict on it alone.
     pub verdict: Verdict,
-    /// The checks that were made on it, all over it or in part.
+    /// The checks that were made on it, as far as what they need was there.
     pub made: Vec<Check>,
     /// What was not judged on it. A check that is neither here nor among those
     /// made has nothing to judge on this impression.
@@ -127,7 +127,7 @@ fn wash_places(subject: &Subject<'_>) -> Vec<PlaceState> {
 
 /// The most pressing of what is to become of the impressions and of the case
 /// itself: a question about one impression does not hide that another must
-/// surely be mended.
+/// clearly be mended.
 fn on_the_whole(case: &Case, subjects: &[Subject<'_>], findings: &[Finding]) -> Verdict {
     let all_looked_at = !subjects.is_empty() && subjects.len() == case.impressions.len();
     subjects

@@ -59,8 +59,8 @@ use crate::not_judged::{NotJudged, Unjudged};
 use crate::subject::{CaseSubject, Subject};
 use needs::{Absent, Needs, Outcome};
 
-/// One row for each check. They stand in the order in which what they need is
-/// measured, and so does what was not judged; findings are sorted by urgency.
+/// One row for each check, in the order in which what they need is measured.
+/// Entries of what was not judged keep this order; findings are sorted by urgency.
 #[rustfmt::skip] // one check, one line
 const TABLE: [(Check, Needs); Check::ALL.len()] = {
     use Check::*;

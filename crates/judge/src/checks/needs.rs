@@ -3,6 +3,7 @@
 //! Each need carries the function that judges once the need is met. Where it is
 //! not met, the check is not made, and the reason is the one that measuring gave.
 
+use super::shared::stations;
 use crate::case::Consignment;
 use crate::finding::Finding;
 use crate::not_judged::Part;
@@ -15,8 +16,6 @@ use measure::{
     Border, Cover, CoverMethod, Frame, NotMeasured, Reading, Station, TissueSurface, TrayColour,
 };
 use std::fmt;
-
-use super::shared::stations;
 
 /// Judges an impression by what was measured of it.
 type Judge<T> = fn(&Subject<'_>, &T) -> Vec<Finding>;
@@ -38,7 +37,7 @@ pub(super) enum Needs {
     /// Cover, where tissue stops were declared.
     Stops(Judge<Cover>),
     /// Area of the whole tissue surface that was scanned, mm².
-    ScannedArea(Judge<f64>),
+    ScannedArea(fn(&Subject<'_>, f64) -> Vec<Finding>),
     /// How the tray stood in the mouth.
     Seating(Judge<Seating>),
     /// What a wash added to its first pass.
@@ -59,7 +58,7 @@ pub(super) enum Needs {
     /// The relation of the jaws.
     Relation(JudgeCase<JawRelation>),
     /// The interocclusal distance, mm.
-    InterocclusalDistance(JudgeCase<f64>),
+    InterocclusalDistance(fn(&CaseSubject<'_>, f64) -> Vec<Finding>),
     /// What is said of the parcel.
     Consignment(JudgeCase<Consignment>),
 }
@@ -104,7 +103,7 @@ impl Needs {
             Self::Cover(judge) => judged(subject, cover(subject), |of| judge(subject, of)),
             Self::Stops(judge) => judged(subject, stops(subject), |of| judge(subject, of)),
             Self::ScannedArea(judge) => {
-                judged(subject, scanned_mm2(subject), |of| judge(subject, &of))
+                judged(subject, scanned_mm2(subject), |mm2| judge(subject, mm2))
             }
             Self::Seating(judge) => judged(subject, seating(subject), |of| judge(subject, of)),
             Self::Wash(judge) => judged(subject, wash(subject), |of| judge(subject, of)),
@@ -142,7 +141,7 @@ impl Needs {
             Self::Case(judge) => Outcome::made(judge(subject)),
             Self::Relation(judge) => outcome(relation(subject).map(|of| judge(subject, of))),
             Self::InterocclusalDistance(judge) => {
-                outcome(interocclusal_mm(subject).map(|mm| judge(subject, &mm)))
+                outcome(interocclusal_mm(subject).map(|mm| judge(subject, mm)))
             }
             Self::Consignment(judge) => outcome(consignment(subject).map(|of| judge(subject, of))),
             _ => return None,

@@ -21,11 +21,11 @@ const MANDIBULAR: FigureCheck = FigureCheck {
     ..MAXILLARY
 };
 
-pub(super) fn judge(subject: &Subject<'_>, scanned_mm2: &f64) -> Vec<Finding> {
+pub(super) fn judge(subject: &Subject<'_>, scanned_mm2: f64) -> Vec<Finding> {
     let of_jaw = match subject.arch() {
         Some(Arch::Maxillary) => MAXILLARY,
         Some(Arch::Mandibular) => MANDIBULAR,
         None => return Vec::new(),
     };
-    of_jaw.findings(subject, *scanned_mm2, None)
+    of_jaw.findings(subject, scanned_mm2, None)
 }
