@@ -108,8 +108,8 @@ pub fn judge_case(
     }
 }
 
-/// The checks of a wash are made on impressions; that the case holds none is
-/// said once, of the case.
+/// The checks of a wash are made on impressions. Where the case holds no wash
+/// over a first pass, one entry of the case says so.
 fn no_wash(case: &Case) -> Option<NotJudged> {
     let is_wash = |number| case.first_pass_of(number).is_some();
     (!(0..case.impressions.len()).any(is_wash)).then(|| NotJudged {

@@ -168,7 +168,7 @@ impl Judged {
             Err(Absent::NothingToJudge) => {}
             Err(Absent::Missing(why)) => self.enter(check.into(), why),
             Err(Absent::WholePart(part, why)) => {
-                // Said once, after what else was not judged for want of less.
+                // One entry for all checks that need the part, where the last of them has its row.
                 self.not_judged.retain(|entry| entry.what != part.into());
                 self.enter(part.into(), why);
             }
