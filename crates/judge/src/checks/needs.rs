@@ -97,31 +97,27 @@ impl Needs {
     pub(super) fn on_impression(&self, subject: &Subject<'_>) -> Option<Outcome> {
         Some(match *self {
             Self::Scan(judge) => Outcome::made(judge(subject)),
-            Self::Impression(judge) => judged(subject, Ok(()), |()| judge(subject)),
-            Self::Frame(judge) => judged(subject, frame(subject), |of| judge(subject, of)),
-            Self::TrayShown(judge) => judged(subject, tray_shown(subject), |by| judge(subject, by)),
-            Self::Cover(judge) => judged(subject, cover(subject), |of| judge(subject, of)),
-            Self::Stops(judge) => judged(subject, stops(subject), |of| judge(subject, of)),
-            Self::ScannedArea(judge) => {
-                judged(subject, scanned_mm2(subject), |mm2| judge(subject, mm2))
-            }
-            Self::Seating(judge) => judged(subject, seating(subject), |of| judge(subject, of)),
-            Self::Wash(judge) => judged(subject, wash(subject), |of| judge(subject, of)),
-            Self::BothBorders(judge) => {
-                judged(subject, both_borders(subject), |of| judge(subject, of))
-            }
-            Self::Tissue(judge) => judged(subject, tissue(subject), |of| judge(subject, of)),
+            Self::Impression(judge) => judged(subject, Ok(()), |subject, ()| judge(subject)),
+            Self::Frame(judge) => judged(subject, frame(subject), judge),
+            Self::TrayShown(judge) => judged(subject, tray_shown(subject), judge),
+            Self::Cover(judge) => judged(subject, cover(subject), judge),
+            Self::Stops(judge) => judged(subject, stops(subject), judge),
+            Self::ScannedArea(judge) => judged(subject, scanned_mm2(subject), judge),
+            Self::Seating(judge) => judged(subject, seating(subject), judge),
+            Self::Wash(judge) => judged(subject, wash(subject), judge),
+            Self::BothBorders(judge) => judged(subject, both_borders(subject), judge),
+            Self::Tissue(judge) => judged(subject, tissue(subject), judge),
             Self::FineTissue(judge) => Outcome {
                 gaps: tissue(subject).map_or(Vec::new(), |of| too_small_to_see(subject, of)),
-                ..judged(subject, tissue(subject), |of| judge(subject, of))
+                ..judged(subject, tissue(subject), judge)
             },
-            Self::Border(judge) => judged(subject, border(subject), |of| judge(subject, of)),
+            Self::Border(judge) => judged(subject, border(subject), judge),
             Self::Stations(figure, judge) => Outcome {
                 gaps: border(subject).map_or(Vec::new(), |of| {
                     let least_mm = subject.limit(LimitKey::LeastStretch).value;
                     stations::reasons_missing(of, figure, least_mm)
                 }),
-                ..judged(subject, border(subject), |of| judge(subject, of))
+                ..judged(subject, border(subject), judge)
             },
             Self::Case(_)
             | Self::Relation(_)
@@ -162,11 +158,11 @@ impl Outcome {
 fn judged<T>(
     subject: &Subject<'_>,
     need: Result<T, Absent>,
-    judge: impl FnOnce(T) -> Vec<Finding>,
+    judge: impl Fn(&Subject<'_>, T) -> Vec<Finding>,
 ) -> Outcome {
     let findings = match need {
         Ok(_) if subject.something_else().is_some() => Err(Absent::NothingToJudge),
-        need => need.map(judge),
+        need => need.map(|need| judge(subject, need)),
     };
     Outcome {
         findings,
