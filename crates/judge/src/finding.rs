@@ -34,7 +34,7 @@ impl Figure {
     }
 
     /// How severe it is that a figure is what it is, with the figure beside its
-    /// limit; `None` where the limit is surely met.
+    /// limit; `None` where the limit is clearly met.
     pub(crate) fn against(
         limit: &Limit,
         bound: fn(f64) -> Bound,

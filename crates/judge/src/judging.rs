@@ -33,7 +33,7 @@ pub struct JudgedCase {
 pub struct JudgedImpression {
     /// The verdict on it alone.
     pub verdict: Verdict,
-    /// The checks that were made on it, all over it or in part.
+    /// The checks that were made on it, as far as what they need was there.
     pub made: Vec<Check>,
     /// What was not judged on it. A check that is neither here nor among those
     /// made has nothing to judge on this impression.
@@ -105,8 +105,8 @@ pub fn judge_case(
     }
 }
 
-/// The checks of a wash are made on impressions; that the case holds none is
-/// said once, of the case.
+/// The checks of a wash are made on impressions. Where the case holds no wash
+/// over a first pass, one entry of the case says so.
 fn no_wash(case: &Case) -> Option<NotJudged> {
     let is_wash = |number| case.first_pass_of(number).is_some();
     (!(0..case.impressions.len()).any(is_wash)).then(|| NotJudged {
@@ -126,7 +126,7 @@ fn wash_places(subject: &Subject<'_>) -> Vec<PlaceState> {
 
 /// The most pressing of what is to become of the impressions and of the case
 /// itself: a question about one impression does not hide that another must
-/// surely be mended.
+/// clearly be mended.
 fn on_the_whole(case: &Case, subjects: &[ScanSubject<'_>], findings: &[Finding]) -> Verdict {
     let all_looked_at = !subjects.is_empty() && subjects.len() == case.impressions.len();
     subjects

@@ -4,6 +4,24 @@
 //! Nothing is measured here. [`judge_case`] takes what measuring gave for each
 //! impression of a [`Case`] and the [`Protocol`] to judge by, and gives a
 //! [`JudgedCase`].
+//!
+//! A figure conforms to its limit only where it meets it by more than its
+//! uncertainty:
+//!
+//! ```
+//! use judge::{Bound, Conformity, LimitKey, Protocol, decide};
+//!
+//! let protocol = Protocol::from_text("[limits.thin_cover_mm]\nvalue = 1.2")?;
+//! let least = Bound::AtLeast(protocol.value(LimitKey::ThinCover));
+//! let uncertainty_mm = 0.2;
+//! assert_eq!(decide(1.5, uncertainty_mm, least), Conformity::Conforming);
+//! assert_eq!(decide(1.3, uncertainty_mm, least), Conformity::Borderline);
+//! assert_eq!(decide(0.9, uncertainty_mm, least), Conformity::NotConforming);
+//!
+//! let mistyped = Protocol::from_text("[limits.thin_cover_mm]\nvalue = -1.2");
+//! assert!(mistyped.is_err_and(|problem| problem.line == Some(2)));
+//! # Ok::<(), judge::ProtocolProblem>(())
+//! ```
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 #![warn(unreachable_pub)]
@@ -38,7 +56,7 @@ pub use landmarks::{JudgedLandmark, LandmarkStatus};
 pub use located::{Located, TomlFault, TomlFileError};
 pub use not_judged::{NotJudged, Part, Unjudged};
 pub use protocol::{Limit, LimitKey, Protocol, ProtocolError, ProtocolFault, ProtocolProblem};
-pub use scale::{PLAUSIBLE_MM, UnitReading};
+pub use scale::UnitReading;
 pub use severity::{Level, Severity};
 pub use stretch::Stretch;
 pub use subject::{Evidence, ScanFacts};

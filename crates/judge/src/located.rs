@@ -1,11 +1,11 @@
-//! TOML files, and the faults in them, each with the line that it stands in.
+//! TOML files, and the faults in them, each with its line.
 
 use serde::de::DeserializeOwned;
 use std::fmt;
 use std::path::{Path, PathBuf};
 use thiserror::Error;
 
-/// A fault and the line of the text that it stands in.
+/// A fault and its line in the text.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Located<F> {
     /// Line, counted from 1; `None` where the fault has no one place.
@@ -99,7 +99,7 @@ pub fn from_toml<T: DeserializeOwned, F>(
     })
 }
 
-/// What stands in a file can be anything: nothing of it may disturb a terminal.
+/// A file can hold anything: none of it may disturb a terminal.
 fn on_one_line(message: &str) -> String {
     let mut line = String::new();
     for c in message.replace('\n', ", ").chars() {

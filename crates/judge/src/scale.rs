@@ -7,7 +7,7 @@
 use mesh::Unit;
 
 /// Longest side of an impression in its tray, mm: no less and no more.
-pub const PLAUSIBLE_MM: std::ops::RangeInclusive<f64> = 35.0..=160.0;
+const PLAUSIBLE_MM: std::ops::RangeInclusive<f64> = 35.0..=160.0;
 /// Where it mostly lies, mm: narrow enough that no size is usual in centimetres
 /// and in inches alike.
 const USUAL_MM: std::ops::RangeInclusive<f64> = 55.0..=130.0;

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 /// How a check came out where it did not come out well; most urgent first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Severity {
-    /// The limit is surely missed, or the input is surely not what it should be.
+    /// The limit is clearly missed, or the input is clearly not what it should be.
     Fail,
     /// It cannot be decided: the figure is too near its limit for its
     /// uncertainty, or it could not be measured.
@@ -17,7 +17,7 @@ pub enum Severity {
 
 impl Severity {
     /// What a decision means at the level of its limit; nothing where the
-    /// limit is surely met.
+    /// limit is clearly met.
     #[must_use]
     pub fn of(conformity: Conformity, level: Level) -> Option<Self> {
         match (conformity, level) {
@@ -52,7 +52,7 @@ pub enum Level {
 }
 
 impl Level {
-    /// How it comes out to miss surely what is limited on this level.
+    /// How severe it is to miss a limit of this level clearly.
     #[must_use]
     pub fn severity(self) -> Severity {
         match self {

@@ -32,7 +32,7 @@ pub(crate) fn within(from: usize, to: usize, station: usize) -> bool {
     }
 }
 
-/// What a station that does not surely meet a limit says about it.
+/// What a station that does not clearly meet a limit says about it.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Doubt {
     pub conformity: Conformity,
@@ -52,7 +52,7 @@ pub(crate) struct Doubtful {
 const BRIDGED_MM: f64 = 1.5;
 
 /// Stretches, at least `least_mm` long, of stations that `doubt` doubts. A
-/// stretch surely misses the limit where that much of it surely does.
+/// stretch clearly misses the limit where that much of it clearly does.
 pub(crate) fn doubtful(
     border: &Border,
     least_mm: f64,

@@ -137,7 +137,7 @@ impl<'a> Subject<'a> {
 /// A case as a whole as its checks see it.
 pub(crate) struct CaseSubject<'a> {
     pub(crate) case: &'a Case,
-    /// What the scan of the record gave; `None` where there is none.
+    /// What the scan of the record gave; `None` without such a scan.
     pub(crate) relation: Option<&'a Result<JawRelation, NoRelation>>,
     pub(crate) protocol: &'a Protocol,
 }

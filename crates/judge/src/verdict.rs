@@ -32,7 +32,7 @@ impl Verdict {
     /// The verdict that findings on one impression lead to.
     ///
     /// A failed question (what is this scan at all?) leaves everything else in
-    /// doubt. Then what surely fails decides, then what could not be decided.
+    /// doubt. Then what clearly fails decides, then what could not be decided.
     #[must_use]
     pub fn from_findings<'a>(findings: impl Iterator<Item = &'a Finding> + Clone) -> Self {
         let fails = |remedy| {

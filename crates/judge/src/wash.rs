@@ -26,7 +26,7 @@ pub(crate) fn limit_of(kind: SpotKind, protocol: &Protocol) -> &Limit {
     })
 }
 
-/// What became of a place, and how its cover stands to the limit.
+/// What became of a place, and what its cover says about the limit.
 pub(crate) fn state(place: &PlaceNow, protocol: &Protocol) -> (PlaceState, Option<Conformity>) {
     let Some(cover_mm) = place.cover_mm else {
         return (PlaceState::NotSeen, None);

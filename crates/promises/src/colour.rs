@@ -3,7 +3,7 @@
 
 use crate::Population;
 use fixtures::ARCHES;
-use measure::{NoColour, MeasureSettings, Measurement, TrayColour, TrayThickness};
+use measure::{MeasureSettings, Measurement, NoColour, TrayColour, TrayThickness};
 use mesh::Mesh;
 use nalgebra::{Point3, Vector3};
 use phantom::{Arch, Colouring, Options, Phantom, PlantedSpot, Sides, SpotTruth};

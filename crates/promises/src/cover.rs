@@ -2,7 +2,7 @@
 
 use crate::Population;
 use crate::errors::Errors;
-use measure::{MeasureSettings};
+use measure::MeasureSettings;
 use phantom::{Options, Phantom};
 
 /// Cover by the tray's scan, at every vertex: edges 0.25 mm, noise 0.02 mm.

@@ -2,7 +2,7 @@
 
 use crate::Population;
 use fixtures::quantile;
-use measure::{MeasureSettings};
+use measure::MeasureSettings;
 use nalgebra::Point3;
 use phantom::{Options, Phantom};
 

@@ -4,8 +4,8 @@
 use crate::Population;
 use fixtures::mirrored;
 use geometry::double_layers::double_layers;
-use measure::pair::{Pass, laid};
 use measure::pair::NoPair;
+use measure::pair::{Pass, laid};
 use measure::{Frame, NotAnImpression, frame};
 use mesh::{Mesh, Topology};
 use phantom::{

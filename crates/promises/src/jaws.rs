@@ -2,8 +2,8 @@
 
 use crate::Population;
 use fixtures::{quantile, together};
-use measure::record::{Jaw, JawRelation, measure as relate};
 use measure::record::NoRelation;
+use measure::record::{Jaw, JawRelation, measure as relate};
 use measure::{MeasureSettings, Measurement};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Translation3, UnitQuaternion, Vector3};

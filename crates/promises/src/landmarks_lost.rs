@@ -2,7 +2,7 @@
 //! cut across them, holes and voids in their places.
 
 use crate::Population;
-use fixtures::impression::{scanned, evidence, input};
+use fixtures::impression::{evidence, input, scanned};
 use judge::{Case, LandmarkStatus, Protocol, Stage, judge_case};
 use measure::landmarks::LandmarkName;
 use measure::{MeasureSettings, Measurement};

@@ -3,7 +3,7 @@
 
 use crate::Population;
 use fixtures::quantile;
-use measure::{MeasureSettings};
+use measure::MeasureSettings;
 use phantom::{Options, Phantom};
 
 /// Trays in scans without noise.

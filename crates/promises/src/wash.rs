@@ -2,10 +2,10 @@
 //! the first pass, over phantoms whose tissue surface is raised by a formula.
 
 use crate::Population;
-use fixtures::quantile;
-use measure::pair::compare;
 use fixtures::impression::scanned;
+use fixtures::quantile;
 use measure::pair::Wash;
+use measure::pair::compare;
 use measure::{MeasureSettings, Measurement, Wash};
 use mesh::Mesh;
 use nalgebra::Point3;

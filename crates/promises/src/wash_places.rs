@@ -3,7 +3,7 @@
 //! all.
 
 use crate::{Asked, Population};
-use fixtures::impression::{scanned, evidence, one};
+use fixtures::impression::{evidence, one, scanned};
 use judge::{Evidence, LimitKey, PlaceState, Protocol, Stage, judge_case};
 use measure::pair::{PlaceNow, compare};
 use measure::{MeasureSettings, Measurement, SpotKind};

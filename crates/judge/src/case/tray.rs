@@ -50,7 +50,7 @@ pub fn colour_from_hex(text: &str) -> Result<[u8; 3], BadColour> {
 /// are said.
 ///
 /// # Errors
-/// When no tray is so thick, or the uncertainty is none.
+/// When no tray is so thick, or the uncertainty is not possible.
 pub fn thickness(
     mm: Option<f64>,
     uncertainty_mm: Option<f64>,

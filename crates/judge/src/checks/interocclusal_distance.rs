@@ -14,7 +14,7 @@ const QUESTIONED: &str = "The interocclusal distance is outside of all that is u
 const UNUSUAL: &str =
     "The interocclusal distance is outside the usual: check both vertical dimensions.";
 
-pub(super) fn judge(subject: &CaseSubject<'_>, &mm: &f64) -> Vec<Finding> {
+pub(super) fn judge(subject: &CaseSubject<'_>, mm: f64) -> Vec<Finding> {
     let finding = |severity, key, instruction: &str| {
         let figure = Figure::beside(subject.protocol.limit(key), mm, None);
         Finding::on_case(Check::InterocclusalDistance, severity, instruction).with(figure)

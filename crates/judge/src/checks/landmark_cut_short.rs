@@ -1,12 +1,10 @@
 //! `landmark-cut-short`: border or scan end at a landmark or before it.
 
-use super::shared::landmarks::{findings, guides_only, named};
+use super::shared::landmarks::{findings, named, severity};
 use crate::check::Check;
-use crate::decision::Conformity;
 use crate::finding::{Figure, Finding};
 use crate::landmarks::{LandmarkStatus, Spoiled};
 use crate::protocol::LimitKey;
-use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::Frame;
 use measure::landmarks::LandmarkName;
@@ -19,11 +17,6 @@ pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
         Check::LandmarkCutShort,
         LandmarkStatus::CutShort,
         |landmark, judged| {
-            let severity = if guides_only(landmark.name) {
-                Severity::Note
-            } else {
-                Severity::of(Conformity::NotConforming, limit.level).unwrap_or(Severity::Note)
-            };
             let name = named(landmark);
             let instruction = match judged.spoiled {
                 Some(Spoiled::ScanEnds) => format!(
@@ -48,7 +41,7 @@ pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
                      movements that mould it."
                 ),
             };
-            (severity, instruction)
+            (severity(landmark.name, limit.level), instruction)
         },
     )
     .into_iter()

@@ -1,12 +1,10 @@
 //! `landmark-obscured`: something lies over a landmark.
 
-use super::shared::landmarks::{findings, guides_only, named};
+use super::shared::landmarks::{findings, named, severity};
 use crate::check::Check;
-use crate::decision::Conformity;
 use crate::finding::Finding;
 use crate::landmarks::{LandmarkStatus, Spoiled};
 use crate::protocol::LimitKey;
-use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::{DefectKind, Frame};
 
@@ -17,11 +15,6 @@ pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
         Check::LandmarkObscured,
         LandmarkStatus::Obscured,
         |landmark, judged| {
-            let severity = if guides_only(landmark.name) {
-                Severity::Note
-            } else {
-                Severity::of(Conformity::NotConforming, level).unwrap_or(Severity::Note)
-            };
             let name = named(landmark);
             let kind = match judged.spoiled {
                 Some(Spoiled::Defect(number)) => kind_of(subject, number),
@@ -44,7 +37,7 @@ pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
                      wash over it."
                 ),
             };
-            (severity, instruction)
+            (severity(landmark.name, level), instruction)
         },
     )
 }

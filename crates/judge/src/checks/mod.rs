@@ -59,8 +59,8 @@ use crate::not_judged::{NotJudged, Unjudged};
 use crate::subject::{CaseSubject, ScanSubject};
 use needs::{Absent, Needs, Outcome};
 
-/// One row for each check. They stand in the order in which what they need is
-/// measured, and so does what was not judged; findings are sorted by urgency.
+/// One row for each check, in the order in which what they need is measured.
+/// Entries of what was not judged keep this order; findings are sorted by urgency.
 #[rustfmt::skip] // one check, one line
 const TABLE: [(Check, Needs); Check::ALL.len()] = {
     use Check::*;
@@ -168,7 +168,7 @@ impl Judged {
             Err(Absent::NothingToJudge) => {}
             Err(Absent::Missing(why)) => self.enter(check.into(), why),
             Err(Absent::WholePart(part, why)) => {
-                // Said once, after what else was not judged for want of less.
+                // One entry for all checks that need the part, where the last of them has its row.
                 self.not_judged.retain(|entry| entry.what != part.into());
                 self.enter(part.into(), why);
             }

@@ -3,6 +3,7 @@
 //! Each need carries the function that judges once the need is met. Where it is
 //! not met, the check is not made, and the reason is the one that measuring gave.
 
+use super::shared::stations;
 use crate::case::Consignment;
 use crate::finding::Finding;
 use crate::not_judged::Part;
@@ -13,8 +14,6 @@ use measure::record::JawRelation;
 use measure::tray_fit::Seating;
 use measure::{Border, Cover, CoverMethod, Frame, Reading, Station, TissueSurface, TrayColour};
 use std::fmt;
-
-use super::shared::stations;
 
 /// Judges an impression by what was measured of it.
 type Judge<T> = fn(&Subject<'_>, &T) -> Vec<Finding>;
@@ -36,7 +35,7 @@ pub(super) enum Needs {
     /// Cover, where tissue stops were declared.
     Stops(Judge<Cover>),
     /// Area of the whole tissue surface that was scanned, mm².
-    ScannedArea(Judge<f64>),
+    ScannedArea(fn(&Subject<'_>, f64) -> Vec<Finding>),
     /// How the tray stood in the mouth.
     Seating(Judge<Seating>),
     /// What a wash added to its first pass.
@@ -57,7 +56,7 @@ pub(super) enum Needs {
     /// The relation of the jaws.
     Relation(JudgeCase<JawRelation>),
     /// The interocclusal distance, mm.
-    InterocclusalDistance(JudgeCase<f64>),
+    InterocclusalDistance(fn(&CaseSubject<'_>, f64) -> Vec<Finding>),
     /// What is said of the parcel.
     Consignment(JudgeCase<Consignment>),
 }
@@ -122,29 +121,25 @@ impl Needs {
         match *self {
             Self::Impression(judge) => Outcome::made(judge(subject)),
             Self::Frame(judge) => Outcome::made(judge(subject, &subject.measurement().frame)),
-            Self::TrayShown(judge) => Outcome::of(tray_shown(subject).map(|by| judge(subject, by))),
-            Self::Cover(judge) => Outcome::of(cover(subject).map(|of| judge(subject, of))),
-            Self::Stops(judge) => Outcome::of(stops(subject).map(|of| judge(subject, of))),
-            Self::ScannedArea(judge) => {
-                Outcome::of(scanned_mm2(subject).map(|of| judge(subject, &of)))
-            }
-            Self::Seating(judge) => Outcome::of(seating(subject).map(|of| judge(subject, of))),
-            Self::Wash(judge) => Outcome::of(wash(subject).map(|of| judge(subject, of))),
-            Self::BothBorders(judge) => {
-                Outcome::of(both_borders(subject).map(|of| judge(subject, of)))
-            }
-            Self::Tissue(judge) => Outcome::of(tissue(subject).map(|of| judge(subject, of))),
+            Self::TrayShown(judge) => where_met(subject, tray_shown(subject), judge),
+            Self::Cover(judge) => where_met(subject, cover(subject), judge),
+            Self::Stops(judge) => where_met(subject, stops(subject), judge),
+            Self::ScannedArea(judge) => where_met(subject, scanned_mm2(subject), judge),
+            Self::Seating(judge) => where_met(subject, seating(subject), judge),
+            Self::Wash(judge) => where_met(subject, wash(subject), judge),
+            Self::BothBorders(judge) => where_met(subject, both_borders(subject), judge),
+            Self::Tissue(judge) => where_met(subject, tissue(subject), judge),
             Self::FineTissue(judge) => Outcome {
                 gaps: tissue(subject).map_or(Vec::new(), |of| too_small_to_see(subject, of)),
-                ..Outcome::of(tissue(subject).map(|of| judge(subject, of)))
+                ..where_met(subject, tissue(subject), judge)
             },
-            Self::Border(judge) => Outcome::of(border(subject).map(|of| judge(subject, of))),
+            Self::Border(judge) => where_met(subject, border(subject), judge),
             Self::Stations(figure, judge) => Outcome {
                 gaps: border(subject).map_or(Vec::new(), |of| {
                     let least_mm = subject.limit(LimitKey::LeastStretch).value;
                     stations::reasons_missing(of, figure, least_mm)
                 }),
-                ..Outcome::of(border(subject).map(|of| judge(subject, of)))
+                ..where_met(subject, border(subject), judge)
             },
             // These are made elsewhere: on the scan, or on the case.
             Self::Scan(_)
@@ -162,7 +157,7 @@ impl Needs {
             Self::Case(judge) => Outcome::made(judge(subject)),
             Self::Relation(judge) => Outcome::of(relation(subject).map(|of| judge(subject, of))),
             Self::InterocclusalDistance(judge) => {
-                Outcome::of(interocclusal_mm(subject).map(|mm| judge(subject, &mm)))
+                Outcome::of(interocclusal_mm(subject).map(|mm| judge(subject, mm)))
             }
             Self::Consignment(judge) => {
                 Outcome::of(consignment(subject).map(|of| judge(subject, of)))
@@ -170,6 +165,15 @@ impl Needs {
             _ => return None,
         })
     }
+}
+
+/// The outcome of a check where what it needs is there.
+fn where_met<T>(
+    subject: &Subject<'_>,
+    need: Result<T, Absent>,
+    judge: impl Fn(&Subject<'_>, T) -> Vec<Finding>,
+) -> Outcome {
+    Outcome::of(need.map(|need| judge(subject, need)))
 }
 
 impl Outcome {

@@ -36,7 +36,7 @@ pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
         .collect()
 }
 
-/// No station is worse than another: the middle one stands for all.
+/// No station is worse than another: the middle one represents them.
 fn middle(count: usize, stretch: Stretch) -> usize {
     let last = if stretch.to < stretch.from {
         stretch.to + count

@@ -21,10 +21,10 @@ const MANDIBULAR: FigureCheck = FigureCheck {
     ..MAXILLARY
 };
 
-pub(super) fn judge(subject: &Subject<'_>, scanned_mm2: &f64) -> Vec<Finding> {
+pub(super) fn judge(subject: &Subject<'_>, scanned_mm2: f64) -> Vec<Finding> {
     let of_jaw = match subject.arch() {
         Arch::Maxillary => MAXILLARY,
         Arch::Mandibular => MANDIBULAR,
     };
-    of_jaw.findings(subject, *scanned_mm2, None)
+    of_jaw.findings(subject, scanned_mm2, None)
 }

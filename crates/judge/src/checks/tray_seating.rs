@@ -1,106 +1,98 @@
-//! `tray-seating`: the tray did not stand where its cover would have been even.
+//! `tray-seating`: the tray was not seated where its cover would be even.
 
+use super::shared::tray::surely_exceeds;
 use crate::check::Check;
-use crate::decision::{Bound, Conformity, decide};
-use crate::finding::{Figure, Finding};
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
-use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::tray_fit::{Amount, Seating};
 
+/// One way in which a tray can be out of place.
+struct Way {
+    amount: fn(&Seating) -> Amount,
+    key: LimitKey,
+    /// What an amount above 0 means, and what one below 0 means.
+    in_words: [&'static str; 2],
+}
+
+const WAYS: [Way; 5] = [
+    Way {
+        amount: |seating| seating.right_mm,
+        key: LimitKey::TrayShift,
+        in_words: [
+            "too far to the patient's right",
+            "too far to the patient's left",
+        ],
+    },
+    Way {
+        amount: |seating| seating.anterior_mm,
+        key: LimitKey::TrayShift,
+        in_words: ["too far to the front", "too far to the back"],
+    },
+    Way {
+        amount: |seating| seating.front_up_deg,
+        key: LimitKey::TrayTilt,
+        in_words: [
+            "tilted, nearer to the tissue in front",
+            "tilted, nearer to the tissue at the back",
+        ],
+    },
+    Way {
+        amount: |seating| seating.right_up_deg,
+        key: LimitKey::TrayTilt,
+        in_words: [
+            "tilted, nearer to the tissue on the patient's right",
+            "tilted, nearer to the tissue on the patient's left",
+        ],
+    },
+    Way {
+        amount: |seating| seating.turned_right_deg,
+        key: LimitKey::TrayTilt,
+        in_words: [
+            "turned, with its front toward the patient's right",
+            "turned, with its front toward the patient's left",
+        ],
+    },
+];
+
 pub(super) fn judge(subject: &Subject<'_>, seating: &Seating) -> Vec<Finding> {
-    let shifts = [
-        (seating.right_mm, LimitKey::TrayShift),
-        (seating.anterior_mm, LimitKey::TrayShift),
-    ];
-    let tilts = [
-        (seating.front_up_deg, LimitKey::TrayTilt),
-        (seating.right_up_deg, LimitKey::TrayTilt),
-        (seating.turned_right_deg, LimitKey::TrayTilt),
-    ];
-    [&shifts[..], &tilts[..]]
+    [LimitKey::TrayShift, LimitKey::TrayTilt]
         .into_iter()
-        .filter_map(|amounts| finding(subject, seating, amounts))
+        .filter_map(|key| finding(subject, seating, key))
         .collect()
 }
 
-/// One finding of the largest of several amounts, where it is surely too much.
-fn finding(
-    subject: &Subject<'_>,
-    seating: &Seating,
-    amounts: &[(Amount, LimitKey)],
-) -> Option<Finding> {
-    let size = |amount: &Amount| amount.value.abs();
-    let (most, key) = amounts
-        .iter()
-        .max_by(|a, b| size(&a.0).total_cmp(&size(&b.0)))?;
-    let limit = subject.limit(*key);
-    let conformity = decide(size(most), most.uncertainty, Bound::AtMost(limit.value));
-    let severity = Severity::of(conformity, limit.level)
-        .filter(|_| conformity == Conformity::NotConforming)?;
-    let how = askew_in_words(subject, seating);
-    Some(Finding {
-        figure: Some(Figure::beside(limit, size(most), Some(most.uncertainty))),
-        ..subject.finding(
-            Check::TraySeating,
-            severity,
-            format!(
-                "Compared with the place where its cover would be even, the tray stood {how}. If the \
-                 impression is taken again, set the tray over the ridge by trying it in dry first, and \
-                 seat it evenly with tissue stops."
-            ),
-        )
-    })
+/// One finding of the largest of the amounts under one limit, where it clearly
+/// exceeds it.
+fn finding(subject: &Subject<'_>, seating: &Seating, key: LimitKey) -> Option<Finding> {
+    let amounts = WAYS.iter().filter(|way| way.key == key);
+    let largest = amounts
+        .map(|way| (way.amount)(seating))
+        .max_by(|a, b| a.value.abs().total_cmp(&b.value.abs()))?;
+    let (severity, figure) = surely_exceeds(subject.limit(key), largest)?;
+    let how = displacement_in_words(subject, seating);
+    let instruction = format!(
+        "Compared with the place where its cover would be even, the tray stood {how}. If the \
+         impression is taken again, set the tray over the ridge by trying it in dry first, and \
+         seat it evenly with tissue stops."
+    );
+    Some(
+        subject
+            .finding(Check::TraySeating, severity, instruction)
+            .with(figure),
+    )
 }
 
-/// Everything that surely is too much, in words.
-fn askew_in_words(subject: &Subject<'_>, seating: &Seating) -> String {
-    let words = [
-        (
-            seating.right_mm,
-            LimitKey::TrayShift,
-            [
-                "too far to the patient's right",
-                "too far to the patient's left",
-            ],
-        ),
-        (
-            seating.anterior_mm,
-            LimitKey::TrayShift,
-            ["too far to the front", "too far to the back"],
-        ),
-        (
-            seating.front_up_deg,
-            LimitKey::TrayTilt,
-            [
-                "tilted, nearer to the tissue in front",
-                "tilted, nearer to the tissue at the back",
-            ],
-        ),
-        (
-            seating.right_up_deg,
-            LimitKey::TrayTilt,
-            [
-                "tilted, nearer to the tissue on the patient's right",
-                "tilted, nearer to the tissue on the patient's left",
-            ],
-        ),
-        (
-            seating.turned_right_deg,
-            LimitKey::TrayTilt,
-            [
-                "turned, with its front toward the patient's right",
-                "turned, with its front toward the patient's left",
-            ],
-        ),
-    ];
-    let parts: Vec<&str> = words
+/// Every way in which the tray was clearly too far out of place.
+fn displacement_in_words(subject: &Subject<'_>, seating: &Seating) -> String {
+    let parts: Vec<&str> = WAYS
         .iter()
-        .filter(|(amount, key, _)| {
-            let most = Bound::AtMost(subject.limit(*key).value);
-            decide(amount.value.abs(), amount.uncertainty, most) == Conformity::NotConforming
+        .filter_map(|way| {
+            let amount = (way.amount)(seating);
+            let [more, less] = way.in_words;
+            surely_exceeds(subject.limit(way.key), amount)
+                .map(|_| if amount.value > 0.0 { more } else { less })
         })
-        .map(|(amount, _, [more, less])| if amount.value > 0.0 { *more } else { *less })
         .collect();
     parts.join(" and ")
 }

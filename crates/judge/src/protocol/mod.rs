@@ -16,6 +16,7 @@
 
 mod file;
 mod limit;
+mod possible;
 
 pub use file::{ProtocolError, ProtocolFault, ProtocolProblem};
 pub use limit::{Limit, LimitKey};

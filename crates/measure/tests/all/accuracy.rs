@@ -67,7 +67,10 @@ fn an_empty_tray_and_a_surface_seen_from_behind_are_no_impressions() {
     let phantom = Phantom::new(&Options::default());
     let tray = something_else(&phantom.tray, Some(&phantom.tray));
     assert!(
-        matches!(tray, NotAnImpression::EmptyTray | NotAnImpression::Exchanged),
+        matches!(
+            tray,
+            NotAnImpression::EmptyTray | NotAnImpression::Exchanged
+        ),
         "{tray:?}"
     );
     let one_sided = Phantom::new(&Options {

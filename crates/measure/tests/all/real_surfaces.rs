@@ -7,6 +7,7 @@
     reason = "the figures are for reading, with --nocapture"
 )]
 
+use fixtures::{quantile, something_else};
 use geometry::registration::{Target, register_anywhere};
 use geometry::sampling::spread_over;
 use geometry::signed_distance::{Solid, angle_weighted_normals};
@@ -93,7 +94,7 @@ fn a_copy_moved_out_by_1_5_mm_reads_1_5_mm() {
             .map(|(p, normal)| p + normal * OUT_MM)
             .collect();
         let normals = angle_weighted_normals(&scan);
-        let mut distances: Vec<f64> = Solid::new(&scan, &topology, &index, &normals)
+        let mut distances: Vec<f64> = Solid::new(&scan, &topology, &index, &normals, 1.5)
             .distances(&out, &Isometry3::identity())
             .into_iter()
             .flatten()

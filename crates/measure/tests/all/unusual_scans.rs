@@ -1,6 +1,6 @@
 //! Scans that are not as one would like them, on phantoms whose truth is known.
 
-use measure::{MeasureSettings, Measurement, SpotKind, TrayNotPlaced, NoCover};
+use measure::{MeasureSettings, Measurement, NoCover, SpotKind, TrayNotPlaced};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Vector3};
 use phantom::{Arch, Options, Phantom, PlantedSpot, Pose};
@@ -157,7 +157,10 @@ fn a_tray_of_another_size_is_named_with_both_sizes() {
         for factor in [0.7, 1.15] {
             let result = measured(&phantom.impression, &phantom.tray.scaled(factor));
             assert!(
-                matches!(result.cover, Err(NoCover::Tray(TrayNotPlaced::OtherSize { .. }))),
+                matches!(
+                    result.cover,
+                    Err(NoCover::Tray(TrayNotPlaced::OtherSize { .. }))
+                ),
                 "{factor}: {:?}",
                 result.cover.map(|c| c.median_mm)
             );

@@ -336,7 +336,10 @@ Cover map cover-maxillary-first-pass.ply: viridis, dark 0 mm to bright 3 mm; gre
         let text = plain(&summary(&CaseResult::of(&checked_without_cover())));
         assert!(text.starts_with("UNDECIDED case D-1042: "), "{text}");
         assert!(
-            text.contains("Not judged: show-through, thin-cover, tray-seating, tray-size (no tray scan was given)"),
+            text.contains(
+                "Not judged: show-through, show-through-extent, tissue-area, thin-cover, \
+                 cover-uncertainty, tray-seating, tray-size (no tray scan was given)"
+            ),
             "{text}"
         );
     }

@@ -12,7 +12,7 @@ pub(crate) struct FigureCheck {
     pub(crate) key: LimitKey,
     /// Which way the limit bounds the figure.
     pub(crate) bound: fn(f64) -> Bound,
-    /// What is to be done unless the limit is surely met.
+    /// What is to be done unless the limit is clearly met.
     pub(crate) instruction: &'static str,
 }
 

@@ -3,7 +3,7 @@
 use crate::check::Check;
 use crate::finding::{Finding, Place};
 use crate::landmarks::{JudgedLandmark, LandmarkStatus, judged};
-use crate::severity::Severity;
+use crate::severity::{Level, Severity};
 use crate::subject::Subject;
 use crate::words;
 use measure::landmarks::{Landmark, LandmarkName};
@@ -56,8 +56,11 @@ fn may_be_missing(name: LandmarkName, status: LandmarkStatus) -> bool {
         )
 }
 
-/// What is missed for some landmarks is worth knowing and no more: they guide,
-/// and bear nothing.
-pub(crate) fn guides_only(name: LandmarkName) -> bool {
-    matches!(name, LandmarkName::FoveaePalatini | LandmarkName::Rugae)
+/// How severe it is to miss what is limited on a level. For some landmarks it is
+/// worth knowing and no more: they guide, and bear nothing.
+pub(crate) fn severity(name: LandmarkName, level: Level) -> Severity {
+    match name {
+        LandmarkName::FoveaePalatini | LandmarkName::Rugae => Severity::Note,
+        _ => level.severity(),
+    }
 }

@@ -9,3 +9,4 @@ pub(super) mod overlap;
 pub(super) mod relief;
 pub(super) mod spots;
 pub(super) mod stations;
+pub(super) mod tray;

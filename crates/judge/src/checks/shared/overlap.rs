@@ -23,7 +23,7 @@ fn tray_reaches(station: &Station) -> bool {
         )
 }
 
-/// Whether tray surely does not show at a border point.
+/// Whether tray clearly does not show at a border point.
 pub(crate) fn is_clear(subject: &Subject<'_>, overlap: Measured) -> bool {
     let least = Bound::AtLeast(subject.limit(LimitKey::ShowThrough).value);
     decide(overlap.mm, overlap.uncertainty_mm, least) == Conformity::Conforming

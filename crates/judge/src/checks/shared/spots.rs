@@ -77,7 +77,7 @@ fn least_cover(
     })
 }
 
-/// Whether a patch of the tray's colour is surely more than a speck.
+/// Whether a patch of the tray's colour is clearly more than a speck.
 pub(crate) fn area_conformity(subject: &Subject<'_>, spot: &Spot) -> Conformity {
     let most = Bound::AtMost(subject.limit(LimitKey::LeastSpotArea).value);
     decide(spot.area_mm2, spot.area_uncertainty_mm2, most)

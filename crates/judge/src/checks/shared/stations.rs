@@ -19,7 +19,7 @@ pub(crate) struct StationCheck {
     pub(crate) key: LimitKey,
     /// Which way the limit bounds the figure.
     pub(crate) bound: fn(f64) -> Bound,
-    /// The figure at the station of a number; `None` where there is none or
+    /// The figure at the station of this number; `None` where it is missing or
     /// the check does not apply.
     pub(crate) figure: fn(&Subject<'_>, &Border, usize) -> Option<Measured>,
     /// What is to be done about a stretch.
@@ -27,7 +27,7 @@ pub(crate) struct StationCheck {
 }
 
 impl StationCheck {
-    /// One finding for each stretch that does not surely meet the limit.
+    /// One finding for each stretch that does not clearly meet the limit.
     pub(crate) fn findings(&self, subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
         let level = subject.limit(self.key).level;
         let doubt = |number: usize| {
@@ -112,7 +112,7 @@ pub(crate) fn on_flange(station: &Station) -> bool {
     station.part != BorderPart::Posterior
 }
 
-/// Length of border that each station stands for, mm.
+/// Length of border for each station, mm.
 pub(crate) fn step_mm(border: &Border) -> f64 {
     border.length_mm / border.stations.len().max(1) as f64
 }
