@@ -177,6 +177,10 @@ pub const PLAN: &[Permissions] = &[
         ..PURE
     },
     Permissions {
+        name: "benches",
+        ..FOR_TESTS
+    },
+    Permissions {
         name: "fixtures",
         ..FOR_TESTS
     },
