@@ -13,7 +13,7 @@ use crate::ticks::Ticks;
 use crate::view::{Canvas, View};
 use nalgebra::{Point2, Point3};
 use report::result::{Finding, ImpressionResult, LandmarkStatus, Station};
-use report::summary;
+use report::words;
 use std::path::PathBuf;
 
 /// What a click on the surface does.
@@ -152,7 +152,7 @@ impl App {
     #[must_use]
     pub fn title(&self) -> String {
         let result = &self.opened.result;
-        let verdict = summary::verdict_word(result.verdict);
+        let verdict = words::verdict_word(result.verdict);
         format!("archproof: case {}: {verdict}", result.case)
     }
 

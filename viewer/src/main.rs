@@ -1,7 +1,7 @@
 //! `archproof-viewer`: opens the window on a result folder, a case or a scan.
 
+use arguments::Source;
 use clap::Parser;
-use report::Source;
 use std::io::Write;
 use std::process::ExitCode;
 

@@ -3,13 +3,15 @@
 //! that is checked first; both ways end with the same.
 
 use crate::placement::Placement;
+use arguments::Source;
+use check::{CheckError, CheckedCase};
 use judge::{Case, CaseError, Stage};
 use measure::TrayRegistration;
 use mesh::{Mesh, SpatialIndex, Unit};
 use nalgebra::{Point3, Vector3};
 use rayon::prelude::*;
 use report::result::{Arch, CaseResult, ImpressionResult, OutputFile};
-use report::{CheckError, CheckedCase, FiguredMesh, ReadResultError, ReadSurfaceError, Source};
+use report::{FiguredMesh, ReadResultError, ReadSurfaceError, WriteError, default_folder};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use thiserror::Error;
@@ -21,6 +23,9 @@ pub enum OpenError {
     /// The case could not be checked.
     #[error(transparent)]
     Check(#[from] CheckError),
+    /// The results could not be written.
+    #[error(transparent)]
+    Write(#[from] WriteError),
     /// No result.
     #[error(transparent)]
     Result(#[from] ReadResultError),
@@ -126,12 +131,13 @@ pub fn open(source: &Source, progress: &(dyn Fn(String) + Sync)) -> Result<Opene
         return read(result, source.input.clone(), None);
     }
     let mut case = source.case()?;
-    let folder = source.folder(&case);
+    let named = source.out.clone();
+    let folder = named.unwrap_or_else(|| default_folder(&case.id));
     add_marks(&mut case, &folder).map_err(CheckError::from)?;
     let checked = source.check(case, &|step| progress(step.to_string()))?;
-    let result = report::result::assemble(&checked);
+    let result = CaseResult::of(&checked);
     progress("writing the results".to_owned());
-    report::write_all(&checked, &result, &folder).map_err(CheckError::from)?;
+    report::write_all(&checked, &result, &folder)?;
     read(result, folder, Some(&checked))
 }
 

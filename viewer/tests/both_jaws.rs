@@ -3,10 +3,10 @@
 
 #![allow(clippy::unwrap_used, reason = "tests")]
 
+use arguments::Source;
 use mesh::write::write_ply;
 use nalgebra::{Isometry3, Point2, Point3, Translation3, UnitQuaternion};
 use phantom::{Across, Arch, Blemish, Options, Phantom, Place, Pose};
-use report::Source;
 use report::result::{DefectKind, Side};
 use std::path::{Path, PathBuf};
 use std::sync::OnceLock;
@@ -407,9 +407,9 @@ fn a_bare_scan_is_opened_with_its_tray_and_jaw() {
     let folder = tempfile::tempdir().unwrap();
     let there = |name: &str| checked.case.with_file_name(name);
     let source = Source {
-        arch: Some(report::ArchArgument::Maxillary),
+        arch: Some(arguments::ArchArgument::Maxillary),
         tray: Some(there("upper-tray.ply")),
-        stage: Some(report::StageArgument::Wash),
+        stage: Some(arguments::StageArgument::Wash),
         case: Some("BARE".to_owned()),
         out: Some(folder.path().to_owned()),
         ..Source::of(&there("upper-wash.ply"))
@@ -424,7 +424,7 @@ fn a_bare_scan_is_opened_with_its_tray_and_jaw() {
     );
     let refused = open(
         &Source {
-            arch: Some(report::ArchArgument::Maxillary),
+            arch: Some(arguments::ArchArgument::Maxillary),
             ..Source::of(&checked.case)
         },
         &|_| {},

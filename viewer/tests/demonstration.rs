@@ -2,10 +2,11 @@
 
 #![allow(clippy::unwrap_used, reason = "tests")]
 
+use arguments::Source;
 use nalgebra::{Point2, Point3, Vector3};
-use report::Source;
 use std::path::{Path, PathBuf};
-use std::sync::Mutex;
+use std::sync::{LazyLock, Mutex};
+use tempfile::TempDir;
 use viewer::app::{App, Mode, landmarks_file};
 use viewer::colours::Palette;
 use viewer::command::{Command, Layer};
@@ -30,14 +31,31 @@ fn source(path: PathBuf, out: &Path) -> Source {
     }
 }
 
-fn checked(out: &Path) -> Opened {
+/// The case checked once for all tests, and the folder with its result.
+static CHECKED: LazyLock<(TempDir, Opened)> = LazyLock::new(|| {
+    let out = tempfile::tempdir().unwrap();
     let steps = Mutex::new(0);
-    let opened = open(&source(demonstration(), out), &|_| {
+    let opened = open(&source(demonstration(), out.path()), &|_| {
         *steps.lock().unwrap() += 1
     })
     .unwrap();
     assert!(*steps.lock().unwrap() > 3);
-    opened
+    (out, opened)
+});
+
+/// The result in a folder of its own, which is the test's.
+fn result() -> TempDir {
+    let own = tempfile::tempdir().unwrap();
+    for entry in std::fs::read_dir(CHECKED.0.path()).unwrap() {
+        let entry = entry.unwrap();
+        std::fs::copy(entry.path(), own.path().join(entry.file_name())).unwrap();
+    }
+    own
+}
+
+fn opened(folder: &Path) -> App {
+    let source = source(folder.to_owned(), folder);
+    App::new(open(&source, &|_| {}).unwrap(), CANVAS)
 }
 
 /// The app once the last flight is over.
@@ -49,8 +67,7 @@ fn settled(app: &mut App, command: Command) {
 
 #[test]
 fn a_case_and_its_result_folder_are_the_same_to_look_at() {
-    let out = tempfile::tempdir().unwrap();
-    let case = checked(out.path());
+    let (out, case) = &*CHECKED;
     let folder = open(&source(out.path().to_owned(), out.path()), &|_| {}).unwrap();
     assert_eq!(case.result, folder.result);
     let (a, b) = (&case.impressions[0], &folder.impressions[0]);
@@ -63,8 +80,8 @@ fn a_case_and_its_result_folder_are_the_same_to_look_at() {
 
 #[test]
 fn each_finding_is_flown_to_and_picked_where_it_is() {
-    let out = tempfile::tempdir().unwrap();
-    let mut app = App::new(checked(out.path()), CANVAS);
+    let out = result();
+    let mut app = opened(out.path());
     assert!(app.title().contains("DEMO-2"), "{}", app.title());
     let findings = app.opened.result.findings.clone();
     let placed = findings.iter().filter(|f| f.at.is_some()).count();
@@ -97,8 +114,8 @@ fn each_finding_is_flown_to_and_picked_where_it_is() {
 
 #[test]
 fn front_is_up_and_the_patients_right_is_where_it_should_be() {
-    let out = tempfile::tempdir().unwrap();
-    let app = App::new(checked(out.path()), CANVAS);
+    let out = result();
+    let app = opened(out.path());
     let shown = &app.opened.impressions[0];
     // Maxillary, seen from the tissue: the patient's right is on the right.
     assert_eq!(shown.placement.right, Some(Vector3::x()));
@@ -119,8 +136,8 @@ fn front_is_up_and_the_patients_right_is_where_it_should_be() {
 
 #[test]
 fn picks_are_true_to_the_surface_from_any_side() {
-    let out = tempfile::tempdir().unwrap();
-    let mut app = App::new(checked(out.path()), CANVAS);
+    let out = result();
+    let mut app = opened(out.path());
     app.act(Command::Turn(60.0, -45.0));
     app.act(Command::Magnify(1.7));
     let surface = &app.opened.impressions[0].surface;
@@ -154,8 +171,8 @@ fn picks_are_true_to_the_surface_from_any_side() {
 
 #[test]
 fn landmarks_and_ticks_are_saved_beside_the_result() {
-    let out = tempfile::tempdir().unwrap();
-    let mut app = App::new(checked(out.path()), CANVAS);
+    let out = result();
+    let mut app = opened(out.path());
     settled(&mut app, Command::Fly);
     app.act(Command::ToggleDone);
     app.act(Command::Mark);
@@ -167,10 +184,7 @@ fn landmarks_and_ticks_are_saved_beside_the_result() {
     app.act(Command::PickMiddle);
     app.act(Command::Undo);
     let at = app.finding().unwrap().at.unwrap();
-    let again = App::new(
-        open(&source(out.path().to_owned(), out.path()), &|_| {}).unwrap(),
-        CANVAS,
-    );
+    let again = opened(out.path());
     assert!(again.ticks.is_done(again.finding().unwrap()));
     let marks = again.marks[0].all();
     assert_eq!(marks.len(), 1);
@@ -185,8 +199,8 @@ fn landmarks_and_ticks_are_saved_beside_the_result() {
 
 #[test]
 fn distances_and_sections_are_those_of_the_surface() {
-    let out = tempfile::tempdir().unwrap();
-    let mut app = App::new(checked(out.path()), CANVAS);
+    let out = result();
+    let mut app = opened(out.path());
     app.act(Command::Measure);
     for x in [-40.0, 40.0] {
         app.click(&(CANVAS.middle() + nalgebra::Vector2::new(x, 0.0)));
@@ -251,8 +265,8 @@ fn two_stages_stand_side_by_side_and_are_looked_at_alike() {
 
 #[test]
 fn every_command_can_be_given_at_any_time() {
-    let out = tempfile::tempdir().unwrap();
-    let mut app = App::new(checked(out.path()), CANVAS);
+    let out = result();
+    let mut app = opened(out.path());
     for _ in 0..6 {
         for command in [
             Command::NextMap,

@@ -4,9 +4,9 @@
 
 #![allow(clippy::unwrap_used, clippy::print_stderr, reason = "tests")]
 
+use arguments::Source;
 use image::{Rgb, RgbImage};
 use nalgebra::{Point2, Vector3};
-use report::Source;
 use std::fs;
 use std::io::{BufRead, BufReader};
 use std::path::{Path, PathBuf};

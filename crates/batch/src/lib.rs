@@ -1,6 +1,6 @@
 //! A folder of cases: found, admitted by their size, checked side by side,
 //! taken up again after a stop, joined from shards, watched. Every case goes
-//! the one way of `report::check_case` and has a result folder of its own.
+//! the one way of [`check::check_case`] and has a result folder of its own.
 //!
 //! A case is known by its *place*: its path below the folder that was given. Its
 //! results lie in a folder named after its pseudonym and the SHA-256 of the

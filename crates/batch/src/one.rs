@@ -4,11 +4,12 @@ use crate::error::BatchError;
 use crate::given::Given;
 use crate::output::Output;
 use crate::settings::Settings;
+use check::{CheckedCase, check_case};
 use chrono::{DateTime, SecondsFormat, Utc};
 use judge::Case;
+use report::WriteError;
 use report::folder::{CaseRecord, Provenance, write_case};
-use report::result::FileKind;
-use report::{CheckedCase, WriteError, check_case};
+use report::result::{CaseResult, FileKind};
 use std::fs;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::Path;
@@ -28,7 +29,7 @@ pub fn check(
     };
     let written = match checked {
         Ok(checked) => {
-            let mut result = report::result::assemble(&checked);
+            let mut result = CaseResult::of(&checked);
             if settings.no_report {
                 result.files.retain(|file| file.kind != FileKind::Report);
             }

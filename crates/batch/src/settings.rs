@@ -1,9 +1,9 @@
 //! How the cases of a folder are to be checked.
 
 use crate::digest;
+use check::CheckOptions;
 use judge::Stage;
 use measure::Arch;
-use report::CheckOptions;
 
 /// How the cases of a folder are to be checked.
 #[derive(Debug, Clone)]

@@ -1,13 +1,14 @@
 //! Wrong use or unreadable input: one line on standard error, exit code 2.
 
+use check::CheckError;
 use judge::{ProtocolError, UnknownCheck};
 use mesh::ReadError;
-use report::CheckError;
-use report::artefact::ArtefactCheckError;
-use report::gauge::GaugeError;
-use report::repeat::RepeatError;
+use report::WriteError;
 use std::io;
 use std::path::PathBuf;
+use study::artefact::ArtefactCheckError;
+use study::gauge::GaugeError;
+use study::repeats::RepeatError;
 use thiserror::Error;
 
 /// Exit code for every failure.
@@ -20,6 +21,8 @@ pub enum Failure {
     Scan(#[from] ReadError),
     #[error(transparent)]
     Checking(#[from] CheckError),
+    #[error(transparent)]
+    Write(#[from] WriteError),
     #[error(transparent)]
     Protocol(#[from] ProtocolError),
     #[error(transparent)]
@@ -46,11 +49,11 @@ pub enum Failure {
     OverItself(PathBuf),
     #[error(
         "the window is a program of its own, archproof-viewer, and is neither beside this one nor \
-         on the PATH; make it with 'cargo build --release -p archproof-viewer'"
+         on the PATH; make it with 'cargo build --release --manifest-path viewer/Cargo.toml'"
     )]
     NoViewer,
     #[error(
-        "archproof-viewer cannot be started ({0}); make it anew with 'cargo build --release -p archproof-viewer'"
+        "archproof-viewer cannot be started ({0}); make it anew with 'cargo build --release --manifest-path viewer/Cargo.toml'"
     )]
     Viewer(io::Error),
     #[error(transparent)]

@@ -1,15 +1,15 @@
 //! The `archproof` command. Everything it does is done by the crates beside it;
 //! here are only its arguments, its progress and its exit codes.
 
-mod arguments;
+mod command_line;
 mod commands;
 mod failure;
 mod interrupt;
 mod progress;
 mod terminal;
 
-use arguments::Arguments;
 use clap::Parser;
+use command_line::Arguments;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {

@@ -1,7 +1,7 @@
 //! Progress on standard error, seen only where that is a terminal.
 
+use check::Step;
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
-use report::Step;
 use std::time::Duration;
 
 /// Shows the step at hand until it is dropped.

@@ -1,47 +1,12 @@
 //! A finding: one thing that fails or cannot be judged.
 
-use crate::checks::Check;
-use crate::decision::Conformity;
-use crate::protocol::Level;
+use crate::check::Check;
+use crate::decision::{Bound, decide};
+use crate::protocol::Limit;
+use crate::severity::Severity;
 use crate::stretch::Stretch;
 use measure::{Arch, Side, Zone};
 use nalgebra::Point3;
-
-/// How a check came out where it did not come out well; most urgent first.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Severity {
-    /// The limit is surely missed, or the input is surely not what it should be.
-    Fail,
-    /// It cannot be decided: the figure is too near its limit for its
-    /// uncertainty, or it could not be measured.
-    Borderline,
-    /// Worth knowing; changes no verdict.
-    Note,
-}
-
-impl Severity {
-    /// What a decision means at the level of its limit; nothing where the
-    /// limit is surely met.
-    #[must_use]
-    pub fn of(conformity: Conformity, level: Level) -> Option<Self> {
-        match (conformity, level) {
-            (Conformity::Conforming, _) => None,
-            (_, Level::Note) => Some(Self::Note),
-            (Conformity::NotConforming, Level::Fail) => Some(Self::Fail),
-            (_, Level::Undecided) | (Conformity::Borderline, _) => Some(Self::Borderline),
-        }
-    }
-
-    /// The word for it in results.
-    #[must_use]
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::Fail => "fail",
-            Self::Borderline => "borderline",
-            Self::Note => "note",
-        }
-    }
-}
 
 /// The measured figure of a finding and the limit that it was judged by.
 #[derive(Debug, Clone, PartialEq)]
@@ -55,6 +20,31 @@ pub struct Figure {
     pub limit: f64,
     /// Unit of the three; `1` for a plain number.
     pub unit: String,
+}
+
+impl Figure {
+    /// A measured figure beside its limit.
+    pub(crate) fn beside(limit: &Limit, measured: f64, uncertainty: Option<f64>) -> Self {
+        Self {
+            measured,
+            uncertainty,
+            limit: limit.value,
+            unit: limit.unit.clone(),
+        }
+    }
+
+    /// How severe it is that a figure is what it is, with the figure beside its
+    /// limit; `None` where the limit is surely met.
+    pub(crate) fn against(
+        limit: &Limit,
+        bound: fn(f64) -> Bound,
+        measured: f64,
+        uncertainty: Option<f64>,
+    ) -> Option<(Severity, Self)> {
+        let conformity = decide(measured, uncertainty.unwrap_or(0.0), bound(limit.value));
+        let severity = Severity::of(conformity, limit.level)?;
+        Some((severity, Self::beside(limit, measured, uncertainty)))
+    }
 }
 
 /// A place on an impression.
@@ -116,40 +106,12 @@ impl Finding {
             instruction: instruction.into(),
         }
     }
-}
 
-/// A check that was not made, and why.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct NotJudged {
-    /// Code of the check, or name of the part of the result that stays empty.
-    pub check: String,
-    /// The reason, in plain words.
-    pub why: String,
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn borderline_is_never_lost_unless_the_limit_only_notes() {
-        use Conformity::*;
-        for level in [Level::Fail, Level::Undecided] {
-            assert_eq!(Severity::of(Borderline, level), Some(Severity::Borderline));
-        }
-        assert_eq!(
-            Severity::of(NotConforming, Level::Fail),
-            Some(Severity::Fail)
-        );
-        assert_eq!(
-            Severity::of(NotConforming, Level::Undecided),
-            Some(Severity::Borderline)
-        );
-        for conformity in [NotConforming, Borderline] {
-            assert_eq!(Severity::of(conformity, Level::Note), Some(Severity::Note));
-        }
-        for level in [Level::Fail, Level::Undecided, Level::Note] {
-            assert_eq!(Severity::of(Conforming, level), None);
+    /// The same finding with its figure.
+    pub(crate) fn with(self, figure: Figure) -> Self {
+        Self {
+            figure: Some(figure),
+            ..self
         }
     }
 }

@@ -1,37 +1,18 @@
 //! Judges a case: every check on every impression, then the verdicts.
 
-use crate::case::{Case, ImpressionInput};
-use crate::checks::{self, Check};
-use crate::finding::{Figure, Finding, NotJudged, Severity};
+use crate::case::Case;
+use crate::check::{Check, Remedy};
+use crate::checks;
+use crate::finding::Finding;
 use crate::landmarks::{self, JudgedLandmark};
-use crate::protocol::{Limit, LimitKey, Protocol};
-use crate::scale::UnitReading;
+use crate::not_judged::{NotJudged, Part};
+use crate::protocol::Protocol;
+use crate::severity::Severity;
+use crate::subject::{CaseSubject, Evidence, Subject};
 use crate::verdict::Verdict;
 use crate::wash::{self, PlaceState};
+use measure::NotMeasured;
 use measure::jaw_relation::JawRelation;
-use measure::{Arch, ImpressionMeasurement, NotMeasured};
-
-/// What reading a scan showed that bears on judging it.
-#[derive(Debug, Clone, PartialEq)]
-pub struct ScanFacts {
-    /// SHA-256 of the file, lower-case hexadecimal.
-    pub sha256: String,
-    /// How its unit was settled.
-    pub unit: UnitReading,
-    /// What in the file could mean two things and needs an answer.
-    pub questions: Vec<String>,
-}
-
-/// What is known of one impression of a case.
-#[derive(Debug, Clone)]
-pub struct Evidence<'a> {
-    /// What measuring gave.
-    pub measurement: &'a ImpressionMeasurement,
-    /// The impression scan's file.
-    pub scan: ScanFacts,
-    /// The tray scan's file, where one was given.
-    pub tray: Option<ScanFacts>,
-}
 
 /// A case with its findings and verdict.
 #[derive(Debug, Clone, PartialEq)]
@@ -42,6 +23,8 @@ pub struct JudgedCase {
     pub impressions: Vec<JudgedImpression>,
     /// All findings, most urgent first.
     pub findings: Vec<Finding>,
+    /// The checks that were made on the case as a whole.
+    pub made: Vec<Check>,
     /// What was not judged on the case as a whole.
     pub not_judged: Vec<NotJudged>,
 }
@@ -51,60 +34,16 @@ pub struct JudgedCase {
 pub struct JudgedImpression {
     /// The verdict on it alone.
     pub verdict: Verdict,
-    /// What was not judged on it.
+    /// The checks that were made on it, all over it or in part.
+    pub made: Vec<Check>,
+    /// What was not judged on it. A check that is neither here nor among those
+    /// made has nothing to judge on this impression.
     pub not_judged: Vec<NotJudged>,
     /// Its landmarks, in the order in which they were measured.
     pub landmarks: Vec<JudgedLandmark>,
     /// Where it is a wash over a first pass: what became of each place that was
     /// measured again, in that order.
     pub wash_places: Vec<PlaceState>,
-}
-
-/// One impression as the checks see it.
-pub(crate) struct Subject<'a> {
-    pub(crate) number: usize,
-    pub(crate) input: &'a ImpressionInput,
-    pub(crate) evidence: &'a Evidence<'a>,
-    pub(crate) protocol: &'a Protocol,
-}
-
-impl Subject<'_> {
-    /// The jaw: as declared, else as found.
-    pub(crate) fn arch(&self) -> Option<Arch> {
-        let found = self.measurement().frame.as_ref().ok();
-        self.input.declared.or(found.map(|frame| frame.arch))
-    }
-
-    pub(crate) fn measurement(&self) -> &ImpressionMeasurement {
-        self.evidence.measurement
-    }
-
-    pub(crate) fn limit(&self, key: LimitKey) -> &Limit {
-        self.protocol.limit(key)
-    }
-
-    pub(crate) fn finding(
-        &self,
-        check: Check,
-        severity: Severity,
-        instruction: impl Into<String>,
-    ) -> Finding {
-        Finding {
-            impression: Some(self.number),
-            arch: self.arch(),
-            ..Finding::on_case(check, severity, instruction)
-        }
-    }
-}
-
-/// The figure of a finding beside its limit.
-pub(crate) fn figure(measured: f64, uncertainty: Option<f64>, limit: &Limit) -> Figure {
-    Figure {
-        measured,
-        uncertainty,
-        limit: limit.value,
-        unit: limit.unit.clone(),
-    }
 }
 
 /// Judges a case by a protocol. `evidence` holds one entry for each impression
@@ -117,6 +56,7 @@ pub fn judge_case(
     relation: Option<&Result<JawRelation, NotMeasured>>,
     protocol: &Protocol,
 ) -> JudgedCase {
+    let measurement_of = |number: usize| evidence.get(number).map(|evidence| evidence.measurement);
     let subjects: Vec<Subject<'_>> = case
         .impressions
         .iter()
@@ -126,6 +66,7 @@ pub fn judge_case(
             number,
             input,
             evidence,
+            first_pass: case.first_pass_of(number).and_then(measurement_of),
             protocol,
         })
         .collect();
@@ -139,30 +80,42 @@ pub fn judge_case(
             .collect();
         let own = checks::on_impression(subject);
         impressions.push(JudgedImpression {
-            verdict: Verdict::from_findings(own.iter().chain(&same_file)),
-            not_judged: checks::not_judged(subject),
+            verdict: Verdict::from_findings(own.findings.iter().chain(&same_file)),
+            made: own.made,
+            not_judged: own.not_judged,
             landmarks: landmarks::judged(subject),
             wash_places: wash_places(subject),
         });
         findings.extend(if case.is_superseded(subject.number) {
-            own.into_iter().map(as_history).collect()
+            own.findings.into_iter().map(as_history).collect()
         } else {
-            own
+            own.findings
         });
     }
-    let whole = checks::CaseSubject {
+    let whole = checks::on_case(&CaseSubject {
         case,
         relation,
         protocol,
-    };
-    findings.extend(checks::on_whole_case(&whole));
+    });
+    findings.extend(whole.findings);
     findings.sort_by_key(urgency);
     JudgedCase {
         verdict: on_the_whole(case, &subjects, &findings),
         impressions,
         findings,
-        not_judged: checks::not_judged_on_case(&whole),
+        made: whole.made,
+        not_judged: no_wash(case).into_iter().chain(whole.not_judged).collect(),
     }
+}
+
+/// The checks of a wash are made on impressions; that the case holds none is
+/// said once, of the case.
+fn no_wash(case: &Case) -> Option<NotJudged> {
+    let is_wash = |number| case.first_pass_of(number).is_some();
+    (!(0..case.impressions.len()).any(is_wash)).then(|| NotJudged {
+        what: Part::Wash.into(),
+        why: "the case names no first pass beside a wash of the same jaw".to_owned(),
+    })
 }
 
 fn wash_places(subject: &Subject<'_>) -> Vec<PlaceState> {
@@ -190,7 +143,7 @@ fn on_the_whole(case: &Case, subjects: &[Subject<'_>], findings: &[Finding]) -> 
 /// A finding on a first pass that a wash has followed: it is to be looked after
 /// on the wash, and decides nothing by itself any more.
 fn as_history(finding: Finding) -> Finding {
-    if finding.severity == Severity::Note || finding.check.remedy() == checks::Remedy::Answer {
+    if finding.severity == Severity::Note || finding.check.remedy() == Remedy::Answer {
         return finding;
     }
     Finding {
@@ -204,7 +157,7 @@ fn as_history(finding: Finding) -> Finding {
 }
 
 /// Order of urgency; equal findings stay in the order they were found.
-fn urgency(finding: &Finding) -> (Severity, checks::Remedy, Check, Option<usize>) {
+fn urgency(finding: &Finding) -> (Severity, Remedy, Check, Option<usize>) {
     (
         finding.severity,
         finding.check.remedy(),

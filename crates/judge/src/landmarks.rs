@@ -2,8 +2,8 @@
 //! protocol.
 
 use crate::decision::{Bound, Conformity, decide};
-use crate::judging::Subject;
 use crate::protocol::{LimitKey, Protocol};
+use crate::subject::Subject;
 use measure::landmarks::{Landmark, Nearby, NearbyKind, Seen, Unseen};
 use measure::{Defect, DefectKind, ImpressionMeasurement};
 
@@ -124,13 +124,13 @@ fn spoils(
         NearbyKind::ShowThrough(number) => Some(Spoiled::ShowThrough(number)),
         NearbyKind::Defect(number) => {
             let defect = measurement.tissue.as_ref().ok()?.defects.get(number)?;
-            is_worth_telling(defect, protocol).then_some(Spoiled::Defect(number))
+            is_worth_a_finding(defect, protocol).then_some(Spoiled::Defect(number))
         }
     }
 }
 
 /// What is let pass in critical zones does not spoil a landmark.
-fn is_worth_telling(defect: &Defect, protocol: &Protocol) -> bool {
+fn is_worth_a_finding(defect: &Defect, protocol: &Protocol) -> bool {
     let (size, limit) = match defect.kind {
         DefectKind::Void => (defect.across_mm, LimitKey::CriticalVoid),
         DefectKind::Nodule => (defect.across_mm, LimitKey::CriticalNodule),

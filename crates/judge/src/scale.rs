@@ -1,4 +1,4 @@
-//! In which unit a scan must be read, told from its size.
+//! In which unit a scan must be read, by its size.
 //!
 //! Most scan formats carry no unit. An impression in its tray has a longest
 //! side of 35 to 160 mm, and mostly of 55 to 130 (common practice, no source);

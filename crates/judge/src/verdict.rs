@@ -1,7 +1,8 @@
 //! From findings to a verdict.
 
-use crate::checks::Remedy;
-use crate::finding::{Finding, Severity};
+use crate::check::Remedy;
+use crate::finding::Finding;
+use crate::severity::Severity;
 
 /// What is to become of an impression or a case; most pressing first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -56,7 +57,7 @@ impl Verdict {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::checks::Check;
+    use crate::check::Check;
     use rstest::rstest;
 
     fn finding((severity, check): (Severity, Check)) -> Finding {

@@ -6,14 +6,16 @@
 //! triangles between them, so that independent noise of a standard deviation s
 //! on every vertex reads as a spread between 0.7 s and s.
 
-use crate::cover::{quantile, smoothed};
-use crate::figures::{ImpressionMeasurement, NotMeasured, VertexPlace};
-use crate::regions::smoothing_rounds;
-use crate::registration::{Registered, Target, register, register_anywhere};
-use crate::sampling::{SurfacePoint, spread_over, vertex_areas};
-use crate::spots::patches;
+use crate::border::VertexPlace;
+use crate::measurement::Scanned;
+use geometry::Laying;
+use geometry::field::{quantile, smoothed, smoothing_rounds, vertex_areas};
+use geometry::patches::patches;
+use geometry::registration::{Registered, Target};
+use geometry::sampling::{SurfacePoint, spread_over};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Unit};
+use thiserror::Error;
 
 /// Points of a scan that are laid on the first.
 const POINTS: usize = 12_000;
@@ -28,7 +30,7 @@ const POOLING_ROUNDS: usize = 4;
 const LEAST_PLACE_MM2: f64 = 1.0;
 
 /// A scan (mm) with what was measured of it.
-pub type Repeat<'a> = (&'a Mesh, &'a ImpressionMeasurement);
+pub type Repeat<'a> = (&'a Mesh, &'a Scanned);
 
 /// How far repeated scans lie apart. Places and vertices are those of the first.
 #[derive(Debug, Clone, PartialEq)]
@@ -84,13 +86,23 @@ pub struct ApartPlace {
     pub place: Option<VertexPlace>,
 }
 
+/// Why a scan cannot be compared with the first.
+#[derive(Debug, Clone, Copy, PartialEq, Error)]
+#[error(
+    "this scan does not lie on the first: only {fitting_percent:.0} % of it fits; it may be of another impression, or be mirrored"
+)]
+pub struct RepeatDoesNotFit {
+    /// Share of it that fits, percent.
+    pub fitting_percent: f64,
+}
+
 /// A scan that cannot be compared.
 #[derive(Debug, Clone, PartialEq)]
 pub struct NotComparable {
     /// Its number, from 0.
     pub scan: usize,
     /// Why.
-    pub why: NotMeasured,
+    pub why: RepeatDoesNotFit,
 }
 
 /// Lays repeated scans on the first, by all that they show, and compares them.
@@ -128,23 +140,19 @@ pub fn spread(scans: &[Repeat<'_>]) -> Result<Spread, NotComparable> {
 /// Where another scan lies on the first.
 fn placed(
     first: &Target,
-    of_first: &ImpressionMeasurement,
+    of_first: &Scanned,
     (mesh, measured): Repeat<'_>,
-) -> Result<Registered, NotMeasured> {
+) -> Result<Registered, RepeatDoesNotFit> {
     let source = spread_over(mesh, POINTS, |_| true);
-    let fits = |found: &Registered| found.fitting_share >= LEAST_FITTING;
-    let by_frames = match (&of_first.frame, &measured.frame) {
-        (Ok(first_frame), Ok(frame)) => {
-            let start = first_frame.local_from_scan().inverse() * frame.local_from_scan();
-            register(&source, first, &[start]).ok().filter(fits)
-        }
-        _ => None,
-    };
-    let found = by_frames.or_else(|| register_anywhere(&source, first).ok());
-    let fitting_share = found.as_ref().map_or(0.0, |found| found.fitting_share);
-    found.filter(fits).ok_or(NotMeasured::RepeatDoesNotFit {
-        fitting_percent: 100.0 * fitting_share,
-    })
+    let start = of_first.impression().zip(measured.impression());
+    let start = start.map(|(first, other)| {
+        first.frame.local_from_scan().inverse() * other.frame.local_from_scan()
+    });
+    Laying::by_share(LEAST_FITTING)
+        .lay(&source, first, start.as_slice())
+        .map_err(|why| RepeatDoesNotFit {
+            fitting_percent: 100.0 * why.fitting_share(),
+        })
 }
 
 /// The vertices of a mesh with their normals; `None` where a vertex has none.
@@ -205,7 +213,7 @@ fn summed_up(
         .iter()
         .map(|variance| Some((*variance)?.sqrt()))
         .collect();
-    let mut weighted: Vec<(f64, f64)> = (sd_at_vertex_mm.iter().zip(vertex_areas(mesh)))
+    let mut weighted: Vec<(f64, f64)> = (sd_at_vertex_mm.iter().zip(vertex_areas(mesh, |_| true)))
         .filter_map(|(sd, area)| Some(((*sd)?, area)))
         .collect();
     let area_judged_mm2: f64 = weighted.iter().map(|w| w.1).sum();
@@ -240,7 +248,7 @@ fn detectable_mm(scans: &[Repeat<'_>], laid: &[Laid]) -> f64 {
         values.iter().take(2).fold(0.0_f64, |sum, v| sum.hypot(*v))
     };
     let mut noise: Vec<f64> = (scans.iter())
-        .map(|(_, measured)| 2.0 * measured.noise_mm.unwrap_or(0.0))
+        .map(|(_, scanned)| 2.0 * scanned.impression().and_then(|i| i.noise_mm).unwrap_or(0.0))
         .collect();
     let mut placing: Vec<f64> = laid.iter().map(|l| l.uncertainty_mm).collect();
     two_worst(&mut noise).hypot(two_worst(&mut placing))
@@ -248,11 +256,11 @@ fn detectable_mm(scans: &[Repeat<'_>], laid: &[Laid]) -> f64 {
 
 fn places(
     mesh: &Mesh,
-    measured: &ImpressionMeasurement,
+    measured: &Scanned,
     apart: &[Vec<Option<f64>>],
     detectable_mm: f64,
 ) -> Vec<ApartPlace> {
-    let rounds = smoothing_rounds(measured.integrity.median_edge);
+    let rounds = smoothing_rounds(measured.figures().integrity.median_edge);
     let apart: Vec<Vec<Option<f64>>> = apart
         .iter()
         .map(|values| smoothed(mesh, values, rounds))
@@ -280,7 +288,7 @@ fn places(
             area_mm2: patch.area_mm2,
             apart_mm: ranges[worst]?,
             scan: farthest_from_median(&at_vertex(&apart, worst)?),
-            place: measured.places.get(worst).copied().flatten(),
+            place: (measured.impression()).and_then(|impression| *impression.places.get(worst)?),
         })
     })
     .collect()

@@ -7,10 +7,12 @@
 //! the even cover that leave the least squares of what remains follow from one
 //! linear system.
 
-use crate::Impression;
 use crate::border::Border;
-use crate::figures::{Arch, Cover, Side, Zone};
-use crate::tray_cover::LocalTray;
+use crate::cover::Cover;
+use crate::impression::Impression;
+use crate::tray::LocalTray;
+use crate::words::{Arch, Side, Zone};
+use geometry::order::median;
 use nalgebra::{Point3, SMatrix, SVector, Vector3};
 use std::collections::BTreeMap;
 
@@ -91,7 +93,7 @@ struct Over {
 /// How a registered tray suits.
 pub(crate) fn measure(
     impression: &Impression,
-    tray: &LocalTray<'_>,
+    tray: LocalTray<'_>,
     cover: &Cover,
     border: Option<&Border>,
 ) -> TrayFit {
@@ -130,15 +132,15 @@ fn zones(impression: &Impression, cover: &Cover, border: Option<&Border>) -> Vec
         .map(|part| ZoneFit {
             zone: part.0,
             side: part.1,
-            edge_to_border_mm: edges.remove(&part).and_then(|(mm, uncertainty)| {
+            edge_to_border_mm: edges.remove(&part).and_then(|(mut mm, uncertainty)| {
                 Some(Amount {
-                    value: median(mm)?,
+                    value: median(&mut mm)?,
                     uncertainty,
                 })
             }),
-            cover_mm: covers.remove(&part).and_then(|mm| {
+            cover_mm: covers.remove(&part).and_then(|mut mm| {
                 Some(Amount {
-                    value: median(mm)?,
+                    value: median(&mut mm)?,
                     uncertainty: cover.uncertainty_mm,
                 })
             }),
@@ -146,12 +148,7 @@ fn zones(impression: &Impression, cover: &Cover, border: Option<&Border>) -> Vec
         .collect()
 }
 
-fn median(mut values: Vec<f64>) -> Option<f64> {
-    let middle = values.len() / 2;
-    (!values.is_empty()).then(|| *values.select_nth_unstable_by(middle, f64::total_cmp).1)
-}
-
-fn over_tray(impression: &Impression, tray: &LocalTray<'_>, cover: &Cover) -> Vec<Over> {
+fn over_tray(impression: &Impression, tray: LocalTray<'_>, cover: &Cover) -> Vec<Over> {
     let known: Vec<(Point3<f64>, f64)> = (impression.local.vertices().iter())
         .zip(&cover.at_vertex_mm)
         .filter_map(|(place, mm)| Some((*place, (*mm)?)))
@@ -162,10 +159,10 @@ fn over_tray(impression: &Impression, tray: &LocalTray<'_>, cover: &Cover) -> Ve
         .iter()
         .step_by(every)
         .filter_map(|&(place, cover_mm)| {
-            let in_tray = tray.tray_from_local * place;
-            let nearest = tray.index.nearest(&in_tray, f64::INFINITY)?;
-            let away = place - tray.tray_from_local.inverse() * nearest.point;
-            let normal = tray.mesh.area_vector(nearest.triangle as usize);
+            let in_tray = tray.tray_from_local() * place;
+            let nearest = tray.index().nearest(&in_tray, f64::INFINITY)?;
+            let away = place - tray.tray_from_local().inverse() * nearest.point;
+            let normal = tray.mesh().area_vector(nearest.triangle as usize);
             let normal = normal.try_normalize(0.0)?;
             // Where tray shows the line has no length to speak of.
             let away = away.try_normalize(0.05).unwrap_or(normal);

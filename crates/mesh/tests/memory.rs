@@ -2,6 +2,7 @@
 //! One test alone in its program, since the count is of the whole program.
 #![allow(clippy::unwrap_used, clippy::print_stderr)]
 
+#[path = "all/common.rs"]
 mod common;
 
 use common::{ascii_ply, ascii_stl, bowl, obj};

@@ -1,45 +1,38 @@
 //! Says what came of a case: the result file and its schema, the coloured cover
 //! map, drawings, the HTML report, the terminal summary. Nothing is decided or measured here.
 //!
-//! [`check_case`] is the one way through the house: it reads the scans, has
-//! them measured and judged. [`result::assemble`] puts what came of it into the
-//! words of the contract, from which [`summary`] and [`write_all`] speak.
+//! [`check::check_case`] gives a checked case. [`result::CaseResult::of`] puts it into
+//! the words of the contract, from which [`summary`] and [`write_all`] speak.
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
-pub mod artefact;
-mod border_table;
-mod cover_map;
 mod drawing;
-mod figures;
+mod files;
 pub mod folder;
-pub mod gauge;
-mod inspection;
-mod json;
-mod names;
-mod outputs;
 mod page;
 mod picture;
-pub mod repeat;
 pub mod result;
-mod road;
-mod rounding;
-mod source;
-pub mod summary;
-mod surface;
+mod studies;
 #[cfg(test)]
 mod testing;
-mod told;
-mod wash_map;
+mod text;
 
-pub use cover_map::MapError;
-pub use inspection::{Inspection, inspection_head};
-pub use json::{json_text, schema_of, schema_text};
-pub use names::{REPORT_FILE, plain};
-pub use outputs::{
+pub use files::MapError;
+pub use files::figured_mesh::{FiguredMesh, ReadSurfaceError, read_surface};
+pub use files::json::{json_text, schema_of, schema_text};
+pub use files::outputs::{
     RESULT_FILE, ReadResultError, WriteError, default_folder, read_result, result_json, write_all,
 };
-pub use road::{CheckOptions, CheckedCase, CheckedImpression, LoadedScan, Step, check_case};
-pub use source::{ArchArgument, CheckError, Source, StageArgument, unit_parser};
-pub use summary::summary;
-pub use surface::{FiguredMesh, ReadSurfaceError, read_surface};
+pub use files::repeats::write_repeats;
+pub use studies::artefact::{ArtefactResult, Outcome};
+pub use studies::comparable::{comparable_figures, kept_figures};
+pub use studies::gauge::GaugeResult;
+pub use studies::inspection::{InspectedScan, Inspection};
+pub use studies::repeat::RepeatResult;
+pub use text::artefact::artefact_text;
+pub use text::gauge::gauge_text;
+pub use text::inspection::{inspection_head, inspection_row};
+pub use text::names::{REPORT_FILE, plain};
+pub use text::repeat::repeat_text;
+pub use text::summary::summary;
+pub use text::words;

@@ -1,6 +1,6 @@
 //! Hand-built checked cases to report on.
 
-use crate::road::{CheckedCase, CheckedImpression, LoadedScan, judged};
+use check::{CheckedCase, CheckedImpression, LoadedScan, judged};
 use judge::{Case, Consignment, ImpressionInput, JawRelation, Protocol, Stage, UnitReading};
 use measure::jaw_relation::Space;
 use measure::tray_fit::{Amount, Seating, TrayFit, ZoneFit};

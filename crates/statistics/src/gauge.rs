@@ -396,76 +396,16 @@ pub(crate) mod tests {
         assert!((value - wanted).abs() <= by, "{value} instead of {wanted}");
     }
 
-    /// Ten parts, three appraisers, three trials: the worked example of the
-    /// measurement systems analysis manual of the car makers, 4th edition. The
-    /// data are known from memory; the sums of squares and percentages that were
-    /// published of them follow from these data, which is how they are known to
-    /// be right.
-    const MANUAL: [(&str, [f64; 10]); 9] = [
-        (
-            "A",
-            [
-                0.29, -0.56, 1.34, 0.47, -0.80, 0.02, 0.59, -0.31, 2.26, -1.36,
-            ],
-        ),
-        (
-            "A",
-            [
-                0.41, -0.68, 1.17, 0.50, -0.92, -0.11, 0.75, -0.20, 1.99, -1.25,
-            ],
-        ),
-        (
-            "A",
-            [
-                0.64, -0.58, 1.27, 0.64, -0.84, -0.21, 0.66, -0.17, 2.01, -1.31,
-            ],
-        ),
-        (
-            "B",
-            [
-                0.08, -0.47, 1.19, 0.01, -0.56, -0.20, 0.47, -0.63, 1.80, -1.68,
-            ],
-        ),
-        (
-            "B",
-            [
-                0.25, -1.22, 0.94, 1.03, -1.20, 0.22, 0.55, 0.08, 2.12, -1.62,
-            ],
-        ),
-        (
-            "B",
-            [
-                0.07, -0.68, 1.34, 0.20, -1.28, 0.06, 0.83, -0.34, 2.19, -1.50,
-            ],
-        ),
-        (
-            "C",
-            [
-                0.04, -1.38, 0.88, 0.14, -1.46, -0.29, 0.02, -0.46, 1.77, -1.49,
-            ],
-        ),
-        (
-            "C",
-            [
-                -0.11, -1.13, 1.09, 0.20, -1.07, -0.67, 0.01, -0.56, 1.45, -1.77,
-            ],
-        ),
-        (
-            "C",
-            [
-                -0.15, -0.96, 0.67, 0.11, -1.45, -0.49, 0.21, -0.49, 1.87, -2.16,
-            ],
-        ),
-    ];
-
     pub(crate) fn manual() -> Vec<Reading> {
-        let rows = MANUAL.iter().flat_map(|(operator, values)| {
-            values.iter().enumerate().map(|(part, &value)| Reading {
-                operator: (*operator).to_owned(),
-                part: part.to_string(),
-                value,
-            })
-        });
+        let rows = fixtures::gauge::STUDY
+            .iter()
+            .flat_map(|(operator, values)| {
+                values.iter().enumerate().map(|(part, &value)| Reading {
+                    operator: (*operator).to_owned(),
+                    part: part.to_string(),
+                    value,
+                })
+            });
         rows.collect()
     }
 

@@ -11,7 +11,7 @@ use kiss3d::egui::{
     StrokeKind, Vec2,
 };
 use nalgebra::{Point2, Point3, Vector3};
-use report::summary;
+use report::words;
 use std::sync::Arc;
 
 /// Radius of the ring around a finding, as a multiple of the size of text.
@@ -133,7 +133,12 @@ impl Pen {
         }
         if let Some(of) = app.result_of(number) {
             let corner = bounds.min + Vec2::splat(4.0);
-            self.label(corner, Align2::LEFT_TOP, &summary::name(of), bounds);
+            self.label(
+                corner,
+                Align2::LEFT_TOP,
+                &words::impression_name(of),
+                bounds,
+            );
         }
         if shown.surface.vertices().is_empty() {
             let text = "the surface is not in this folder; open the case file to see it";
@@ -154,7 +159,7 @@ impl Pen {
             painter.circle_stroke(middle, radius, white);
             if bounds.contains(middle) {
                 let beside = middle + Vec2::new(radius + 6.0, -radius);
-                let text = match summary::figure(finding) {
+                let text = match words::finding_figure(finding) {
                     Some(figure) => format!("{}: {figure}", finding.id),
                     None => finding.id.clone(),
                 };

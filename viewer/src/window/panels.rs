@@ -10,7 +10,7 @@ use kiss3d::egui::{
     Pos2, RichText, ScrollArea, TextStyle, Ui, Vec2, Visuals,
 };
 use report::result::Finding;
-use report::summary;
+use report::words;
 use std::collections::BTreeMap;
 
 /// Behind text over the impression.
@@ -132,9 +132,9 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
 
 fn list(ui: &mut Ui, app: &App, size: f32, wishes: &mut Vec<Wish>) {
     let result = &app.opened.result;
-    let verdict = summary::verdict_word(result.verdict).to_uppercase();
+    let verdict = words::verdict_word(result.verdict).to_uppercase();
     ui.label(RichText::new(format!("{verdict}: case {}", result.case)).heading());
-    ui.label(summary::what_to_do(result));
+    ui.label(words::what_to_do(result));
     buttons(ui, app, wishes);
     ui.separator();
     let below = details_height(app, size);
@@ -183,10 +183,10 @@ fn row(ui: &mut Ui, app: &App, number: usize, finding: &Finding, wishes: &mut Ve
         let mut text = format!(
             "{mark}{} {} {}",
             finding.id,
-            summary::severity_word(finding.severity),
+            words::severity_word(finding.severity),
             finding.check
         );
-        let place = summary::place(&app.opened.result, finding);
+        let place = words::finding_place(&app.opened.result, finding);
         if !place.is_empty() {
             text = format!("{text}\n{place}");
         }
@@ -211,15 +211,15 @@ fn details(ui: &mut Ui, app: &App, finding: &Finding) {
             "{}: {} ({})",
             finding.id,
             finding.check,
-            summary::severity_word(finding.severity)
+            words::severity_word(finding.severity)
         ))
         .strong(),
     );
-    let place = summary::place(&app.opened.result, finding);
+    let place = words::finding_place(&app.opened.result, finding);
     if !place.is_empty() {
         ui.label(place);
     }
-    match summary::figure(finding) {
+    match words::finding_figure(finding) {
         Some(figure) => ui.label(figure),
         None => ui.label("no figure"),
     };

@@ -1,14 +1,15 @@
 //! `archproof artefact`.
 
-use crate::arguments::ArtefactArguments;
+use crate::command_line::ArtefactArguments;
 use crate::failure::Failure;
 use crate::terminal::say;
-use report::artefact::{Outcome, artefact_text, check_artefact};
-use report::json_text;
+use report::{ArtefactResult, Outcome, artefact_text, json_text};
 use std::process::ExitCode;
+use study::artefact::check_artefact;
 
 pub fn run(arguments: &ArtefactArguments) -> Result<ExitCode, Failure> {
-    let result = check_artefact(&arguments.description, &arguments.scans, arguments.unit)?;
+    let study = check_artefact(&arguments.description, &arguments.scans, arguments.unit)?;
+    let result = ArtefactResult::of(&study);
     if arguments.json {
         say(&json_text(&result))?;
     } else {

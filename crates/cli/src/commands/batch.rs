@@ -1,13 +1,13 @@
 //! `archproof batch`, `collect` and `watch`: many cases.
 
-use crate::arguments::{BatchArguments, CollectArguments, FolderArguments, WatchArguments};
+use crate::command_line::{BatchArguments, CollectArguments, FolderArguments, WatchArguments};
 use crate::failure::Failure;
 use crate::progress::CasesProgress;
 use crate::terminal::say;
 use batch::{BatchError, Counts, Job, Pattern, Progress, Settings, Shard, find};
+use check::CheckOptions;
 use judge::{Protocol, Stage};
 use mesh::read::shown_path;
-use report::CheckOptions;
 use std::path::Path;
 use std::process::ExitCode;
 use std::sync::atomic::{AtomicU64, Ordering};

@@ -1,13 +1,13 @@
 //! `archproof check`.
 
-use crate::arguments::CheckArguments;
+use crate::command_line::CheckArguments;
 use crate::failure::Failure;
 use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
 use crate::terminal::say;
 use judge::Verdict;
-use report::result::FileKind;
-use report::{CheckError, result_json, summary, write_all};
+use report::result::{CaseResult, FileKind};
+use report::{default_folder, result_json, summary, write_all};
 use std::fmt::Write;
 use std::path::Path;
 use std::process::ExitCode;
@@ -20,16 +20,16 @@ pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     }
     let source = &arguments.source;
     let case = source.case()?;
-    let folder = source.folder(&case);
+    let named = source.out.clone();
+    let folder = named.unwrap_or_else(|| default_folder(&case.id));
 
     let progress = Progress::start();
     let checked = source.check(case, &|step| progress.show(step))?;
-    let mut result = report::result::assemble(&checked);
+    let mut result = CaseResult::of(&checked);
     if arguments.no_report {
         result.files.retain(|file| file.kind != FileKind::Report);
     }
-    let files =
-        uninterrupted(|| write_all(&checked, &result, &folder)).map_err(CheckError::from)?;
+    let files = uninterrupted(|| write_all(&checked, &result, &folder))?;
     drop(progress);
 
     if arguments.json {

@@ -1,24 +1,26 @@
 //! `archproof gauge`.
 
-use crate::arguments::GaugeArguments;
+use super::inspect::is_scan;
+use crate::command_line::{GaugeArguments, ScanArguments};
 use crate::failure::Failure;
 use crate::progress::Progress;
 use crate::terminal::say;
-use report::gauge::{gauge_of_folder, gauge_of_table, gauge_text};
-use report::json_text;
-use report::result::assemble;
+use report::result::CaseResult;
+use report::{GaugeResult, comparable_figures, gauge_text, json_text, kept_figures};
+use std::path::Path;
+use study::NamedFigure;
+use study::gauge::{FiguresError, study_of_folder, study_of_table};
 
 pub fn run(arguments: &GaugeArguments) -> Result<(), Failure> {
     let progress = Progress::start();
-    let result = if arguments.study.is_dir() {
-        gauge_of_folder(&arguments.study, |scan| {
-            let source = arguments.scans.source(scan);
-            let checked = source.check(source.case()?, &|step| progress.show(step))?;
-            Ok(assemble(&checked))
+    let study = if arguments.study.is_dir() {
+        study_of_folder(&arguments.study, |repeat| {
+            figures(repeat, &arguments.scans, &progress)
         })?
     } else {
-        gauge_of_table(&arguments.study)?
+        study_of_table(&arguments.study)?
     };
+    let result = GaugeResult::of(&study);
     drop(progress);
     if arguments.json {
         say(&json_text(&result))?;
@@ -26,4 +28,20 @@ pub fn run(arguments: &GaugeArguments) -> Result<(), Failure> {
         say(&gauge_text(&result))?;
     }
     Ok(())
+}
+
+/// The figures of a result folder, or of a scan that is checked now; `None` of
+/// anything else.
+fn figures(
+    repeat: &Path,
+    how: &ScanArguments,
+    progress: &Progress,
+) -> Result<Option<Vec<NamedFigure>>, FiguresError> {
+    let kept = kept_figures(repeat)?;
+    if kept.is_some() || !(repeat.is_file() && is_scan(repeat)) {
+        return Ok(kept);
+    }
+    let source = how.source(repeat);
+    let checked = source.check(source.case()?, &|step| progress.show(step))?;
+    Ok(Some(comparable_figures(&CaseResult::of(&checked))))
 }

@@ -1,9 +1,11 @@
 //! `archproof inspect`.
 
-use crate::arguments::InspectArguments;
+use crate::command_line::InspectArguments;
 use crate::failure::{EXIT_CODE, Failure};
 use crate::terminal::say;
-use report::{Inspection, inspection_head, json_text};
+use check::load;
+use measure::glance;
+use report::{Inspection, inspection_head, inspection_row, json_text};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use walkdir::WalkDir;
@@ -19,12 +21,13 @@ pub fn run(arguments: &InspectArguments) -> Result<ExitCode, Failure> {
     let mut rows = Vec::new();
     let mut all_read = true;
     for file in &files {
-        let row = Inspection::of(file, arguments.unit);
+        let seen = load(file, arguments.unit).map(|scan| (glance(&scan.mesh), scan));
+        let row = Inspection::of(file, seen.as_ref().map(|(glance, scan)| (scan, glance)));
         all_read &= row.scan.is_some();
         if arguments.json {
             rows.push(row);
         } else {
-            say(&format!("{}\n", row.row()))?;
+            say(&format!("{}\n", inspection_row(&row)))?;
         }
     }
     if arguments.json {
@@ -57,17 +60,19 @@ fn files(given: &[PathBuf]) -> Result<Vec<PathBuf>, Failure> {
 /// Scan files in a folder and below it, in order; links to folders are not
 /// followed. What may not be looked into holds nothing to look at.
 fn scans_below(folder: &Path) -> impl Iterator<Item = PathBuf> {
-    let is_scan = |path: &PathBuf| {
-        path.extension().is_some_and(|ending| {
-            let mut known = ENDINGS.iter();
-            known.any(|known| ending.eq_ignore_ascii_case(known))
-        })
-    };
     WalkDir::new(folder)
         .sort_by_file_name()
         .into_iter()
         .filter_map(Result::ok)
         .filter(|entry| !entry.file_type().is_dir())
         .map(walkdir::DirEntry::into_path)
-        .filter(is_scan)
+        .filter(|path| is_scan(path))
+}
+
+/// Whether a file's ending is that of a scan.
+pub fn is_scan(path: &Path) -> bool {
+    path.extension().is_some_and(|ending| {
+        let mut known = ENDINGS.iter();
+        known.any(|known| ending.eq_ignore_ascii_case(known))
+    })
 }

@@ -12,15 +12,12 @@ mod protocol;
 mod repeat;
 mod view;
 
-use crate::arguments::{Arguments, Command, SchemaArgument};
+use crate::command_line::{Arguments, Command, SchemaArgument};
 use crate::failure::Failure;
 use crate::terminal::say;
-use report::artefact::ArtefactResult;
 use report::folder::{FindingRow, ImpressionRow};
-use report::gauge::GaugeResult;
-use report::repeat::RepeatResult;
 use report::result::CaseResult;
-use report::{Inspection, schema_text};
+use report::{ArtefactResult, GaugeResult, Inspection, RepeatResult, schema_text};
 use std::process::ExitCode;
 
 /// Carries out a command; gives the exit code.

@@ -1,6 +1,6 @@
 //! `archproof protocol`.
 
-use crate::arguments::ProtocolCommand;
+use crate::command_line::ProtocolCommand;
 use crate::failure::Failure;
 use crate::interrupt::uninterrupted;
 use crate::terminal::say;

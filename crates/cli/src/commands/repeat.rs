@@ -1,13 +1,14 @@
 //! `archproof repeat`.
 
 use super::check::whereabouts;
-use crate::arguments::RepeatArguments;
+use crate::command_line::RepeatArguments;
 use crate::failure::Failure;
 use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
 use crate::terminal::say;
-use report::json_text;
-use report::repeat::{compare_repeats, repeat_text};
+use report::result::CaseResult;
+use report::{RepeatResult, comparable_figures, json_text, repeat_text, write_repeats};
+use study::repeats::compare;
 
 pub fn run(arguments: &RepeatArguments) -> Result<(), Failure> {
     let progress = Progress::start();
@@ -16,13 +17,17 @@ pub fn run(arguments: &RepeatArguments) -> Result<(), Failure> {
         let source = arguments.how.source(scan);
         checked.push(source.check(source.case()?, &|step| progress.show(step))?);
     }
-    let repeats = compare_repeats(&checked)?;
-    let files = uninterrupted(|| repeats.write(&arguments.out))?;
+    let figures: Vec<_> = (checked.iter())
+        .map(|checked| comparable_figures(&CaseResult::of(checked)))
+        .collect();
+    let repeats = compare(&checked, &figures)?;
+    let result = RepeatResult::of(&repeats);
+    let files = uninterrupted(|| write_repeats(&repeats, &result, &arguments.out))?;
     drop(progress);
     if arguments.json {
-        say(&json_text(&repeats.result))?;
+        say(&json_text(&result))?;
     } else {
-        say(&(repeat_text(&repeats.result) + &whereabouts(&arguments.out, &files)))?;
+        say(&(repeat_text(&result) + &whereabouts(&arguments.out, &files)))?;
     }
     Ok(())
 }

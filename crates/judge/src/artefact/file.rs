@@ -3,34 +3,19 @@
 use super::{
     Artefact, ArtefactLimits, Certified, CertifiedDistance, CertifiedSphere, CertifiedStep,
 };
-use crate::located::{self, Located};
+use crate::located::{self, Located, TomlFault, TomlFileError};
 use measure::artefact::{NominalSphere, NominalStep};
 use nalgebra::{Point3, UnitVector3, Vector3};
 use serde::Deserialize;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use thiserror::Error;
 use toml::Spanned;
 
 /// Why the description of an artefact cannot be used.
-#[derive(Debug, Error)]
-pub enum ArtefactError {
-    /// The file cannot be read.
-    #[error("{}: cannot be read ({source}); give the description of the artefact, a TOML file", mesh::read::shown_path(.path))]
-    Unreadable {
-        /// The file.
-        path: PathBuf,
-        /// What the system says.
-        source: std::io::Error,
-    },
-    /// The file says what no artefact can be.
-    #[error("{}: {problem}", mesh::read::shown_path(.path))]
-    Faulty {
-        /// The file.
-        path: PathBuf,
-        /// What is wrong, and where.
-        problem: Located<ArtefactFault>,
-    },
-}
+pub type ArtefactError = TomlFileError<ArtefactFault>;
+
+/// What is wrong in the description of an artefact, and in which line.
+pub type ArtefactProblem = Located<ArtefactFault>;
 
 /// What can be wrong in the description of an artefact.
 #[derive(Debug, Clone, PartialEq, Error)]
@@ -74,6 +59,10 @@ pub enum ArtefactFault {
     FacesElsewhere { certified_mm: f64, nominal_mm: f64 },
     #[error("to find a step, three spheres are needed that do not stand in line")]
     StepUnplaced,
+}
+
+impl TomlFault for ArtefactFault {
+    const WANTED: &'static str = "the description of the artefact, a TOML file";
 }
 
 #[derive(Deserialize)]
@@ -129,18 +118,17 @@ struct LimitsEntry {
     dispersion_mm: Option<Spanned<f64>>,
 }
 
-pub(super) fn read(path: &Path) -> Result<Artefact, ArtefactError> {
-    let text = std::fs::read_to_string(path).map_err(|source| ArtefactError::Unreadable {
-        path: path.to_owned(),
-        source,
-    })?;
-    parse(&text).map_err(|problem| ArtefactError::Faulty {
-        path: path.to_owned(),
-        problem,
-    })
+impl Artefact {
+    /// Reads the description of an artefact.
+    ///
+    /// # Errors
+    /// When the file cannot be read or says what no artefact can be.
+    pub fn from_file(path: &Path) -> Result<Self, ArtefactError> {
+        located::read(path, parse)
+    }
 }
 
-type Parsed<T> = Result<T, Located<ArtefactFault>>;
+type Parsed<T> = Result<T, ArtefactProblem>;
 
 fn parse(text: &str) -> Parsed<Artefact> {
     let file: ArtefactFile = located::from_toml(text, ArtefactFault::Toml)?;

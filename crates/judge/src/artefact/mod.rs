@@ -2,11 +2,10 @@
 
 mod file;
 
-pub use file::{ArtefactError, ArtefactFault};
+pub use file::{ArtefactError, ArtefactFault, ArtefactProblem};
 
 use crate::decision::{Bound, Conformity, decide};
 use measure::artefact::{NominalSphere, NominalStep, ScannedArtefact, ScannedStep};
-use std::path::Path;
 
 /// A reference artefact of spheres, and steps between them, with its certified sizes.
 #[derive(Debug, Clone, PartialEq)]
@@ -112,14 +111,6 @@ pub struct SizeReading {
 }
 
 impl Artefact {
-    /// Reads the description of an artefact.
-    ///
-    /// # Errors
-    /// When the file cannot be read or says what no artefact can be.
-    pub fn from_file(path: &Path) -> Result<Self, ArtefactError> {
-        file::read(path)
-    }
-
     /// Where its spheres should be, to be looked for.
     #[must_use]
     pub fn nominal(&self) -> Vec<NominalSphere> {

@@ -1,76 +1,15 @@
 //! The case file, `case.toml`.
 
-use super::tray::{BadColour, BadThickness, colour_from_hex, thickness};
-use super::{Case, Consignment, ImpressionInput, JawRelation, Stage, read_landmarks};
+use super::fault::{CaseError, CaseFault, CaseProblem};
+use super::marks::read_landmarks;
+use super::tray::{BadThickness, colour_from_hex, thickness};
+use super::{Case, Consignment, ImpressionInput, JawRelation, Stage};
 use crate::located::{self, Located};
 use measure::Arch;
-use measure::landmarks::LandmarkName;
 use nalgebra::Point3;
 use serde::Deserialize;
 use std::path::{Path, PathBuf};
-use thiserror::Error;
 use toml::Spanned;
-
-/// Why a case file cannot be used.
-#[derive(Debug, Error)]
-pub enum CaseError {
-    /// The file cannot be read.
-    #[error("{}: cannot be read ({source}); give the path of a case file or of a file that it names", mesh::read::shown_path(.path))]
-    Unreadable {
-        /// The file.
-        path: PathBuf,
-        /// What the system says.
-        source: std::io::Error,
-    },
-    /// The file says something that no case can say.
-    #[error("{}: {problem}", mesh::read::shown_path(.path))]
-    Faulty {
-        /// The file.
-        path: PathBuf,
-        /// What is wrong, and where.
-        problem: CaseProblem,
-    },
-}
-
-/// What is wrong in a case file, and in which line.
-pub type CaseProblem = Located<CaseFault>;
-
-/// What can be wrong in a case file.
-#[derive(Debug, Clone, PartialEq, Error)]
-#[allow(missing_docs, reason = "each variant's message says what it is")]
-pub enum CaseFault {
-    #[error("{0}")]
-    Toml(String),
-    #[error("the case needs a name of printable letters (a pseudonym, never a patient's name)")]
-    NoId,
-    #[error("no impression is named; give first_pass or wash under [maxillary] or [mandibular]")]
-    NoImpression,
-    #[error("a tissue stop needs three finite numbers")]
-    StopNotFinite,
-    #[error("tissue stops are given but no tray; they are places on the tray scan")]
-    StopsWithoutTray,
-    #[error(transparent)]
-    Colour(#[from] BadColour),
-    #[error(transparent)]
-    Thickness(#[from] BadThickness),
-    #[error("'{name}' is no landmark; there are {known}")]
-    UnknownLandmark { name: String, known: String },
-    #[error("the {name} {}", if *paired { "lies on the right or left: give its side" } else { "lies on the midline: leave its side out" })]
-    LandmarkSide { name: &'static str, paired: bool },
-    #[error("a landmark's point needs three finite numbers")]
-    MarkNotFinite,
-    #[error("the {name} is marked twice")]
-    MarkedTwice { name: &'static str },
-}
-
-impl CaseFault {
-    pub(super) fn unknown_landmark(name: &str) -> Self {
-        Self::UnknownLandmark {
-            name: name.escape_default().to_string(),
-            known: LandmarkName::ALL.map(LandmarkName::in_words).join(", "),
-        }
-    }
-}
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -97,28 +36,24 @@ struct ArchEntry {
     stops: Vec<Spanned<[f64; 3]>>,
 }
 
-/// The text of a case file or of one that it names.
-pub(super) fn text_of(path: &Path) -> Result<String, CaseError> {
-    std::fs::read_to_string(path).map_err(|source| CaseError::Unreadable {
-        path: path.to_owned(),
-        source,
-    })
-}
-
-pub(super) fn read(path: &Path) -> Result<Case, CaseError> {
-    let text = text_of(path)?;
-    let folder = path.parent().unwrap_or(Path::new(""));
-    let (mut case, marked) = parse(&text, folder).map_err(|problem| CaseError::Faulty {
-        path: path.to_owned(),
-        problem,
-    })?;
-    for (impression, landmarks) in case.impressions.iter_mut().zip(marked) {
-        if let Some(file) = landmarks {
-            impression.marks = read_landmarks(&file, impression.declared)?;
-            impression.marks_file = Some(file);
+impl Case {
+    /// Reads a case file, and the landmarks files that it names; paths in it are
+    /// taken from the folder it lies in.
+    ///
+    /// # Errors
+    /// When the file cannot be read, is not TOML, holds an unknown key or a
+    /// value of a wrong kind, or names no impression; the error names file and line.
+    pub fn from_file(path: &Path) -> Result<Self, CaseError> {
+        let folder = path.parent().unwrap_or(Path::new(""));
+        let (mut case, marked) = located::read(path, |text| parse(text, folder))?;
+        for (impression, landmarks) in case.impressions.iter_mut().zip(marked) {
+            if let Some(file) = landmarks {
+                impression.marks = read_landmarks(&file, impression.declared)?;
+                impression.marks_file = Some(file);
+            }
         }
+        Ok(case)
     }
-    Ok(case)
 }
 
 /// The case, and the landmarks file of each of its impressions, not read yet.
@@ -190,8 +125,8 @@ impl ArchEntry {
         let (mm, doubt) = (&self.tray_thickness_mm, &self.tray_thickness_uncertainty_mm);
         let tray_thickness = thickness(value(mm), value(doubt)).map_err(|why| {
             let of_doubt = !matches!(why, BadThickness::Impossible(_));
-            let told = if of_doubt { doubt } else { mm };
-            let start = told.as_ref().map_or(0, |value| value.span().start);
+            let at_fault = if of_doubt { doubt } else { mm };
+            let start = at_fault.as_ref().map_or(0, |value| value.span().start);
             located::at(text, start, why.into())
         })?;
         let colour = self.tray_colour.as_ref().map(|written| {
@@ -339,8 +274,8 @@ packed = ["upper impression", "lower impression"]
     ) {
         let problem = parse(text, Path::new("")).unwrap_err();
         assert_eq!(problem.line, line, "{problem}");
-        let told = problem.to_string();
-        assert!(told.contains(says), "{told}");
-        assert!(!told.contains('\n'), "{told}");
+        let message = problem.to_string();
+        assert!(message.contains(says), "{message}");
+        assert!(!message.contains('\n'), "{message}");
     }
 }

@@ -1,7 +1,6 @@
 //! The landmarks file, in which an operator has marked landmarks on a scan.
 
-use super::CaseError;
-use super::file::{CaseFault, CaseProblem, text_of};
+use super::fault::{CaseError, CaseFault, CaseProblem};
 use crate::located;
 use measure::landmarks::{LandmarkMark, LandmarkName};
 use measure::{Arch, Side};
@@ -51,17 +50,13 @@ impl From<ArchEntry> for Arch {
 }
 
 /// Landmarks marked in a file, in the numbers of the scan's file. Where `arch`
-/// is told, marks that are said to be of the other jaw are left out.
+/// is given, marks that are said to be of the other jaw are left out.
 ///
 /// # Errors
 /// When the file cannot be read or says something that no landmarks file can
 /// say; the error names file and line.
 pub fn read_landmarks(path: &Path, arch: Option<Arch>) -> Result<Vec<LandmarkMark>, CaseError> {
-    let text = text_of(path)?;
-    parse(&text, arch).map_err(|problem| CaseError::Faulty {
-        path: path.to_owned(),
-        problem,
-    })
+    located::read(path, |text| parse(text, arch))
 }
 
 fn parse(text: &str, arch: Option<Arch>) -> Result<Vec<LandmarkMark>, CaseProblem> {

@@ -1,10 +1,11 @@
 //! A case: what was given to be judged.
 
+mod fault;
 mod file;
 mod marks;
 mod tray;
 
-pub use file::{CaseError, CaseFault, CaseProblem};
+pub use fault::{CaseError, CaseFault, CaseProblem};
 pub use marks::read_landmarks;
 pub use tray::{BadColour, BadThickness, colour_from_hex, thickness};
 
@@ -132,16 +133,6 @@ impl Case {
             jaw_relation: None,
             consignment: None,
         }
-    }
-
-    /// Reads a case file, and the landmarks files that it names; paths in it are
-    /// taken from the folder it lies in.
-    ///
-    /// # Errors
-    /// When the file cannot be read, is not TOML, holds an unknown key or a
-    /// value of a wrong kind, or names no impression; the error names file and line.
-    pub fn from_file(path: &Path) -> Result<Self, CaseError> {
-        file::read(path)
     }
 
     /// Every scan file that the case names, each once, in the order of their paths.

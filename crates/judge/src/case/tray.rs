@@ -19,7 +19,11 @@ pub struct BadColour(String);
 #[derive(Debug, Clone, PartialEq, Error)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum BadThickness {
-    #[error("a tray of {0} mm is not possible: give its thickness as 0.2 to 8 mm")]
+    #[error(
+        "a tray of {0} mm is not possible: give its thickness as {least} to {most} mm",
+        least = POSSIBLE_MM.start(),
+        most = POSSIBLE_MM.end()
+    )]
     Impossible(f64),
     #[error("an uncertainty of {0} mm is not possible: give it as 0 mm or more")]
     Uncertainty(f64),

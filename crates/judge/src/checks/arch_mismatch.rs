@@ -1,17 +1,17 @@
 //! `arch-mismatch`: the jaw found is not the jaw declared.
 
-use super::Check;
-use crate::finding::{Finding, Severity};
-use crate::judging::Subject;
+use crate::check::Check;
+use crate::finding::Finding;
+use crate::severity::Severity;
+use crate::subject::Subject;
 use crate::words;
+use measure::Frame;
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let (Some(declared), Ok(frame)) = (subject.input.declared, &subject.measurement().frame) else {
+pub(super) fn judge(subject: &Subject<'_>, frame: &Frame) -> Vec<Finding> {
+    let other_than_found = subject.input.declared.filter(|jaw| *jaw != frame.arch);
+    let Some(declared) = other_than_found else {
         return Vec::new();
     };
-    if declared == frame.arch {
-        return Vec::new();
-    }
     let instruction = format!(
         "Declared as {}, but the scan has the shape of a {} impression (confidence {:.2}). Give \
          the right scan or the right jaw; until then no side and no zone can be relied on.",

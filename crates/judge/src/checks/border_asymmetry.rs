@@ -1,45 +1,39 @@
 //! `border-asymmetry`: a flange is much lower than the other side's.
 
-use super::Check;
-use super::along_border::{StationCheck, Told, in_dip, in_notch, on_flange};
-use super::under_extension;
+use super::shared::dips::{in_notch, in_short_stretch};
+use super::shared::stations::{StationCheck, StretchWords, on_flange};
+use crate::check::Check;
 use crate::decision::Bound;
-use crate::finding::{Finding, Severity};
-use crate::judging::Subject;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::Subject;
 use measure::{Border, Measured};
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let Ok(border) = &subject.measurement().border else {
-        return Vec::new();
-    };
-    let told_elsewhere = |number| {
-        in_dip(border, number, |dip| {
-            under_extension::severity(subject, border, dip).is_some()
-        })
-    };
-    let reading = |number: usize| lower_by(border, number).filter(|_| !told_elsewhere(number));
-    let check = StationCheck {
-        check: Check::BorderAsymmetry,
-        key: LimitKey::Asymmetry,
-        bound: Bound::AtMost,
-        reading: &reading,
-        instruction: &instruction,
-    };
-    check.findings(subject, border)
+const LOWER: StationCheck = StationCheck {
+    check: Check::BorderAsymmetry,
+    key: LimitKey::Asymmetry,
+    bound: Bound::AtMost,
+    figure: lower_by,
+    instruction,
+};
+
+pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
+    LOWER.findings(subject, border)
 }
 
 /// By how much the flange at a station is lower than that opposite; frena need
-/// not lie opposite each other.
-fn lower_by(border: &Border, number: usize) -> Option<Measured> {
+/// not lie opposite each other, and a short stretch is one finding already.
+fn lower_by(subject: &Subject<'_>, border: &Border, number: usize) -> Option<Measured> {
     let here = &border.stations[number];
     let opposite = here.opposite?;
     let there = border.stations.get(opposite)?;
-    let compared = on_flange(here)
-        && on_flange(there)
-        && !(here.scan_ends || there.scan_ends)
-        && !in_notch(border, number)
-        && !in_notch(border, opposite);
+    let judged_elsewhere = here.scan_ends
+        || there.scan_ends
+        || in_notch(border, number)
+        || in_notch(border, opposite)
+        || in_short_stretch(subject, border, number);
+    let compared = on_flange(here) && on_flange(there) && !judged_elsewhere;
     let (low, high) = (here.flange_height.ok()?, there.flange_height.ok()?);
     compared.then_some(Measured {
         mm: high.mm - low.mm,
@@ -47,12 +41,12 @@ fn lower_by(border: &Border, number: usize) -> Option<Measured> {
     })
 }
 
-fn instruction(_: Severity, told: &Told) -> String {
-    let Told {
+fn instruction(_: Severity, words: &StretchWords) -> String {
+    let StretchWords {
         range,
         movement,
         then,
-    } = told;
+    } = words;
     format!(
         "The flange is lower {range} than on the other side. Jaws are naturally asymmetric: \
          compare both vestibules in the mouth. If this one is deeper than the border reaches, add \

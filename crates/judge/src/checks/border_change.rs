@@ -1,37 +1,37 @@
 //! `border-change`: the border is lower than on the first pass.
 
-use super::Check;
-use super::along_border::{StationCheck, Told};
+use super::shared::stations::{StationCheck, StretchWords};
+use crate::check::Check;
 use crate::decision::Bound;
-use crate::finding::{Finding, Severity};
-use crate::judging::Subject;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
-use measure::Measured;
+use crate::severity::Severity;
+use crate::subject::Subject;
+use measure::{Border, Measured};
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let Ok(border) = &subject.measurement().border else {
-        return Vec::new();
-    };
-    let lower_by = |number: usize| {
-        border.stations[number].change.map(|change| Measured {
-            mm: -change.mm,
-            ..change
-        })
-    };
-    let check = StationCheck {
-        check: Check::BorderChange,
-        key: LimitKey::BorderDrop,
-        bound: Bound::AtMost,
-        reading: &lower_by,
-        instruction: &instruction,
-    };
-    check.findings(subject, border)
+const DROPPED: StationCheck = StationCheck {
+    check: Check::BorderChange,
+    key: LimitKey::BorderDrop,
+    bound: Bound::AtMost,
+    figure: lower_by,
+    instruction,
+};
+
+pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
+    DROPPED.findings(subject, border)
 }
 
-fn instruction(_: Severity, told: &Told) -> String {
-    let Told {
+fn lower_by(_: &Subject<'_>, border: &Border, number: usize) -> Option<Measured> {
+    border.stations[number].change.map(|change| Measured {
+        mm: -change.mm,
+        ..change
+    })
+}
+
+fn instruction(_: Severity, words: &StretchWords) -> String {
+    let StretchWords {
         range, movement, ..
-    } = told;
+    } = words;
     format!(
         "The border is lower {range} than on the first pass: it was cut back, or the wash displaced \
          it. If that was not meant, add border material there and repeat the {movement}."

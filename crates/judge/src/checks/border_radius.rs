@@ -1,38 +1,38 @@
 //! `border-radius`: the border is sharp instead of rounded.
 
-use super::Check;
-use super::along_border::{StationCheck, Told, on_flange, runs_out};
+use super::shared::stations::{StationCheck, StretchWords, on_flange, runs_out};
+use crate::check::Check;
 use crate::decision::Bound;
-use crate::finding::{Finding, Severity};
-use crate::judging::Subject;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::Subject;
+use measure::{Border, Measured};
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let Ok(border) = &subject.measurement().border else {
-        return Vec::new();
-    };
-    let reading = |number: usize| {
-        let station = &border.stations[number];
-        let radius = station.border_radius.ok()?;
-        (on_flange(station) && !station.scan_ends && !runs_out(border, number)).then_some(radius)
-    };
-    let check = StationCheck {
-        check: Check::BorderRadius,
-        key: LimitKey::BorderRadius,
-        bound: Bound::AtLeast,
-        reading: &reading,
-        instruction: &instruction,
-    };
-    check.findings(subject, border)
+const SHARP: StationCheck = StationCheck {
+    check: Check::BorderRadius,
+    key: LimitKey::BorderRadius,
+    bound: Bound::AtLeast,
+    figure: radius,
+    instruction,
+};
+
+pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
+    SHARP.findings(subject, border)
 }
 
-fn instruction(severity: Severity, told: &Told) -> String {
-    let Told {
+fn radius(_: &Subject<'_>, border: &Border, number: usize) -> Option<Measured> {
+    let station = &border.stations[number];
+    let radius = station.border_radius.ok()?;
+    (on_flange(station) && !station.scan_ends && !runs_out(border, number)).then_some(radius)
+}
+
+fn instruction(severity: Severity, words: &StretchWords) -> String {
+    let StretchWords {
         range,
         movement,
         then,
-        ..
-    } = told;
+    } = words;
     match severity {
         Severity::Fail => format!(
             "Knife edge: the border is sharp {range}. Add border material there and repeat the \

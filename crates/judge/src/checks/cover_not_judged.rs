@@ -1,8 +1,9 @@
 //! `cover-not-judged`: cover could not be measured, or not everywhere.
 
-use super::Check;
-use crate::finding::{Finding, Severity};
-use crate::judging::Subject;
+use crate::check::Check;
+use crate::finding::Finding;
+use crate::severity::Severity;
+use crate::subject::Subject;
 use measure::{CoverMethod, NotMeasured};
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
@@ -21,9 +22,9 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     // A tray that was given and does not fit is a question of its own.
     let is_expected = !matches!(&measurement.cover, Err(why) if *why != NotMeasured::NoTray);
     let (severity, instruction) = if by_colour && is_expected {
-        let told = "Whether tray shows was judged by the scan's colours; how thick the material is \
+        let by_colour = "Whether tray shows was judged by the scan's colours; how thick the material is \
                     was not.";
-        (Severity::Note, format!("{what} {told}"))
+        (Severity::Note, format!("{what} {by_colour}"))
     } else {
         (Severity::Borderline, what)
     };

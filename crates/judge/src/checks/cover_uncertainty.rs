@@ -1,27 +1,21 @@
 //! `cover-uncertainty`: cover was measured with too large an uncertainty.
 
-use super::Check;
-use crate::decision::{Bound, decide};
-use crate::finding::{Finding, Severity};
-use crate::judging::{Subject, figure};
+use super::shared::figures::FigureCheck;
+use crate::check::Check;
+use crate::decision::Bound;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::subject::Subject;
+use measure::Cover;
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let Ok(cover) = &subject.measurement().cover else {
-        return Vec::new();
-    };
-    let limit = subject.limit(LimitKey::CoverUncertainty);
-    let conformity = decide(cover.uncertainty_mm, 0.0, Bound::AtMost(limit.value));
-    Severity::of(conformity, limit.level)
-        .map(|severity| Finding {
-            figure: Some(figure(cover.uncertainty_mm, None, limit)),
-            ..subject.finding(
-                Check::CoverUncertainty,
-                severity,
-                "Cover is too uncertain to judge by. Scan more of the back of the tray, with less \
-                 noise, and check again.",
-            )
-        })
-        .into_iter()
-        .collect()
+const UNCERTAIN: FigureCheck = FigureCheck {
+    check: Check::CoverUncertainty,
+    key: LimitKey::CoverUncertainty,
+    bound: Bound::AtMost,
+    instruction: "Cover is too uncertain to judge by. Scan more of the back of the tray, with less \
+                  noise, and check again.",
+};
+
+pub(super) fn judge(subject: &Subject<'_>, cover: &Cover) -> Vec<Finding> {
+    UNCERTAIN.findings(subject, cover.uncertainty_mm, None)
 }

@@ -1,17 +1,30 @@
 //! `disinfection-not-stated`: what disinfected the set, or for how long, is not
 //! stated with it.
 
-use super::Check;
-use super::on_case::{CaseSubject, given};
-use crate::decision::{Bound, decide};
-use crate::finding::{Finding, Severity};
-use crate::judging::figure;
+use super::shared::case::{given, required};
+use super::shared::figures::FigureCheck;
+use crate::case::Consignment;
+use crate::check::Check;
+use crate::decision::Bound;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::subject::CaseSubject;
 
-pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
-    let Some(consignment) = &subject.case.consignment else {
-        return Vec::new();
-    };
+const SHORT: FigureCheck = FigureCheck {
+    check: Check::DisinfectionNotStated,
+    key: LimitKey::DisinfectionLeast,
+    bound: Bound::AtLeast,
+    instruction: "The time of disinfection is unusual: compare it with the instructions of the \
+                  makers of disinfectant and elastomer, which take precedence.",
+};
+
+const LONG: FigureCheck = FigureCheck {
+    key: LimitKey::DisinfectionMost,
+    bound: Bound::AtMost,
+    ..SHORT
+};
+
+pub(super) fn judge(subject: &CaseSubject<'_>, consignment: &Consignment) -> Vec<Finding> {
     let agent_missing = !given(consignment.disinfectant.as_ref());
     let instruction = match (agent_missing, consignment.disinfection_min) {
         (true, Some(_)) => "State what the set was disinfected with (disinfectant).",
@@ -21,37 +34,18 @@ pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
         }
         (false, _) => "State for how many minutes the set was disinfected (disinfection_min).",
     };
-    let mut findings: Vec<Finding> = subject
-        .required(
-            LimitKey::DisinfectionRequired,
-            agent_missing || consignment.disinfection_min.is_none(),
-            Check::DisinfectionNotStated,
-            instruction,
-        )
+    let not_stated = required(
+        subject,
+        LimitKey::DisinfectionRequired,
+        agent_missing || consignment.disinfection_min.is_none(),
+        Check::DisinfectionNotStated,
+        instruction,
+    );
+    let unusual = consignment
+        .disinfection_min
+        .map(|minutes| [SHORT, LONG].map(|check| check.findings_on_case(subject, minutes, None)));
+    not_stated
         .into_iter()
-        .collect();
-    if let Some(minutes) = consignment.disinfection_min {
-        for (key, bound) in [
-            (
-                LimitKey::DisinfectionLeast,
-                Bound::AtLeast as fn(f64) -> Bound,
-            ),
-            (LimitKey::DisinfectionMost, Bound::AtMost),
-        ] {
-            let limit = subject.protocol.limit(key);
-            let conformity = decide(minutes, 0.0, bound(limit.value));
-            if let Some(severity) = Severity::of(conformity, limit.level) {
-                findings.push(Finding {
-                    figure: Some(figure(minutes, None, limit)),
-                    ..subject.finding(
-                        Check::DisinfectionNotStated,
-                        severity,
-                        "The time of disinfection is unusual: compare it with the instructions of \
-                         the makers of disinfectant and elastomer, which take precedence.",
-                    )
-                });
-            }
-        }
-    }
-    findings
+        .chain(unusual.into_iter().flatten().flatten())
+        .collect()
 }

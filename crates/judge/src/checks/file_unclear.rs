@@ -1,9 +1,10 @@
 //! `file-unclear`: a file that could mean two things, one file given as two, or
 //! two scans of one jaw of which one is mirrored.
 
-use super::Check;
-use crate::finding::{Finding, Severity};
-use crate::judging::Subject;
+use crate::check::Check;
+use crate::finding::Finding;
+use crate::severity::Severity;
+use crate::subject::Subject;
 use measure::NotMeasured;
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {

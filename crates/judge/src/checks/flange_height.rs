@@ -1,49 +1,45 @@
 //! `flange-height`: a flange is lower than its zone's least height.
 
-use super::along_border::{StationCheck, Told, in_dip, in_notch, on_flange, runs_out};
-use super::scan_ends::was_not_seen;
-use super::{Check, under_extension};
+use super::shared::dips::{in_notch, in_short_stretch};
+use super::shared::stations::{StationCheck, StretchWords, on_flange, runs_out, was_not_seen};
+use crate::check::Check;
 use crate::decision::Bound;
-use crate::finding::{Finding, Severity};
-use crate::judging::Subject;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::Subject;
+use measure::{Border, Measured};
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let Ok(border) = &subject.measurement().border else {
-        return Vec::new();
-    };
-    // A frenum's notch is right, and a short stretch is one finding already.
-    let told_elsewhere = |number| {
-        in_notch(border, number)
-            || in_dip(border, number, |dip| {
-                under_extension::severity(subject, border, dip).is_some()
-            })
-    };
-    let reading = |number: usize| {
-        let station = &border.stations[number];
-        let height = station.flange_height.ok()?;
-        let judged = on_flange(station)
-            && !was_not_seen(station)
-            && !told_elsewhere(number)
-            && !runs_out(border, number);
-        judged.then_some(height)
-    };
-    let check = StationCheck {
-        check: Check::FlangeHeight,
-        key: LimitKey::FlangeHeight,
-        bound: Bound::AtLeast,
-        reading: &reading,
-        instruction: &instruction,
-    };
-    check.findings(subject, border)
+const LOW: StationCheck = StationCheck {
+    check: Check::FlangeHeight,
+    key: LimitKey::FlangeHeight,
+    bound: Bound::AtLeast,
+    figure: height,
+    instruction,
+};
+
+pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
+    LOW.findings(subject, border)
 }
 
-fn instruction(severity: Severity, told: &Told) -> String {
-    let Told {
+fn height(subject: &Subject<'_>, border: &Border, number: usize) -> Option<Measured> {
+    let station = &border.stations[number];
+    let height = station.flange_height.ok()?;
+    // A frenum's notch is right, and a short stretch is one finding already.
+    let judged = on_flange(station)
+        && !was_not_seen(station)
+        && !in_notch(border, number)
+        && !in_short_stretch(subject, border, number)
+        && !runs_out(border, number);
+    judged.then_some(height)
+}
+
+fn instruction(severity: Severity, words: &StretchWords) -> String {
+    let StretchWords {
         range,
         movement,
         then,
-    } = told;
+    } = words;
     match severity {
         Severity::Fail => format!(
             "The flange is low {range}. Add border material there and repeat the {movement}, \

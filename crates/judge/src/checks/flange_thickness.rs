@@ -1,47 +1,51 @@
 //! `flange-thickness`: a flange is thinner or thicker than it should be.
 
-use super::Check;
-use super::along_border::{StationCheck, Told, in_notch, on_flange};
-use super::show_through::SAFELY;
+use super::shared::dips::in_notch;
+use super::shared::relief::SAFELY;
+use super::shared::stations::{StationCheck, StretchWords, on_flange};
+use crate::check::Check;
 use crate::decision::Bound;
-use crate::finding::{Finding, Severity};
-use crate::judging::Subject;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::Subject;
+use measure::{Border, Measured};
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let Ok(border) = &subject.measurement().border else {
-        return Vec::new();
-    };
-    let reading = |number: usize| {
-        let station = &border.stations[number];
-        let thickness = station.flange_thickness.ok()?;
-        // Below a frenum's notch the cut runs through the tray, not the border.
-        (on_flange(station) && !in_notch(border, number)).then_some(thickness)
-    };
-    let thin = StationCheck {
-        check: Check::FlangeThickness,
-        key: LimitKey::FlangeThin,
-        bound: Bound::AtLeast,
-        reading: &reading,
-        instruction: &when_thin,
-    };
-    let thick = StationCheck {
-        key: LimitKey::FlangeThick,
-        bound: Bound::AtMost,
-        instruction: &when_thick,
-        ..thin
-    };
-    let mut findings = thin.findings(subject, border);
-    findings.extend(thick.findings(subject, border));
-    findings
+const THIN: StationCheck = StationCheck {
+    check: Check::FlangeThickness,
+    key: LimitKey::FlangeThin,
+    bound: Bound::AtLeast,
+    figure: thickness,
+    instruction: when_thin,
+};
+
+const THICK: StationCheck = StationCheck {
+    key: LimitKey::FlangeThick,
+    bound: Bound::AtMost,
+    instruction: when_thick,
+    ..THIN
+};
+
+pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
+    [THIN, THICK]
+        .iter()
+        .flat_map(|check| check.findings(subject, border))
+        .collect()
 }
 
-fn when_thin(severity: Severity, told: &Told) -> String {
-    let Told {
+fn thickness(_: &Subject<'_>, border: &Border, number: usize) -> Option<Measured> {
+    let station = &border.stations[number];
+    let thickness = station.flange_thickness.ok()?;
+    // Below a frenum's notch the cut runs through the tray, not the border.
+    (on_flange(station) && !in_notch(border, number)).then_some(thickness)
+}
+
+fn when_thin(severity: Severity, words: &StretchWords) -> String {
+    let StretchWords {
         range,
         movement,
         then,
-    } = told;
+    } = words;
     let look = match severity {
         Severity::Fail => "Add border material there",
         Severity::Borderline | Severity::Note => {
@@ -51,10 +55,10 @@ fn when_thin(severity: Severity, told: &Told) -> String {
     format!("The flange is thin {range}. {look} and repeat the {movement}, {then}.")
 }
 
-fn when_thick(severity: Severity, told: &Told) -> String {
-    let Told {
+fn when_thick(severity: Severity, words: &StretchWords) -> String {
+    let StretchWords {
         range, movement, ..
-    } = told;
+    } = words;
     let look = match severity {
         Severity::Fail => "Reduce it from outside",
         Severity::Borderline | Severity::Note => {

@@ -1,26 +1,27 @@
 //! `fold`: material met here without joining.
 
-use super::Check;
-use super::defects::Rule;
+use super::shared::defects::DefectCheck;
+use crate::check::Check;
 use crate::finding::Finding;
-use crate::judging::Subject;
 use crate::protocol::LimitKey;
-use measure::{Defect, DefectKind};
+use crate::subject::Subject;
+use measure::{Defect, DefectKind, TissueSurface};
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    Rule {
-        check: Check::Fold,
-        kind: DefectKind::Fold,
-        size: |defect| {
-            // Each end is known as well as the width between two rims is.
-            let length = defect.length_mm.unwrap_or(f64::NAN);
-            [length, defect.across_uncertainty_mm]
-        },
-        usual: LimitKey::Fold,
-        critical: LimitKey::CriticalFold,
-        instruction,
-    }
-    .judge(subject)
+const FOLD: DefectCheck = DefectCheck {
+    check: Check::Fold,
+    kind: DefectKind::Fold,
+    size: |defect| {
+        // Each end is known as well as the width between two rims is.
+        let length = defect.length_mm.unwrap_or(f64::NAN);
+        [length, defect.across_uncertainty_mm]
+    },
+    usual: LimitKey::Fold,
+    critical: LimitKey::CriticalFold,
+    instruction,
+};
+
+pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Finding> {
+    FOLD.findings(subject, tissue)
 }
 
 fn instruction(_: &Subject<'_>, _: &Defect) -> String {

@@ -1,22 +1,23 @@
 //! `hole`: nothing was scanned here.
 
-use super::Check;
-use super::defects::{Rule, width};
+use super::shared::defects::{DefectCheck, width};
+use crate::check::Check;
 use crate::finding::Finding;
-use crate::judging::Subject;
 use crate::protocol::LimitKey;
-use measure::{Defect, DefectKind};
+use crate::subject::Subject;
+use measure::{Defect, DefectKind, TissueSurface};
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    Rule {
-        check: Check::Hole,
-        kind: DefectKind::Hole,
-        size: width,
-        usual: LimitKey::Hole,
-        critical: LimitKey::CriticalHole,
-        instruction,
-    }
-    .judge(subject)
+const HOLE: DefectCheck = DefectCheck {
+    check: Check::Hole,
+    kind: DefectKind::Hole,
+    size: width,
+    usual: LimitKey::Hole,
+    critical: LimitKey::CriticalHole,
+    instruction,
+};
+
+pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Finding> {
+    HOLE.findings(subject, tissue)
 }
 
 fn instruction(_: &Subject<'_>, _: &Defect) -> String {

@@ -1,36 +1,24 @@
 //! `interarch-space`: little room between the ridges.
 
-use super::Check;
-use super::on_case::CaseSubject;
-use crate::decision::{Bound, decide};
-use crate::finding::{Finding, Severity};
-use crate::judging::figure;
+use super::shared::figures::FigureCheck;
+use crate::check::Check;
+use crate::decision::Bound;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::subject::CaseSubject;
+use measure::jaw_relation::JawRelation;
 
-pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
-    let Some(Ok(relation)) = subject.relation else {
-        return Vec::new();
-    };
-    let limit = subject.protocol.limit(LimitKey::InterarchLeast);
-    let least = relation
-        .stations
-        .iter()
-        .filter_map(|s| s.mm)
-        .reduce(f64::min);
-    let Some(mm) = least else {
-        return Vec::new();
-    };
-    let conformity = decide(mm, relation.uncertainty_mm, Bound::AtLeast(limit.value));
-    Severity::of(conformity, limit.level)
-        .map(|severity| Finding {
-            figure: Some(figure(mm, Some(relation.uncertainty_mm), limit)),
-            ..subject.finding(
-                Check::InterarchSpace,
-                severity,
-                "There is little room between the ridges for teeth and base: check the vertical \
-                 dimension, and tell the laboratory if it is right.",
-            )
-        })
-        .into_iter()
-        .collect()
+const NARROW: FigureCheck = FigureCheck {
+    check: Check::InterarchSpace,
+    key: LimitKey::InterarchLeast,
+    bound: Bound::AtLeast,
+    instruction: "There is little room between the ridges for teeth and base: check the vertical \
+                  dimension, and tell the laboratory if it is right.",
+};
+
+pub(super) fn judge(subject: &CaseSubject<'_>, relation: &JawRelation) -> Vec<Finding> {
+    let spaces = relation.stations.iter().filter_map(|station| station.mm);
+    spaces.reduce(f64::min).map_or(Vec::new(), |least_mm| {
+        NARROW.findings_on_case(subject, least_mm, Some(relation.uncertainty_mm))
+    })
 }

@@ -1,11 +1,11 @@
 //! `interocclusal-distance`: rest vertical dimension less that of occlusion.
 
-use super::Check;
-use super::on_case::CaseSubject;
+use crate::check::Check;
 use crate::decision::Bound;
-use crate::finding::{Finding, Severity};
-use crate::judging::figure;
+use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::CaseSubject;
 
 const IMPOSSIBLE: &str = "At rest the jaws stand farther apart than in occlusion, always: one of the two \
     vertical dimensions is wrong, or they were exchanged. Measure both again.";
@@ -14,16 +14,17 @@ const QUESTIONED: &str = "The interocclusal distance is outside of all that is u
 const UNUSUAL: &str =
     "The interocclusal distance is outside the usual: check both vertical dimensions.";
 
-pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
-    let Some(mm) = subject.case.interocclusal_distance_mm() else {
-        return Vec::new();
+pub(super) fn judge(subject: &CaseSubject<'_>, &mm: &f64) -> Vec<Finding> {
+    let finding = |severity, key, instruction: &str| {
+        let figure = Figure::beside(subject.protocol.limit(key), mm, None);
+        Finding::on_case(Check::InterocclusalDistance, severity, instruction).with(figure)
     };
     if mm <= 0.0 {
-        let limit = subject.protocol.limit(LimitKey::InterocclusalLeast);
-        return vec![Finding {
-            figure: Some(figure(mm, None, limit)),
-            ..subject.finding(Check::InterocclusalDistance, Severity::Fail, IMPOSSIBLE)
-        }];
+        return vec![finding(
+            Severity::Fail,
+            LimitKey::InterocclusalLeast,
+            IMPOSSIBLE,
+        )];
     }
     // The widest bounds first, so that one distance is one finding.
     [
@@ -43,11 +44,7 @@ pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
             Bound::AtLeast(least) => mm >= least,
             Bound::AtMost(most) => mm <= most,
         };
-        let severity = (!met).then(|| limit.level.severity())?;
-        Some(Finding {
-            figure: Some(figure(mm, None, limit)),
-            ..subject.finding(Check::InterocclusalDistance, severity, instruction)
-        })
+        (!met).then(|| finding(limit.level.severity(), key, instruction))
     })
     .into_iter()
     .collect()

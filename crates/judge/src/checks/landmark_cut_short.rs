@@ -1,15 +1,17 @@
 //! `landmark-cut-short`: border or scan end at a landmark or before it.
 
-use super::Check;
-use super::landmarks::{findings, guides_only, named};
+use super::shared::landmarks::{findings, guides_only, named};
+use crate::check::Check;
 use crate::decision::Conformity;
-use crate::finding::{Finding, Severity};
-use crate::judging::{Subject, figure};
+use crate::finding::{Figure, Finding};
 use crate::landmarks::{LandmarkStatus, Spoiled};
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::Subject;
+use measure::Frame;
 use measure::landmarks::LandmarkName;
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
+pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
     let limit = subject.limit(LimitKey::LandmarkMargin);
     let landmarks = &subject.measurement().landmarks;
     findings(
@@ -54,7 +56,8 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
         let landmark = finding.landmark.and_then(|number| landmarks.get(number));
         let measured = landmark.and_then(|l| Some((l.margin_mm?, l.seen.as_ref().ok()?)));
         Finding {
-            figure: measured.map(|(margin, seen)| figure(margin, Some(seen.uncertainty_mm), limit)),
+            figure: measured
+                .map(|(margin, seen)| Figure::beside(limit, margin, Some(seen.uncertainty_mm))),
             ..finding
         }
     })

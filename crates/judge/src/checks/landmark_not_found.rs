@@ -1,12 +1,14 @@
 //! `landmark-not-found`: a landmark could not be made out.
 
-use super::Check;
-use super::landmarks::{findings, named};
-use crate::finding::{Finding, Severity};
-use crate::judging::Subject;
+use super::shared::landmarks::{findings, named};
+use crate::check::Check;
+use crate::finding::Finding;
 use crate::landmarks::LandmarkStatus;
+use crate::severity::Severity;
+use crate::subject::Subject;
+use measure::Frame;
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
+pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
     findings(
         subject,
         Check::LandmarkNotFound,

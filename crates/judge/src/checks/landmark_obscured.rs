@@ -1,15 +1,16 @@
 //! `landmark-obscured`: something lies over a landmark.
 
-use super::Check;
-use super::landmarks::{findings, guides_only, named};
+use super::shared::landmarks::{findings, guides_only, named};
+use crate::check::Check;
 use crate::decision::Conformity;
-use crate::finding::{Finding, Severity};
-use crate::judging::Subject;
+use crate::finding::Finding;
 use crate::landmarks::{LandmarkStatus, Spoiled};
 use crate::protocol::LimitKey;
-use measure::DefectKind;
+use crate::severity::Severity;
+use crate::subject::Subject;
+use measure::{DefectKind, Frame};
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
+pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
     let level = subject.limit(LimitKey::LandmarkClearance).level;
     findings(
         subject,

@@ -1,10 +1,12 @@
 //! `lip-length`: an upper lip length that hardly anyone has.
 
-use super::Check;
-use super::on_case::CaseSubject;
-use crate::finding::Finding;
-use crate::judging::figure;
+use crate::check::Check;
+use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
+use crate::subject::CaseSubject;
+
+const INSTRUCTION: &str = "Hardly anyone has such an upper lip: measure it again, from the \
+                           incisive papilla to the lip line at rest.";
 
 pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
     let record = subject.case.jaw_relation.as_ref();
@@ -21,14 +23,9 @@ pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
         None
     };
     missed
-        .map(|limit| Finding {
-            figure: Some(figure(mm, None, limit)),
-            ..subject.finding(
-                Check::LipLength,
-                limit.level.severity(),
-                "Hardly anyone has such an upper lip: measure it again, from the incisive papilla to \
-                 the lip line at rest.",
-            )
+        .map(|limit| {
+            Finding::on_case(Check::LipLength, limit.level.severity(), INSTRUCTION)
+                .with(Figure::beside(limit, mm, None))
         })
         .into_iter()
         .collect()

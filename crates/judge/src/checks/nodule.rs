@@ -1,22 +1,23 @@
 //! `nodule`: a bump stands on the tissue surface.
 
-use super::Check;
-use super::defects::{Rule, width};
+use super::shared::defects::{DefectCheck, width};
+use crate::check::Check;
 use crate::finding::Finding;
-use crate::judging::Subject;
 use crate::protocol::LimitKey;
-use measure::{Defect, DefectKind};
+use crate::subject::Subject;
+use measure::{Defect, DefectKind, TissueSurface};
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    Rule {
-        check: Check::Nodule,
-        kind: DefectKind::Nodule,
-        size: width,
-        usual: LimitKey::Nodule,
-        critical: LimitKey::CriticalNodule,
-        instruction,
-    }
-    .judge(subject)
+const NODULE: DefectCheck = DefectCheck {
+    check: Check::Nodule,
+    kind: DefectKind::Nodule,
+    size: width,
+    usual: LimitKey::Nodule,
+    critical: LimitKey::CriticalNodule,
+    instruction,
+};
+
+pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Finding> {
+    NODULE.findings(subject, tissue)
 }
 
 fn instruction(_: &Subject<'_>, _: &Defect) -> String {

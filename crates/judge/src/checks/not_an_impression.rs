@@ -1,27 +1,14 @@
 //! `not-an-impression`: the scan shows something else.
 
-use super::Check;
-use crate::finding::{Finding, Severity};
-use crate::judging::Subject;
-use measure::{NotAnImpression, NotMeasured};
-
-/// What the scan is instead of an impression.
-pub(super) fn kind<'a>(subject: &'a Subject<'_>) -> Option<&'a NotAnImpression> {
-    let measurement = subject.measurement();
-    [
-        measurement.frame.as_ref().err(),
-        measurement.cover.as_ref().err(),
-    ]
-    .into_iter()
-    .flatten()
-    .find_map(|why| match why {
-        NotMeasured::NotAnImpression(kind) => Some(kind),
-        _ => None,
-    })
-}
+use crate::check::Check;
+use crate::finding::Finding;
+use crate::severity::Severity;
+use crate::subject::Subject;
+use measure::NotAnImpression;
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    kind(subject)
+    subject
+        .something_else()
         .map(|kind| {
             let what_to_do = match kind {
                 NotAnImpression::WrongSize { .. } => {

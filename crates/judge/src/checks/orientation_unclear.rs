@@ -1,10 +1,11 @@
-//! `orientation-unclear`: which jaw, or which side is which, was not told surely.
+//! `orientation-unclear`: which jaw it is, or which side is which, is not certain.
 
-use super::Check;
-use crate::decision::{Bound, decide};
-use crate::finding::{Finding, Severity};
-use crate::judging::{Subject, figure};
+use crate::check::Check;
+use crate::decision::Bound;
+use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::Subject;
 use measure::NotMeasured;
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
@@ -39,12 +40,12 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
         .into_iter()
         .chain([axes_unsure])
         .filter_map(|(confidence, instruction)| {
-            let conformity = decide(confidence, 0.0, Bound::AtLeast(limit.value));
-            let severity = Severity::of(conformity, limit.level)?;
-            Some(Finding {
-                figure: Some(figure(confidence, None, limit)),
-                ..subject.finding(Check::OrientationUnclear, severity, instruction)
-            })
+            let (severity, figure) = Figure::against(limit, Bound::AtLeast, confidence, None)?;
+            Some(
+                subject
+                    .finding(Check::OrientationUnclear, severity, instruction)
+                    .with(figure),
+            )
         })
         .collect()
 }

@@ -1,14 +1,14 @@
 //! `parcel-incomplete`: something that must be in the parcel is not.
 
-use super::Check;
-use super::on_case::{CaseSubject, given};
-use crate::finding::{Finding, Severity};
+use super::shared::case::{given, required};
+use crate::case::{Case, Consignment};
+use crate::check::Check;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::CaseSubject;
 
-pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
-    let Some(consignment) = &subject.case.consignment else {
-        return Vec::new();
-    };
+pub(super) fn judge(subject: &CaseSubject<'_>, consignment: &Consignment) -> Vec<Finding> {
     let missing = consignment
         .expected
         .iter()
@@ -26,26 +26,28 @@ pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
     let mut findings: Vec<Finding> = missing
         .chain(unlisted)
         .map(|instruction| {
-            subject.finding(Check::ParcelIncomplete, Severity::Borderline, instruction)
+            Finding::on_case(Check::ParcelIncomplete, Severity::Borderline, instruction)
         })
         .collect();
     let no_record =
         subject.case.jaw_relation.is_none() && !given(consignment.no_jaw_relation_because.as_ref());
-    findings.extend(subject.required(
+    findings.extend(required(
+        subject,
         LimitKey::RecordRequired,
         no_record,
         Check::ParcelIncomplete,
         "No jaw relation is in the case: add the record, or say why there is none \
          (no_jaw_relation_because under [consignment]).",
     ));
-    let arches = |case: &crate::Case| {
+    let arches = |case: &Case| {
         let mut declared: Vec<_> = case.impressions.iter().map(|i| i.declared).collect();
         declared.sort_by_key(|arch| arch.map(|arch| arch as u8));
         declared.dedup();
         declared.len()
     };
     let one_arch = arches(subject.case) < 2 && !given(consignment.one_arch_because.as_ref());
-    findings.extend(subject.required(
+    findings.extend(required(
+        subject,
         LimitKey::BothArchesRequired,
         one_arch,
         Check::ParcelIncomplete,

@@ -1,14 +1,13 @@
 //! `prescription-missing`: no written prescription goes with the parcel.
 
-use super::Check;
-use super::on_case::CaseSubject;
+use super::shared::case::required;
+use crate::case::Consignment;
+use crate::check::Check;
 use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::subject::CaseSubject;
 
-pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
-    let Some(consignment) = &subject.case.consignment else {
-        return Vec::new();
-    };
+pub(super) fn judge(subject: &CaseSubject<'_>, consignment: &Consignment) -> Vec<Finding> {
     let instruction = match consignment.prescription {
         Some(true) => return Vec::new(),
         Some(false) => "Enclose the written prescription.",
@@ -16,13 +15,13 @@ pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
             "Say whether the written prescription is enclosed (prescription = true), and enclose it."
         }
     };
-    subject
-        .required(
-            LimitKey::PrescriptionRequired,
-            true,
-            Check::PrescriptionMissing,
-            instruction,
-        )
-        .into_iter()
-        .collect()
+    required(
+        subject,
+        LimitKey::PrescriptionRequired,
+        true,
+        Check::PrescriptionMissing,
+        instruction,
+    )
+    .into_iter()
+    .collect()
 }

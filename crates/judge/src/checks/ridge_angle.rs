@@ -1,32 +1,25 @@
 //! `ridge-angle`: the ridges are far from parallel.
 
-use super::Check;
-use super::on_case::CaseSubject;
-use crate::decision::{Bound, decide};
-use crate::finding::{Finding, Severity};
-use crate::judging::figure;
+use super::shared::figures::FigureCheck;
+use crate::check::Check;
+use crate::decision::Bound;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::subject::CaseSubject;
+use measure::jaw_relation::JawRelation;
 
-pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
-    let Some(Ok(relation)) = subject.relation else {
-        return Vec::new();
-    };
-    let limit = subject.protocol.limit(LimitKey::RidgeAngle);
-    let (angle, doubt) = (
+const TILTED: FigureCheck = FigureCheck {
+    check: Check::RidgeAngle,
+    key: LimitKey::RidgeAngle,
+    bound: Bound::AtMost,
+    instruction: "The ridges are far from parallel: dentures will tend to slide on them. Check that \
+                  the record was taken without tilting a tray, and tell the laboratory.",
+};
+
+pub(super) fn judge(subject: &CaseSubject<'_>, relation: &JawRelation) -> Vec<Finding> {
+    TILTED.findings_on_case(
+        subject,
         relation.ridge_angle_deg,
-        relation.ridge_angle_uncertainty_deg,
-    );
-    let conformity = decide(angle, doubt, Bound::AtMost(limit.value));
-    Severity::of(conformity, limit.level)
-        .map(|severity| Finding {
-            figure: Some(figure(angle, Some(doubt), limit)),
-            ..subject.finding(
-                Check::RidgeAngle,
-                severity,
-                "The ridges are far from parallel: dentures will tend to slide on them. Check that \
-                 the record was taken without tilting a tray, and tell the laboratory.",
-            )
-        })
-        .into_iter()
-        .collect()
+        Some(relation.ridge_angle_uncertainty_deg),
+    )
 }

@@ -1,18 +1,16 @@
 //! `scan-ends`: the scan ends before the border turns over.
 
-use super::Check;
-use super::along_border::{Told, on_flange, place};
+use super::shared::stations::{StretchWords, place, was_not_seen};
+use crate::check::Check;
 use crate::decision::Conformity;
-use crate::finding::{Finding, Severity};
-use crate::judging::Subject;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
-use crate::stretch::{Doubt, doubtful};
-use measure::{Missing, Station};
+use crate::severity::Severity;
+use crate::stretch::{Doubt, Stretch, doubtful};
+use crate::subject::Subject;
+use measure::Border;
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let Ok(border) = &subject.measurement().border else {
-        return Vec::new();
-    };
+pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
     let least_mm = subject.limit(LimitKey::LeastStretch).value;
     let doubt = |number: usize| {
         was_not_seen(&border.stations[number]).then_some(Doubt {
@@ -24,7 +22,7 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
         .into_iter()
         .map(|mut found| {
             found.stretch.worst = middle(border.stations.len(), found.stretch);
-            let Told { range, .. } = Told::of(subject, border, found.stretch);
+            let StretchWords { range, .. } = StretchWords::of(subject, border, found.stretch);
             let instruction = format!(
                 "No border that turns over was scanned {range}. Scan this stretch again, from the \
                  outer side too: whether the border itself is short there was not judged."
@@ -38,16 +36,8 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
         .collect()
 }
 
-/// Whether no border that turns over was seen at a station.
-pub(super) fn was_not_seen(station: &Station) -> bool {
-    let height_missing =
-        [Missing::ScanEnds, Missing::NoSurface].map(|why| station.flange_height == Err(why));
-    let one_face_alone = on_flange(station) && station.border_radius == Err(Missing::ScanEnds);
-    station.scan_ends || height_missing.contains(&true) || one_face_alone
-}
-
 /// No station is worse than another: the middle one stands for all.
-fn middle(count: usize, stretch: crate::stretch::Stretch) -> usize {
+fn middle(count: usize, stretch: Stretch) -> usize {
     let last = if stretch.to < stretch.from {
         stretch.to + count
     } else {

@@ -1,13 +1,13 @@
 //! `scan-quality`: a part of the arch was not scanned well enough for what is
 //! measured there.
 
-use super::Check;
-use crate::decision::{Bound, decide};
-use crate::finding::{Finding, Severity};
-use crate::judging::{Subject, figure};
+use crate::check::Check;
+use crate::decision::Bound;
+use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
+use crate::subject::Subject;
 use crate::words;
-use measure::ZoneScan;
+use measure::{TissueSurface, ZoneScan};
 
 /// One figure of each part of the arch, its limit, and what is wrong beyond it.
 struct Quality {
@@ -35,35 +35,30 @@ const QUALITIES: [Quality; 3] = [
 ];
 
 /// One finding for each figure, at the part of the arch where it is worst.
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let Ok(tissue) = &subject.measurement().tissue else {
-        return Vec::new();
-    };
+pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Finding> {
     QUALITIES
         .iter()
         .filter_map(|quality| {
             let limit = subject.limit(quality.key);
-            let missing = |zone: &&ZoneScan| {
-                let conformity = decide((quality.of)(zone), 0.0, Bound::AtMost(limit.value));
-                Severity::of(conformity, limit.level).is_some()
-            };
-            let bad: Vec<&ZoneScan> = tissue.zones.iter().filter(missing).collect();
+            let against = |figure| Figure::against(limit, Bound::AtMost, figure, None);
+            let is_bad = |zone: &&ZoneScan| against((quality.of)(zone)).is_some();
+            let bad: Vec<&ZoneScan> = tissue.zones.iter().filter(is_bad).collect();
             let worst = bad
                 .iter()
                 .map(|zone| (quality.of)(zone))
                 .max_by(f64::total_cmp)?;
-            let severity =
-                Severity::of(decide(worst, 0.0, Bound::AtMost(limit.value)), limit.level)?;
+            let (severity, figure) = against(worst)?;
             let instruction = format!(
                 "{} ({}): scan {} again, finer and in one go, if that is to be seen.",
                 quality.wrong,
                 places(&bad, tissue.zones.len()),
                 if bad.len() == 1 { "it" } else { "them" },
             );
-            Some(Finding {
-                figure: Some(figure(worst, None, limit)),
-                ..subject.finding(Check::ScanQuality, severity, instruction)
-            })
+            Some(
+                subject
+                    .finding(Check::ScanQuality, severity, instruction)
+                    .with(figure),
+            )
         })
         .collect()
 }

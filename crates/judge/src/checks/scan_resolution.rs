@@ -1,23 +1,20 @@
 //! `scan-resolution`: the triangles of the scan are too coarse.
 
-use super::Check;
-use crate::decision::{Bound, decide};
-use crate::finding::{Finding, Severity};
-use crate::judging::{Subject, figure};
+use super::shared::figures::FigureCheck;
+use crate::check::Check;
+use crate::decision::Bound;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::subject::Subject;
+
+const COARSE: FigureCheck = FigureCheck {
+    check: Check::ScanResolution,
+    key: LimitKey::MedianEdge,
+    bound: Bound::AtMost,
+    instruction: "The scan is too coarse. Export it at full resolution and check again.",
+};
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let edge = subject.measurement().integrity.median_edge;
-    let limit = subject.limit(LimitKey::MedianEdge);
-    Severity::of(decide(edge, 0.0, Bound::AtMost(limit.value)), limit.level)
-        .map(|severity| Finding {
-            figure: Some(figure(edge, None, limit)),
-            ..subject.finding(
-                Check::ScanResolution,
-                severity,
-                "The scan is too coarse. Export it at full resolution and check again.",
-            )
-        })
-        .into_iter()
-        .collect()
+    let edge_mm = subject.measurement().integrity.median_edge;
+    COARSE.findings(subject, edge_mm, None)
 }

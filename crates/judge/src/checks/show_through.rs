@@ -1,28 +1,38 @@
 //! `show-through`: tray shows through the material.
 
-use super::Check;
+use super::needs::TrayShown;
+use super::shared::relief::{IF_RELIEVED, SAFELY};
+use super::shared::spots::{area_conformity, judged_by, place, places};
 use crate::case::Stage;
-use crate::decision::{Bound, Conformity, decide};
-use crate::finding::{Finding, Place, Severity};
-use crate::judging::{Subject, figure};
+use crate::check::Check;
+use crate::decision::Conformity;
+use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::Subject;
 use measure::{Cover, Spot};
 
-/// How a tray is relieved without harm to the operator or the patient.
-pub(super) const SAFELY: &str =
-    "out of the mouth, with eye and dust protection, then feel for sharp edges";
+/// Below this confidence a patch may be of another colour than the tray's.
+const LEAST_CONFIDENCE: f64 = 0.5;
 
-/// After relief the old scan of the tray no longer tells the truth there.
-pub(super) const IF_RELIEVED: &str = " If the tray was relieved here after it was scanned, this \
-     figure is too low: scan the relieved tray and check again.";
+pub(super) fn judge(subject: &Subject<'_>, shown: TrayShown<'_>) -> Vec<Finding> {
+    match shown {
+        TrayShown::ByCover(cover) => places(subject)
+            .filter_map(|(number, spot)| match (spot.is_by_colour(), spot.min_mm) {
+                (false, _) => by_cover(subject, cover, number),
+                (true, Some(_)) => beside_cover(subject, number, spot),
+                (true, None) => by_colour(subject, number, spot),
+            })
+            .collect(),
+        TrayShown::ByColour(_) => (subject.measurement().spots.iter().enumerate())
+            .filter_map(|(number, spot)| by_colour(subject, number, spot))
+            .collect(),
+    }
+}
 
-pub(super) fn judge(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Finding> {
-    let spot = &subject.measurement().spots[number];
-    let min_mm = spot.min_mm?;
-    let limit = subject.limit(LimitKey::ShowThrough);
-    let conformity = decide(min_mm, cover.uncertainty_mm, Bound::AtLeast(limit.value));
-    let severity = Severity::of(conformity, limit.level)?;
-    let mut instruction = match conformity {
+fn by_cover(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Finding> {
+    let least = judged_by(LimitKey::ShowThrough, subject, cover, number)?;
+    let mut instruction = match least.conformity {
         Conformity::NotConforming => format!("Relieve the tray here ({SAFELY}), then take a wash."),
         Conformity::Borderline | Conformity::Conforming => format!(
             "Too close to tell from the scan: look at the impression here. If tray shows, relieve \
@@ -32,20 +42,11 @@ pub(super) fn judge(subject: &Subject<'_>, cover: &Cover, number: usize) -> Opti
     if subject.input.stage == Stage::Wash {
         instruction.push_str(IF_RELIEVED);
     }
-    Some(Finding {
-        place: Some(place(spot)),
-        figure: Some(figure(min_mm, Some(cover.uncertainty_mm), limit)),
-        spot: Some(number),
-        ..subject.finding(Check::ShowThrough, severity, instruction)
-    })
+    Some(least.finding(subject, Check::ShowThrough, number, instruction))
 }
 
-/// Below this confidence a patch may be of another colour than the tray's.
-const LEAST_CONFIDENCE: f64 = 0.5;
-
 /// A patch of the tray's colour: judged by its area, for its cover is not known.
-pub(super) fn by_colour(subject: &Subject<'_>, number: usize) -> Option<Finding> {
-    let spot = &subject.measurement().spots[number];
+fn by_colour(subject: &Subject<'_>, number: usize, spot: &Spot) -> Option<Finding> {
     let limit = subject.limit(LimitKey::LeastSpotArea);
     let level = subject.limit(LimitKey::ShowThrough).level;
     let mut severity = Severity::of(area_conformity(subject, spot), level)?;
@@ -65,22 +66,20 @@ pub(super) fn by_colour(subject: &Subject<'_>, number: usize) -> Option<Finding>
              ({SAFELY}) and take a wash."
         ),
     };
+    let area = Figure::beside(limit, spot.area_mm2, Some(spot.area_uncertainty_mm2));
     Some(Finding {
         place: Some(place(spot)),
-        figure: Some(figure(
-            spot.area_mm2,
-            Some(spot.area_uncertainty_mm2),
-            limit,
-        )),
         spot: Some(number),
-        ..subject.finding(Check::ShowThrough, severity, instruction)
+        ..subject
+            .finding(Check::ShowThrough, severity, instruction)
+            .with(area)
     })
 }
 
 /// A patch of the tray's colour where the cover map finds none: one of the two
 /// errs, so nothing is sure.
-pub(super) fn beside_cover(subject: &Subject<'_>, number: usize) -> Option<Finding> {
-    let found = by_colour(subject, number)?;
+fn beside_cover(subject: &Subject<'_>, number: usize, spot: &Spot) -> Option<Finding> {
+    let found = by_colour(subject, number, spot)?;
     Some(Finding {
         severity: found.severity.max(Severity::Borderline),
         instruction: format!(
@@ -90,19 +89,4 @@ pub(super) fn beside_cover(subject: &Subject<'_>, number: usize) -> Option<Findi
         ),
         ..found
     })
-}
-
-/// Whether a patch of the tray's colour is surely more than a speck.
-pub(super) fn area_conformity(subject: &Subject<'_>, spot: &Spot) -> Conformity {
-    let most = Bound::AtMost(subject.limit(LimitKey::LeastSpotArea).value);
-    decide(spot.area_mm2, spot.area_uncertainty_mm2, most)
-}
-
-/// Where a spot is.
-pub(super) fn place(spot: &Spot) -> Place {
-    Place {
-        at: spot.centre,
-        zone: spot.zone,
-        side: spot.side,
-    }
 }

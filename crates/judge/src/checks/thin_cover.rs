@@ -1,27 +1,24 @@
 //! `thin-cover`: material is thin.
 
-use super::Check;
-use super::show_through::{IF_RELIEVED, SAFELY, place};
+use super::shared::relief::{IF_RELIEVED, SAFELY};
+use super::shared::spots::{judged_by, places};
 use crate::case::Stage;
-use crate::decision::{Bound, decide};
-use crate::finding::{Finding, Severity};
-use crate::judging::{Subject, figure};
+use crate::check::Check;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::Subject;
 use measure::Cover;
 
-pub(super) fn judge(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Finding> {
-    let spot = &subject.measurement().spots[number];
-    let min_mm = spot.min_mm?;
-    let limit = subject.limit(LimitKey::ThinCover);
-    let conformity = decide(min_mm, cover.uncertainty_mm, Bound::AtLeast(limit.value));
-    let severity = Severity::of(conformity, limit.level)?;
-    let instruction = instruction(severity, subject.input.stage);
-    Some(Finding {
-        place: Some(place(spot)),
-        figure: Some(figure(min_mm, Some(cover.uncertainty_mm), limit)),
-        spot: Some(number),
-        ..subject.finding(Check::ThinCover, severity, instruction)
-    })
+pub(super) fn judge(subject: &Subject<'_>, cover: &Cover) -> Vec<Finding> {
+    places(subject)
+        .filter(|(_, spot)| !spot.is_by_colour())
+        .filter_map(|(number, _)| {
+            let least = judged_by(LimitKey::ThinCover, subject, cover, number)?;
+            let instruction = instruction(least.severity, subject.input.stage);
+            Some(least.finding(subject, Check::ThinCover, number, instruction))
+        })
+        .collect()
 }
 
 fn instruction(severity: Severity, stage: Stage) -> String {

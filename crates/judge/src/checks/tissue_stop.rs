@@ -1,18 +1,17 @@
 //! `tissue-stop`: a declared tissue stop that does not show.
 
-use super::Check;
+use crate::check::Check;
 use crate::decision::{Bound, Conformity, decide};
-use crate::finding::{Finding, Place, Severity};
-use crate::judging::{Subject, figure};
+use crate::finding::{Figure, Finding, Place};
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::Subject;
+use measure::Cover;
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let measurement = subject.measurement();
-    let Ok(cover) = &measurement.cover else {
-        return Vec::new();
-    };
+pub(super) fn judge(subject: &Subject<'_>, cover: &Cover) -> Vec<Finding> {
     let limit = subject.limit(LimitKey::StopCover);
-    measurement
+    subject
+        .measurement()
         .stops
         .iter()
         .filter_map(|stop| {
@@ -45,7 +44,7 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
             };
             Some(Finding {
                 place,
-                figure: Some(figure(measured, Some(cover.uncertainty_mm), limit)),
+                figure: Some(Figure::beside(limit, measured, Some(cover.uncertainty_mm))),
                 ..subject.finding(Check::TissueStop, severity, instruction)
             })
         })

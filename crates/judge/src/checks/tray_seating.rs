@@ -1,17 +1,14 @@
 //! `tray-seating`: the tray did not stand where its cover would have been even.
 
-use super::Check;
+use crate::check::Check;
 use crate::decision::{Bound, Conformity, decide};
-use crate::finding::{Finding, Severity};
-use crate::judging::{Subject, figure};
+use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::Subject;
 use measure::tray_fit::{Amount, Seating};
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let fit = subject.measurement().tray_fit.as_ref();
-    let Some(seating) = fit.and_then(|fit| fit.seating.as_ref()) else {
-        return Vec::new();
-    };
+pub(super) fn judge(subject: &Subject<'_>, seating: &Seating) -> Vec<Finding> {
     let shifts = [
         (seating.right_mm, LimitKey::TrayShift),
         (seating.anterior_mm, LimitKey::TrayShift),
@@ -41,9 +38,9 @@ fn finding(
     let conformity = decide(size(most), most.uncertainty, Bound::AtMost(limit.value));
     let severity = Severity::of(conformity, limit.level)
         .filter(|_| conformity == Conformity::NotConforming)?;
-    let how = told(subject, seating);
+    let how = askew_in_words(subject, seating);
     Some(Finding {
-        figure: Some(figure(size(most), Some(most.uncertainty), limit)),
+        figure: Some(Figure::beside(limit, size(most), Some(most.uncertainty))),
         ..subject.finding(
             Check::TraySeating,
             severity,
@@ -57,7 +54,7 @@ fn finding(
 }
 
 /// Everything that surely is too much, in words.
-fn told(subject: &Subject<'_>, seating: &Seating) -> String {
+fn askew_in_words(subject: &Subject<'_>, seating: &Seating) -> String {
     let words = [
         (
             seating.right_mm,

@@ -1,16 +1,14 @@
 //! `tray-size`: the tray is too small or too large for the mouth.
 
-use super::Check;
+use crate::check::Check;
 use crate::decision::{Bound, Conformity, decide};
-use crate::finding::{Finding, Severity};
-use crate::judging::{Subject, figure};
+use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::Subject;
+use measure::tray_fit::Seating;
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let fit = subject.measurement().tray_fit.as_ref();
-    let Some(seating) = fit.and_then(|fit| fit.seating.as_ref()) else {
-        return Vec::new();
-    };
+pub(super) fn judge(subject: &Subject<'_>, seating: &Seating) -> Vec<Finding> {
     let limit = subject.limit(LimitKey::TrayWidth);
     let wider = seating.wider_mm;
     let conformity = decide(
@@ -26,7 +24,11 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     Severity::of(conformity, limit.level)
         .filter(|_| conformity == Conformity::NotConforming)
         .map(|severity| Finding {
-            figure: Some(figure(wider.value.abs(), Some(wider.uncertainty), limit)),
+            figure: Some(Figure::beside(
+                limit,
+                wider.value.abs(),
+                Some(wider.uncertainty),
+            )),
             ..subject.finding(
                 Check::TraySize,
                 severity,

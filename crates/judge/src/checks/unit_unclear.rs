@@ -1,9 +1,10 @@
-//! `unit-unclear`: the unit of a scan cannot be told from its size.
+//! `unit-unclear`: the size of a scan does not show its unit.
 
-use super::Check;
-use crate::finding::{Finding, Severity};
-use crate::judging::Subject;
+use crate::check::Check;
+use crate::finding::Finding;
 use crate::scale::UnitReading;
+use crate::severity::Severity;
+use crate::subject::Subject;
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let tray = subject.evidence.tray.as_ref();

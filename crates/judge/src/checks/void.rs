@@ -1,23 +1,24 @@
 //! `void`: air left a pit in the tissue surface.
 
-use super::Check;
-use super::defects::{Rule, width};
+use super::shared::defects::{DefectCheck, width};
 use crate::case::Stage;
+use crate::check::Check;
 use crate::finding::Finding;
-use crate::judging::Subject;
 use crate::protocol::LimitKey;
-use measure::{Defect, DefectKind};
+use crate::subject::Subject;
+use measure::{Defect, DefectKind, TissueSurface};
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    Rule {
-        check: Check::Void,
-        kind: DefectKind::Void,
-        size: width,
-        usual: LimitKey::Void,
-        critical: LimitKey::CriticalVoid,
-        instruction,
-    }
-    .judge(subject)
+const VOID: DefectCheck = DefectCheck {
+    check: Check::Void,
+    kind: DefectKind::Void,
+    size: width,
+    usual: LimitKey::Void,
+    critical: LimitKey::CriticalVoid,
+    instruction,
+};
+
+pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Finding> {
+    VOID.findings(subject, tissue)
 }
 
 fn instruction(subject: &Subject<'_>, _: &Defect) -> String {

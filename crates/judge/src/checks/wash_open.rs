@@ -1,18 +1,19 @@
 //! `wash-open`: a bare or thin place of the first pass is still so under the wash.
 
-use super::Check;
-use super::show_through::SAFELY;
-use crate::finding::{Finding, Place, Severity};
-use crate::judging::{Subject, figure};
+use super::shared::relief::SAFELY;
+use crate::check::Check;
+use crate::finding::{Figure, Finding, Place};
+use crate::severity::Severity;
+use crate::subject::Subject;
 use crate::wash::{PlaceState, limit_of, state};
+use measure::wash::Wash;
 
-/// Where the wash's own cover was measured, its own show-through and thin
-/// places are told; here those that are known through the first pass alone.
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let measurement = subject.measurement();
-    let (Some(Ok(wash)), Err(_)) = (&measurement.wash, &measurement.cover) else {
+/// Where the wash's own cover was measured, other checks name its show-through
+/// and thin places; here those that are known through the first pass alone.
+pub(super) fn judge(subject: &Subject<'_>, wash: &Wash) -> Vec<Finding> {
+    if subject.measurement().cover.is_ok() {
         return Vec::new();
-    };
+    }
     wash.places
         .iter()
         .filter_map(|place| {
@@ -37,7 +38,7 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
                 }),
                 figure: place
                     .cover_mm
-                    .map(|mm| figure(mm, Some(place.uncertainty_mm), limit)),
+                    .map(|mm| Figure::beside(limit, mm, Some(place.uncertainty_mm))),
                 ..subject.finding(Check::WashOpen, severity, instruction)
             })
         })

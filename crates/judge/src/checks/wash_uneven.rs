@@ -1,27 +1,24 @@
 //! `wash-uneven`: the wash is much thicker in some places than in others.
 
-use super::Check;
-use crate::decision::{Bound, decide};
-use crate::finding::{Finding, Severity};
-use crate::judging::{Subject, figure};
+use super::shared::figures::FigureCheck;
+use crate::check::Check;
+use crate::decision::Bound;
+use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::subject::Subject;
+use measure::wash::Wash;
 
-const INSTRUCTION: &str = "The wash is much thicker in some places than in others: the tray was tilted or shifted when it \
-     was seated. Look at the wash map and see whether the border still fits.";
+const UNEVEN: FigureCheck = FigureCheck {
+    check: Check::WashUneven,
+    key: LimitKey::WashSpread,
+    bound: Bound::AtMost,
+    instruction: "The wash is much thicker in some places than in others: the tray was tilted or \
+                  shifted when it was seated. Look at the wash map and see whether the border \
+                  still fits.",
+};
 
-pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let Some(Ok(wash)) = &subject.measurement().wash else {
-        return Vec::new();
-    };
-    let limit = subject.limit(LimitKey::WashSpread);
-    let (mm, uncertainty) = (wash.p95_mm - wash.p05_mm, 2f64.sqrt() * wash.uncertainty_mm);
-    let conformity = decide(mm, uncertainty, Bound::AtMost(limit.value));
-    let severity = Severity::of(conformity, limit.level);
-    severity
-        .map(|severity| Finding {
-            figure: Some(figure(mm, Some(uncertainty), limit)),
-            ..subject.finding(Check::WashUneven, severity, INSTRUCTION)
-        })
-        .into_iter()
-        .collect()
+pub(super) fn judge(subject: &Subject<'_>, wash: &Wash) -> Vec<Finding> {
+    let spread_mm = wash.p95_mm - wash.p05_mm;
+    let uncertainty_mm = 2f64.sqrt() * wash.uncertainty_mm;
+    UNEVEN.findings(subject, spread_mm, Some(uncertainty_mm))
 }

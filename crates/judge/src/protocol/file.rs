@@ -1,43 +1,26 @@
 //! Protocol files: reading, and refusing by line what makes no sense.
 
 use super::limit::ZoneKey;
-use super::{Level, Limit, LimitKey, Protocol};
-use crate::located::{self, Located};
-use measure::Zone;
+use super::{Limit, LimitKey, Protocol};
+use crate::located::{self, Located, TomlFault, TomlFileError};
+use crate::severity::Level;
+use measure::{COARSEST_EDGE_MM, Zone};
 use serde::Deserialize;
 use std::collections::BTreeMap;
-use std::path::PathBuf;
+use std::path::Path;
 use thiserror::Error;
 use toml::Spanned;
 
-/// Why a protocol cannot be used.
-#[derive(Debug, Error)]
-pub enum ProtocolError {
-    /// The file cannot be read.
-    #[error("{}: cannot be read ({source}); give the path of a protocol file", mesh::read::shown_path(.path))]
-    Unreadable {
-        /// The file.
-        path: PathBuf,
-        /// What the system says.
-        source: std::io::Error,
-    },
-    /// The file says something that no protocol can say.
-    #[error("{}: {problem}", mesh::read::shown_path(.path))]
-    Faulty {
-        /// The file.
-        path: PathBuf,
-        /// What is wrong, and where.
-        problem: Problem,
-    },
-}
+/// Why a protocol file cannot be used.
+pub type ProtocolError = TomlFileError<ProtocolFault>;
 
 /// What is wrong in a protocol text, and in which line.
-pub type Problem = Located<Fault>;
+pub type ProtocolProblem = Located<ProtocolFault>;
 
 /// What can be wrong in a protocol text.
 #[derive(Debug, Clone, PartialEq, Error)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
-pub enum Fault {
+pub enum ProtocolFault {
     #[error("{0}")]
     Toml(String),
     #[error("{key} = {value} is not possible: {why}")]
@@ -46,6 +29,10 @@ pub enum Fault {
         value: f64,
         why: String,
     },
+}
+
+impl TomlFault for ProtocolFault {
+    const WANTED: &'static str = "the path of a protocol file";
 }
 
 #[derive(Deserialize)]
@@ -90,8 +77,43 @@ impl LimitEntry {
     }
 }
 
+/// Flange thickness may be taken at these depths below the border, mm.
+const FLANGE_DEPTH_MM: std::ops::RangeInclusive<f64> = 0.5..=10.0;
+
+impl Default for Protocol {
+    fn default() -> Self {
+        embedded()
+    }
+}
+
+impl Protocol {
+    /// The default protocol with the values of a protocol file laid over it.
+    ///
+    /// # Errors
+    /// When the file cannot be read, is not TOML, holds an unknown key or a
+    /// value of a wrong kind, or a limit that is impossible by itself or beside
+    /// another; the error names file and line.
+    pub fn from_file(path: &Path) -> Result<Self, ProtocolError> {
+        located::read(path, Self::from_text)
+    }
+
+    /// The default protocol with the values of a protocol text laid over it.
+    ///
+    /// # Errors
+    /// As for [`Protocol::from_file`], without the file.
+    pub fn from_text(text: &str) -> Result<Self, ProtocolProblem> {
+        overlay(&Self::default(), text)
+    }
+
+    /// The whole protocol as a protocol file.
+    #[must_use]
+    pub fn to_toml(&self) -> String {
+        written(self)
+    }
+}
+
 /// The default protocol.
-pub(super) fn embedded() -> Protocol {
+fn embedded() -> Protocol {
     const PROOF: &str = "the embedded protocol is whole, which a test of this file shows";
     let file: ProtocolFile = toml::from_str(include_str!("default.toml")).expect(PROOF);
     let limits = LimitKey::ALL
@@ -114,8 +136,8 @@ pub(super) fn embedded() -> Protocol {
 }
 
 /// `base` with the values that `text` states laid over it.
-pub(super) fn overlay(base: &Protocol, text: &str) -> Result<Protocol, Problem> {
-    let file: ProtocolFile = located::from_toml(text, Fault::Toml)?;
+fn overlay(base: &Protocol, text: &str) -> Result<Protocol, ProtocolProblem> {
+    let file: ProtocolFile = located::from_toml(text, ProtocolFault::Toml)?;
     let mut protocol = base.clone();
     protocol.name = file
         .name
@@ -128,7 +150,7 @@ pub(super) fn overlay(base: &Protocol, text: &str) -> Result<Protocol, Problem> 
             return Err(located::at(
                 text,
                 unit.span().start,
-                Fault::Toml(format!(
+                ProtocolFault::Toml(format!(
                     "the unit of {} is {}, not {}; convert the value",
                     key.name(),
                     limit.unit,
@@ -139,7 +161,7 @@ pub(super) fn overlay(base: &Protocol, text: &str) -> Result<Protocol, Problem> 
         if let Some(zones) = &entry.zones
             && !key.differs_by_zone()
         {
-            let fault = Fault::Toml(format!("{} cannot differ by zone", key.name()));
+            let fault = ProtocolFault::Toml(format!("{} cannot differ by zone", key.name()));
             return Err(located::at(text, zones.span().start, fault));
         }
         if let Some(value) = &entry.value {
@@ -162,7 +184,7 @@ pub(super) fn overlay(base: &Protocol, text: &str) -> Result<Protocol, Problem> 
     for (key, entry) in &file.limits {
         for (zone, value) in entry.stated() {
             if let Some(why) = impossible(&protocol, *key, zone) {
-                let fault = Fault::Impossible {
+                let fault = ProtocolFault::Impossible {
                     key: key.name(),
                     value: *value.get_ref(),
                     why,
@@ -175,7 +197,7 @@ pub(super) fn overlay(base: &Protocol, text: &str) -> Result<Protocol, Problem> 
 }
 
 /// A protocol as the text of a protocol file.
-pub(super) fn written(protocol: &Protocol) -> String {
+fn written(protocol: &Protocol) -> String {
     let quoted = |text: &str| toml::Value::from(text).to_string();
     let mut text = format!("name = {}\n", quoted(&protocol.name));
     for (key, limit) in protocol.limits() {
@@ -240,9 +262,9 @@ fn impossible(protocol: &Protocol, key: LimitKey, zone: Option<Zone>) -> Option<
         }
         ShowThroughShare | DoubleLayer if value > 100.0 => Some("a share is at most 100 %".into()),
         Orientation if value > 1.0 => Some("a confidence is at most 1".into()),
-        MedianEdge if value > 1.0 => {
-            Some("cover is not measured on triangles coarser than 1 mm".into())
-        }
+        MedianEdge if value > COARSEST_EDGE_MM => Some(format!(
+            "cover is not measured on triangles coarser than {COARSEST_EDGE_MM} mm"
+        )),
         PrescriptionRequired | DisinfectionRequired | RecordRequired | BothArchesRequired
             if value != 0.0 && value != 1.0 =>
         {
@@ -266,9 +288,11 @@ fn impossible(protocol: &Protocol, key: LimitKey, zone: Option<Zone>) -> Option<
         }
         RidgeAngle if value > 90.0 => Some("the angle between two planes is at most 90°".into()),
         StopSize if value == 0.0 => Some("a tissue stop has a size".into()),
-        FlangeDepth if !(0.5..=10.0).contains(&value) => {
-            Some("flange thickness is taken 0.5 to 10 mm below the border".into())
-        }
+        FlangeDepth if !FLANGE_DEPTH_MM.contains(&value) => Some(format!(
+            "flange thickness is taken {} to {} mm below the border",
+            FLANGE_DEPTH_MM.start(),
+            FLANGE_DEPTH_MM.end()
+        )),
         FlangeThin | FlangeThick if of(FlangeThin) >= of(FlangeThick) => Some(format!(
             "least_flange_thickness_mm ({}) must be less than most_flange_thickness_mm ({})",
             of(FlangeThin),
@@ -401,8 +425,8 @@ mod tests {
     fn nonsense_is_refused_by_line(#[case] text: &str, #[case] line: usize, #[case] says: &str) {
         let problem = Protocol::from_text(text).unwrap_err();
         assert_eq!(problem.line, Some(line), "{problem}");
-        let told = problem.to_string();
-        assert!(told.contains(says), "{told}");
-        assert!(!told.contains('\n'), "{told}");
+        let message = problem.to_string();
+        assert!(message.contains(says), "{message}");
+        assert!(!message.contains('\n'), "{message}");
     }
 }

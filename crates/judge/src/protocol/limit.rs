@@ -1,34 +1,10 @@
 //! One limit of a protocol.
 
-use crate::finding::Severity;
+use crate::severity::Level;
 use crate::words;
 use measure::Zone;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
-
-/// What missing a limit means.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Level {
-    /// The impression fails.
-    Fail,
-    /// The impression cannot be accepted on this measurement, but it does not fail.
-    Undecided,
-    /// It is said, and changes no verdict.
-    Note,
-}
-
-impl Level {
-    /// How it comes out to miss surely what is limited on this level.
-    #[must_use]
-    pub fn severity(self) -> Severity {
-        match self {
-            Self::Fail => Severity::Fail,
-            Self::Undecided => Severity::Borderline,
-            Self::Note => Severity::Note,
-        }
-    }
-}
 
 /// A limit, where it comes from and what missing it means.
 #[derive(Debug, Clone, PartialEq)]

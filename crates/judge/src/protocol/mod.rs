@@ -17,10 +17,8 @@
 mod file;
 mod limit;
 
-pub use file::{Problem, ProtocolError};
-pub use limit::{Level, Limit, LimitKey};
-
-use std::path::Path;
+pub use file::{ProtocolError, ProtocolFault, ProtocolProblem};
+pub use limit::{Limit, LimitKey};
 
 /// Acceptance limits, complete.
 #[derive(Debug, Clone, PartialEq)]
@@ -30,38 +28,7 @@ pub struct Protocol {
     limits: Vec<Limit>,
 }
 
-impl Default for Protocol {
-    fn default() -> Self {
-        file::embedded()
-    }
-}
-
 impl Protocol {
-    /// The default protocol with the values of a protocol file laid over it.
-    ///
-    /// # Errors
-    /// When the file cannot be read, is not TOML, holds an unknown key or a
-    /// value of a wrong kind, or a limit that is impossible by itself or beside
-    /// another; the error names file and line.
-    pub fn from_file(path: &Path) -> Result<Self, ProtocolError> {
-        let text = std::fs::read_to_string(path).map_err(|source| ProtocolError::Unreadable {
-            path: path.to_owned(),
-            source,
-        })?;
-        file::overlay(&Self::default(), &text).map_err(|problem| ProtocolError::Faulty {
-            path: path.to_owned(),
-            problem,
-        })
-    }
-
-    /// The default protocol with the values of a protocol text laid over it.
-    ///
-    /// # Errors
-    /// As for [`Protocol::from_file`], without the file.
-    pub fn from_text(text: &str) -> Result<Self, Problem> {
-        file::overlay(&Self::default(), text)
-    }
-
     /// What the protocol calls itself.
     #[must_use]
     pub fn name(&self) -> &str {
@@ -78,12 +45,6 @@ impl Protocol {
     #[must_use]
     pub fn value(&self, key: LimitKey) -> f64 {
         self.limit(key).value
-    }
-
-    /// The whole protocol as a protocol file.
-    #[must_use]
-    pub fn to_toml(&self) -> String {
-        file::written(self)
     }
 
     /// Every limit with its key, in a fixed order.

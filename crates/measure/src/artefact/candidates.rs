@@ -2,8 +2,8 @@
 //! would have on a sphere, one radius below it (Kimme, Ballard and Sklansky
 //! 1975, in space); where many votes fall together, a sphere is fitted.
 
-use crate::fit::Sphere;
-use crate::sampling::vertex_areas;
+use geometry::field::vertex_areas;
+use geometry::fit::Sphere;
 use mesh::Mesh;
 use nalgebra::{Point3, Vector3};
 use std::collections::BTreeMap;
@@ -71,7 +71,7 @@ impl<'a> Surface<'a> {
         Self {
             points: scan.vertices(),
             normals: scan.vertex_normals(),
-            areas: vertex_areas(scan),
+            areas: vertex_areas(scan, |_| true),
         }
     }
 

@@ -1,8 +1,8 @@
 //! Which sphere of a scan is which of the artefact.
 
 use super::candidates::Candidate;
-use super::{NominalSphere, SCALE_PLAY};
-use crate::registration::rigid::{Pair, fit};
+use super::figures::{NominalSphere, SCALE_PLAY};
+use geometry::registration::rigid::{Pair, fit};
 use nalgebra::{Isometry3, Point3};
 
 /// Distances may be off by this much besides, mm.

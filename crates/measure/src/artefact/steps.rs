@@ -2,7 +2,7 @@
 //! 5436-1 fits two parallel lines to the profile of a step (from memory), where
 //! the spheres say that the faces lie.
 
-use super::ScannedArtefact;
+use super::figures::ScannedArtefact;
 use mesh::Mesh;
 use nalgebra::{Matrix4, Point3, Rotation3, UnitVector3, Vector3, Vector4};
 use thiserror::Error;

@@ -1,6 +1,7 @@
 //! What is measured round the border: plain data.
 
-use crate::figures::{Side, Zone};
+use crate::words::{Side, Zone};
+use geometry::section::SectionPoint;
 use nalgebra::Point3;
 use thiserror::Error;
 
@@ -11,6 +12,14 @@ pub struct Measured {
     pub mm: f64,
     /// Its expanded uncertainty, mm.
     pub uncertainty_mm: f64,
+}
+
+/// Why an impression has no border line.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum NoBorder {
+    #[error("no border line could be followed round the scan")]
+    NoLine,
 }
 
 /// Why a station lacks a figure.
@@ -92,19 +101,13 @@ pub struct Station {
     pub overlap: Reading,
     /// Number of the station that lies opposite, on the other side of the midline.
     pub opposite: Option<usize>,
-    /// How much further along the seating axis the border reaches than on an
-    /// earlier impression in the same tray, negative where it is lower; `None`
-    /// where there is none to compare.
-    pub change: Option<Measured>,
     /// The cut through the impression here.
     pub section: Section,
 }
 
-/// A point in a section: across the arch (away from its inside), along the
-/// seating axis; mm. The border point is the origin.
-pub type SectionPoint = [f64; 2];
-
-/// The cut of the mesh by the plane of a station.
+/// The cut of the mesh by the plane of a station. Its points lie across the arch
+/// (away from its inside) and along the seating axis, mm; the border point is
+/// the origin.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Section {
     /// Tissue face, each polyline in order.

@@ -5,30 +5,31 @@
 //! path of most height; then the mesh is cut square to it every half
 //! millimetre, and every figure is taken on the cut.
 
-mod change;
-mod circle;
-mod cut;
 mod dips;
 mod figures;
 mod heights;
-mod line;
 mod outline;
 mod profile;
 mod rays;
 mod station;
+mod vertex_places;
 
-pub use change::changes;
-pub use cut::{CutLine, Cutter, SectionPlane};
 pub(crate) use dips::LEAST_DIP_MM;
-pub use figures::*;
+pub use figures::{
+    Border, BorderPart, Dip, DipKind, Measured, Missing, NoBorder, Reading, Section, Station,
+};
+pub use vertex_places::VertexPlace;
+pub(crate) use vertex_places::of_vertices;
 
-use crate::Impression;
-use crate::figures::{Arch, NotMeasured};
 use crate::frame::CrestLine;
-use crate::height_map::{FINE_CELL_MM, HeightMap};
-use crate::polyline::{evenly, smoothed};
-use crate::regions::outward_at;
-use crate::tray_cover::LocalTray;
+use crate::impression::Impression;
+use crate::tray::LocalTray;
+use crate::words::Arch;
+use geometry::closed_line;
+use geometry::height_map::{FINE_CELL_MM, HeightMap};
+use geometry::order::median;
+use geometry::polyline::{evenly, smoothed};
+use geometry::section::Cutter;
 use nalgebra::{Point3, Vector2};
 use rayon::prelude::*;
 use rays::Spine;
@@ -44,10 +45,10 @@ const SMOOTH_MM: f64 = 1.5;
 pub(crate) fn measure(
     impression: &Impression,
     belongs: &[bool],
-    tray: Option<&LocalTray<'_>>,
+    tray: Option<LocalTray<'_>>,
     noise_mm: f64,
     flange_depth_mm: f64,
-) -> Result<Border, NotMeasured> {
+) -> Result<Border, NoBorder> {
     let arch = impression.frame.arch;
     let kept: Vec<[u32; 3]> = impression
         .local
@@ -60,14 +61,17 @@ pub(crate) fn measure(
     let map = HeightMap::of(impression.local.vertices(), &kept, FINE_CELL_MM);
     let spine = Spine::of(impression.zones.crest_points(), &map);
     let rays = rays::rays_round(&spine, arch);
-    let rough = outline::rough_border(&map, &rays).ok_or(NotMeasured::NoBorder)?;
-    let rough = from_midline(line::smooth_and_even(&rough, STEP_MM, SMOOTH_MM), arch);
+    let rough = outline::rough_border(&map, &rays).ok_or(NoBorder::NoLine)?;
+    let rough = from_midline(
+        closed_line::smooth_and_even(&rough, STEP_MM, SMOOTH_MM),
+        arch,
+    );
     let outlook = Outlook {
         impression,
         spine: &spine,
         cutter: Cutter::new(&impression.local, |t| belongs[t]),
         tray,
-        tray_cutter: tray.map(|tray| Cutter::new(&tray.mesh, |_| true)),
+        tray_cutter: tray.map(|tray| Cutter::new(tray.mesh(), |_| true)),
         noise_mm,
         flange_depth_mm,
     };
@@ -131,7 +135,7 @@ fn outward_normals(line: &[Point3<f64>]) -> Vec<Vector2<f64>> {
         })
         .sum();
     let sense = twice_area.signum();
-    line::directions(line, REACH)
+    closed_line::directions(line, REACH)
         .into_iter()
         .map(|along| Vector2::new(along.y, -along.x) * sense)
         .collect()
@@ -163,7 +167,7 @@ fn with_doubt_along(mut reached: Vec<Reached>) -> Vec<Reached> {
 fn assembled(impression: &Impression, reached: Vec<Reached>) -> Border {
     const WIDEST_GAP_MM: f64 = 3.0;
     let points: Vec<Point3<f64>> = reached.iter().map(|r| r.point).collect();
-    let length_mm = line::length(&points);
+    let length_mm = closed_line::length(&points);
     let scan_from_local = impression.frame.local_from_scan().inverse();
     let widest = reached
         .chunk_by(|a, b| a.uncertainty_mm.is_none() == b.uncertainty_mm.is_none())
@@ -177,7 +181,7 @@ fn assembled(impression: &Impression, reached: Vec<Reached>) -> Border {
     let dips = dips::dips(&reached);
     let opposite = opposites(&reached);
     let mut passed = 0.0;
-    let steps: Vec<f64> = line::steps(&points).collect();
+    let steps: Vec<f64> = closed_line::steps(&points).collect();
     let stations = reached
         .into_iter()
         .zip(opposite)
@@ -198,7 +202,6 @@ fn assembled(impression: &Impression, reached: Vec<Reached>) -> Border {
                 border_radius: own.border_radius,
                 overlap: own.overlap,
                 opposite,
-                change: None,
                 section: own.section,
             }
         })
@@ -231,7 +234,7 @@ fn crest_line(rough: &CrestLine, arch: Arch, reached: &[Reached]) -> Vec<Point3<
         let i = rough.nearest(bottom.xy());
         let off = bottom - rough.points()[i];
         if off.xy().dot(&rough.direction(i)).abs() <= BEYOND_END_MM {
-            offsets[i].push((off.xy().dot(&outward_at(rough, i)), off.z));
+            offsets[i].push((off.xy().dot(&rough.outward(i)), off.z));
         }
     }
     let last = offsets.len().saturating_sub(1);
@@ -239,9 +242,9 @@ fn crest_line(rough: &CrestLine, arch: Arch, reached: &[Reached]) -> Vec<Point3<
         .filter_map(|i| {
             let near = i.saturating_sub(NEIGHBOURS)..=(i + NEIGHBOURS).min(last);
             let near: Vec<(f64, f64)> = offsets[near].iter().flatten().copied().collect();
-            let across = median(near.iter().map(|off| off.0))?;
-            let place = rough.points()[i].xy() + outward_at(rough, i) * across;
-            let height = rough.points()[i].z + median(near.iter().map(|off| off.1))?;
+            let across = middle(near.iter().map(|off| off.0))?;
+            let place = rough.points()[i].xy() + rough.outward(i) * across;
+            let height = rough.points()[i].z + middle(near.iter().map(|off| off.1))?;
             Some(Point3::new(place.x, place.y, height))
         })
         .collect();
@@ -253,10 +256,8 @@ fn crest_line(rough: &CrestLine, arch: Arch, reached: &[Reached]) -> Vec<Point3<
     line
 }
 
-fn median(values: impl Iterator<Item = f64>) -> Option<f64> {
-    let mut values: Vec<f64> = values.collect();
-    let middle = values.len() / 2;
-    (!values.is_empty()).then(|| *values.select_nth_unstable_by(middle, f64::total_cmp).1)
+fn middle(values: impl Iterator<Item = f64>) -> Option<f64> {
+    median(&mut values.collect::<Vec<f64>>())
 }
 
 /// For each station the one of the same stretch nearest to its mirror image.

@@ -2,7 +2,7 @@
 //! the rays, by dynamic programming.
 
 use super::rays::Ray;
-use crate::height_map::HeightMap;
+use geometry::height_map::HeightMap;
 use nalgebra::{Point3, Vector2};
 
 /// Places looked at along a ray.

@@ -1,9 +1,8 @@
 //! What one section shows: border point, crest point, thickness, roll.
 
-use super::SectionPoint;
-use super::circle::Circle;
-use super::cut::CutLine;
 use super::figures::{Measured, Missing, Reading};
+use geometry::circle::Circle;
+use geometry::section::{CutLine, SectionPoint};
 
 /// Reach of the roll on either side of the border point, mm of arc (DESIGN:
 /// border radius).

@@ -1,9 +1,9 @@
 //! Lines in plan along which the border is looked for: outward from the crest
 //! line all round, and backward across the back.
 
-use crate::figures::Arch;
-use crate::height_map::HeightMap;
-use crate::polyline::{evenly, smoothed};
+use crate::words::Arch;
+use geometry::height_map::HeightMap;
+use geometry::polyline::{evenly, smoothed};
 use nalgebra::{Point2, Point3, Rotation2, Vector2};
 use std::cmp::Ordering;
 use std::f64::consts::PI;

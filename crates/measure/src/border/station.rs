@@ -1,12 +1,12 @@
 //! One station: the plane across the border, the cut by it, and its figures.
 
-use super::cut::{CutLine, Cutter, SectionPlane};
-use super::figures::{BorderPart, Measured, Missing, Reading, Section, SectionPoint};
+use super::figures::{BorderPart, Measured, Missing, Reading, Section};
 use super::profile::{Profile, Search, reading};
 use super::rays::{Spine, back_lean};
-use crate::Impression;
-use crate::figures::Arch;
-use crate::tray_cover::LocalTray;
+use crate::impression::Impression;
+use crate::tray::LocalTray;
+use crate::words::Arch;
+use geometry::section::{CutLine, Cutter, SectionPlane, SectionPoint};
 use nalgebra::{Point3, Vector2};
 
 /// Standard uncertainty of the seating axis, radians: phantoms with half a
@@ -25,7 +25,7 @@ pub(crate) struct Outlook<'a> {
     pub impression: &'a Impression,
     pub spine: &'a Spine,
     pub cutter: Cutter<'a>,
-    pub tray: Option<&'a LocalTray<'a>>,
+    pub tray: Option<LocalTray<'a>>,
     pub tray_cutter: Option<Cutter<'a>>,
     pub noise_mm: f64,
     pub flange_depth_mm: f64,
@@ -208,12 +208,12 @@ impl Outlook<'_> {
             return Err(Missing::ScanEnds);
         }
         let nearest = tray
-            .index
-            .nearest(&(tray.tray_from_local * point), f64::INFINITY)
+            .index()
+            .nearest(&(tray.tray_from_local() * point), f64::INFINITY)
             .ok_or(Missing::NoTray)?;
         Ok(Measured {
             mm: nearest.distance,
-            uncertainty_mm: tray.rim_uncertainty_mm.hypot(border_uncertainty_mm),
+            uncertainty_mm: tray.rim_uncertainty_mm().hypot(border_uncertainty_mm),
         })
     }
 }

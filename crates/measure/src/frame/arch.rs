@@ -1,8 +1,8 @@
 //! Upper or lower jaw: is there a palate between the limbs of the crest line?
 
-use super::CrestLine;
-use crate::figures::Arch;
-use crate::height_map::HeightMap;
+use super::crest::CrestLine;
+use crate::words::Arch;
+use geometry::height_map::HeightMap;
 use nalgebra::{Point2, Vector3};
 
 /// The jaw found.

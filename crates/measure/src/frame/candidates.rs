@@ -1,18 +1,15 @@
 //! Likely seating axes, and how each settles on the trough seen along it.
 
-use super::{basis_along, crest};
-use crate::fit::{Plane, PrincipalAxes};
-use crate::height_map::{FINE_CELL_MM, HeightMap};
-use crate::sampling::spread_over;
+use super::axes::basis_along;
+use super::crest;
+use super::trough::{HALF_TROUGH_MM, LEAST_DEPTH_MM};
+use geometry::fit::{Plane, PrincipalAxes};
+use geometry::height_map::{FINE_CELL_MM, HeightMap};
+use geometry::sampling::spread_over;
 use mesh::Mesh;
 use nalgebra::{Point3, Unit, UnitVector3, Vector3};
 use rayon::prelude::*;
 
-/// Half the widest trough looked for, mm: the channel of a denture-bearing
-/// ridge is 8 to 14 mm wide (common practice, no source).
-const HALF_TROUGH_MM: f64 = 7.0;
-/// Depth that counts as trough, mm.
-const LEAST_DEPTH_MM: f32 = 1.5;
 /// Share of the full circle over which the trough must be seen.
 const LEAST_SWEEP: f64 = 0.45;
 
@@ -159,8 +156,3 @@ fn trough_size(map: &HeightMap, depths: &[f32]) -> f64 {
         .sum();
     f64::from(sum) * map.cell_mm().powi(2)
 }
-
-/// Depth of trough from which its bottom is looked for, mm.
-pub const BOTTOM_DEPTH_MM: f32 = LEAST_DEPTH_MM;
-/// See [`HALF_TROUGH_MM`].
-pub const TROUGH_HALF_WIDTH_MM: f64 = HALF_TROUGH_MM;

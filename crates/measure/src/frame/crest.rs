@@ -1,8 +1,8 @@
 //! The bottom of the trough.
 
-use super::candidates::{BOTTOM_DEPTH_MM, TROUGH_HALF_WIDTH_MM};
-use crate::height_map::HeightMap;
-use crate::polyline::{evenly, smoothed};
+use super::trough::{HALF_TROUGH_MM, LEAST_DEPTH_MM};
+use geometry::height_map::HeightMap;
+use geometry::polyline::{evenly, smoothed};
 use nalgebra::{Point2, Point3, Vector2, Vector3};
 use std::f64::consts::TAU;
 
@@ -25,7 +25,7 @@ impl Bottoms {
         let depths = &of_large_parts(map, depths);
         let (mut sum, mut weight) = (Vector2::zeros(), 0.0);
         for (i, centre) in map.cells() {
-            if depths[i] > BOTTOM_DEPTH_MM {
+            if depths[i] > LEAST_DEPTH_MM {
                 sum += centre.coords.xy() * f64::from(depths[i]);
                 weight += f64::from(depths[i]);
             }
@@ -108,8 +108,8 @@ fn deepest_stretch(
         .collect();
     let deepest = |run: &[(Point3<f64>, f32)]| run.iter().map(|w| w.1).fold(0.0, f32::max);
     let run = way
-        .chunk_by(|a, b| (a.1 > BOTTOM_DEPTH_MM) == (b.1 > BOTTOM_DEPTH_MM))
-        .filter(|run| run[0].1 > BOTTOM_DEPTH_MM)
+        .chunk_by(|a, b| (a.1 > LEAST_DEPTH_MM) == (b.1 > LEAST_DEPTH_MM))
+        .filter(|run| run[0].1 > LEAST_DEPTH_MM)
         .max_by(|a, b| deepest(a).total_cmp(&deepest(b)))?;
     Some(Stretch {
         bottom: middle_of_floor(run),
@@ -132,7 +132,7 @@ fn middle_of_floor(run: &[(Point3<f64>, f32)]) -> Point3<f64> {
 fn of_large_parts(map: &HeightMap, depths: &[f32]) -> Vec<f32> {
     /// A valley smaller than this part of the largest is none of the trough.
     const LEAST_PART: f32 = 0.12;
-    let parts = map.connected(|cell| depths[cell] > BOTTOM_DEPTH_MM);
+    let parts = map.connected(|cell| depths[cell] > LEAST_DEPTH_MM);
     let sizes: Vec<f32> = parts
         .iter()
         .map(|part| part.iter().map(|&cell| depths[cell]).sum())
@@ -202,7 +202,7 @@ impl CrestLine {
     /// Traces the crest line on a height map in local directions, whose plane
     /// of symmetry lies at `midline_x`.
     pub fn trace(map: &HeightMap, midline_x: f64) -> Option<Self> {
-        let depths = map.valley_depths(TROUGH_HALF_WIDTH_MM);
+        let depths = map.valley_depths(HALF_TROUGH_MM);
         let bottoms = Bottoms::seen_from_centre(map, &depths)?;
         // From straight back (-y), anticlockwise: over +x, front, -x.
         let back = DIRECTIONS * 3 / 4;
@@ -255,6 +255,12 @@ impl CrestLine {
             .xy()
             .try_normalize(0.0)
             .unwrap_or_else(Vector2::y)
+    }
+
+    /// Unit vector in plan at a point, away from the inside of the arch.
+    pub fn outward(&self, at: usize) -> Vector2<f64> {
+        let along = self.direction(at);
+        Vector2::new(along.y, -along.x)
     }
 }
 

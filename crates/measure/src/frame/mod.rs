@@ -9,20 +9,23 @@
 //! palate the jaw.
 
 mod arch;
+mod axes;
 mod candidates;
 mod crest;
+mod figures;
 mod symmetry;
 mod teeth;
+mod trough;
 
 pub use crest::CrestLine;
+pub use figures::Frame;
 
-use crate::figures::{Frame, NotAnImpression};
-use crate::height_map::{FINE_CELL_MM, HeightMap};
+use crate::not_an_impression::NotAnImpression;
+use axes::rotation_to;
 use candidates::Candidate;
+use geometry::height_map::{FINE_CELL_MM, HeightMap};
 use mesh::Mesh;
-use nalgebra::{
-    Isometry3, Matrix3, Point3, Rotation3, Translation3, UnitQuaternion, UnitVector3, Vector3,
-};
+use nalgebra::Point3;
 use rayon::prelude::*;
 
 /// Longest and shortest plausible longest side of an impression in its tray,
@@ -41,26 +44,6 @@ pub struct FoundFrame {
     pub frame: Frame,
     /// The crest line in local coordinates.
     pub crest: CrestLine,
-}
-
-impl Frame {
-    /// The motion from scan coordinates to local ones: x = anterior x seating,
-    /// y = anterior, z = seating, a right-handed system for both jaws (x points
-    /// to the patient's right in the upper jaw and to the left in the lower).
-    #[must_use]
-    pub fn local_from_scan(&self) -> Isometry3<f64> {
-        rotation_to(&self.anterior, &self.seating) * Translation3::from(-self.origin.coords)
-    }
-}
-
-/// Rotation that takes `anterior` to y and `seating` to z.
-fn rotation_to(anterior: &Vector3<f64>, seating: &Vector3<f64>) -> UnitQuaternion<f64> {
-    let rows = Matrix3::from_rows(&[
-        anterior.cross(seating).transpose(),
-        anterior.transpose(),
-        seating.transpose(),
-    ]);
-    UnitQuaternion::from_rotation_matrix(&Rotation3::from_matrix_unchecked(rows))
 }
 
 /// Finds the frame of an impression, or of an empty tray (which has a trough
@@ -140,12 +123,5 @@ fn frame_of(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
             confidence: plane.confidence.min(1.0 - rival_mm3 / best.trough_mm3),
         },
         crest,
-    })
-}
-
-/// An orthonormal system whose z is `axis`.
-fn basis_along(axis: &UnitVector3<f64>) -> UnitQuaternion<f64> {
-    UnitQuaternion::rotation_between_axis(axis, &Vector3::z_axis()).unwrap_or_else(|| {
-        UnitQuaternion::from_axis_angle(&Vector3::x_axis(), std::f64::consts::PI)
     })
 }

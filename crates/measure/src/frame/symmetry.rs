@@ -1,8 +1,8 @@
 //! The plane of symmetry, and which way along it is forward.
 
-use super::basis_along;
+use super::axes::basis_along;
 use super::candidates::Candidate;
-use crate::height_map::HeightMap;
+use geometry::height_map::HeightMap;
 use nalgebra::{Point2, Point3, Unit, UnitVector3, Vector2, Vector3};
 use rayon::prelude::*;
 

@@ -8,10 +8,10 @@
 //! water to its depth.
 
 use super::candidates;
-use crate::figures::NotAnImpression;
-use crate::fit::PrincipalAxes;
-use crate::height_map::{FINE_CELL_MM, HeightMap};
-use crate::sampling::spread_over;
+use crate::not_an_impression::NotAnImpression;
+use geometry::fit::PrincipalAxes;
+use geometry::height_map::{FINE_CELL_MM, HeightMap};
+use geometry::sampling::spread_over;
 use mesh::Mesh;
 use nalgebra::{Point2, Point3, Unit, UnitVector3};
 

@@ -1,6 +1,6 @@
 //! Landmarks: plain data.
 
-use crate::figures::{Arch, Side, Zone};
+use crate::words::{Arch, Side, Zone};
 use nalgebra::Point3;
 use thiserror::Error;
 

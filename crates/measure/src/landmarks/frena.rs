@@ -5,7 +5,7 @@ use super::figures::{LandmarkName, Seen, Unseen};
 use super::ground::Ground;
 use crate::border::LEAST_DIP_MM;
 use crate::border::{Border, BorderPart, Dip, DipKind};
-use crate::figures::Side;
+use crate::words::Side;
 use nalgebra::Point3;
 
 /// Frena of the midline lie within this of it, mm (common practice, no source).

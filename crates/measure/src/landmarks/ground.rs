@@ -1,10 +1,9 @@
 //! What landmarks are looked for on; local coordinates unless said.
 
-use crate::Impression;
 use crate::border::{Border, BorderPart};
-use crate::figures::{Arch, Side, Zone};
-use crate::height_map::{FINE_CELL_MM, HeightMap};
-use crate::regions::outward_at;
+use crate::impression::Impression;
+use crate::words::{Arch, Side, Zone};
+use geometry::height_map::{FINE_CELL_MM, HeightMap};
 use nalgebra::{Isometry3, Point2, Point3, Vector2};
 
 /// The impression with its map, crest and border.
@@ -102,7 +101,7 @@ impl<'a> Ground<'a> {
         let ((a, from), (b, to)) = (&self.crest[before], &self.crest[next]);
         let share = (from - along) / (from - to).max(f64::MIN_POSITIVE);
         let near = self.impression.zones.crest();
-        let outward = outward_at(near, before) * (1.0 - share) + outward_at(near, next) * share;
+        let outward = near.outward(before) * (1.0 - share) + near.outward(next) * share;
         Some((
             a.xy() + (b - a).xy() * share,
             outward.try_normalize(0.0).unwrap_or(outward),

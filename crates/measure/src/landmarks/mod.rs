@@ -11,40 +11,22 @@ mod frena;
 mod ground;
 mod palate;
 mod places;
+mod sources;
 mod surroundings;
 mod trough;
 
-pub use figures::*;
+pub use figures::{
+    Landmark, LandmarkMark, LandmarkName, LandmarkSource, NEARBY_MM, Nearby, NearbyKind, Seen,
+    Unseen,
+};
+pub(crate) use sources::Sources;
 
-use crate::Impression;
-use crate::border::Border;
-use crate::defects::Defect;
-use crate::figures::{Arch, Side, Spot};
+use crate::words::{Arch, Side};
 use ground::Ground;
 use nalgebra::Point3;
+use sources::Sighting;
 use surroundings::Surroundings;
 use trough::TroughEnd;
-
-/// What landmarks are looked for on, and what may spoil them.
-pub(crate) struct Sources<'a> {
-    pub impression: &'a Impression,
-    /// Which triangles are no stray islands.
-    pub belongs: &'a [bool],
-    /// Loops of vertices at which the scan ends.
-    pub loops: &'a [Vec<u32>],
-    pub border: Option<&'a Border>,
-    pub defects: &'a [Defect],
-    pub spots: &'a [Spot],
-    pub noise_mm: f64,
-}
-
-/// A landmark before its surroundings are told.
-struct Sighting {
-    name: LandmarkName,
-    side: Option<Side>,
-    seen: Result<Seen, Unseen>,
-    expected: Option<Point3<f64>>,
-}
 
 /// Landmarks of the impression's jaw, right before left. Those that are marked
 /// are not looked for.

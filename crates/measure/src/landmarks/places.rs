@@ -4,7 +4,7 @@
 use super::figures::{Seen, Unseen};
 use super::ground::Ground;
 use crate::border::{BorderPart, Station};
-use crate::figures::Side;
+use crate::words::Side;
 use nalgebra::Point3;
 
 /// Places of regions are known to this, mm (k = 2).

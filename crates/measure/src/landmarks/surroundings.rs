@@ -6,9 +6,9 @@ use super::figures::{
     Unseen,
 };
 use super::ground::Ground;
-use super::{Sighting, Sources};
+use super::sources::{Sighting, Sources};
 use crate::border::{Border, DipKind, Station};
-use crate::figures::SpotKind;
+use crate::cover::SpotKind;
 use nalgebra::Point3;
 
 /// Scan coordinates throughout.

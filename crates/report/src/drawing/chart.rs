@@ -5,9 +5,9 @@ use super::canvas::{Anchor, GREY, INK, LIMIT, Sheet, Stroke, text_width};
 use super::lanes::lanes;
 use super::rows::{ROWS, RowFrame, draw_row, row_height};
 use super::track::{Track, tracks};
-use super::{heading, patient_side};
-use crate::names;
-use crate::road::CheckedCase;
+use super::words::{heading, patient_side};
+use crate::text::names;
+use check::CheckedCase;
 use judge::{Finding, Severity, words};
 use measure::{Border, Side};
 

@@ -2,9 +2,9 @@
 
 use super::canvas::{Anchor, GREY, INK, LIMIT, PALE, Place, Sheet, Stroke, text_width};
 use super::chart::{Across, Chart};
-use super::short_reason;
 use super::track::Track;
-use crate::names;
+use super::words::short_reason;
+use crate::text::names;
 use judge::{Check, Finding, LimitKey, Severity};
 use measure::{DipKind, Missing, Reading, Station};
 

@@ -1,9 +1,9 @@
 //! The section at the worst station of a finding, with its dimensions.
 
 use super::canvas::{Anchor, GREY, INK, LIMIT, Place, Sheet, Stroke, TRAY, text_width};
-use super::{heading, patient_side, told};
-use crate::names;
-use crate::road::CheckedCase;
+use super::words::{heading, patient_side};
+use crate::text::{format, names};
+use check::CheckedCase;
 use judge::{Finding, LimitKey, words};
 use measure::{Border, BorderPart, Reading, SectionPoint, Station};
 
@@ -54,7 +54,7 @@ pub(crate) fn finding_section(checked: &CheckedCase, number: usize) -> Option<Ve
     draw_scale_bar(&mut sheet, &view);
     draw_table(
         &mut sheet,
-        &Told {
+        &StationTable {
             checked,
             finding,
             border,
@@ -169,7 +169,7 @@ fn draw_height(sheet: &mut Sheet, view: &View, station: &Station, border: Place)
     sheet.line([x - 6.0, border[1]], [border[0] - 6.0, border[1]], HELP);
     sheet.line([x - 6.0, at[1]], [at[0] - 6.0, at[1]], HELP);
     sheet.dimension([x, at[1]], [x, border[1]]);
-    let words = format!("height {}", told(height));
+    let words = format!("height {}", format::measured(height));
     // A name longer than its line goes on above the border, clear of the crest.
     let centred = f64::midpoint(at[1], border[1]) + text_width(&words, SMALL) / 2.0;
     sheet.upright([x - 6.0, centred.min(at[1] - 8.0)], SMALL, &words);
@@ -181,7 +181,7 @@ fn draw_thickness(sheet: &mut Sheet, view: &View, station: &Station) {
     };
     let [from, to] = ends.map(|p| view.px(p));
     sheet.dimension(from, to);
-    let words = format!("thickness {}", told(thickness));
+    let words = format!("thickness {}", format::measured(thickness));
     let beside = [to[0] + 10.0, to[1] + 4.0];
     if beside[0] + text_width(&words, SMALL) < TABLE_LEFT - 10.0 {
         sheet.label(beside, Anchor::Start, SMALL, &words);
@@ -224,7 +224,7 @@ fn draw_roll(sheet: &mut Sheet, view: &View, station: &Station) {
     sheet.line(middle, rim, Stroke::whole(LIMIT, 1.2));
     let clear = [middle[0] + px + 34.0, middle[1] - px * 0.45];
     sheet.line(rim, [clear[0] - 4.0, clear[1] - 4.0], HELP);
-    let words = format!("radius {}", told(radius));
+    let words = format!("radius {}", format::measured(radius));
     sheet.label(clear, Anchor::Start, SMALL, &words);
 }
 
@@ -246,14 +246,14 @@ fn draw_scale_bar(sheet: &mut Sheet, view: &View) {
 }
 
 /// What the table beside the drawing says.
-struct Told<'a> {
+struct StationTable<'a> {
     checked: &'a CheckedCase,
     finding: &'a Finding,
     border: &'a Border,
     station: &'a Station,
 }
 
-impl Told<'_> {
+impl StationTable<'_> {
     /// Figures of the station, with their limits in its zone.
     fn lines(&self) -> Vec<(bool, String)> {
         let limit = |key, words: &str| {
@@ -294,7 +294,7 @@ impl Told<'_> {
             lines.push((true, name));
             lines.push((
                 false,
-                reading.map_or_else(|why| format!("none: {why}"), told),
+                reading.map_or_else(|why| format!("none: {why}"), format::measured),
             ));
             let limits: Vec<String> = limits.into_iter().flatten().collect();
             if !limits.is_empty() {
@@ -311,21 +311,21 @@ impl Told<'_> {
             (true, format!("Stretch {range}"))
         });
         let figure = self.finding.figure.as_ref().map(|figure| {
-            let told = format!(
+            let found = format!(
                 "found: {}, limit {}{}",
-                crate::told::quantity(figure.measured, figure.uncertainty, &figure.unit),
+                format::quantity(figure.measured, figure.uncertainty, &figure.unit),
                 figure.limit,
-                crate::told::unit(&figure.unit)
+                format::unit(&figure.unit)
             );
-            (false, told)
+            (false, found)
         });
         stretch.into_iter().chain(figure).collect()
     }
 }
 
-fn draw_table(sheet: &mut Sheet, told: &Told<'_>) {
+fn draw_table(sheet: &mut Sheet, table: &StationTable<'_>) {
     let mut y = FIELD[0][1] + 6.0;
-    for (is_heading, text) in told.lines() {
+    for (is_heading, text) in table.lines() {
         if is_heading {
             y += 8.0;
         }

@@ -138,7 +138,7 @@ impl CaseRecord {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::result::assemble;
+    use crate::result::CaseResult;
     use crate::testing::{checked_with_border, checked_with_spots, checked_without_cover};
 
     fn provenance() -> Provenance {
@@ -151,7 +151,7 @@ mod tests {
 
     #[test]
     fn rows_hold_the_figures_of_the_result() {
-        let result = assemble(&checked_with_spots());
+        let result = CaseResult::of(&checked_with_spots());
         let scanned = [Some("2026-01-02T03:04:05Z".to_owned())];
         let record = CaseRecord::checked(&result, "D-1042-00", &scanned, vec![None], provenance());
         let row = &record.impressions[0];
@@ -174,13 +174,13 @@ mod tests {
 
     #[test]
     fn figures_of_the_border_are_those_of_its_stations() {
-        let result = assemble(&checked_with_border());
+        let result = CaseResult::of(&checked_with_border());
         let record = CaseRecord::checked(&result, "f", &[], Vec::new(), provenance());
         let stations = &result.impressions[0].border.as_ref().unwrap().stations;
         let least = stations.iter().filter_map(|s| s.flange_height_mm);
         let least = least.fold(f64::INFINITY, f64::min);
         assert_eq!(record.impressions[0].flange_height_min_mm, Some(least));
-        let without = assemble(&checked_without_cover());
+        let without = CaseResult::of(&checked_without_cover());
         let record = CaseRecord::checked(&without, "f", &[], Vec::new(), provenance());
         assert_eq!(record.impressions[0].cover_median_mm, None);
         assert_eq!(record.impressions[0].scanned, None);
@@ -190,9 +190,12 @@ mod tests {
     #[test]
     fn findings_are_placed_in_the_impression_frame() {
         let mut checked = checked_with_spots();
-        let in_mm = of_findings(&assemble(&checked), "f");
-        let frame = assemble(&checked).impressions[0].frame.clone().unwrap();
-        let at = assemble(&checked).findings[0].at.unwrap();
+        let in_mm = of_findings(&CaseResult::of(&checked), "f");
+        let frame = CaseResult::of(&checked).impressions[0]
+            .frame
+            .clone()
+            .unwrap();
+        let at = CaseResult::of(&checked).findings[0].at.unwrap();
         let right: f64 = (0..3)
             .map(|i| (at[i] - frame.origin[i]) * frame.right[i])
             .sum();
@@ -200,7 +203,7 @@ mod tests {
         let scan = std::sync::Arc::make_mut(&mut checked.impressions[0].scan);
         scan.unit = judge::UnitReading::Given(mesh::Unit::Centimetre);
         assert_eq!(
-            of_findings(&assemble(&checked), "f")[0].right_mm,
+            of_findings(&CaseResult::of(&checked), "f")[0].right_mm,
             in_mm[0].right_mm
         );
     }

@@ -3,7 +3,7 @@
 //! A row is the same in every format. What could not be had is empty.
 
 use crate::result::{CaseResult, Finding, ImpressionResult, NotJudged, Point, Severity, Station};
-use crate::rounding::figure;
+use crate::text::rounding::figure;
 use mesh::Unit;
 use nalgebra::Vector3;
 use parquet_derive::ParquetRecordWriter;

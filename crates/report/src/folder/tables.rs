@@ -150,9 +150,9 @@ where
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::files::json::schema_of;
     use crate::folder::record::Provenance;
-    use crate::json::schema_of;
-    use crate::result::assemble;
+    use crate::result::CaseResult;
     use crate::testing::checked_with_spots;
     use std::fs;
 
@@ -162,7 +162,7 @@ mod tests {
             settings_sha256: String::new(),
             program: String::new(),
         };
-        let result = assemble(&checked_with_spots());
+        let result = CaseResult::of(&checked_with_spots());
         let why = "no surface, \"but\" text".to_owned();
         [
             CaseRecord::checked(&result, "a", &[], Vec::new(), provenance.clone()),

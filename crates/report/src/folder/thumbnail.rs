@@ -1,10 +1,10 @@
 //! A small picture of an impression on which something fails, kept beside its
 //! results for the page over all of them.
 
-use crate::outputs::{WriteError, write_all};
+use crate::files::outputs::{WriteError, write_all};
 use crate::picture::tissue_side;
 use crate::result::CaseResult;
-use crate::road::CheckedCase;
+use check::CheckedCase;
 use judge::Severity;
 use serde::{Deserialize, Serialize};
 use std::path::Path;
@@ -66,7 +66,7 @@ fn thumbnail(
     };
     let file = format!(
         "thumbnail-{}.png",
-        crate::names::impression(checked, number)
+        crate::text::names::impression(checked, number)
     );
     let path = folder.join(&file);
     std::fs::write(&path, &picture.png).map_err(WriteError::at(&path))?;

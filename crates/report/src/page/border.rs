@@ -4,7 +4,7 @@ use super::figure::{exact, limit, none, quantity};
 use super::table::{place, table, words};
 use super::{Material, capital};
 use crate::result::{BorderPart, ImpressionResult, ProtocolResult, Station};
-use crate::summary::name;
+use crate::text::words::impression_name;
 use maud::{Markup, html};
 
 pub fn part(
@@ -13,7 +13,7 @@ pub fn part(
     impression: &ImpressionResult,
 ) -> Option<Markup> {
     let border = impression.border.as_ref()?;
-    let what = capital(&name(impression));
+    let what = capital(&impression_name(impression));
     let rows: Vec<Vec<Markup>> = FIGURES
         .iter()
         .flat_map(|figure| rows(figure, &border.stations, &material.result.protocol))
@@ -25,7 +25,7 @@ pub fn part(
             h3 { "Border" }
             @if let Some(chart) = material.drawing(&border.chart) {
                 figure.chart {
-                    div.scroll role="region" tabindex="0" aria-label={ "Chart of the border, " (name(impression)) } { (chart) }
+                    div.scroll role="region" tabindex="0" aria-label={ "Chart of the border, " (impression_name(impression)) } { (chart) }
                     figcaption {
                         (what) ": the border unrolled, the labial midline in the middle, the patient's right on the "
                         "left. The same figures stand in " (border.table) "."

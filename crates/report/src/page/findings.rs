@@ -4,7 +4,7 @@ use super::figure::{limit, quantity};
 use super::{Material, overlay};
 use crate::picture::MOST_CLOSE;
 use crate::result::{Finding, Severity};
-use crate::summary::place;
+use crate::text::words::finding_place;
 use maud::{Markup, html};
 
 pub fn section(material: &Material<'_>) -> Option<Markup> {
@@ -44,7 +44,7 @@ fn article(material: &Material<'_>, number: usize, finding: &Finding) -> Markup 
         Severity::Borderline => "finding borderline",
         Severity::Note => "finding note",
     };
-    let place = place(material.result, finding);
+    let place = finding_place(material.result, finding);
     let picture = material.pictures.close.get(number).and_then(Option::as_ref);
     let drawing = finding
         .drawing

@@ -2,7 +2,7 @@
 
 use super::{Material, border, capital, cover, defects, landmarks, scan, tray_fit, views};
 use crate::result::ImpressionResult;
-use crate::summary::{name, verdict_word};
+use crate::text::words::{impression_name, verdict_word};
 use maud::{Markup, html};
 
 /// A part of an impression's account; `None` where there is nothing for it.
@@ -24,7 +24,7 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
         @for (number, impression) in impressions {
             section.impression {
                 h2 id={ "impression-" (number + 1) } {
-                    (capital(&name(impression))) ": " (verdict_word(impression.verdict))
+                    (capital(&impression_name(impression))) ": " (verdict_word(impression.verdict))
                 }
                 @for part in PARTS {
                     @if let Some(markup) = part(material, number, impression) { (markup) }

@@ -4,7 +4,7 @@ use super::figure::{exact, none, share};
 use super::table::{table, words};
 use super::{Material, overlay};
 use crate::result::{ImpressionResult, Landmark, LandmarkSource, LandmarkStatus};
-use crate::summary::landmark_name;
+use crate::text::words::landmark_name;
 use maud::{Markup, html};
 
 pub fn part(

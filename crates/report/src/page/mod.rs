@@ -31,10 +31,10 @@ mod wash;
 
 pub(crate) use cautions::cautions;
 
-use crate::outputs::Output;
+use crate::files::outputs::Output;
 use crate::picture::Pictures;
 use crate::result::CaseResult;
-use crate::summary::{verdict_word, what_to_do};
+use crate::text::words::{verdict_word, what_to_do};
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 /// What the report is made of.

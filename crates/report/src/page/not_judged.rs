@@ -3,7 +3,7 @@
 use super::Material;
 use super::table::{table, words};
 use crate::result::{CaseResult, NotJudged};
-use crate::summary::name;
+use crate::text::words::impression_name;
 use maud::{Markup, html};
 
 pub fn section(material: &Material<'_>) -> Option<Markup> {
@@ -40,7 +40,7 @@ struct Entry<'a> {
 /// Reasons of each impression, then those of the case, each once.
 fn entries(result: &CaseResult) -> Vec<Entry<'_>> {
     let of_impressions = (result.impressions.iter())
-        .flat_map(|impression| gathered(&name(impression), &impression.not_judged));
+        .flat_map(|impression| gathered(&impression_name(impression), &impression.not_judged));
     of_impressions
         .chain(gathered("the case", &result.not_judged))
         .collect()

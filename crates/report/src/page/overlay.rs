@@ -2,7 +2,7 @@
 
 use crate::picture::{Picture, View};
 use crate::result::{CaseResult, CoverMap, Finding, ImpressionResult, Severity, Spot, Station};
-use crate::summary::{name, place};
+use crate::text::words::{finding_place, impression_name};
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use maud::{Markup, html};
@@ -93,7 +93,7 @@ pub fn whole(
     let shown: Vec<&str> = marks.iter().map(|mark| mark.id).collect();
     let alt = format!(
         "{}, {}. {} marked: {}.",
-        name(impression),
+        impression_name(impression),
         view.in_words(),
         if what == Marked::Landmarks {
             "Landmarks"
@@ -123,7 +123,7 @@ pub fn whole(
             }
             figcaption {
                 @if what == Marked::FindingsAgain {
-                    a href={ "#impression-" (number + 1) } { (super::capital(&name(impression))) } ", "
+                    a href={ "#impression-" (number + 1) } { (super::capital(&impression_name(impression))) } ", "
                 } @else {
                     strong { (view.name()) } ", "
                 }
@@ -140,7 +140,7 @@ pub fn wash(impression: &ImpressionResult, map: &CoverMap, picture: &Picture) ->
     let high = picture.camera.size[1] as f64 * px;
     let alt = format!(
         "{}, tissue side, coloured by the thickness of the wash",
-        name(impression)
+        impression_name(impression)
     );
     html! {
         figure.view {
@@ -218,7 +218,7 @@ pub fn close(result: &CaseResult, finding: &Finding, picture: &Picture) -> Marku
     let alt = format!(
         "Close picture of {}: {}, {}",
         finding.id,
-        place(result, finding),
+        finding_place(result, finding),
         picture.up
     );
     html! {

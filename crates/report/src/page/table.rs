@@ -32,7 +32,7 @@ pub fn words(text: impl AsRef<str>) -> Markup {
 
 /// `residual ridge, patient's right`.
 pub fn place(zone: Option<&str>, side: Option<crate::result::Side>) -> Markup {
-    let side = side.map(crate::summary::side_word);
+    let side = side.map(crate::text::words::side_word);
     let parts: Vec<&str> = zone.into_iter().chain(side).collect();
     words(parts.join(", "))
 }

@@ -1,18 +1,18 @@
 use super::*;
-use crate::outputs::result_json;
+use crate::files::outputs::result_json;
 use crate::picture::pictures;
-use crate::result::assemble;
-use crate::road::CheckedCase;
+use crate::result::CaseResult;
 use crate::testing::{
     checked_by_colour, checked_whole, checked_with_border, checked_with_spots,
     checked_without_cover,
 };
-use crate::told;
+use crate::text::format;
+use check::CheckedCase;
 use serde_json::Value;
 use std::collections::BTreeSet;
 
 fn page(checked: &CheckedCase) -> (CaseResult, String) {
-    let result = assemble(checked);
+    let result = CaseResult::of(checked);
     let page = report(&result, &pictures(checked).unwrap(), &[]);
     (result, page)
 }
@@ -102,9 +102,9 @@ fn every_figure_is_that_of_the_result() {
                 "{value} is not in the result"
             );
             let readings = [
-                told::two_decimals(value),
-                told::area(value),
-                told::percent(value),
+                format::two_decimals(value),
+                format::area(value),
+                format::percent(value),
                 value.to_string(),
             ];
             assert!(readings.contains(&text), "{value} reads {text}");
@@ -133,18 +133,18 @@ fn every_finding_states_figure_uncertainty_unit_and_limit() {
             let Some((measured, limit)) = finding.measured.zip(finding.limit) else {
                 continue;
             };
-            let unit = told::unit(finding.unit.as_deref().unwrap());
+            let unit = format::unit(finding.unit.as_deref().unwrap());
             let doubt = match finding.uncertainty {
                 Some(u) => format!(
                     " ± <data value=\"{u}\">{}</data>{unit}",
-                    told::two_decimals(u)
+                    format::two_decimals(u)
                 ),
                 None => format!("{unit}<span class=\"aside\"> (uncertainty not known)</span>"),
             };
             let whole = format!(
                 "Measured <span class=\"figure\"><data value=\"{measured}\">{}</data>{doubt}</span>, \
                  limit <data value=\"{limit}\">{limit}</data>{unit}.",
-                told::two_decimals(measured)
+                format::two_decimals(measured)
             );
             assert!(article.contains(&whole), "{whole}\n{article}");
             stated += 1;

@@ -4,7 +4,7 @@ use super::figure::{limit, quantity};
 use super::overlay::Marked;
 use super::{Material, capital, overlay};
 use crate::result::{CaseResult, Finding, Severity};
-use crate::summary::{name, place, verdict_word};
+use crate::text::words::{finding_place, impression_name, verdict_word};
 use maud::{Markup, html};
 
 pub fn section(material: &Material<'_>) -> Option<Markup> {
@@ -35,7 +35,7 @@ fn in_order(result: &CaseResult) -> Markup {
                                 li {
                                     a href={ "#" (finding.id) } { (finding.id) } " "
                                     (finding.check.replace('-', " "))
-                                    @let place = place(result, finding);
+                                    @let place = finding_place(result, finding);
                                     @if !place.is_empty() { ", " (place) }
                                 }
                             }
@@ -53,7 +53,7 @@ fn verdicts(result: &CaseResult) -> Markup {
         ul.verdicts {
             @for (number, impression) in result.impressions.iter().enumerate() {
                 li {
-                    a href={ "#impression-" (number + 1) } { (capital(&name(impression))) }
+                    a href={ "#impression-" (number + 1) } { (capital(&impression_name(impression))) }
                     ": " strong { (verdict_word(impression.verdict)) }
                     @if let Some(least) = impression.cover.as_ref().and_then(|cover| cover.min_mm) {
                         "; least cover " (quantity(least, impression.cover.as_ref().and_then(|cover| cover.uncertainty_mm), "mm"))

@@ -4,7 +4,7 @@ use super::figure::{area, limit, none, quantity, share};
 use super::table::{place, table, words};
 use super::{Material, overlay};
 use crate::result::{ProtocolResult, SpotKind, Wash, WashPlace};
-use crate::summary::arch_word;
+use crate::text::words::arch_word;
 use maud::{Markup, html};
 
 pub fn section(material: &Material<'_>) -> Option<Markup> {

@@ -8,8 +8,7 @@ mod raster;
 pub use camera::{Camera, View};
 
 use crate::result::CoverMap;
-use crate::road::{CheckedCase, CheckedImpression};
-use crate::{cover_map, wash_map};
+use check::{CheckedCase, CheckedImpression};
 use measure::Frame;
 use mesh::Mesh;
 use nalgebra::{Point3, Vector3};
@@ -148,7 +147,7 @@ impl<'a> Surface<'a> {
             scan, measurement, ..
         } = &checked.impressions[number];
         let frame = measurement.frame.as_ref().ok()?;
-        let scale = cover_map::described(checked, number);
+        let scale = CoverMap::of_cover(checked, number);
         let cover = measurement.cover.as_ref().ok();
         let normals = scan.mesh.vertex_normals();
         Some(Self {
@@ -164,7 +163,7 @@ impl<'a> Surface<'a> {
     fn of_wash(checked: &'a CheckedCase, number: usize) -> Option<Self> {
         let measurement = &checked.impressions[number].measurement;
         let wash = measurement.wash.as_ref()?.as_ref().ok()?;
-        let scale = wash_map::described(checked, number);
+        let scale = CoverMap::of_wash(checked, number);
         Some(Self {
             shares: Some(along(&scale, &wash.at_vertex_mm)),
             ..Self::of(checked, number)?

@@ -1,6 +1,11 @@
 //! The border in a result.
 
-use super::{Point, Side};
+use super::common::{Point, Side};
+use crate::text::names;
+use crate::text::rounding::{figure, point, share};
+use check::CheckedCase;
+use judge::{LimitKey, words};
+use mesh::Unit;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -144,4 +149,103 @@ pub enum DipKind {
     BroadNotch,
     /// Too wide for a frenum.
     Short,
+}
+
+impl Border {
+    /// The border of an impression, where it was followed.
+    pub(super) fn of(checked: &CheckedCase, number: usize) -> Option<Self> {
+        let one = &checked.impressions[number];
+        let unit = one.scan.unit.unit();
+        let border = one.measurement.border.as_ref().ok()?;
+        let name = names::impression(checked, number);
+        Some(Self {
+            closed: border.closed,
+            length_mm: figure(border.length_mm),
+            flange_depth_mm: checked.protocol.value(LimitKey::FlangeDepth),
+            table: format!("border-{name}.csv"),
+            chart: format!("border-{name}.svg"),
+            stations: border
+                .stations
+                .iter()
+                .map(|s| Station::of(s, unit))
+                .collect(),
+            dips: border.dips.iter().map(Dip::of).collect(),
+            crest_line: border.crest_line.iter().map(|p| point(p, unit)).collect(),
+        })
+    }
+}
+
+impl Station {
+    fn of(station: &measure::Station, unit: Unit) -> Self {
+        let value = |reading: measure::Reading| reading.ok().map(|m| figure(m.mm));
+        let doubt = |reading: measure::Reading| reading.ok().map(|m| figure(m.uncertainty_mm));
+        let why = |reading: measure::Reading| reading.err().map(MissingReason::from);
+        Self {
+            s: share(station.s),
+            part: station.part.into(),
+            zone: words::zone(station.zone).to_owned(),
+            side: station.side.map(Into::into),
+            point: point(&station.point, unit),
+            scan_ends: station.scan_ends,
+            flange_height_mm: value(station.flange_height),
+            flange_height_uncertainty_mm: doubt(station.flange_height),
+            flange_thickness_mm: value(station.flange_thickness),
+            flange_thickness_uncertainty_mm: doubt(station.flange_thickness),
+            border_radius_mm: value(station.border_radius),
+            border_radius_uncertainty_mm: doubt(station.border_radius),
+            overlap_mm: value(station.overlap),
+            overlap_uncertainty_mm: doubt(station.overlap),
+            change_mm: station.change.map(|change| figure(change.mm)),
+            change_uncertainty_mm: station.change.map(|change| figure(change.uncertainty_mm)),
+            uncertainty_mm: station.uncertainty_mm.map(figure),
+            missing: MissingFigures {
+                flange_height: why(station.flange_height),
+                flange_thickness: why(station.flange_thickness),
+                border_radius: why(station.border_radius),
+                overlap: why(station.overlap),
+            },
+        }
+    }
+}
+
+impl From<measure::BorderPart> for BorderPart {
+    fn from(part: measure::BorderPart) -> Self {
+        match part {
+            measure::BorderPart::Outer => Self::Outer,
+            measure::BorderPart::Lingual => Self::Lingual,
+            measure::BorderPart::Posterior => Self::Posterior,
+        }
+    }
+}
+
+impl From<measure::Missing> for MissingReason {
+    fn from(missing: measure::Missing) -> Self {
+        match missing {
+            measure::Missing::TissueSideOnly => Self::TissueSideOnly,
+            measure::Missing::ScanEnds => Self::ScanEnds,
+            measure::Missing::NoSurface => Self::NoSurface,
+            measure::Missing::NoCrest => Self::NoCrest,
+            measure::Missing::FlangeTooLow => Self::FlangeTooLow,
+            measure::Missing::NoRoll => Self::NoRoll,
+            measure::Missing::NoTray => Self::NoTray,
+        }
+    }
+}
+
+impl Dip {
+    fn of(dip: &measure::Dip) -> Self {
+        Self {
+            kind: match dip.kind {
+                measure::DipKind::Notch => DipKind::Notch,
+                measure::DipKind::BroadNotch => DipKind::BroadNotch,
+                measure::DipKind::Short => DipKind::Short,
+            },
+            from: dip.from as u64,
+            to: dip.to as u64,
+            bottom: dip.bottom as u64,
+            depth_mm: figure(dip.depth.mm),
+            uncertainty_mm: figure(dip.depth.uncertainty_mm),
+            width_mm: figure(dip.width_mm),
+        }
+    }
 }

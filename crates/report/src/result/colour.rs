@@ -1,5 +1,7 @@
 //! What a scan's colours tell, in a result.
 
+use crate::text::rounding::figure;
+use measure::ImpressionMeasurement;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -35,4 +37,27 @@ pub struct BesideCover {
     pub colour_only_mm2: f64,
     /// Surely bare by the cover map, not by colour, mm².
     pub cover_only_mm2: f64,
+}
+
+impl TrayColour {
+    /// What the colours of a scan tell; `None` where they tell nothing.
+    pub(super) fn of(measurement: &ImpressionMeasurement) -> Option<Self> {
+        let found = measurement.colour.as_ref()?.as_ref().ok()?;
+        let hex = |[red, green, blue]: [u8; 3]| format!("#{red:02x}{green:02x}{blue:02x}");
+        Some(Self {
+            material: hex(found.material),
+            tray: hex(found.tray),
+            inferred: found.inferred,
+            difference: figure(found.difference),
+            separation: figure(found.separation),
+            area_judged_mm2: figure(found.area_judged_mm2),
+            tray_seen_mm2: figure(found.tray_seen_mm2),
+            other_mm2: figure(found.other_mm2),
+            beside_cover: found.beside_cover.map(|beside| BesideCover {
+                both_mm2: figure(beside.both_mm2),
+                colour_only_mm2: figure(beside.colour_only_mm2),
+                cover_only_mm2: figure(beside.cover_only_mm2),
+            }),
+        })
+    }
 }

@@ -1,5 +1,6 @@
 //! The parcel, in a result.
 
+use judge::Case;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -28,4 +29,25 @@ pub struct ParcelPart {
     pub name: String,
     /// Whether it has been packed.
     pub packed: bool,
+}
+
+impl Consignment {
+    /// What the case says of the parcel.
+    pub(super) fn of(case: &Case) -> Option<Self> {
+        let said = case.consignment.as_ref()?;
+        let is_given = |text: &Option<String>| text.as_ref().is_some_and(|t| !t.trim().is_empty());
+        Some(Self {
+            prescription: said.prescription,
+            disinfectant_stated: is_given(&said.disinfectant),
+            disinfection_min: said.disinfection_min,
+            no_jaw_relation_reason_given: is_given(&said.no_jaw_relation_because),
+            one_arch_reason_given: is_given(&said.one_arch_because),
+            parts: (said.expected.iter())
+                .map(|part| ParcelPart {
+                    name: part.trim().to_owned(),
+                    packed: said.is_packed(part),
+                })
+                .collect(),
+        })
+    }
 }

@@ -1,10 +1,18 @@
 //! Cover in a result.
 
-use super::{Point, Side};
+use super::common::{Point, Side};
+use super::numbering::spot_id;
+use crate::text::names;
+use crate::text::rounding::{confidence, figure, point};
+use check::CheckedCase;
+use judge::{LimitKey, words};
+use measure::{ImpressionMeasurement, TrayThickness, VertexPlace, Zone};
+use mesh::Unit;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
 
-/// How cover was had.
+/// How cover was obtained.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum CoverMethod {
@@ -19,7 +27,7 @@ pub enum CoverMethod {
 /// Cover over the tissue surface.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Cover {
-    /// How it was had.
+    /// How it was obtained.
     pub method: CoverMethod,
     /// Root mean square distance of the outer surface from the registered tray,
     /// mm; this and what else is of the tray's scan is `null` without one.
@@ -104,4 +112,155 @@ pub struct CoverMap {
     pub from_mm: f64,
     /// Cover at the bright end, mm; more is drawn the same.
     pub to_mm: f64,
+}
+
+/// The impression mesh with figures at each vertex, NaN where they are not
+/// known: `cover_mm` where it was measured, `tray_share` where colours were told
+/// apart (0 the material's, 1 the tray's), `part`, and on flanges `station`,
+/// the number of the station of the border whose figures hold there.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+pub struct SurfaceFile {
+    /// Name of the file, beside the result.
+    pub file: String,
+    /// The parts of the arch, by which `part` counts, from 0.
+    pub parts: Vec<ArchPart>,
+}
+
+/// A part of the arch.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+pub struct ArchPart {
+    /// Its zone.
+    pub zone: String,
+    /// The patient's side; `null` on the midline.
+    pub side: Option<Side>,
+}
+
+impl Cover {
+    /// Cover as it was measured; else what colours tell, without any cover value.
+    pub(super) fn of(checked: &CheckedCase, number: usize, spots_before: usize) -> Option<Self> {
+        let one = &checked.impressions[number];
+        let unit = one.scan.unit.unit();
+        let measured = one.measurement.cover.as_ref().ok();
+        let colour = one
+            .measurement
+            .colour
+            .as_ref()
+            .and_then(|c| c.as_ref().ok());
+        let placed = measured.and_then(|cover| cover.registration.as_ref());
+        let (method, tray) = method(measured.map(|cover| cover.method));
+        let area_judged_mm2 = match (measured, colour) {
+            (Some(cover), _) => cover.area_judged_mm2,
+            (None, Some(colour)) => colour.area_judged_mm2,
+            (None, None) => return None,
+        };
+        let spots = one.measurement.spots.iter().zip(spots_before..);
+        Some(Self {
+            method,
+            registration_rms_mm: placed.map(|p| figure(p.rms_mm)),
+            registration_uncertainty_mm: placed.map(|p| figure(p.uncertainty_mm)),
+            tray_seen_mm2: placed.map(|p| figure(p.tray_seen_mm2)),
+            fitting_share: placed.map(|p| figure(p.fitting_share)),
+            behind_share: placed.map(|p| figure(p.behind_share)),
+            tray_thickness_mm: tray.map(|tray| figure(tray.mm)),
+            tray_thickness_uncertainty_mm: tray.map(|tray| figure(tray.uncertainty_mm)),
+            uncertainty_mm: measured.map(|cover| figure(cover.uncertainty_mm)),
+            area_judged_mm2: figure(area_judged_mm2),
+            min_mm: measured.map(|cover| figure(cover.min_mm)),
+            p05_mm: measured.map(|cover| figure(cover.p05_mm)),
+            median_mm: measured.map(|cover| figure(cover.median_mm)),
+            spots: spots
+                .map(|(spot, number)| Spot::of(spot, number, spots_before, unit))
+                .collect(),
+            map: measured.map(|_| CoverMap::of_cover(checked, number)),
+        })
+    }
+}
+
+/// How cover was obtained, and the tray's thickness that was taken off.
+fn method(measured: Option<measure::CoverMethod>) -> (CoverMethod, Option<TrayThickness>) {
+    match measured {
+        Some(measure::CoverMethod::TrayScan) => (CoverMethod::TrayScan, None),
+        Some(measure::CoverMethod::TwoSided { tray }) => (CoverMethod::TwoSided, Some(tray)),
+        None => (CoverMethod::Colour, None),
+    }
+}
+
+impl From<measure::SpotKind> for SpotKind {
+    fn from(kind: measure::SpotKind) -> Self {
+        match kind {
+            measure::SpotKind::ShowThrough => Self::ShowThrough,
+            measure::SpotKind::Thin => Self::Thin,
+        }
+    }
+}
+
+impl Spot {
+    /// A spot with this number in the case, from 0; those of the impressions
+    /// before come first.
+    fn of(spot: &measure::Spot, number: usize, spots_before: usize, unit: Unit) -> Self {
+        Self {
+            id: spot_id(number),
+            kind: spot.kind.into(),
+            centre: point(&spot.centre, unit),
+            area_mm2: figure(spot.area_mm2),
+            area_uncertainty_mm2: figure(spot.area_uncertainty_mm2),
+            min_mm: spot.min_mm.map(figure),
+            confidence: spot.confidence.map(confidence),
+            zone: words::zone(spot.zone).to_owned(),
+            side: spot.side.map(Into::into),
+            stop: spot.stop.map(|stop| stop as u64),
+            around: spot.around.map(|around| spot_id(spots_before + around)),
+        }
+    }
+}
+
+impl CoverMap {
+    /// How the cover map of an impression is called and coloured.
+    pub(crate) fn of_cover(checked: &CheckedCase, impression: usize) -> Self {
+        Self {
+            file: format!("cover-{}.ply", names::impression(checked, impression)),
+            colours: "viridis".to_owned(),
+            from_mm: 0.0,
+            to_mm: 3.0 * checked.protocol.value(LimitKey::ThinCover),
+        }
+    }
+
+    /// How the wash map of a wash is called and coloured.
+    pub(crate) fn of_wash(checked: &CheckedCase, impression: usize) -> Self {
+        Self {
+            file: names::wash_map(checked, impression),
+            colours: "viridis".to_owned(),
+            from_mm: 0.0,
+            to_mm: checked.protocol.value(LimitKey::WashMost),
+        }
+    }
+}
+
+impl SurfaceFile {
+    /// The surface file of an impression; `None` where its scan shows something else.
+    pub(crate) fn of(checked: &CheckedCase, impression: usize) -> Option<Self> {
+        let measurement = &checked.impressions[impression].measurement;
+        measurement.frame.as_ref().ok()?;
+        let parts = parts(measurement).into_iter();
+        Some(Self {
+            file: match &measurement.cover {
+                Ok(_) => CoverMap::of_cover(checked, impression).file,
+                Err(_) => format!("surface-{}.ply", names::impression(checked, impression)),
+            },
+            parts: parts
+                .map(|(zone, side)| ArchPart {
+                    zone: words::zone(zone).to_owned(),
+                    side: side.map(Into::into),
+                })
+                .collect(),
+        })
+    }
+}
+
+/// Every part of the arch that has a vertex, in the order in which they are
+/// numbered.
+pub(crate) fn parts(measurement: &ImpressionMeasurement) -> Vec<(Zone, Option<measure::Side>)> {
+    let part = |place: &VertexPlace| (place.zone, place.side);
+    let parts: BTreeSet<_> = measurement.places.iter().flatten().map(part).collect();
+    parts.into_iter().collect()
 }

@@ -1,6 +1,10 @@
 //! The tissue surface in a result: its defects, and how well it was scanned.
 
-use super::{Point, Side};
+use super::common::{Point, Side};
+use super::numbering::defect_id;
+use crate::text::rounding::{figure, point};
+use judge::words;
+use mesh::Unit;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -72,4 +76,55 @@ pub struct ZoneScan {
     pub least_void_across_mm: f64,
     /// Depth of the shallowest void that can be found here, mm.
     pub least_void_depth_mm: f64,
+}
+
+impl From<measure::DefectKind> for DefectKind {
+    fn from(kind: measure::DefectKind) -> Self {
+        match kind {
+            measure::DefectKind::Void => Self::Void,
+            measure::DefectKind::Nodule => Self::Nodule,
+            measure::DefectKind::Fold => Self::Fold,
+            measure::DefectKind::Hole => Self::Hole,
+        }
+    }
+}
+
+impl Defect {
+    /// A defect with this number in the case, from 0.
+    pub(super) fn of(found: &measure::Defect, number: usize, unit: Unit) -> Self {
+        Self {
+            id: defect_id(number),
+            kind: found.kind.into(),
+            centre: point(&found.centre, unit),
+            area_mm2: figure(found.area_mm2),
+            depth_mm: found.depth_mm.map(figure),
+            depth_uncertainty_mm: found.depth_uncertainty_mm.map(figure),
+            across_mm: figure(found.across_mm),
+            across_uncertainty_mm: figure(found.across_uncertainty_mm),
+            length_mm: found.length_mm.map(figure),
+            outline: found.outline.iter().map(|p| point(p, unit)).collect(),
+            from_edge_mm: Some(found.from_edge_mm)
+                .filter(|mm| mm.is_finite())
+                .map(figure),
+            zone: words::zone(found.zone).to_owned(),
+            side: found.side.map(Into::into),
+        }
+    }
+}
+
+impl ZoneScan {
+    /// How a part of the arch was scanned.
+    pub(super) fn of(zone: &measure::ZoneScan) -> Self {
+        Self {
+            zone: words::zone(zone.zone).to_owned(),
+            side: zone.side.map(Into::into),
+            area_mm2: figure(zone.area_mm2),
+            coverage: figure(zone.coverage()),
+            doubled_mm2: figure(zone.doubled_mm2),
+            median_edge_mm: figure(zone.median_edge_mm),
+            noise_mm: figure(zone.noise_mm),
+            least_void_across_mm: figure(zone.least_across_mm),
+            least_void_depth_mm: figure(zone.least_depth_mm),
+        }
+    }
 }

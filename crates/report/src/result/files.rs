@@ -1,5 +1,9 @@
 //! The files of a result.
 
+use super::findings::Finding;
+use super::impression::ImpressionResult;
+use super::wash::Wash;
+use crate::text::names;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -34,4 +38,60 @@ pub enum FileKind {
     SectionDrawing,
     /// Everything in one file, to be read, printed and handed over.
     Report,
+}
+
+/// The files that the parts of a result name.
+pub(super) fn files_of(
+    impressions: &[ImpressionResult],
+    washes: &[Wash],
+    findings: &[Finding],
+) -> Vec<OutputFile> {
+    let of_impressions = impressions.iter().zip(0u64..).flat_map(|(one, number)| {
+        let surface_kind = match one.cover.as_ref().and_then(|cover| cover.map.as_ref()) {
+            Some(_) => FileKind::CoverMap,
+            None => FileKind::Surface,
+        };
+        let surface = one.surface.as_ref();
+        let border = one.border.as_ref();
+        [
+            surface.map(|surface| (&surface.file, surface_kind)),
+            border.map(|border| (&border.table, FileKind::BorderTable)),
+            border.map(|border| (&border.chart, FileKind::BorderChart)),
+        ]
+        .into_iter()
+        .flatten()
+        .map(move |(file, kind)| OutputFile {
+            file: file.clone(),
+            kind,
+            impression: Some(number),
+            finding: None,
+        })
+    });
+    let of_washes = washes.iter().filter_map(|wash| {
+        Some(OutputFile {
+            file: wash.map.as_ref()?.file.clone(),
+            kind: FileKind::WashMap,
+            impression: Some(wash.impression),
+            finding: None,
+        })
+    });
+    let of_findings = findings.iter().filter_map(|finding| {
+        Some(OutputFile {
+            file: finding.drawing.clone()?,
+            kind: FileKind::SectionDrawing,
+            impression: finding.impression,
+            finding: Some(finding.id.clone()),
+        })
+    });
+    let report = OutputFile {
+        file: names::REPORT_FILE.to_owned(),
+        kind: FileKind::Report,
+        impression: None,
+        finding: None,
+    };
+    of_impressions
+        .chain(of_washes)
+        .chain(of_findings)
+        .chain([report])
+        .collect()
 }

@@ -1,6 +1,11 @@
 //! Findings in a result.
 
-use super::{Arch, Point, Side};
+use super::common::{Arch, Point, Side};
+use super::numbering::{Before, defect_id, landmark_id, spot_id};
+use crate::text::names;
+use crate::text::rounding::{figure, point};
+use check::CheckedCase;
+use judge::words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -64,4 +69,71 @@ pub struct NotJudged {
     pub check: String,
     /// The reason, in plain words.
     pub why: String,
+}
+
+impl From<judge::Severity> for Severity {
+    fn from(severity: judge::Severity) -> Self {
+        match severity {
+            judge::Severity::Fail => Self::Fail,
+            judge::Severity::Borderline => Self::Borderline,
+            judge::Severity::Note => Self::Note,
+        }
+    }
+}
+
+impl Finding {
+    /// A finding with this number in the case, from 0.
+    pub(super) fn of(
+        checked: &CheckedCase,
+        number: usize,
+        found: &judge::Finding,
+        before: &[Before],
+    ) -> Self {
+        let unit = found
+            .impression
+            .map(|impression| checked.impressions[impression].scan.unit.unit());
+        let place = found.place.as_ref();
+        let value = found.figure.as_ref();
+        Self {
+            id: names::finding(number),
+            severity: found.severity.into(),
+            check: found.check.code().to_owned(),
+            impression: found.impression.map(|impression| impression as u64),
+            arch: found.arch.map(Into::into),
+            zone: place.map(|place| words::zone(place.zone).to_owned()),
+            side: place.and_then(|place| place.side).map(Into::into),
+            measured: value.map(|value| figure(value.measured)),
+            unit: value.map(|value| value.unit.clone()),
+            limit: value.map(|value| figure(value.limit)),
+            uncertainty: value.and_then(|value| value.uncertainty).map(figure),
+            at: place.zip(unit).map(|(place, unit)| point(&place.at, unit)),
+            refers_to: refers_to(found, before),
+            from_station: found.stretch.map(|stretch| stretch.from as u64),
+            to_station: found.stretch.map(|stretch| stretch.to as u64),
+            drawing: found.stretch.map(|_| names::section(number)),
+            instruction: found.instruction.clone(),
+        }
+    }
+}
+
+/// Name of the spot, the defect or the landmark that a finding speaks of.
+fn refers_to(found: &judge::Finding, before: &[Before]) -> Option<String> {
+    let before = before[found.impression?];
+    let spot = found.spot.map(|spot| spot_id(before.spots + spot));
+    let defect = found
+        .defect
+        .map(|defect| defect_id(before.defects + defect));
+    let landmark = (found.landmark).map(|landmark| landmark_id(before.landmarks + landmark));
+    spot.or(defect).or(landmark)
+}
+
+/// What was not judged, in the words of the format.
+pub(super) fn not_judged(entries: &[judge::NotJudged]) -> Vec<NotJudged> {
+    entries
+        .iter()
+        .map(|entry| NotJudged {
+            check: entry.what.to_string(),
+            why: entry.why.clone(),
+        })
+        .collect()
 }

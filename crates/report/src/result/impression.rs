@@ -1,9 +1,19 @@
 //! One impression of a result.
 
-use super::{
-    Arch, Border, Cover, Defect, Landmark, NotJudged, Point, Side, TrayColour, TrayFit, Verdict,
-    ZoneScan,
-};
+use super::border::Border;
+use super::colour::TrayColour;
+use super::common::{Arch, Point, Verdict};
+use super::cover::{Cover, SurfaceFile};
+use super::defects::{Defect, ZoneScan};
+use super::findings::{NotJudged, not_judged};
+use super::landmarks::Landmark;
+use super::numbering::{Before, defects};
+use super::scan::{ScanResult, TrayScan};
+use super::tray_fit::TrayFit;
+use crate::text::names;
+use crate::text::rounding::{confidence, direction, point};
+use check::CheckedCase;
+use mesh::Unit;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -43,27 +53,6 @@ pub struct ImpressionResult {
     pub not_judged: Vec<NotJudged>,
 }
 
-/// The impression mesh with figures at each vertex, NaN where they are not
-/// known: `cover_mm` where it was measured, `tray_share` where colours were told
-/// apart (0 the material's, 1 the tray's), `part`, and on flanges `station`,
-/// the number of the station of the border whose figures hold there.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-pub struct SurfaceFile {
-    /// Name of the file, beside the result.
-    pub file: String,
-    /// The parts of the arch, by which `part` counts, from 0.
-    pub parts: Vec<ArchPart>,
-}
-
-/// A part of the arch.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-pub struct ArchPart {
-    /// Its zone.
-    pub zone: String,
-    /// The patient's side; `null` on the midline.
-    pub side: Option<Side>,
-}
-
 /// The jaw, as declared and as found.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct ArchReading {
@@ -87,100 +76,6 @@ pub enum Stage {
     Single,
 }
 
-/// Container and encoding of a scan file.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-#[allow(missing_docs, reason = "the names say it")]
-pub enum Format {
-    StlBinary,
-    StlAscii,
-    PlyBinaryLe,
-    PlyBinaryBe,
-    PlyAscii,
-    Obj,
-}
-
-impl From<mesh::Format> for Format {
-    fn from(format: mesh::Format) -> Self {
-        match format {
-            mesh::Format::StlBinary => Self::StlBinary,
-            mesh::Format::StlAscii => Self::StlAscii,
-            mesh::Format::PlyBinaryLe => Self::PlyBinaryLe,
-            mesh::Format::PlyBinaryBe => Self::PlyBinaryBe,
-            mesh::Format::PlyAscii => Self::PlyAscii,
-            mesh::Format::Obj => Self::Obj,
-        }
-    }
-}
-
-/// An impression scan as a file and as a mesh.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-pub struct ScanResult {
-    /// What the file is in the case, with the ending of its format. Its own
-    /// name may be a patient's and is kept nowhere; `sha256` tells which it was.
-    pub file: String,
-    /// SHA-256 of the file, lower-case hexadecimal.
-    pub sha256: String,
-    /// What the file's contents are.
-    pub format: Format,
-    /// Unit in which the file's numbers were read: `um`, `mm`, `cm`, `m` or `in`.
-    pub unit: String,
-    /// Whether nobody named the unit.
-    pub unit_assumed: bool,
-    /// Number of vertices.
-    pub vertices: u64,
-    /// Number of triangles.
-    pub triangles: u64,
-    /// Connected parts.
-    pub components: u64,
-    /// Closed loops of edges that belong to one triangle only.
-    pub boundary_loops: u64,
-    /// Edges of three triangles or more.
-    pub non_manifold_edges: u64,
-    /// Triangles without area.
-    pub degenerate_triangles: u64,
-    /// Median edge length, mm.
-    pub median_edge_mm: f64,
-    /// Area of the whole mesh, mm².
-    pub area_mm2: f64,
-    /// Standard deviation of the scan's noise along the normal, mm.
-    pub noise_mm: Option<f64>,
-    /// Whether vertices carry colour.
-    pub has_colour: bool,
-    /// Whether the outer surface was scanned too; `null` where that cannot be told.
-    pub has_outer_surface: Option<bool>,
-    /// Whether the file holds free text (header, comment, name), which may name
-    /// a person. The text itself is kept nowhere.
-    pub carries_text: bool,
-    /// What was odd about the file and how it was read all the same.
-    pub warnings: Vec<String>,
-}
-
-/// A tray scan as a file.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-pub struct TrayScan {
-    /// What the file is in the case, with the ending of its format. Its own
-    /// name may be a patient's and is kept nowhere; `sha256` tells which it was.
-    pub file: String,
-    /// SHA-256 of the file, lower-case hexadecimal.
-    pub sha256: String,
-    /// What the file's contents are.
-    pub format: Format,
-    /// Unit in which the file's numbers were read.
-    pub unit: String,
-    /// Whether nobody named the unit.
-    pub unit_assumed: bool,
-    /// Number of vertices.
-    pub vertices: u64,
-    /// Number of triangles.
-    pub triangles: u64,
-    /// Whether the file holds free text (header, comment, name), which may name
-    /// a person. The text itself is kept nowhere.
-    pub carries_text: bool,
-    /// What was odd about the file and how it was read all the same.
-    pub warnings: Vec<String>,
-}
-
 /// The impression frame, in scan coordinates.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Frame {
@@ -194,4 +89,69 @@ pub struct Frame {
     pub seating: Point,
     /// 0 to 1, for the axes.
     pub confidence: f64,
+}
+
+impl From<judge::Stage> for Stage {
+    fn from(stage: judge::Stage) -> Self {
+        match stage {
+            judge::Stage::FirstPass => Self::FirstPass,
+            judge::Stage::Wash => Self::Wash,
+            judge::Stage::Single => Self::Single,
+        }
+    }
+}
+
+impl Frame {
+    fn of(frame: &measure::Frame, unit: Unit) -> Self {
+        Self {
+            origin: point(&frame.origin, unit),
+            right: direction(&frame.right),
+            anterior: direction(&frame.anterior),
+            seating: direction(&frame.seating),
+            confidence: confidence(frame.confidence),
+        }
+    }
+}
+
+impl ImpressionResult {
+    /// The impression with this number, from 0.
+    pub(super) fn of(checked: &CheckedCase, number: usize, before: Before) -> Self {
+        let input = &checked.case.impressions[number];
+        let one = &checked.impressions[number];
+        let judged = &checked.judged.impressions[number];
+        let measurement = &one.measurement;
+        let frame = measurement.frame.as_ref().ok();
+        let unit = one.scan.unit.unit();
+        let landmarks = measurement.landmarks.iter().zip(&judged.landmarks);
+        let scanned = measurement.tissue.iter().flat_map(|tissue| &tissue.zones);
+        Self {
+            arch: ArchReading {
+                declared: input.declared.map(Into::into),
+                detected: frame.map(|frame| frame.arch.into()),
+                confidence: frame.map(|frame| confidence(frame.arch_confidence)),
+            },
+            stage: input.stage.into(),
+            verdict: judged.verdict.into(),
+            scan: ScanResult::of(one, &names::scan(checked, number)),
+            tray: one
+                .tray
+                .as_deref()
+                .map(|tray| TrayScan::of(tray, &names::tray(checked, number))),
+            frame: frame.map(|frame| Frame::of(frame, unit)),
+            cover: Cover::of(checked, number, before.spots),
+            tray_colour: TrayColour::of(measurement),
+            tray_fit: TrayFit::of(measurement),
+            border: Border::of(checked, number),
+            surface: SurfaceFile::of(checked, number),
+            landmarks: landmarks
+                .zip(before.landmarks..)
+                .map(|((found, judged), number)| Landmark::of(found, judged, number, unit))
+                .collect(),
+            defects: (defects(measurement).iter().zip(before.defects..))
+                .map(|(found, number)| Defect::of(found, number, unit))
+                .collect(),
+            zones: scanned.map(ZoneScan::of).collect(),
+            not_judged: not_judged(&judged.not_judged),
+        }
+    }
 }

@@ -1,6 +1,10 @@
 //! Landmarks in a result.
 
-use super::{Point, Side};
+use super::common::{Point, Side};
+use super::numbering::landmark_id;
+use crate::text::rounding::{confidence, figure, point};
+use judge::words;
+use mesh::Unit;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -57,4 +61,50 @@ pub struct Landmark {
     pub zone: Option<String>,
     /// Why it was not seen; `null` where it was.
     pub why: Option<String>,
+}
+
+impl From<judge::LandmarkStatus> for LandmarkStatus {
+    fn from(status: judge::LandmarkStatus) -> Self {
+        match status {
+            judge::LandmarkStatus::Recorded => Self::Recorded,
+            judge::LandmarkStatus::CutShort => Self::CutShort,
+            judge::LandmarkStatus::Obscured => Self::Obscured,
+            judge::LandmarkStatus::NotFound => Self::NotFound,
+        }
+    }
+}
+
+impl From<measure::landmarks::LandmarkSource> for LandmarkSource {
+    fn from(source: measure::landmarks::LandmarkSource) -> Self {
+        match source {
+            measure::landmarks::LandmarkSource::Detected => Self::Detected,
+            measure::landmarks::LandmarkSource::Marked => Self::Marked,
+        }
+    }
+}
+
+impl Landmark {
+    /// A landmark with this number in the case, from 0.
+    pub(super) fn of(
+        found: &measure::landmarks::Landmark,
+        judged: &judge::JudgedLandmark,
+        number: usize,
+        unit: Unit,
+    ) -> Self {
+        let seen = found.seen.as_ref().ok();
+        Self {
+            id: landmark_id(number),
+            name: found.name.in_words().to_owned(),
+            side: found.side.map(Into::into),
+            status: judged.status.into(),
+            point: seen.map(|seen| point(&seen.point, unit)),
+            uncertainty_mm: seen.map(|seen| figure(seen.uncertainty_mm)),
+            confidence: seen.map_or(0.0, |seen| confidence(seen.confidence)),
+            source: found.source.into(),
+            relief_mm: seen.and_then(|seen| seen.relief_mm).map(figure),
+            margin_mm: found.margin_mm.map(figure),
+            zone: found.zone.map(|zone| words::zone(zone).to_owned()),
+            why: found.seen.as_ref().err().map(ToString::to_string),
+        }
+    }
 }

@@ -1,6 +1,10 @@
 //! How the tray suits the mouth, in a result.
 
-use super::Side;
+use super::common::Side;
+use crate::text::rounding::figure;
+use judge::words;
+use measure::ImpressionMeasurement;
+use measure::tray_fit::{Amount, Seating, ZoneFit};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -57,4 +61,51 @@ pub struct TraySeating {
     pub cover_sd_mm: f64,
     /// What would be left of it at the place of most even cover, mm.
     pub even_sd_mm: f64,
+}
+
+impl TrayFit {
+    /// How the registered tray suits; `None` without one.
+    pub(super) fn of(measurement: &ImpressionMeasurement) -> Option<Self> {
+        let found = measurement.tray_fit.as_ref()?;
+        Some(Self {
+            zones: found.zones.iter().map(TrayZone::of).collect(),
+            seating: found.seating.as_ref().map(TraySeating::of),
+        })
+    }
+}
+
+impl TrayZone {
+    fn of(zone: &ZoneFit) -> Self {
+        let value = |amount: Option<Amount>| amount.map(|amount| figure(amount.value));
+        let doubt = |amount: Option<Amount>| amount.map(|amount| figure(amount.uncertainty));
+        Self {
+            zone: words::zone(zone.zone).to_owned(),
+            side: zone.side.map(Into::into),
+            edge_to_border_mm: value(zone.edge_to_border_mm),
+            edge_to_border_uncertainty_mm: doubt(zone.edge_to_border_mm),
+            cover_mm: value(zone.cover_mm),
+            cover_uncertainty_mm: doubt(zone.cover_mm),
+        }
+    }
+}
+
+impl TraySeating {
+    fn of(seating: &Seating) -> Self {
+        Self {
+            right_mm: figure(seating.right_mm.value),
+            right_uncertainty_mm: figure(seating.right_mm.uncertainty),
+            anterior_mm: figure(seating.anterior_mm.value),
+            anterior_uncertainty_mm: figure(seating.anterior_mm.uncertainty),
+            front_up_deg: figure(seating.front_up_deg.value),
+            front_up_uncertainty_deg: figure(seating.front_up_deg.uncertainty),
+            right_up_deg: figure(seating.right_up_deg.value),
+            right_up_uncertainty_deg: figure(seating.right_up_deg.uncertainty),
+            turned_right_deg: figure(seating.turned_right_deg.value),
+            turned_right_uncertainty_deg: figure(seating.turned_right_deg.uncertainty),
+            wider_mm: figure(seating.wider_mm.value),
+            wider_uncertainty_mm: figure(seating.wider_mm.uncertainty),
+            cover_sd_mm: figure(seating.cover_sd_mm),
+            even_sd_mm: figure(seating.even_sd_mm),
+        }
+    }
 }

@@ -1,6 +1,14 @@
-//! The contract's page on a wash over its first pass.
+//! A wash over its first pass, in a result.
 
-use super::{Arch, CoverMap, Point, Side, SpotKind};
+use super::common::{Arch, Point, Side};
+use super::cover::{CoverMap, SpotKind};
+use super::numbering::{Before, spot_id};
+use crate::text::rounding::{figure, point};
+use check::CheckedCase;
+use judge::{PlaceState, words};
+use measure::Spot;
+use measure::wash::PlaceNow;
+use mesh::Unit;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -63,4 +71,79 @@ pub struct WashPlace {
     pub cover_mm: Option<f64>,
     /// Expanded uncertainty (k = 2) of the cover under the wash, mm.
     pub uncertainty_mm: f64,
+}
+
+impl Wash {
+    /// Each wash that was measured over its first pass.
+    pub(super) fn each(checked: &CheckedCase, before: &[Before]) -> Vec<Self> {
+        (0..checked.impressions.len())
+            .filter_map(|number| Self::of(checked, number, before))
+            .collect()
+    }
+
+    fn of(checked: &CheckedCase, number: usize, before: &[Before]) -> Option<Self> {
+        let one = &checked.impressions[number];
+        let unit = one.scan.unit.unit();
+        let measured = one.measurement.wash.as_ref()?.as_ref().ok()?;
+        let first_pass = checked.case.first_pass_of(number)?;
+        let arch = one.measurement.frame.as_ref().ok()?.arch;
+        let id = |place: &PlaceNow| spot_id(before[first_pass].spots + place.spot);
+        let states = &checked.judged.impressions[number].wash_places;
+        let of = |wanted: &[PlaceState]| -> Vec<String> {
+            (measured.places.iter().zip(states))
+                .filter(|(_, state)| wanted.contains(state))
+                .map(|(place, _)| id(place))
+                .collect()
+        };
+        let own = one.measurement.spots.iter().enumerate();
+        Some(Self {
+            arch: checked.case.impressions[number]
+                .declared
+                .unwrap_or(arch)
+                .into(),
+            impression: number as u64,
+            first_pass: first_pass as u64,
+            median_mm: figure(measured.median_mm),
+            p05_mm: figure(measured.p05_mm),
+            p95_mm: figure(measured.p95_mm),
+            uncertainty_mm: figure(measured.uncertainty_mm),
+            area_judged_mm2: figure(measured.area_judged_mm2),
+            added_share: figure(measured.added_share),
+            lowered_share: figure(measured.lowered_share),
+            resolved: of(&[PlaceState::Resolved]),
+            still_open: of(&[PlaceState::StillOpen]),
+            unclear: of(&[PlaceState::Unclear, PlaceState::NotSeen]),
+            new: own
+                .filter(|(_, spot)| spot.around.is_none() && spot.stop.is_none())
+                .filter(|(_, spot)| !measured.places.iter().any(|place| is_at(spot, place)))
+                .map(|(spot, _)| spot_id(before[number].spots + spot))
+                .collect(),
+            places: (measured.places.iter())
+                .map(|place| WashPlace::of(place, id(place), unit))
+                .collect(),
+            map: Some(CoverMap::of_wash(checked, number)),
+        })
+    }
+}
+
+impl WashPlace {
+    fn of(place: &PlaceNow, spot: String, unit: Unit) -> Self {
+        Self {
+            spot,
+            kind: place.kind.into(),
+            zone: words::zone(place.zone).to_owned(),
+            side: place.side.map(Into::into),
+            at: point(&place.at, unit),
+            was_mm: place.was_mm.map(figure),
+            was_uncertainty_mm: figure(place.was_uncertainty_mm),
+            cover_mm: place.cover_mm.map(figure),
+            uncertainty_mm: figure(place.uncertainty_mm),
+        }
+    }
+}
+
+/// Whether a spot of the wash lies where the first pass had one.
+fn is_at(spot: &Spot, place: &PlaceNow) -> bool {
+    let radius_mm = |area_mm2: f64| (area_mm2 / std::f64::consts::PI).sqrt();
+    (spot.centre - place.at).norm() <= radius_mm(spot.area_mm2) + radius_mm(place.area_mm2)
 }

@@ -3,7 +3,7 @@
 use super::CHARTED;
 use crate::drawing::canvas::{Anchor, GREY, INK, LIMIT, PALE, Sheet, Stroke};
 use crate::folder::thumbnail::Thumbnail;
-use crate::told;
+use crate::text::format;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use maud::{Markup, html};
@@ -200,13 +200,13 @@ pub fn histogram(title: &str, values: &[f64]) -> String {
         [10.0, HEIGHT + 15.0],
         Anchor::Start,
         11.0,
-        &told::two_decimals(low),
+        &format::two_decimals(low),
     );
     sheet.text(
         [WIDTH - 10.0, HEIGHT + 15.0],
         Anchor::End,
         11.0,
-        &told::quantity(high, None, "mm"),
+        &format::quantity(high, None, "mm"),
     );
     let told = format!(
         "median {median:.2} mm, {} impressions; highest bar: {most}",

@@ -4,8 +4,8 @@ use super::charts::{control_chart, heat_map, histogram, pareto, thumbnail};
 use super::{CHARTED, Page, Worst};
 use crate::page::{cautions, whole};
 use crate::result::Verdict;
-use crate::summary::verdict_word;
-use crate::told;
+use crate::text::format;
+use crate::text::words::verdict_word;
 use maud::{Markup, PreEscaped, html};
 
 /// A section of the page.
@@ -51,7 +51,7 @@ fn share(part: u64, of: u64) -> f64 {
 fn pass_rate(page: &Page) -> String {
     let checked = page.cases - page.unreadable_count;
     let accepted = page.cases_by_verdict.get("accept").copied().unwrap_or(0);
-    let rate = told::percent(share(accepted, checked));
+    let rate = format::percent(share(accepted, checked));
     let mut said = format!("{accepted} of {checked} cases checked are accepted: pass rate {rate}.");
     if page.unreadable_count > 0 {
         said += &format!(" {} could not be checked.", page.unreadable_count);
@@ -77,7 +77,7 @@ fn verdicts(page: &Page) -> Markup {
                     tr {
                         th { strong { (verdict_word(verdict)) } ": " (meaning) }
                         td { (cases) }
-                        td { (told::percent(share(cases, checked))) }
+                        td { (format::percent(share(cases, checked))) }
                         td { (count(&page.impressions_by_verdict, word)) }
                     }
                 }
@@ -229,7 +229,7 @@ fn card(one: &Worst) -> Markup {
                 (one.fails) " failing: " (failed.join(", "))
                 br;
                 @match row.cover_min_mm {
-                    Some(mm) => { "least cover " (told::quantity(mm, row.cover_uncertainty_mm, "mm")) }
+                    Some(mm) => { "least cover " (format::quantity(mm, row.cover_uncertainty_mm, "mm")) }
                     None => { "cover not measured" }
                 }
             }

@@ -206,7 +206,7 @@ mod tests {
     use super::*;
     use crate::folder::record::Provenance;
     use crate::folder::thumbnail::write_case;
-    use crate::result::{Verdict, assemble};
+    use crate::result::{CaseResult, Verdict};
     use crate::testing::{checked_with_border, checked_with_spots};
 
     fn provenance() -> Provenance {
@@ -225,13 +225,13 @@ mod tests {
         };
         for (number, name) in ["a", "b"].into_iter().enumerate() {
             let checked = checked_with_spots();
-            let result = assemble(&checked);
+            let result = CaseResult::of(&checked);
             let thumbnails = write_case(&checked, &result, &folder.join(name)).unwrap();
             let scanned = [Some(format!("2026-01-0{}T00:00:00Z", number + 1))];
             let record = CaseRecord::checked(&result, name, &scanned, thumbnails, provenance());
             add(&record, name);
         }
-        let mut result = assemble(&checked_with_border());
+        let mut result = CaseResult::of(&checked_with_border());
         result.case = "<b>\"c\"".to_owned();
         result.verdict = Verdict::Accept;
         let record = CaseRecord::checked(&result, "c", &[], Vec::new(), provenance());
@@ -270,7 +270,7 @@ mod tests {
     /// The worst are those with the most failing findings, however many come.
     #[test]
     fn the_worst_and_the_latest_are_kept() {
-        let result = assemble(&checked_with_spots());
+        let result = CaseResult::of(&checked_with_spots());
         let mut page = Page::default();
         for number in 0..1000_u64 {
             let scanned = [Some(format!(

@@ -1,0 +1,155 @@
+//! The arguments that the command and the window share: what is checked, and how.
+
+#![warn(unreachable_pub)]
+
+use check::{CaseSource, CheckError, CheckedCase, Statement, Step};
+use clap::builder::{PossibleValuesParser, TypedValueParser};
+use clap::{Args, ValueEnum};
+use judge::{Case, Stage};
+use mesh::Unit;
+use std::path::{Path, PathBuf};
+
+/// A bare scan with what is said of it, or a case file, and how it is checked.
+#[derive(Debug, Clone, Default, PartialEq, Args)]
+pub struct Source {
+    /// Impression scan (STL, PLY, OBJ), or a case file (case.toml)
+    pub input: PathBuf,
+    /// Which jaw the impression is of
+    #[arg(long)]
+    pub arch: Option<ArchArgument>,
+    /// Scan of the empty tray
+    #[arg(long, value_name = "SCAN")]
+    pub tray: Option<PathBuf>,
+    /// Thickness of the tray in mm, where it was not scanned
+    #[arg(long, value_name = "MM", conflicts_with = "tray")]
+    pub tray_thickness: Option<f64>,
+    /// Uncertainty (k = 2) of that thickness in mm [default: 0.5]
+    #[arg(long, value_name = "MM")]
+    pub tray_thickness_uncertainty: Option<f64>,
+    /// Colour of the tray in a coloured scan, as #rrggbb [default: told from the scan]
+    #[arg(long, value_name = "COLOUR")]
+    pub tray_colour: Option<String>,
+    /// Landmarks that were marked on the scan (landmarks.toml); they are not looked for
+    #[arg(long, value_name = "FILE")]
+    pub landmarks: Option<PathBuf>,
+    /// How far the impression has come [default: single]
+    #[arg(long)]
+    pub stage: Option<StageArgument>,
+    /// Unit of the scan files, where they are not in mm
+    #[arg(long, value_parser = unit_parser())]
+    pub unit: Option<Unit>,
+    /// Protocol file with acceptance limits of one's own
+    #[arg(long, value_name = "FILE")]
+    pub protocol: Option<PathBuf>,
+    /// Folder for the results [default: archproof-CASE]
+    #[arg(long, value_name = "DIR")]
+    pub out: Option<PathBuf>,
+    /// Pseudonym of the case, never a name [default: unnamed]
+    #[arg(long, value_name = "ID")]
+    pub case: Option<String>,
+}
+
+/// The option by which something is said of a scan.
+fn option(statement: Statement) -> &'static str {
+    match statement {
+        Statement::Arch => "--arch",
+        Statement::Tray => "--tray",
+        Statement::TrayThickness => "--tray-thickness",
+        Statement::TrayThicknessUncertainty => "--tray-thickness-uncertainty",
+        Statement::TrayColour => "--tray-colour",
+        Statement::Landmarks => "--landmarks",
+        Statement::Stage => "--stage",
+        Statement::CaseId => "--case",
+    }
+}
+
+impl Source {
+    /// A case file or a scan of which nothing else is said.
+    #[must_use]
+    pub fn of(input: &Path) -> Self {
+        Self {
+            input: input.to_owned(),
+            ..Self::default()
+        }
+    }
+
+    /// The case that is to be checked.
+    ///
+    /// # Errors
+    /// As for [`CaseSource::case`], options by their names.
+    pub fn case(&self) -> Result<Case, CheckError> {
+        self.case_source().case(option)
+    }
+
+    /// Reads, measures and judges a case; each step is given to `progress`.
+    ///
+    /// # Errors
+    /// As for [`CaseSource::check`].
+    pub fn check(
+        &self,
+        case: Case,
+        progress: &(dyn Fn(Step) + Sync),
+    ) -> Result<CheckedCase, CheckError> {
+        self.case_source().check(case, progress)
+    }
+
+    fn case_source(&self) -> CaseSource {
+        CaseSource {
+            input: self.input.clone(),
+            arch: self.arch.map(Into::into),
+            stage: self.stage.map(Into::into),
+            tray: self.tray.clone(),
+            tray_thickness_mm: self.tray_thickness,
+            tray_thickness_uncertainty_mm: self.tray_thickness_uncertainty,
+            tray_colour: self.tray_colour.clone(),
+            landmarks: self.landmarks.clone(),
+            case_id: self.case.clone(),
+            unit: self.unit,
+            protocol: self.protocol.clone(),
+        }
+    }
+}
+
+/// A jaw on the command line.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum ArchArgument {
+    /// Upper jaw
+    Maxillary,
+    /// Lower jaw
+    Mandibular,
+}
+
+impl From<ArchArgument> for measure::Arch {
+    fn from(argument: ArchArgument) -> Self {
+        match argument {
+            ArchArgument::Maxillary => Self::Maxillary,
+            ArchArgument::Mandibular => Self::Mandibular,
+        }
+    }
+}
+
+/// A stage on the command line.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum StageArgument {
+    /// The heavy or medium body, before the wash
+    FirstPass,
+    /// With the wash over it
+    Wash,
+    /// Taken in one go
+    Single,
+}
+
+impl From<StageArgument> for Stage {
+    fn from(argument: StageArgument) -> Self {
+        match argument {
+            StageArgument::FirstPass => Self::FirstPass,
+            StageArgument::Wash => Self::Wash,
+            StageArgument::Single => Self::Single,
+        }
+    }
+}
+
+/// Reads a unit by its symbol.
+pub fn unit_parser() -> impl TypedValueParser<Value = Unit> {
+    PossibleValuesParser::new(Unit::ALL.map(Unit::symbol)).try_map(|symbol| symbol.parse::<Unit>())
+}

@@ -1,0 +1,328 @@
+//! What may be said on the command line.
+
+use arguments::{ArchArgument, Source, StageArgument, unit_parser};
+use batch::{NamePattern, Shard};
+use bytesize::ByteSize;
+use clap::{Args, Parser, Subcommand, ValueEnum};
+use mesh::Unit;
+
+use std::ffi::OsString;
+use std::path::{Path, PathBuf};
+
+/// Checks the quality of 3D scans of edentulous arch impressions.
+#[derive(Debug, Parser)]
+#[command(version, about, arg_required_else_help = true)]
+pub struct Arguments {
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    Check(CheckArguments),
+    Batch(BatchArguments),
+    Collect(CollectArguments),
+    Watch(WatchArguments),
+    Artefact(ArtefactArguments),
+    Gauge(GaugeArguments),
+    Inspect(InspectArguments),
+    /// Write a scan without the text in it, which may name a person
+    ///
+    /// Header, comments and names are left out; vertices, triangles and colours
+    /// stay as they are, but for triangles without area or given twice.
+    Clean {
+        /// Scan (STL, PLY, OBJ)
+        scan: PathBuf,
+        /// File to write; its ending (ply, stl, obj) names the format
+        out: PathBuf,
+    },
+    /// Write a demonstration case, with an invented scenario, into a folder
+    Demo {
+        /// Folder to write into; made if it is not there
+        dir: PathBuf,
+    },
+    /// Explain a check: what it is, why it matters, how it is measured, what is not known
+    Explain {
+        /// Code of the check, as findings name it; without one, all codes are listed
+        code: Option<String>,
+    },
+    /// Show, write or check acceptance limits
+    Protocol {
+        #[command(subcommand)]
+        command: ProtocolCommand,
+    },
+    Repeat(RepeatArguments),
+    /// Print the JSON Schema of result.json or of another output
+    Schema {
+        /// What to print the schema of
+        #[arg(default_value = "result")]
+        of: SchemaArgument,
+    },
+    /// Show a result on the impression, in a window
+    ///
+    /// A case or a scan is checked first, with the options of 'check'. The window
+    /// is a program of its own, archproof-viewer, which stands beside this one or
+    /// on the PATH.
+    View {
+        /// Result folder, case file (case.toml) or impression scan, and options
+        #[arg(
+            required = true,
+            trailing_var_arg = true,
+            allow_hyphen_values = true,
+            value_name = "RESULT|CASE|SCAN"
+        )]
+        arguments: Vec<OsString>,
+    },
+}
+
+/// Check an impression scan, or a case of several
+///
+/// Exit status: 0 accept; 1 rework or retake; 3 undecided; 2 wrong use or
+/// unreadable input.
+#[derive(Debug, Args)]
+pub struct CheckArguments {
+    #[command(flatten)]
+    pub source: Source,
+    /// Print result.json instead of the summary
+    #[arg(long)]
+    pub json: bool,
+    /// Write no report.html
+    #[arg(long)]
+    pub no_report: bool,
+    /// Number of threads [default: one for each core]
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..))]
+    pub threads: Option<u16>,
+}
+
+/// Check every case of a folder, side by side
+///
+/// Cases are the case files in the folder and below it or, with --scans, scans
+/// of such names. DIR gets a folder for each case, tables over all of them
+/// (results.jsonl, summary and findings as CSV and Parquet) and inputs.csv,
+/// which says which file each case is of. A case that cannot be read is a row.
+/// Exit status: 0 when every case was checked, whatever the verdicts; 1 when
+/// one or more could not be read; 2 wrong use.
+#[derive(Debug, Args)]
+pub struct BatchArguments {
+    #[command(flatten)]
+    pub of: FolderArguments,
+    /// Go on with the results in DIR: what is done from the same files, by the
+    /// same limits and version, is not done again
+    #[arg(long)]
+    pub resume: bool,
+    /// Check share I of N of the cases; 'archproof collect' joins the shares
+    #[arg(long, value_name = "I/N", default_value_t = Shard::WHOLE)]
+    pub shard: Shard,
+}
+
+/// Join the results of all shards of a batch into one set of tables
+///
+/// The results of the cases stay where they are.
+/// Exit status: as of 'archproof batch'.
+#[derive(Debug, Args)]
+pub struct CollectArguments {
+    /// Result folders, one of each shard
+    #[arg(required = true, value_name = "DIR")]
+    pub folders: Vec<PathBuf>,
+    /// Folder for the tables
+    #[arg(long, value_name = "DIR")]
+    pub out: PathBuf,
+}
+
+/// Check what arrives in a folder, once it has stopped growing
+///
+/// As 'archproof batch --resume', again and again, until it is stopped (Ctrl-C).
+/// What was done before is not done again; a case whose files change is.
+#[derive(Debug, Args)]
+pub struct WatchArguments {
+    #[command(flatten)]
+    pub of: FolderArguments,
+    /// Seconds for which the files of a case must not have changed
+    #[arg(long, value_name = "SECONDS", default_value_t = 10)]
+    pub settle: u64,
+}
+
+/// Which cases of a folder are checked, and how.
+#[derive(Debug, Args)]
+pub struct FolderArguments {
+    /// Folder with the cases
+    pub folder: PathBuf,
+    /// Folder for the results
+    #[arg(long, value_name = "DIR")]
+    pub out: PathBuf,
+    /// Names of impression scans that are cases without a case file, as in '*-upper.ply'
+    #[arg(long, value_name = "PATTERN")]
+    pub scans: Option<NamePattern>,
+    /// Names of their trays, the * standing for the same, as in '*-tray.stl'
+    #[arg(long, value_name = "PATTERN", requires = "scans")]
+    pub trays: Option<NamePattern>,
+    /// Say that what the * stands for is a pseudonym, and name the cases by it
+    #[arg(long, requires = "scans")]
+    pub ids_from_names: bool,
+    /// Which jaw the scans without a case file are of
+    #[arg(long, requires = "scans")]
+    pub arch: Option<ArchArgument>,
+    /// How far their impressions have come [default: single]
+    #[arg(long, requires = "scans")]
+    pub stage: Option<StageArgument>,
+    /// Unit of the scan files, where they are not in mm
+    #[arg(long, value_parser = unit_parser())]
+    pub unit: Option<Unit>,
+    /// Protocol file with acceptance limits of one's own
+    #[arg(long, value_name = "FILE")]
+    pub protocol: Option<PathBuf>,
+    /// Write no report.html for the cases
+    #[arg(long)]
+    pub no_report: bool,
+    /// Memory for the cases in hand, as in 8GiB or in bytes
+    #[arg(long, value_name = "BYTES", default_value = "4GiB")]
+    pub memory: ByteSize,
+    /// Cases checked at a time [default: one for each core]
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..))]
+    pub threads: Option<u16>,
+}
+
+/// Check a scanner on a reference artefact with spheres and steps of certified sizes
+///
+/// Errors of diameters and centre distances, in the sense of ISO 12836 and ISO
+/// 10360, and whether each is within the limit that the description states.
+/// Exit status: 0 all conforming; 1 something not conforming; 3 borderline, or
+/// no limit stated; 2 wrong use, or the artefact is not in a scan.
+#[derive(Debug, Args)]
+pub struct ArtefactArguments {
+    /// Description of the artefact, a TOML file (see README.md)
+    pub description: PathBuf,
+    /// Scans of it, in any pose
+    #[arg(required = true, value_name = "SCAN")]
+    pub scans: Vec<PathBuf>,
+    /// Unit of the scan files, where they are not in mm
+    #[arg(long, value_parser = unit_parser())]
+    pub unit: Option<Unit>,
+    /// Print all of it as JSON
+    #[arg(long)]
+    pub json: bool,
+}
+
+/// Work out a crossed gauge study: can the measuring itself be trusted
+///
+/// By analysis of variance of two crossed random factors. Where operators do
+/// not differ from part to part (p above 0.25), that is pooled with the repeats.
+#[derive(Debug, Args)]
+pub struct GaugeArguments {
+    /// CSV file with the columns operator, part, repeat, value; or a folder with
+    /// OPERATOR/PART/REPEAT, each repeat a scan or a result folder
+    pub study: PathBuf,
+    /// Print the study as JSON
+    #[arg(long)]
+    pub json: bool,
+    #[command(flatten)]
+    pub scans: ScanArguments,
+}
+
+/// Compare repeated scans of one impression: how well does it repeat
+///
+/// The scans are laid on the first. Told are the spread at each place, where
+/// they differ by more than noise and placing explain, and the repeatability
+/// standard deviation of each figure that 'check' gives.
+#[derive(Debug, Args)]
+pub struct RepeatArguments {
+    /// Scans of one impression, two or more
+    #[arg(required = true, num_args = 2.., value_name = "SCAN")]
+    pub scans: Vec<PathBuf>,
+    /// Folder for repeat.json and the map spread.ply
+    #[arg(long, value_name = "DIR", default_value = "archproof-repeat")]
+    pub out: PathBuf,
+    /// Print repeat.json instead of the summary
+    #[arg(long)]
+    pub json: bool,
+    #[command(flatten)]
+    pub how: ScanArguments,
+}
+
+/// How scans are checked of which there are several.
+#[derive(Debug, Args)]
+#[command(next_help_heading = "How scans are checked")]
+pub struct ScanArguments {
+    /// Which jaw the impressions are of
+    #[arg(long)]
+    pub arch: Option<ArchArgument>,
+    /// Scan of the empty tray of them all
+    #[arg(long, value_name = "SCAN")]
+    pub tray: Option<PathBuf>,
+    /// Unit of the scan files, where they are not in mm
+    #[arg(long, value_parser = unit_parser())]
+    pub unit: Option<Unit>,
+    /// Protocol file, for the depth at which flange thickness is taken
+    #[arg(long, value_name = "FILE")]
+    pub protocol: Option<PathBuf>,
+}
+
+impl ScanArguments {
+    /// How one of the scans is checked.
+    pub fn source(&self, scan: &Path) -> Source {
+        Source {
+            arch: self.arch,
+            tray: self.tray.clone(),
+            unit: self.unit,
+            protocol: self.protocol.clone(),
+            ..Source::of(scan)
+        }
+    }
+}
+
+/// Look at scans quickly: one row a file
+///
+/// Columns: size; unit (with a question mark where nobody named it); what the
+/// scan shows; sides scanned; connected parts; boundary loops; faults
+/// (non-manifold edges and triangles without area); median edge, mm; noise, mm;
+/// the file's name and remarks.
+/// Exit status: 0; 2 if any file could not be read, which is said in its row.
+#[derive(Debug, Args)]
+pub struct InspectArguments {
+    /// Scans (STL, PLY, OBJ), or folders to look through
+    #[arg(required = true, value_name = "SCAN|FOLDER")]
+    pub scans: Vec<PathBuf>,
+    /// Unit of the scan files, where they are not in mm
+    #[arg(long, value_parser = unit_parser())]
+    pub unit: Option<Unit>,
+    /// Print the rows as JSON
+    #[arg(long)]
+    pub json: bool,
+}
+
+#[derive(Debug, Subcommand)]
+pub enum ProtocolCommand {
+    /// Print a protocol with every limit and its source; the default one without a file
+    Show {
+        /// Protocol file
+        file: Option<PathBuf>,
+    },
+    /// Write every limit with its source into a new file, to be changed
+    New {
+        /// Protocol file to write; one that is there already is left alone
+        file: PathBuf,
+    },
+    /// Say whether a protocol file can be used
+    Check {
+        /// Protocol file
+        file: PathBuf,
+    },
+}
+
+#[derive(Debug, Clone, Copy, ValueEnum)]
+pub enum SchemaArgument {
+    /// result.json
+    Result,
+    /// A row of results.jsonl, summary.csv and summary.parquet
+    Summary,
+    /// A row of findings.jsonl, findings.csv and findings.parquet
+    Findings,
+    /// What `inspect --json` prints
+    Inspect,
+    /// repeat.json
+    Repeat,
+    /// What `gauge --json` prints
+    Gauge,
+    /// What `artefact --json` prints
+    Artefact,
+}

@@ -1,0 +1,78 @@
+//! Broken off at any moment, the command leaves a whole result: the earlier
+//! one, or the new one.
+#![cfg(unix)]
+#![allow(clippy::unwrap_used, clippy::print_stderr)]
+
+use crate::common::{demonstration, run};
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::Path;
+use std::process::{Command, Stdio};
+use std::time::Duration;
+
+type Files = BTreeMap<String, Vec<u8>>;
+
+fn files_in(folder: &Path) -> Files {
+    fs::read_dir(folder)
+        .unwrap()
+        .map(|entry| entry.unwrap())
+        .map(|entry| (entry.file_name().into_string().unwrap(), entry.path()))
+        .map(|(name, path)| (name, fs::read(path).unwrap_or_default()))
+        .collect()
+}
+
+#[test]
+fn ctrl_c_leaves_the_earlier_result_or_the_whole_new_one() {
+    let folder = demonstration();
+    // Another protocol gives another result, over the same files.
+    let shown = run(folder.path(), &["protocol", "show"]).out;
+    fs::write(
+        folder.path().join("ours.toml"),
+        shown.replacen("name = \"", "name = \"our ", 1),
+    )
+    .unwrap();
+    let check = ["check", "first-pass.toml", "--out", "results"];
+    let ours = [&check[..], &["--protocol", "ours.toml"]].concat();
+    let results = folder.path().join("results");
+    let started = std::time::Instant::now();
+    run(folder.path(), &ours);
+    let whole_ms = started.elapsed().as_millis() as u64;
+    let new = files_in(&results);
+    run(folder.path(), &check);
+    let earlier = files_in(&results);
+    assert_ne!(earlier, new);
+
+    let (mut broken_off, mut finished) = (0, 0);
+    // Beside other work it may take longer than it did alone.
+    for step in 0..240 {
+        if step >= 24 && finished > 0 {
+            break;
+        }
+        let mut child = Command::new(env!("CARGO_BIN_EXE_archproof"))
+            .args(&ours)
+            .current_dir(folder.path())
+            .stdout(Stdio::null())
+            .stderr(Stdio::null())
+            .spawn()
+            .unwrap();
+        std::thread::sleep(Duration::from_millis(whole_ms * step / 20));
+        let signalled = Command::new("kill")
+            .args(["-INT", &child.id().to_string()])
+            .output();
+        let status = child.wait().unwrap();
+        if signalled.is_err() {
+            eprintln!("skipped: there is no 'kill' here");
+            return;
+        }
+        let left = files_in(&results);
+        if left == earlier {
+            broken_off += 1;
+        } else {
+            assert!(left == new, "after {status}: {:?}", left.keys());
+            finished += 1;
+            run(folder.path(), &check);
+        }
+    }
+    eprintln!("{broken_off} broken off, {finished} finished");
+    assert!(broken_off > 0 && finished > 0);
+}

@@ -1,0 +1,15 @@
+//! The command, run as a user runs it. One program: each one more would be linked anew.
+
+mod artefact;
+mod bad_input;
+mod batch;
+mod border_road;
+mod common;
+mod gauge;
+mod intake;
+mod interrupted;
+mod questions;
+mod repeat;
+mod report_in_browser;
+mod view;
+mod whole_road;

@@ -1,0 +1,205 @@
+//! The report of the demonstration case in a browser without a display: nothing
+//! is asked of any other place, nothing complains, no page is wider than the
+//! screen, and it prints on A4. Skipped, saying so, where Chromium is missing
+//! (Debian: `chromium`).
+
+#![allow(clippy::unwrap_used, clippy::print_stderr, reason = "tests")]
+
+use crate::common::run;
+use serde_json::{Value, json};
+use std::fs;
+use std::io::{BufRead, BufReader, Write};
+use std::path::{Path, PathBuf};
+use std::process::{Child, ChildStdin, ChildStdout, Command, Stdio};
+
+/// A browser that is spoken to over pipes, by the Chrome DevTools Protocol:
+/// messages of JSON, each ended by a zero byte.
+struct Browser {
+    child: Child,
+    to: ChildStdin,
+    from: BufReader<ChildStdout>,
+    sent: u64,
+    session: Option<String>,
+    /// What it told without being asked.
+    events: Vec<Value>,
+}
+
+impl Browser {
+    /// `None`, with the reason printed, where there is no browser.
+    fn open(folder: &Path) -> Option<Self> {
+        let is_there = Command::new("chromium")
+            .arg("--version")
+            .stdout(Stdio::null())
+            .stderr(Stdio::null())
+            .status()
+            .is_ok();
+        if !is_there {
+            eprintln!("SKIPPED: chromium is not installed");
+            return None;
+        }
+        // The protocol wants descriptors 3 and 4.
+        let script = "exec chromium --headless=new --no-sandbox --disable-gpu \
+                      --disable-dev-shm-usage --hide-scrollbars --no-first-run \
+                      --user-data-dir=\"$1\" --remote-debugging-pipe \
+                      about:blank 3<&0 4>&1 </dev/null >/dev/null 2>&1";
+        let mut child = Command::new("bash")
+            .args(["-c", script, "bash"])
+            .arg(folder.join("profile"))
+            .stdin(Stdio::piped())
+            .stdout(Stdio::piped())
+            .spawn()
+            .unwrap();
+        let mut browser = Self {
+            to: child.stdin.take().unwrap(),
+            from: BufReader::new(child.stdout.take().unwrap()),
+            child,
+            sent: 0,
+            session: None,
+            events: Vec::new(),
+        };
+        let target = browser.ask("Target.createTarget", json!({"url": "about:blank"}));
+        let attach = json!({"targetId": target["targetId"], "flatten": true});
+        let session = browser.ask("Target.attachToTarget", attach);
+        browser.session = session["sessionId"].as_str().map(str::to_owned);
+        for domain in ["Page", "Network", "Runtime", "Log"] {
+            browser.ask(&format!("{domain}.enable"), json!({}));
+        }
+        Some(browser)
+    }
+
+    fn ask(&mut self, method: &str, parameters: Value) -> Value {
+        self.sent += 1;
+        let mut message = json!({"id": self.sent, "method": method, "params": parameters});
+        if let Some(session) = &self.session {
+            message["sessionId"] = json!(session);
+        }
+        self.to.write_all(message.to_string().as_bytes()).unwrap();
+        self.to.write_all(&[0]).unwrap();
+        loop {
+            let told = self.hear();
+            if told["id"] == json!(self.sent) {
+                assert!(told["error"].is_null(), "{method}: {told}");
+                return told["result"].clone();
+            }
+            self.events.push(told);
+        }
+    }
+
+    fn hear(&mut self) -> Value {
+        let mut bytes = Vec::new();
+        self.from.read_until(0, &mut bytes).unwrap();
+        assert_eq!(bytes.pop(), Some(0), "the browser is gone");
+        serde_json::from_slice(&bytes).unwrap()
+    }
+
+    /// Opens a file in a window of this size and waits until all of it is there.
+    fn visit(&mut self, file: &Path, width: u64, height: u64) {
+        let size = json!({"width": width, "height": height, "deviceScaleFactor": 1, "mobile": width < 600});
+        self.ask("Emulation.setDeviceMetricsOverride", size);
+        self.events.clear();
+        let url = format!("file://{}", file.display());
+        self.ask("Page.navigate", json!({ "url": url }));
+        while !self.told("Page.loadEventFired") {
+            let told = self.hear();
+            self.events.push(told);
+        }
+    }
+
+    fn told(&self, method: &str) -> bool {
+        self.events
+            .iter()
+            .any(|event| event["method"] == json!(method))
+    }
+
+    /// What a JavaScript expression gives in the page.
+    fn value(&mut self, expression: &str) -> Value {
+        let asked = json!({"expression": expression, "returnByValue": true});
+        self.ask("Runtime.evaluate", asked)["result"]["value"].clone()
+    }
+}
+
+impl Drop for Browser {
+    fn drop(&mut self) {
+        // It may have ended by itself.
+        let _ = self.child.kill();
+        let _ = self.child.wait();
+    }
+}
+
+fn demonstration(folder: &Path) -> PathBuf {
+    let case = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../test-meshes/demo/case.toml");
+    let outcome = run(
+        folder,
+        &["check", case.to_str().unwrap(), "--out", "results"],
+    );
+    assert_eq!(outcome.code, Some(1), "{}", outcome.complaint);
+    assert!(outcome.out.contains(" report.html "), "{}", outcome.out);
+    folder.join("results/report.html").canonicalize().unwrap()
+}
+
+#[test]
+fn the_report_opens_alone_fits_the_screen_and_prints() {
+    let folder = tempfile::tempdir().unwrap();
+    let Some(mut browser) = Browser::open(folder.path()) else {
+        return;
+    };
+    let page = demonstration(folder.path());
+    let bytes = fs::metadata(&page).unwrap().len();
+    assert!(bytes < 1_500_000, "{bytes} bytes for one arch");
+
+    for (width, height) in [(1280, 900), (390, 844)] {
+        browser.visit(&page, width, height);
+        let asked: Vec<&str> = browser
+            .events
+            .iter()
+            .filter(|event| event["method"] == json!("Network.requestWillBeSent"))
+            .filter_map(|event| event["params"]["request"]["url"].as_str())
+            .collect();
+        assert!(!asked.is_empty());
+        for url in asked {
+            assert!(
+                url.starts_with("file://") || url.starts_with("data:"),
+                "asks for {url:.80}"
+            );
+        }
+        for complaint in [
+            "Runtime.exceptionThrown",
+            "Runtime.consoleAPICalled",
+            "Log.entryAdded",
+            "Network.loadingFailed",
+        ] {
+            let of_it: Vec<&Value> = (browser.events.iter())
+                .filter(|event| event["method"] == json!(complaint))
+                .collect();
+            assert!(of_it.is_empty(), "{of_it:?}");
+        }
+        let wide = browser
+            .value("document.documentElement.scrollWidth")
+            .as_u64();
+        assert!(
+            wide.is_some_and(|wide| wide <= width),
+            "{wide:?} px wide on {width}"
+        );
+        let pictures = browser.value("document.querySelectorAll('figure svg image').length");
+        assert!(
+            pictures.as_u64().is_some_and(|count| count >= 3),
+            "{pictures}"
+        );
+        // Every drawing says what it is to whoever cannot see it.
+        let silent = browser.value(
+            "[...document.querySelectorAll('svg')].filter(s => !s.closest('[aria-hidden]') \
+             && !s.getAttribute('aria-label') && !s.querySelector('title')).length",
+        );
+        assert_eq!(silent, json!(0));
+        let headless = browser.value(
+            "[...document.querySelectorAll('th')].filter(h => !h.getAttribute('scope')).length",
+        );
+        assert_eq!(headless, json!(0));
+    }
+
+    let printed = browser.ask("Page.printToPDF", json!({"preferCSSPageSize": true}));
+    let pdf = printed["data"].as_str().unwrap();
+    // The beginning of a PDF file in base64.
+    assert!(pdf.starts_with("JVBERi0"), "{pdf:.20}");
+    assert!(pdf.len() > 100_000, "{}", pdf.len());
+}

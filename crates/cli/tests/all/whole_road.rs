@@ -1,0 +1,316 @@
+//! The whole road on the demonstration case: a scan in, a verdict out.
+#![allow(clippy::unwrap_used)]
+
+use crate::common::{archproof, demonstration, demonstration_files, run};
+use serde_json::Value;
+use std::fs;
+use std::path::Path;
+use std::process::Stdio;
+
+fn result(folder: &Path) -> Value {
+    serde_json::from_str(&fs::read_to_string(folder.join("result.json")).unwrap()).unwrap()
+}
+
+/// The scenario of the demonstration, as its README tells it.
+#[test]
+fn the_demonstration_is_to_be_reworked_at_its_planted_places() {
+    let demo = demonstration();
+    let outcome = run(demo.path(), &["check", "first-pass.toml"]);
+    assert_eq!(
+        outcome.code,
+        Some(1),
+        "{}{}",
+        outcome.out,
+        outcome.complaint
+    );
+    assert!(
+        outcome.out.starts_with("REWORK case DEMO-1: "),
+        "{}",
+        outcome.out
+    );
+    assert_eq!(
+        outcome.complaint, "",
+        "quiet where standard error is no terminal"
+    );
+    assert!(
+        !outcome.out.contains('\u{1b}'),
+        "no colours where it is no terminal"
+    );
+
+    let result = result(&demo.path().join("archproof-DEMO-1"));
+    let places: Vec<String> = result["findings"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|f| format!("{} {} {}", f["severity"], f["check"], f["side"]).replace('"', ""))
+        .collect();
+    let on_the_right = places
+        .iter()
+        .filter(|p| *p == "fail show-through right")
+        .count();
+    assert_eq!(on_the_right, 2, "{places:?}");
+    assert_eq!(places[2], "note thin-cover left");
+    // A stock tray's wall makes flanges thicker than the guide, which is noted.
+    let rest = &places[3..];
+    assert!(
+        rest.iter().all(|p| p.starts_with("note flange-thickness")),
+        "{places:?}"
+    );
+    for finding in result["findings"].as_array().unwrap() {
+        assert!(outcome.out.contains(finding["id"].as_str().unwrap()));
+        assert!(
+            outcome
+                .out
+                .contains(finding["instruction"].as_str().unwrap())
+        );
+    }
+}
+
+/// The whole case: what its README tells, each at its place.
+#[test]
+fn the_whole_case_of_the_demonstration_tells_what_was_planted() {
+    let demo = demonstration_files(&|_| true);
+    let outcome = run(demo.path(), &["check", "case.toml", "--out", "results"]);
+    assert_eq!(
+        outcome.code,
+        Some(1),
+        "{}{}",
+        outcome.out,
+        outcome.complaint
+    );
+    let result = result(&demo.path().join("results"));
+    let wash = |arch: &str| {
+        let washes = result["wash"].as_array().unwrap();
+        washes
+            .iter()
+            .find(|wash| wash["arch"] == arch)
+            .unwrap()
+            .clone()
+    };
+    let upper = wash("maxillary");
+    assert_eq!(upper["still_open"].as_array().unwrap().len(), 1, "{upper}");
+    assert_eq!(upper["resolved"].as_array().unwrap().len(), 2, "{upper}");
+    assert!((0.25..0.55).contains(&wash("mandibular")["median_mm"].as_f64().unwrap()));
+    let told = |check: &str, arch: &str, side: &str| {
+        result["findings"].as_array().unwrap().iter().any(|f| {
+            f["check"] == check && f["arch"] == arch && f["side"] == side && f["severity"] != "note"
+        })
+    };
+    assert!(
+        told("show-through", "maxillary", "right"),
+        "{}",
+        outcome.out
+    );
+    assert!(
+        told("under-extension", "mandibular", "left"),
+        "{}",
+        outcome.out
+    );
+    assert!(told("void", "mandibular", "right"), "{}", outcome.out);
+    assert!(
+        outcome.out.contains("Not packed: jaw-relation record"),
+        "{}",
+        outcome.out
+    );
+    let spaces = result["jaw_relation"]["interarch_space_mm"]
+        .as_array()
+        .unwrap();
+    assert!(spaces.len() > 50, "{}", spaces.len());
+    let parts = result["consignment"]["parts"].as_array().unwrap();
+    assert_eq!(
+        parts.iter().filter(|part| part["packed"] == false).count(),
+        1
+    );
+}
+
+#[test]
+fn a_demonstration_is_never_written_over_a_case() {
+    let folder = tempfile::tempdir().unwrap();
+    let case = folder.path().join("case.toml");
+    fs::write(&case, "case = \"D-7\"").unwrap();
+    let outcome = run(folder.path(), &["demo", "."]);
+    assert_eq!(outcome.code, Some(2));
+    assert!(
+        outcome.complaint.contains("case.toml"),
+        "{}",
+        outcome.complaint
+    );
+    assert_eq!(fs::read_to_string(case).unwrap(), "case = \"D-7\"");
+}
+
+#[test]
+fn one_input_gives_the_same_bytes_on_one_thread_and_on_many() {
+    let demo = demonstration();
+    for (folder, threads) in [("one", "1"), ("many", "8")] {
+        run(
+            demo.path(),
+            &[
+                "check",
+                "first-pass.toml",
+                "--out",
+                folder,
+                "--threads",
+                threads,
+            ],
+        );
+    }
+    for file in [
+        "result.json",
+        "report.html",
+        "cover-maxillary-first-pass.ply",
+    ] {
+        let [one, many] =
+            ["one", "many"].map(|folder| fs::read(demo.path().join(folder).join(file)).unwrap());
+        assert!(one == many, "{file}");
+    }
+}
+
+#[test]
+fn json_on_standard_output_is_the_result_file() {
+    let demo = demonstration();
+    let outcome = run(
+        demo.path(),
+        &["check", "first-pass.toml", "--json", "--out", "results"],
+    );
+    let file = fs::read_to_string(demo.path().join("results/result.json")).unwrap();
+    assert_eq!(outcome.out, file);
+}
+
+#[test]
+fn a_report_that_is_not_wanted_is_not_written() {
+    let demo = demonstration();
+    let outcome = run(
+        demo.path(),
+        &[
+            "check",
+            "first-pass.toml",
+            "--json",
+            "--no-report",
+            "--out",
+            "results",
+        ],
+    );
+    assert!(!outcome.out.contains("report.html"));
+    assert!(!demo.path().join("results/report.html").exists());
+}
+
+#[test]
+fn without_a_tray_scan_nothing_is_accepted() {
+    let demo = demonstration();
+    let outcome = run(
+        demo.path(),
+        &["check", "upper-first.ply", "--arch", "maxillary"],
+    );
+    assert_eq!(outcome.code, Some(3), "{}", outcome.out);
+    let result = result(&demo.path().join("archproof-unnamed"));
+    assert_eq!(result["verdict"], "undecided");
+    assert_eq!(
+        result["case"], "unnamed",
+        "never taken from the file's name"
+    );
+    assert!(result["impressions"][0]["cover"].is_null());
+    let not_judged = result["impressions"][0]["not_judged"].as_array().unwrap();
+    assert!(
+        not_judged
+            .iter()
+            .any(|entry| entry["check"] == "show-through")
+    );
+}
+
+#[test]
+fn the_other_jaw_declared_is_asked_about() {
+    let demo = demonstration();
+    let arguments = [
+        "check",
+        "upper-first.ply",
+        "--tray",
+        "upper-tray.stl",
+        "--arch",
+        "mandibular",
+    ];
+    let outcome = run(demo.path(), &arguments);
+    assert_eq!(outcome.code, Some(3), "{}", outcome.out);
+    assert!(outcome.out.contains("arch-mismatch"), "{}", outcome.out);
+}
+
+#[test]
+fn the_impression_given_as_its_own_tray_is_asked_about() {
+    let demo = demonstration();
+    let outcome = run(
+        demo.path(),
+        &["check", "upper-first.ply", "--tray", "upper-first.ply"],
+    );
+    assert_eq!(outcome.code, Some(3), "{}", outcome.out);
+    assert!(outcome.out.contains("file-unclear"), "{}", outcome.out);
+}
+
+/// The same scan in metres: read so, asked about, and answered by --unit.
+#[test]
+fn another_unit_is_asked_about_and_answered() {
+    let demo = demonstration();
+    for file in ["upper-first.ply", "upper-tray.stl"] {
+        let scan = mesh::read_scan(&demo.path().join(file)).unwrap();
+        let name = demo.path().join(format!("{file}.m.ply"));
+        mesh::write::write_ply(&name, &scan.mesh.scaled(0.001)).unwrap();
+    }
+    let arguments = [
+        "check",
+        "upper-first.ply.m.ply",
+        "--tray",
+        "upper-tray.stl.m.ply",
+        "--out",
+    ];
+    let asked = run(demo.path(), &[&arguments[..], &["asked"]].concat());
+    assert_eq!(asked.code, Some(3), "{}", asked.out);
+    assert!(asked.out.contains("--unit m"), "{}", asked.out);
+    let answered = run(
+        demo.path(),
+        &[&arguments[..], &["answered", "--unit", "m"]].concat(),
+    );
+    assert_eq!(answered.code, Some(1), "{}", answered.out);
+
+    run(demo.path(), &["check", "first-pass.toml", "--out", "in-mm"]);
+    let [in_mm, in_m] = ["in-mm", "answered"].map(|folder| result(&demo.path().join(folder)));
+    let figure = |result: &Value, pointer: &str| result.pointer(pointer).unwrap().as_f64().unwrap();
+    let median = "/impressions/0/cover/median_mm";
+    assert!((figure(&in_mm, median) - figure(&in_m, median)).abs() < 1e-3);
+    let x = "/findings/0/at/0";
+    assert!((figure(&in_mm, x) - 1000.0 * figure(&in_m, x)).abs() < 0.1);
+    assert_eq!(in_m["impressions"][0]["scan"]["unit"], "m");
+    assert_eq!(in_m["impressions"][0]["scan"]["unit_assumed"], false);
+}
+
+#[test]
+fn a_reader_that_goes_away_is_no_failure() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut child = std::process::Command::new(env!("CARGO_BIN_EXE_archproof"))
+        .arg("schema")
+        .current_dir(folder.path())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    drop(child.stdout.take());
+    let output = child.wait_with_output().unwrap();
+    assert_eq!(output.status.code(), Some(0));
+    assert!(output.stderr.is_empty());
+}
+
+#[test]
+fn pages_protocol_and_schema_are_printed() {
+    let folder = tempfile::tempdir().unwrap();
+    let codes = run(folder.path(), &["explain"]).out;
+    for line in codes.lines().take_while(|line| !line.is_empty()) {
+        let code = line.split(' ').next().unwrap();
+        let page = run(folder.path(), &["explain", code]);
+        assert_eq!(page.code, Some(0));
+        assert!(page.out.starts_with(&format!("# {code}\n")));
+    }
+    let shown = run(folder.path(), &["protocol", "show"]);
+    fs::write(folder.path().join("again.toml"), &shown.out).unwrap();
+    let checked = run(folder.path(), &["protocol", "check", "again.toml"]);
+    assert_eq!(checked.code, Some(0), "{}", checked.complaint);
+    let schema: Value = serde_json::from_str(&run(folder.path(), &["schema"]).out).unwrap();
+    assert_eq!(schema["title"], "CaseResult");
+    archproof(folder.path()).arg("--version").assert().success();
+}

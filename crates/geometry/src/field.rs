@@ -1,0 +1,88 @@
+//! Values at the vertices of a mesh: what area each stands for, how they are
+//! smoothed, and their quantiles by area.
+
+use mesh::Mesh;
+use nalgebra::Vector3;
+
+/// A third of the area of the triangles round each vertex, mm², of those that
+/// `chosen` accepts: the surface that the vertex stands for.
+#[must_use]
+pub fn vertex_areas(mesh: &Mesh, chosen: impl Fn(usize) -> bool) -> Vec<f64> {
+    let mut areas = vec![0.0; mesh.vertices().len()];
+    for (t, corners) in mesh.triangles().iter().enumerate() {
+        if chosen(t) {
+            let third = mesh.area_vector(t).norm() / 3.0;
+            for &v in corners {
+                areas[v as usize] += third;
+            }
+        }
+    }
+    areas
+}
+
+/// Values at vertices averaged with their neighbours' so many times, so that a
+/// patch's least cover is not its noisiest point. Vertices without a value
+/// neither give nor get one.
+#[must_use]
+pub fn smoothed(mesh: &Mesh, values: &[Option<f64>], rounds: usize) -> Vec<Option<f64>> {
+    let mut values = values.to_vec();
+    for _ in 0..rounds {
+        let mut sums = vec![(0.0, 0.0); values.len()];
+        for corners in mesh.triangles() {
+            if let [Some(a), Some(b), Some(c)] = corners.map(|v| values[v as usize]) {
+                for &v in corners {
+                    sums[v as usize].0 += a + b + c;
+                    sums[v as usize].1 += 3.0;
+                }
+            }
+        }
+        for (value, (sum, weight)) in values.iter_mut().zip(sums) {
+            if weight > 0.0 && value.is_some() {
+                *value = Some(sum / weight);
+            }
+        }
+    }
+    values
+}
+
+/// How many times values at vertices are averaged with their neighbours' to
+/// smooth over about half a millimetre.
+#[must_use]
+pub fn smoothing_rounds(edge_mm: f64) -> usize {
+    const REACH_MM: f64 = 0.5;
+    const MOST_ROUNDS: f64 = 4.0;
+    (REACH_MM / edge_mm.max(f64::MIN_POSITIVE))
+        .round()
+        .min(MOST_ROUNDS) as usize
+}
+
+/// Unit vertex normals averaged with their neighbours' so many times.
+#[must_use]
+pub fn smoothed_normals(mesh: &Mesh, rounds: usize) -> Vec<Vector3<f64>> {
+    let mut normals = mesh.vertex_normals();
+    for _ in 0..rounds {
+        let mut sums = vec![Vector3::zeros(); normals.len()];
+        for corners in mesh.triangles() {
+            let sum: Vector3<f64> = corners.iter().map(|&v| normals[v as usize]).sum();
+            for &v in corners {
+                sums[v as usize] += sum;
+            }
+        }
+        for (normal, sum) in normals.iter_mut().zip(sums) {
+            *normal = sum.try_normalize(0.0).unwrap_or_default();
+        }
+    }
+    normals
+}
+
+/// Quantiles of values that each stand for an area; `None` without area.
+#[must_use]
+pub fn quantile(weighted: &mut [(f64, f64)], part: f64) -> Option<f64> {
+    weighted.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let total: f64 = weighted.iter().map(|w| w.1).sum();
+    let mut passed = 0.0;
+    weighted.iter().find_map(|&(value, weight)| {
+        passed += weight;
+        (passed >= part * total).then_some(value)
+    })
+}

@@ -1,0 +1,80 @@
+//! One way of laying a surface on another that shows the same thing in part:
+//! near the starts where there are some, else anywhere, accepted by how much of
+//! it fits.
+
+use crate::registration::{NotRegistered, Registered, Target, register, register_anywhere};
+use crate::sampling::SurfacePoint;
+use nalgebra::Isometry3;
+use thiserror::Error;
+
+/// What a pose must show to be accepted.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Laying {
+    /// Least share of the source that must lie on the target, 0 to 1.
+    pub least_fitting: f64,
+    /// Greatest part of the source behind the target, as a part of what fits.
+    pub most_behind: f64,
+}
+
+/// Why a surface could not be laid on another.
+#[derive(Debug, Clone, Error)]
+pub enum NotLaid {
+    /// It could not be registered at all.
+    #[error(transparent)]
+    NotRegistered(#[from] NotRegistered),
+    /// Too little of it fits, or too much lies behind the target.
+    #[error("only {:.0} % of the surface fits", 100.0 * .0.fitting_share)]
+    Unfit(Box<Registered>),
+}
+
+impl NotLaid {
+    /// Share of the source that lies on the target all the same, 0 to 1.
+    #[must_use]
+    pub fn fitting_share(&self) -> f64 {
+        match self {
+            Self::NotRegistered(_) => 0.0,
+            Self::Unfit(found) => found.fitting_share,
+        }
+    }
+}
+
+impl Laying {
+    /// Poses in which at least a share of the source fits, wherever the rest lies.
+    #[must_use]
+    pub fn by_share(least_fitting: f64) -> Self {
+        Self {
+            least_fitting,
+            most_behind: f64::INFINITY,
+        }
+    }
+
+    fn accepts(&self, found: &Registered) -> bool {
+        found.fitting_share >= self.least_fitting
+            && found.behind_share <= self.most_behind * found.fitting_share
+    }
+
+    /// Lays evenly spread points of a surface on a target, from the starts if
+    /// one of them leads to a pose that is accepted, else from anywhere.
+    ///
+    /// # Errors
+    /// When no pose is found, or none is accepted.
+    pub fn lay(
+        &self,
+        source: &[SurfacePoint],
+        target: &Target,
+        starts: &[Isometry3<f64>],
+    ) -> Result<Registered, NotLaid> {
+        if !starts.is_empty()
+            && let Ok(found) = register(source, target, starts)
+            && self.accepts(&found)
+        {
+            return Ok(found);
+        }
+        let found = register_anywhere(source, target)?;
+        if self.accepts(&found) {
+            Ok(found)
+        } else {
+            Err(NotLaid::Unfit(Box::new(found)))
+        }
+    }
+}

@@ -1,0 +1,345 @@
+//! Registration of one surface on another that shows the same thing in part.
+//!
+//! Many starts are brought closer on few points, the better ones on more, and
+//! the best is finished on many with a kernel as narrow as the noise allows.
+//! The surfaces are taken as rigid.
+
+mod evenly;
+mod icp;
+mod point_pairs;
+pub mod rigid;
+mod starts;
+mod target;
+mod uncertainty;
+
+pub use starts::{Scatter, anywhere, around};
+pub use target::Target;
+
+use crate::order::robust_sd;
+use crate::sampling::{SurfacePoint, centre_of};
+use evenly::evenly_apart;
+use nalgebra::{Isometry3, Point3, Vector3};
+use rayon::prelude::*;
+use thiserror::Error;
+use uncertainty::PoseCovariance;
+
+/// Why a surface could not be registered on another.
+#[derive(Debug, Clone, Copy, PartialEq, Error)]
+pub enum NotRegistered {
+    /// No start came close.
+    #[error("no part of the surface fits")]
+    NothingFits,
+    /// Starts that fit equally well ended in different places.
+    #[error("the surface fits in more than one way; the poses differ by {spread_mm:.2} mm")]
+    Ambiguous {
+        /// How far apart they ended, mm.
+        spread_mm: f64,
+    },
+}
+
+/// A pose found, with how sure it is.
+#[derive(Debug, Clone)]
+pub struct Registered {
+    /// `target_from_source * source_point` lies in target coordinates.
+    pub target_from_source: Isometry3<f64>,
+    /// Root mean square distance of the source points that fit, mm.
+    pub rms_mm: f64,
+    /// Share of source points that fit.
+    pub fitting_share: f64,
+    /// Share of source points that lie behind the target: within 2 mm of it,
+    /// deeper than those that fit. Next to nothing where the target is what
+    /// the source partly shows, for nothing can be scanned through it.
+    pub behind_share: f64,
+    /// Covariance of the pose.
+    covariance: PoseCovariance,
+    /// How far apart starts ended that fit as well, mm.
+    pub spread_mm: f64,
+}
+
+impl Registered {
+    /// How much fits and how closely: share of the points over the root mean
+    /// square of their distances, with a floor below which closer is no better.
+    fn closeness(&self) -> f64 {
+        const CLOSE_MM: f64 = 0.02;
+        self.fitting_share / self.rms_mm.max(CLOSE_MM)
+    }
+
+    /// Expanded uncertainty (k = 2) of where the pose puts points of the target
+    /// (target coordinates), mm: 95th percentile over the points.
+    #[must_use]
+    pub fn uncertainty_mm(&self, points: &[Point3<f64>]) -> f64 {
+        let spread = self.spread_mm / 2.0;
+        2.0 * self.covariance.displacement_sd(points, 0.95).hypot(spread)
+    }
+}
+
+/// One round of narrowing down: so many points, so many steps, kernel widths
+/// from first to last (in parts of the largest), and how many go on.
+struct Round {
+    points: usize,
+    steps: usize,
+    by_planes_from: usize,
+    widths: (f64, f64),
+    kept: usize,
+    one_in: usize,
+}
+
+/// Kernel width at the start, as a part of the target's size: what a start may
+/// be off.
+const FIRST_WIDTH: f64 = 1.0 / 16.0;
+
+const ROUNDS: [Round; 3] = [
+    Round {
+        points: 250,
+        steps: 10,
+        by_planes_from: 5,
+        widths: (1.0, 0.25),
+        kept: 5,
+        one_in: 10,
+    },
+    Round {
+        points: 1000,
+        steps: 12,
+        by_planes_from: 0,
+        widths: (0.25, 0.06),
+        kept: 3,
+        one_in: 8,
+    },
+    Round {
+        points: 2000,
+        steps: 8,
+        by_planes_from: 0,
+        widths: (0.06, 0.03),
+        kept: 3,
+        one_in: 8,
+    },
+];
+
+/// Points of the last, finest fit.
+const FINISHING_POINTS: usize = 12_000;
+
+/// Registers a surface, given as evenly spread points, on a target.
+///
+/// # Errors
+/// When no start fits, or starts that fit equally well end in different places.
+pub fn register(
+    source: &[SurfacePoint],
+    target: &Target,
+    starts: &[Isometry3<f64>],
+) -> Result<Registered, NotRegistered> {
+    /// Poses farther apart than this, mm, are different placings.
+    const SAME_MM: f64 = 0.5;
+    /// Coarse fits nearer than this, mm, end in one place when finished.
+    const NOTABLE_MM: f64 = 0.1;
+    const RIVAL_POINTS: usize = 3000;
+    /// Fits this much worse than the best are no rivals.
+    const RIVAL: f64 = 0.85;
+    let size = target.size_mm() * FIRST_WIDTH;
+    let mut poses = starts.to_vec();
+    let mut scores = Vec::new();
+    for round in &ROUNDS {
+        let points = thinned(source, round.points);
+        let mut scored: Vec<(f64, Isometry3<f64>)> = poses
+            .par_iter()
+            .filter_map(|start| approached(&points, target, start, round, size))
+            .collect();
+        scored.sort_by(|a, b| b.0.total_cmp(&a.0));
+        scored.truncate(round.kept.max(scored.len() / round.one_in));
+        (scores, poses) = scored.into_iter().unzip();
+    }
+    let best = *poses.first().ok_or(NotRegistered::NothingFits)?;
+    let best = finished(&thinned(source, FINISHING_POINTS), target, best)
+        .ok_or(NotRegistered::NothingFits)?;
+    let best = shaken(source, target, best);
+    let ends = thinned(source, 200);
+    let apart = |pose: &Isometry3<f64>| {
+        let squares = ends
+            .iter()
+            .map(|s| (pose * s.point - best.target_from_source * s.point).norm_squared());
+        (squares.sum::<f64>() / ends.len().max(1) as f64).sqrt()
+    };
+    // A rival that ends where the best did, once it is finished too, is none.
+    let spread_mm = poses
+        .iter()
+        .zip(&scores)
+        .skip(1)
+        .filter(|&(pose, &score)| score > RIVAL * scores[0] && apart(pose) > NOTABLE_MM)
+        .filter_map(|(pose, _)| finished(&thinned(source, RIVAL_POINTS), target, *pose))
+        .filter(|rival| rival.closeness() > RIVAL * best.closeness())
+        .map(|rival| apart(&rival.target_from_source))
+        .fold(0.0, f64::max);
+    if spread_mm > SAME_MM {
+        return Err(NotRegistered::Ambiguous { spread_mm });
+    }
+    Ok(Registered { spread_mm, ..best })
+}
+
+/// Registers a surface in any pose on a target that shows the same thing: from
+/// the poses that most pairs of points agree on and, where little fits from
+/// there, from every orientation about the centres of both as well.
+///
+/// # Errors
+/// As [`register`].
+pub fn register_anywhere(
+    source: &[SurfacePoint],
+    target: &Target,
+) -> Result<Registered, NotRegistered> {
+    /// Where so much of the source fits, nothing else can fit better.
+    const ENOUGH: f64 = 0.5;
+    const VOTED: usize = 16;
+    const ORIENTATIONS: usize = 400;
+    let spaced = evenly_apart(source, target.spacing_mm());
+    let mut starts = point_pairs::voted(&spaced, &target.spaced(), target.spacing_mm());
+    starts.truncate(VOTED);
+    match register(source, target, &starts) {
+        Ok(found) if found.fitting_share >= ENOUGH => Ok(found),
+        _ => {
+            starts.extend(anywhere(&centre_of(source), &target.centre(), ORIENTATIONS));
+            register(source, target, &starts)
+        }
+    }
+}
+
+/// A start brought closer, with its score: the mean weight under the round's
+/// last kernel.
+fn approached(
+    points: &[SurfacePoint],
+    target: &Target,
+    start: &Isometry3<f64>,
+    round: &Round,
+    size: f64,
+) -> Option<(f64, Isometry3<f64>)> {
+    let (first, last) = (round.widths.0 * size, round.widths.1 * size);
+    let mut pose = *start;
+    for step in 0..round.steps {
+        let part = step as f64 / (round.steps - 1) as f64;
+        let width = first * (last / first).powf(part);
+        let take = if step < round.by_planes_from {
+            icp::step_by_points
+        } else {
+            icp::step_by_planes
+        };
+        pose = take(points, target, &pose, width)?;
+    }
+    Some((fit(points, target, &pose, last), pose))
+}
+
+/// Mean weight of the points under a kernel.
+fn fit(points: &[SurfacePoint], target: &Target, pose: &Isometry3<f64>, width: f64) -> f64 {
+    let matches = icp::matches_within(points, target, pose, width);
+    let sum: f64 = matches
+        .iter()
+        .map(|m| icp::weight(m.distance(), width))
+        .sum();
+    sum / points.len().max(1) as f64
+}
+
+/// The finest fit: the kernel shrinks to what the residuals themselves spread,
+/// on few points until the pose stands still, then on all.
+fn finished(points: &[SurfacePoint], target: &Target, start: Isometry3<f64>) -> Option<Registered> {
+    const BEHIND_MM: f64 = 2.0;
+    const PLAY_MM: f64 = 0.05;
+    let few = thinned(points, 4000);
+    let (pose, width) = narrowed(&few, target, start, 0.3, 12)?;
+    let (pose, width) = narrowed(points, target, pose, width, 2)?;
+    let near: Vec<_> = target
+        .matches(points, &pose, BEHIND_MM)
+        .into_iter()
+        .flatten()
+        .collect();
+    let off: Vec<f64> = near.iter().map(target::Match::off_plane).collect();
+    let fitting: Vec<f64> = off.iter().copied().filter(|r| r.abs() <= width).collect();
+    let behind = off.iter().filter(|&&r| r < -(width + PLAY_MM)).count();
+    let squares: f64 = fitting.iter().map(|r| r * r).sum();
+    let matches: Vec<_> = near
+        .into_iter()
+        .filter(|m| m.distance() <= 3.0 * width)
+        .collect();
+    Some(Registered {
+        target_from_source: pose,
+        rms_mm: (squares / fitting.len().max(1) as f64).sqrt(),
+        fitting_share: fitting.len() as f64 / points.len() as f64,
+        behind_share: behind as f64 / points.len() as f64,
+        covariance: PoseCovariance::of(&matches, width)?,
+        spread_mm: 0.0,
+    })
+}
+
+/// A fit that looks caught beside the true one (too rough, or on too little of
+/// the surface) is tried again from poses around it under a narrow kernel, for
+/// as long as that finds a better one.
+fn shaken(source: &[SurfacePoint], target: &Target, found: Registered) -> Registered {
+    const ROUGH_MM: f64 = 0.06;
+    const LITTLE: f64 = 0.35;
+    const ROUNDS: usize = 3;
+    let scatters = [(0.03, 1.5), (0.06, 3.0)].map(|(turn, step_mm)| Scatter { turn, step_mm });
+    const WIDTH_MM: f64 = 0.6;
+    const CLOSE_MM: f64 = 0.1;
+    let points = thinned(source, 1000);
+    let axes = [&Vector3::z(), &Vector3::y()];
+    let mut best = found;
+    for _ in 0..ROUNDS {
+        if best.rms_mm <= ROUGH_MM && best.fitting_share >= LITTLE {
+            break;
+        }
+        let pose = best.target_from_source;
+        let about = pose * centre_of(source);
+        let better = scatters
+            .into_par_iter()
+            .flat_map_iter(|scatter| around(&pose, &about, axes, scatter))
+            .filter_map(|start| {
+                let (pose, _) = narrowed(&points, target, start, WIDTH_MM, 8)?;
+                Some((fit(&points, target, &pose, CLOSE_MM), pose))
+            })
+            .max_by(|a, b| a.0.total_cmp(&b.0))
+            .and_then(|(_, pose)| finished(&thinned(source, FINISHING_POINTS), target, pose));
+        match better {
+            Some(better) if better.closeness() > 1.02 * best.closeness() => best = better,
+            _ => break,
+        }
+    }
+    best
+}
+
+/// Steps under a kernel that narrows from a width, at most so many; gives the
+/// pose and the last width.
+fn narrowed(
+    points: &[SurfacePoint],
+    target: &Target,
+    start: Isometry3<f64>,
+    first_width: f64,
+    steps: usize,
+) -> Option<(Isometry3<f64>, f64)> {
+    const NARROWEST_MM: f64 = 0.03;
+    const STILL_MM: f64 = 1e-4;
+    let (mut pose, mut width) = (start, first_width);
+    for _ in 0..steps {
+        let matches = icp::matches_within(points, target, &pose, width);
+        let motion = icp::motion_by_planes(&matches, width)?;
+        let moved = matches
+            .iter()
+            .step_by(97)
+            .map(|m| (motion * m.moved - m.moved).norm());
+        let still = moved.fold(0.0, f64::max) < STILL_MM;
+        pose = motion * pose;
+        let close = matches
+            .iter()
+            .map(target::Match::off_plane)
+            .filter(|r| r.abs() <= width);
+        let own = (3.0 * robust_sd(close).unwrap_or(0.0)).clamp(NARROWEST_MM, first_width);
+        if still && own > 0.95 * width {
+            break;
+        }
+        width = own.min(width).max(0.6 * width);
+    }
+    Some((pose, width))
+}
+
+/// Every so many-th point, about `count` of them.
+fn thinned(points: &[SurfacePoint], count: usize) -> Vec<SurfacePoint> {
+    points
+        .iter()
+        .step_by((points.len() / count.max(1)).max(1))
+        .copied()
+        .collect()
+}

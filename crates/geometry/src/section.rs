@@ -1,0 +1,355 @@
+//! Cuts of a mesh by planes that hold the z axis.
+
+use mesh::Mesh;
+use nalgebra::{Point2, Point3, Vector2};
+use std::ops::RangeInclusive;
+
+/// A point in a section: across (along the plane in plan), then along z; mm.
+/// The plane's origin is the origin.
+pub type SectionPoint = [f64; 2];
+
+/// A plane that holds the z axis.
+#[derive(Debug, Clone, Copy)]
+pub struct SectionPlane {
+    /// A point of the plane: the origin of section coordinates.
+    pub origin: Point3<f64>,
+    /// Unit vector of the plan along the plane: the first section coordinate.
+    pub across: Vector2<f64>,
+}
+
+impl SectionPlane {
+    /// The place in space of a point of the section.
+    pub fn place(&self, [u, w]: SectionPoint) -> Point3<f64> {
+        Point3::new(
+            self.origin.x + u * self.across.x,
+            self.origin.y + u * self.across.y,
+            self.origin.z + w,
+        )
+    }
+
+    /// Section coordinates of a place on the plane.
+    pub fn section_point(&self, place: &Point3<f64>) -> SectionPoint {
+        let off = place - self.origin;
+        [off.xy().dot(&self.across), off.z]
+    }
+
+    fn distance(&self, place: &Point3<f64>) -> f64 {
+        self.across.perp(&(place - self.origin).xy())
+    }
+}
+
+/// Part of a cut, in order along the surface.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CutLine {
+    /// The points; those of a closed line end where they began.
+    pub points: Vec<SectionPoint>,
+    /// The triangle that each piece between two points lies on.
+    pub triangles: Vec<u32>,
+}
+
+impl CutLine {
+    /// Whether it comes back to where it began.
+    pub fn is_closed(&self) -> bool {
+        self.points.len() > 2 && self.points.first() == self.points.last()
+    }
+}
+
+/// A mesh whose triangles are filed by where they lie in plan.
+pub struct Cutter<'a> {
+    mesh: &'a Mesh,
+    corner: Point2<f64>,
+    size: [usize; 2],
+    /// First entry of each cell in `filed`.
+    starts: Vec<u32>,
+    filed: Vec<u32>,
+}
+
+/// Side of a cell of the filing, mm.
+const CELL_MM: f64 = 1.5;
+
+impl<'a> Cutter<'a> {
+    /// Files those triangles of a mesh that are to be cut.
+    pub fn new(mesh: &'a Mesh, is_cut: impl Fn(usize) -> bool) -> Self {
+        let (low, high) = mesh.bounds().unwrap_or_default();
+        let cells = |axis: usize| ((high[axis] - low[axis]) / CELL_MM) as usize + 1;
+        let mut cutter = Self {
+            mesh,
+            corner: low.xy(),
+            size: [cells(0), cells(1)],
+            starts: Vec::new(),
+            filed: Vec::new(),
+        };
+        let mut entries: Vec<(u32, u32)> = Vec::new();
+        for triangle in (0..mesh.triangles().len()).filter(|&t| is_cut(t)) {
+            let corners = mesh.corners(triangle);
+            let low = corners[0]
+                .coords
+                .inf(&corners[1].coords)
+                .inf(&corners[2].coords);
+            let high = corners[0]
+                .coords
+                .sup(&corners[1].coords)
+                .sup(&corners[2].coords);
+            let (from, to) = (cutter.cell_at(low.x, low.y), cutter.cell_at(high.x, high.y));
+            for row in from[1]..=to[1] {
+                for column in from[0]..=to[0] {
+                    entries.push(((row * cutter.size[0] + column) as u32, triangle as u32));
+                }
+            }
+        }
+        let mut starts = vec![0_u32; cutter.size[0] * cutter.size[1] + 1];
+        for (cell, _) in &entries {
+            starts[*cell as usize + 1] += 1;
+        }
+        for cell in 1..starts.len() {
+            starts[cell] += starts[cell - 1];
+        }
+        let mut next = starts.clone();
+        let mut filed = vec![0; entries.len()];
+        for (cell, triangle) in entries {
+            let place = &mut next[cell as usize];
+            filed[*place as usize] = triangle;
+            *place += 1;
+        }
+        cutter.starts = starts;
+        cutter.filed = filed;
+        cutter
+    }
+
+    fn cell_at(&self, x: f64, y: f64) -> [usize; 2] {
+        let index = |value: f64, axis: usize| {
+            ((value - self.corner[axis]) / CELL_MM).clamp(0.0, self.size[axis] as f64 - 1.0)
+                as usize
+        };
+        [index(x, 0), index(y, 1)]
+    }
+
+    /// The cut by a plane between two distances along it, as lines in order,
+    /// longest first. A plane through a vertex passes just beside it.
+    pub fn cut(&self, plane: &SectionPlane, span: RangeInclusive<f64>) -> Vec<CutLine> {
+        let mut pieces: Vec<Piece> = self
+            .triangles_along(plane, &span)
+            .into_iter()
+            .filter_map(|triangle| self.piece(plane, triangle))
+            .filter(|piece| piece.ends.iter().any(|end| span.contains(&end.at[0])))
+            .collect();
+        pieces.sort_unstable_by_key(|piece| piece.triangle);
+        chained(&pieces)
+    }
+
+    /// Triangles in the cells that the plane crosses, each once.
+    fn triangles_along(&self, plane: &SectionPlane, span: &RangeInclusive<f64>) -> Vec<u32> {
+        let reach = (self.size[0] + self.size[1]) as f64 * CELL_MM;
+        let middle = plane.across.dot(
+            &(self.corner
+                + Vector2::new(self.size[0] as f64, self.size[1] as f64) * (CELL_MM / 2.0)
+                - plane.origin.xy()),
+        );
+        let (from, to) = (
+            span.start().max(middle - reach),
+            span.end().min(middle + reach),
+        );
+        let mut cells: Vec<usize> = Vec::new();
+        let steps = ((to - from) / (CELL_MM / 4.0)).ceil().max(0.0) as usize;
+        for step in 0..=steps {
+            let at = plane.place([from + (to - from) * step as f64 / steps.max(1) as f64, 0.0]);
+            // Beside the line as well: quarter steps may pass a corner by.
+            let side = Vector2::new(-plane.across.y, plane.across.x) * (CELL_MM / 4.0);
+            for place in [at.xy() - side, at.xy(), at.xy() + side] {
+                let inside = (0..2).all(|axis| {
+                    let off = place[axis] - self.corner[axis];
+                    off >= 0.0 && off < self.size[axis] as f64 * CELL_MM
+                });
+                if inside {
+                    let [column, row] = self.cell_at(place.x, place.y);
+                    cells.push(row * self.size[0] + column);
+                }
+            }
+        }
+        cells.sort_unstable();
+        cells.dedup();
+        let mut triangles: Vec<u32> = cells
+            .iter()
+            .flat_map(|&cell| {
+                &self.filed[self.starts[cell] as usize..self.starts[cell + 1] as usize]
+            })
+            .copied()
+            .collect();
+        triangles.sort_unstable();
+        triangles.dedup();
+        triangles
+    }
+
+    fn piece(&self, plane: &SectionPlane, triangle: u32) -> Option<Piece> {
+        let numbers = self.mesh.triangles()[triangle as usize];
+        let corners = self.mesh.corners(triangle as usize);
+        let sides = corners.map(|corner| plane.distance(&corner));
+        let mut ends = (0..3).filter_map(|i| {
+            let k = (i + 1) % 3;
+            if (sides[i] >= 0.0) == (sides[k] >= 0.0) {
+                return None;
+            }
+            // Both triangles of an edge must find the very same point on it.
+            let (a, b) = if numbers[i] < numbers[k] {
+                (i, k)
+            } else {
+                (k, i)
+            };
+            let share = sides[a] / (sides[a] - sides[b]);
+            Some(End {
+                edge: [numbers[a], numbers[b]],
+                at: plane.section_point(&(corners[a] + (corners[b] - corners[a]) * share)),
+            })
+        });
+        let ends = [ends.next()?, ends.next()?];
+        Some(Piece { triangle, ends })
+    }
+}
+
+/// Where a plane crosses an edge of the mesh.
+#[derive(Debug, Clone, Copy)]
+struct End {
+    edge: [u32; 2],
+    at: SectionPoint,
+}
+
+/// What a plane cuts from one triangle.
+#[derive(Debug, Clone, Copy)]
+struct Piece {
+    triangle: u32,
+    ends: [End; 2],
+}
+
+/// Joins pieces through the edges they share.
+fn chained(pieces: &[Piece]) -> Vec<CutLine> {
+    let mut by_edge: Vec<([u32; 2], usize)> = pieces
+        .iter()
+        .enumerate()
+        .flat_map(|(i, piece)| piece.ends.map(|end| (end.edge, i)))
+        .collect();
+    by_edge.sort_unstable();
+    let neighbours = |edge: [u32; 2]| {
+        let start = by_edge.partition_point(|entry| entry.0 < edge);
+        by_edge[start..]
+            .iter()
+            .take_while(move |entry| entry.0 == edge)
+            .map(|entry| entry.1)
+    };
+    let is_end = |i: usize| {
+        pieces[i]
+            .ends
+            .iter()
+            .any(|end| neighbours(end.edge).count() == 1)
+    };
+    let mut is_used = vec![false; pieces.len()];
+    let mut lines = Vec::new();
+    // Open lines from their ends first, closed ones from anywhere then.
+    let starts = (0..pieces.len())
+        .filter(|&i| is_end(i))
+        .chain(0..pieces.len());
+    for start in starts.collect::<Vec<_>>() {
+        if is_used[start] {
+            continue;
+        }
+        let [a, b] = pieces[start].ends;
+        let from_a = neighbours(a.edge).count() == 1 || neighbours(b.edge).count() != 1;
+        let (first, mut ahead) = if from_a { (a, b) } else { (b, a) };
+        let mut line = CutLine {
+            points: vec![first.at, ahead.at],
+            triangles: vec![pieces[start].triangle],
+        };
+        is_used[start] = true;
+        while let Some(next) = neighbours(ahead.edge).find(|&i| !is_used[i]) {
+            is_used[next] = true;
+            let [a, b] = pieces[next].ends;
+            ahead = if a.edge == ahead.edge { b } else { a };
+            line.points.push(ahead.at);
+            line.triangles.push(pieces[next].triangle);
+        }
+        lines.push(line);
+    }
+    lines.sort_by_key(|line| std::cmp::Reverse(line.points.len()));
+    lines
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A cylinder along z without lids: radius 2 mm, 0 to 3 mm high.
+    fn tube(sides: u32) -> Mesh {
+        let vertices = (0..2 * sides)
+            .map(|i| {
+                let (sin, cos) =
+                    (std::f64::consts::TAU * f64::from(i / 2) / f64::from(sides)).sin_cos();
+                Point3::new(2.0 * cos, 2.0 * sin, 3.0 * f64::from(i % 2))
+            })
+            .collect();
+        let triangles = (0..sides)
+            .flat_map(|i| {
+                let (a, b) = (2 * i, 2 * ((i + 1) % sides));
+                [[a, b, b + 1], [a, b + 1, a + 1]]
+            })
+            .collect();
+        Mesh::new(vertices, triangles, None).expect("a mesh")
+    }
+
+    fn length(line: &CutLine) -> f64 {
+        line.points
+            .windows(2)
+            .map(|p| (p[1][0] - p[0][0]).hypot(p[1][1] - p[0][1]))
+            .sum()
+    }
+
+    #[test]
+    fn a_tube_is_cut_along_two_straight_lines() {
+        let mesh = tube(60);
+        let cutter = Cutter::new(&mesh, |_| true);
+        for angle in [0.0, 0.3, 1.7_f64] {
+            let plane = SectionPlane {
+                origin: Point3::new(0.5, 0.0, 1.0),
+                across: Vector2::new(angle.cos(), angle.sin()),
+            };
+            let lines = cutter.cut(&plane, -9.0..=9.0);
+            assert_eq!(lines.len(), 2);
+            for line in &lines {
+                assert!((length(line) - 3.0).abs() < 1e-9 && !line.is_closed());
+                assert_eq!(line.triangles.len(), line.points.len() - 1);
+            }
+            let one_side = cutter.cut(&plane, 0.0..=9.0);
+            assert_eq!(one_side.len(), 1);
+            assert!(one_side[0].points.iter().all(|p| p[0] > 0.0));
+        }
+    }
+
+    #[test]
+    fn a_ball_is_cut_along_one_closed_line() {
+        // An octahedron: the cut through its middle is a square.
+        let axes = [[1.0, 0.0, 0.0], [0.0, 1.0, 0.0], [0.0, 0.0, 1.0]];
+        let vertices = axes
+            .iter()
+            .flat_map(|a| [Point3::from(*a), Point3::from(a.map(|x| -x))])
+            .collect();
+        let triangles = (0..8_u32)
+            .map(|i| [i & 1, 2 + (i >> 1 & 1), 4 + (i >> 2 & 1)])
+            .collect();
+        let mesh = Mesh::new(vertices, triangles, None).expect("a mesh");
+        let plane = SectionPlane {
+            origin: Point3::new(0.0, 0.1, 0.0),
+            across: Vector2::x(),
+        };
+        let lines = Cutter::new(&mesh, |_| true).cut(&plane, -5.0..=5.0);
+        assert_eq!(lines.len(), 1);
+        assert!(lines[0].is_closed());
+        assert!((length(&lines[0]) - 4.0 * 0.9 * 2f64.sqrt()).abs() < 1e-12);
+        let beside = SectionPlane {
+            origin: Point3::new(0.0, 1.1, 0.0),
+            ..plane
+        };
+        assert!(
+            Cutter::new(&mesh, |_| true)
+                .cut(&beside, -5.0..=5.0)
+                .is_empty()
+        );
+    }
+}

@@ -1,0 +1,53 @@
+//! What can be wrong in a case file, or in a landmarks file that it names.
+
+use super::tray::{BadColour, BadThickness};
+use crate::located::{Located, TomlFault, TomlFileError};
+use measure::landmarks::LandmarkName;
+use thiserror::Error;
+
+/// Why a case file, or a landmarks file, cannot be used.
+pub type CaseError = TomlFileError<CaseFault>;
+
+/// What is wrong in a case file, and in which line.
+pub type CaseProblem = Located<CaseFault>;
+
+/// What can be wrong in a case file.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum CaseFault {
+    #[error("{0}")]
+    Toml(String),
+    #[error("the case needs a name of printable letters (a pseudonym, never a patient's name)")]
+    NoId,
+    #[error("no impression is named; give first_pass or wash under [maxillary] or [mandibular]")]
+    NoImpression,
+    #[error("a tissue stop needs three finite numbers")]
+    StopNotFinite,
+    #[error("tissue stops are given but no tray; they are places on the tray scan")]
+    StopsWithoutTray,
+    #[error(transparent)]
+    Colour(#[from] BadColour),
+    #[error(transparent)]
+    Thickness(#[from] BadThickness),
+    #[error("'{name}' is no landmark; there are {known}")]
+    UnknownLandmark { name: String, known: String },
+    #[error("the {name} {}", if *paired { "lies on the right or left: give its side" } else { "lies on the midline: leave its side out" })]
+    LandmarkSide { name: &'static str, paired: bool },
+    #[error("a landmark's point needs three finite numbers")]
+    MarkNotFinite,
+    #[error("the {name} is marked twice")]
+    MarkedTwice { name: &'static str },
+}
+
+impl TomlFault for CaseFault {
+    const WANTED: &'static str = "the path of a case file or of a file that it names";
+}
+
+impl CaseFault {
+    pub(super) fn unknown_landmark(name: &str) -> Self {
+        Self::UnknownLandmark {
+            name: name.escape_default().to_string(),
+            known: LandmarkName::ALL.map(LandmarkName::in_words).join(", "),
+        }
+    }
+}

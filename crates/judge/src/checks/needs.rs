@@ -1,0 +1,302 @@
+//! What a check needs before it can judge.
+//!
+//! Each need carries the function that judges once the need is met. Where it is
+//! not met, the check is not made, and the reason is the one that measuring gave.
+
+use crate::case::Consignment;
+use crate::finding::Finding;
+use crate::not_judged::Part;
+use crate::protocol::LimitKey;
+use crate::subject::{CaseSubject, Subject};
+use measure::jaw_relation::JawRelation;
+use measure::tray_fit::Seating;
+use measure::wash::Wash;
+use measure::{
+    Border, Cover, CoverMethod, Frame, NotMeasured, Reading, Station, TissueSurface, TrayColour,
+};
+use std::fmt;
+
+use super::shared::stations;
+
+/// Judges an impression by what was measured of it.
+type Judge<T> = fn(&Subject<'_>, &T) -> Vec<Finding>;
+/// Judges a case by what was measured of it or stated with it.
+type JudgeCase<T> = fn(&CaseSubject<'_>, &T) -> Vec<Finding>;
+
+/// What a check needs, with the function that judges once it is there.
+pub(super) enum Needs {
+    /// A scan, whatever it shows.
+    Scan(fn(&Subject<'_>) -> Vec<Finding>),
+    /// A scan that shows an impression.
+    Impression(fn(&Subject<'_>) -> Vec<Finding>),
+    /// The impression frame.
+    Frame(Judge<Frame>),
+    /// Cover, or else colours that tell tray from material.
+    TrayShown(fn(&Subject<'_>, TrayShown<'_>) -> Vec<Finding>),
+    /// Cover over the tissue surface.
+    Cover(Judge<Cover>),
+    /// Cover, where tissue stops were declared.
+    Stops(Judge<Cover>),
+    /// Area of the whole tissue surface that was scanned, mm².
+    ScannedArea(Judge<f64>),
+    /// How the tray stood in the mouth.
+    Seating(Judge<Seating>),
+    /// What a wash added to its first pass.
+    Wash(Judge<Wash>),
+    /// The border of a wash and that of its first pass.
+    BothBorders(Judge<Border>),
+    /// The tissue surface.
+    Tissue(Judge<TissueSurface>),
+    /// The tissue surface, scanned finely enough to show what is small.
+    FineTissue(Judge<TissueSurface>),
+    /// The border.
+    Border(Judge<Border>),
+    /// One figure of the border's stations. Where it is missing over a stretch
+    /// of flange, that stretch is not judged.
+    Stations(fn(&Station) -> Reading, Judge<Border>),
+    /// A case, whatever it holds.
+    Case(fn(&CaseSubject<'_>) -> Vec<Finding>),
+    /// The relation of the jaws.
+    Relation(JudgeCase<JawRelation>),
+    /// The interocclusal distance, mm.
+    InterocclusalDistance(JudgeCase<f64>),
+    /// What is said of the parcel.
+    Consignment(JudgeCase<Consignment>),
+}
+
+/// How it is known where the tray shows.
+#[derive(Clone, Copy)]
+pub(super) enum TrayShown<'a> {
+    /// By cover.
+    ByCover(&'a Cover),
+    /// By the tray's colour alone.
+    ByColour(&'a TrayColour),
+}
+
+/// Why a check is not made.
+#[derive(Debug, PartialEq)]
+pub(super) enum Absent {
+    /// There is nothing of the kind that it judges.
+    NothingToJudge,
+    /// What it needs could not be obtained.
+    Missing(String),
+    /// A part of the result that several checks need could not be obtained.
+    WholePart(Part, String),
+}
+
+/// What came of one check.
+pub(super) struct Outcome {
+    /// What it found, or why it was not made.
+    pub(super) findings: Result<Vec<Finding>, Absent>,
+    /// Why it could not judge everywhere, where it was made.
+    pub(super) gaps: Vec<String>,
+}
+
+impl Needs {
+    /// What comes of the check on an impression; `None` where it is one on the
+    /// case as a whole.
+    pub(super) fn on_impression(&self, subject: &Subject<'_>) -> Option<Outcome> {
+        Some(match *self {
+            Self::Scan(judge) => Outcome::made(judge(subject)),
+            Self::Impression(judge) => judged(subject, Ok(()), |()| judge(subject)),
+            Self::Frame(judge) => judged(subject, frame(subject), |of| judge(subject, of)),
+            Self::TrayShown(judge) => judged(subject, tray_shown(subject), |by| judge(subject, by)),
+            Self::Cover(judge) => judged(subject, cover(subject), |of| judge(subject, of)),
+            Self::Stops(judge) => judged(subject, stops(subject), |of| judge(subject, of)),
+            Self::ScannedArea(judge) => {
+                judged(subject, scanned_mm2(subject), |of| judge(subject, &of))
+            }
+            Self::Seating(judge) => judged(subject, seating(subject), |of| judge(subject, of)),
+            Self::Wash(judge) => judged(subject, wash(subject), |of| judge(subject, of)),
+            Self::BothBorders(judge) => {
+                judged(subject, both_borders(subject), |of| judge(subject, of))
+            }
+            Self::Tissue(judge) => judged(subject, tissue(subject), |of| judge(subject, of)),
+            Self::FineTissue(judge) => Outcome {
+                gaps: tissue(subject).map_or(Vec::new(), |of| too_small_to_see(subject, of)),
+                ..judged(subject, tissue(subject), |of| judge(subject, of))
+            },
+            Self::Border(judge) => judged(subject, border(subject), |of| judge(subject, of)),
+            Self::Stations(figure, judge) => Outcome {
+                gaps: border(subject).map_or(Vec::new(), |of| {
+                    let least_mm = subject.limit(LimitKey::LeastStretch).value;
+                    stations::reasons_missing(of, figure, least_mm)
+                }),
+                ..judged(subject, border(subject), |of| judge(subject, of))
+            },
+            Self::Case(_)
+            | Self::Relation(_)
+            | Self::InterocclusalDistance(_)
+            | Self::Consignment(_) => return None,
+        })
+    }
+
+    /// What comes of the check on a case as a whole; `None` where it is one on
+    /// an impression.
+    pub(super) fn on_case(&self, subject: &CaseSubject<'_>) -> Option<Outcome> {
+        let outcome = |findings| Outcome {
+            findings,
+            gaps: Vec::new(),
+        };
+        Some(match *self {
+            Self::Case(judge) => Outcome::made(judge(subject)),
+            Self::Relation(judge) => outcome(relation(subject).map(|of| judge(subject, of))),
+            Self::InterocclusalDistance(judge) => {
+                outcome(interocclusal_mm(subject).map(|mm| judge(subject, &mm)))
+            }
+            Self::Consignment(judge) => outcome(consignment(subject).map(|of| judge(subject, of))),
+            _ => return None,
+        })
+    }
+}
+
+impl Outcome {
+    fn made(findings: Vec<Finding>) -> Self {
+        Self {
+            findings: Ok(findings),
+            gaps: Vec::new(),
+        }
+    }
+}
+
+/// The outcome of a check that judges impressions and nothing else.
+fn judged<T>(
+    subject: &Subject<'_>,
+    need: Result<T, Absent>,
+    judge: impl FnOnce(T) -> Vec<Finding>,
+) -> Outcome {
+    let findings = match need {
+        Ok(_) if subject.something_else().is_some() => Err(Absent::NothingToJudge),
+        need => need.map(judge),
+    };
+    Outcome {
+        findings,
+        gaps: Vec::new(),
+    }
+}
+
+fn missing(why: impl fmt::Display) -> Absent {
+    Absent::Missing(why.to_string())
+}
+
+fn frame<'a>(subject: &Subject<'a>) -> Result<&'a Frame, Absent> {
+    subject
+        .measurement()
+        .frame
+        .as_ref()
+        .map_err(|why| match why {
+            // The check `not-an-impression` says so.
+            NotMeasured::NotAnImpression(_) => Absent::NothingToJudge,
+            why => Absent::WholePart(Part::Frame, why.to_string()),
+        })
+}
+
+fn cover<'a>(subject: &Subject<'a>) -> Result<&'a Cover, Absent> {
+    subject.measurement().cover.as_ref().map_err(missing)
+}
+
+fn stops<'a>(subject: &Subject<'a>) -> Result<&'a Cover, Absent> {
+    cover(subject).map_err(|why| {
+        if subject.input.stops.is_empty() {
+            Absent::NothingToJudge
+        } else {
+            why
+        }
+    })
+}
+
+fn tray_shown<'a>(subject: &Subject<'a>) -> Result<TrayShown<'a>, Absent> {
+    let measurement = subject.measurement();
+    match (&measurement.cover, &measurement.colour) {
+        (Ok(cover), _) => Ok(TrayShown::ByCover(cover)),
+        (Err(_), Some(Ok(colour))) => Ok(TrayShown::ByColour(colour)),
+        (Err(why), Some(Err(of_colour))) => Err(missing(format!("{why}; by colour: {of_colour}"))),
+        (Err(why), None) => Err(missing(why)),
+    }
+}
+
+fn scanned_mm2(subject: &Subject<'_>) -> Result<f64, Absent> {
+    match (tray_shown(subject)?, &subject.measurement().colour) {
+        (TrayShown::ByCover(cover), _) if cover.method == CoverMethod::TrayScan => {
+            Ok(cover.area_judged_mm2)
+        }
+        (_, Some(Ok(colour))) => Ok(colour.area_judged_mm2),
+        _ => Err(missing(
+            "with a stated thickness of the tray, cover is known over a part of the tissue \
+             surface only",
+        )),
+    }
+}
+
+fn seating<'a>(subject: &Subject<'a>) -> Result<&'a Seating, Absent> {
+    let fit = subject.measurement().tray_fit.as_ref();
+    fit.and_then(|fit| fit.seating.as_ref()).ok_or_else(|| {
+        let no_cover = cover(subject).err();
+        no_cover.unwrap_or_else(|| missing("the scan of the tray was not laid on the impression"))
+    })
+}
+
+fn wash<'a>(subject: &Subject<'a>) -> Result<&'a Wash, Absent> {
+    match &subject.measurement().wash {
+        None => Err(Absent::NothingToJudge),
+        Some(wash) => wash.as_ref().map_err(missing),
+    }
+}
+
+/// The wash's border, whose stations hold how far it lies from the first pass's.
+fn both_borders<'a>(subject: &Subject<'a>) -> Result<&'a Border, Absent> {
+    match &subject.measurement().wash {
+        None => return Err(Absent::NothingToJudge),
+        // By tissue sides alone two borders can be compared, and a wash cannot.
+        Some(Ok(_) | Err(NotMeasured::NoOuterSurfaceForWash)) => {}
+        Some(Err(why)) => return Err(missing(why)),
+    }
+    let of_wash = border(subject)?;
+    match subject.first_pass.map(|first_pass| &first_pass.border) {
+        Some(Err(why)) => Err(missing(format!("on the first pass, {why}"))),
+        Some(Ok(_)) | None => Ok(of_wash),
+    }
+}
+
+fn tissue<'a>(subject: &Subject<'a>) -> Result<&'a TissueSurface, Absent> {
+    subject.measurement().tissue.as_ref().map_err(missing)
+}
+
+/// What voids and nodules the scan is too coarse to show, where these would be
+/// judged.
+fn too_small_to_see(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<String> {
+    let least = tissue.zones.iter().map(|zone| zone.least_across_mm);
+    least
+        .max_by(f64::total_cmp)
+        .filter(|&least_mm| least_mm > subject.limit(LimitKey::CriticalVoid).value)
+        .map(|least_mm| format!("those narrower than {least_mm:.1} mm cannot be seen on this scan"))
+        .into_iter()
+        .collect()
+}
+
+fn border<'a>(subject: &Subject<'a>) -> Result<&'a Border, Absent> {
+    let border = subject.measurement().border.as_ref();
+    border.map_err(|why| Absent::WholePart(Part::Border, why.to_string()))
+}
+
+fn relation<'a>(subject: &CaseSubject<'a>) -> Result<&'a JawRelation, Absent> {
+    let absent = |why: &dyn fmt::Display| Absent::WholePart(Part::JawRelation, why.to_string());
+    match subject.relation {
+        None => Err(absent(&"the case names no scan of the jaw-relation record")),
+        Some(relation) => relation.as_ref().map_err(|why| absent(why)),
+    }
+}
+
+fn interocclusal_mm(subject: &CaseSubject<'_>) -> Result<f64, Absent> {
+    let stated = subject.case.interocclusal_distance_mm();
+    stated.ok_or_else(|| missing("the case does not give both vertical dimensions"))
+}
+
+fn consignment<'a>(subject: &CaseSubject<'a>) -> Result<&'a Consignment, Absent> {
+    subject.case.consignment.as_ref().ok_or_else(|| {
+        Absent::WholePart(
+            Part::Consignment,
+            "the case says nothing of the parcel".to_owned(),
+        )
+    })
+}

@@ -1,0 +1,63 @@
+//! What the checks on landmarks share.
+
+use crate::check::Check;
+use crate::finding::{Finding, Place};
+use crate::landmarks::{JudgedLandmark, LandmarkStatus, judged};
+use crate::severity::Severity;
+use crate::subject::Subject;
+use crate::words;
+use measure::landmarks::{Landmark, LandmarkName};
+
+/// A finding for each landmark of a status; `assess` gives severity
+/// and instruction.
+pub(crate) fn findings(
+    subject: &Subject<'_>,
+    check: Check,
+    status: LandmarkStatus,
+    assess: impl Fn(&Landmark, &JudgedLandmark) -> (Severity, String),
+) -> Vec<Finding> {
+    let landmarks = &subject.measurement().landmarks;
+    landmarks
+        .iter()
+        .zip(judged(subject))
+        .enumerate()
+        .filter(|(_, (_, judged))| judged.status == status)
+        .filter(|(_, (landmark, _))| !may_be_missing(landmark.name, status))
+        .map(|(number, (landmark, judged))| {
+            let (severity, instruction) = assess(landmark, &judged);
+            Finding {
+                place: landmark.place().zip(landmark.zone).map(|(at, zone)| Place {
+                    at,
+                    zone,
+                    side: landmark.side,
+                }),
+                landmark: Some(number),
+                ..subject.finding(check, severity, instruction)
+            }
+        })
+        .collect()
+}
+
+/// `the hamular notch on the right`.
+pub(crate) fn named(landmark: &Landmark) -> String {
+    match landmark.side {
+        Some(side) => format!("the {} on the {}", landmark.name, words::side(side)),
+        None => format!("the {}", landmark.name),
+    }
+}
+
+/// Foveae are absent in one mouth of five (LM-31), rugae fade with age, and
+/// tuberosities are often poorly defined (AREA-08): their absence says nothing.
+fn may_be_missing(name: LandmarkName, status: LandmarkStatus) -> bool {
+    status == LandmarkStatus::NotFound
+        && matches!(
+            name,
+            LandmarkName::FoveaePalatini | LandmarkName::Rugae | LandmarkName::Tuberosity
+        )
+}
+
+/// What is missed for some landmarks is worth knowing and no more: they guide,
+/// and bear nothing.
+pub(crate) fn guides_only(name: LandmarkName) -> bool {
+    matches!(name, LandmarkName::FoveaePalatini | LandmarkName::Rugae)
+}

@@ -1,0 +1,682 @@
+//! Findings and verdicts on hand-built measurements.
+#![allow(clippy::unwrap_used)]
+
+use fixtures::impression::*;
+use judge::{
+    Case, Check, Evidence, JudgedCase, Protocol, Severity, Stage, UnitReading, Verdict, judge_case,
+};
+use measure::tray_fit::Amount;
+use measure::{
+    Arch, CoverMethod, Defect, DefectKind, ImpressionMeasurement, NotAnImpression, NotMeasured,
+    Spot, TrayThickness, Zone,
+};
+use mesh::Unit;
+use rstest::rstest;
+
+fn judged(measurement: &ImpressionMeasurement) -> JudgedCase {
+    judged_by(measurement, &Protocol::default())
+}
+
+fn judged_by(measurement: &ImpressionMeasurement, protocol: &Protocol) -> JudgedCase {
+    let case = one(Some(Arch::Maxillary), Stage::Single);
+    judge_case(&case, &[evidence(measurement, 0)], None, protocol)
+}
+
+fn codes(judged: &JudgedCase) -> Vec<(Severity, Check)> {
+    judged
+        .findings
+        .iter()
+        .map(|f| (f.severity, f.check))
+        .collect()
+}
+
+#[test]
+fn a_sound_impression_is_accepted_and_says_what_was_not_judged() {
+    let judged = judged(&sound());
+    assert_eq!(judged.verdict, Verdict::Accept);
+    assert_eq!(judged.impressions[0].verdict, Verdict::Accept);
+    assert!(judged.findings.is_empty());
+    assert!(judged.impressions[0].not_judged.is_empty());
+}
+
+// Uncertainty of cover is 0.1 mm; limits are 0.2 (fail) and 1.0 mm (note).
+#[rstest]
+#[case::at_the_tray(0.0, Severity::Fail, Check::ShowThrough, Verdict::Rework)]
+#[case::through_it(-0.4, Severity::Fail, Check::ShowThrough, Verdict::Rework)]
+#[case::hardly_bare(0.15, Severity::Borderline, Check::ShowThrough, Verdict::Undecided)]
+#[case::hardly_covered(0.25, Severity::Borderline, Check::ShowThrough, Verdict::Undecided)]
+#[case::thin(0.5, Severity::Note, Check::ThinCover, Verdict::Accept)]
+#[case::hardly_thin(0.95, Severity::Note, Check::ThinCover, Verdict::Accept)]
+fn a_spot_is_judged_by_its_least_cover(
+    #[case] min_mm: f64,
+    #[case] severity: Severity,
+    #[case] check: Check,
+    #[case] verdict: Verdict,
+) {
+    let mut measurement = sound();
+    measurement.spots = vec![spot(min_mm)];
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), [(severity, check)]);
+    assert_eq!(judged.verdict, verdict);
+    let finding = &judged.findings[0];
+    let figure = finding.figure.as_ref().unwrap();
+    assert_eq!((figure.measured, figure.uncertainty), (min_mm, Some(0.1)));
+    assert_eq!(finding.spot, Some(0));
+    assert_eq!(finding.place.as_ref().unwrap().at, spot(0.0).centre);
+}
+
+#[test]
+fn a_protocol_can_make_thin_material_fail() {
+    let protocol =
+        Protocol::from_text("[limits]\nthin_cover_mm = { value = 1.0, level = \"fail\" }").unwrap();
+    let mut measurement = sound();
+    measurement.spots = vec![spot(0.5), spot(0.25), spot(0.95)];
+    let judged = judged_by(&measurement, &protocol);
+    // The second may even show through, but that it is thin is sure.
+    assert_eq!(
+        codes(&judged),
+        [
+            (Severity::Fail, Check::ThinCover),
+            (Severity::Fail, Check::ThinCover),
+            (Severity::Borderline, Check::ThinCover)
+        ]
+    );
+    assert_eq!(judged.verdict, Verdict::Rework);
+}
+
+#[test]
+fn instructions_to_relieve_say_how_to_do_it_safely() {
+    let mut measurement = sound();
+    measurement.spots = vec![spot(0.0)];
+    let instruction = &judged(&measurement).findings[0].instruction;
+    for words in [
+        "Relieve the tray",
+        "out of the mouth",
+        "eye",
+        "dust",
+        "sharp edges",
+        "wash",
+    ] {
+        assert!(instruction.contains(words), "{words}: {instruction}");
+    }
+}
+
+#[test]
+fn tray_that_shows_at_a_declared_stop_is_right() {
+    let mut measurement = sound();
+    let mut at_stop = spot(0.0);
+    at_stop.stop = Some(0);
+    measurement.spots = vec![at_stop];
+    measurement.stops = vec![stop(Some(0.0))];
+    let judged = judged(&measurement);
+    assert!(judged.findings.is_empty());
+    assert_eq!(judged.verdict, Verdict::Accept);
+}
+
+#[test]
+fn the_thin_ring_of_a_show_through_is_no_place_of_its_own() {
+    let mut measurement = sound();
+    let mut ring = spot(0.3);
+    ring.around = Some(0);
+    measurement.spots = vec![spot(0.0), ring];
+    assert_eq!(
+        codes(&judged(&measurement)),
+        [(Severity::Fail, Check::ShowThrough)]
+    );
+}
+
+#[rstest]
+#[case::covered(Some(0.8), Severity::Fail, Verdict::Retake, "not fully seated here")]
+#[case::hardly(
+    Some(0.25),
+    Severity::Borderline,
+    Verdict::Undecided,
+    "Look at this tissue stop"
+)]
+#[case::not_scanned(None, Severity::Borderline, Verdict::Undecided, "Scan this place")]
+fn a_stop_that_does_not_show_means_an_unseated_tray(
+    #[case] min_mm: Option<f64>,
+    #[case] severity: Severity,
+    #[case] verdict: Verdict,
+    #[case] says: &str,
+) {
+    let mut measurement = sound();
+    measurement.stops = vec![stop(min_mm)];
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), [(severity, Check::TissueStop)]);
+    assert_eq!(judged.verdict, verdict);
+    assert!(judged.findings[0].instruction.contains(says));
+}
+
+#[test]
+fn show_through_over_much_of_the_surface_is_no_case_for_a_wash() {
+    let mut measurement = sound();
+    let mut wide = spot(0.0);
+    // 15 ± 2 % of 3600 mm² against a limit of 10 %.
+    wide.area_mm2 = 540.0;
+    wide.area_uncertainty_mm2 = 72.0;
+    measurement.spots = vec![wide];
+    let judged = judged(&measurement);
+    assert_eq!(
+        codes(&judged),
+        [
+            (Severity::Fail, Check::ShowThroughExtent),
+            (Severity::Fail, Check::ShowThrough)
+        ]
+    );
+    let share = judged.findings[0].figure.as_ref().unwrap();
+    assert!(
+        (share.measured - 15.0).abs() < 1e-12 && (share.uncertainty.unwrap() - 2.0).abs() < 1e-12
+    );
+    assert_eq!(judged.verdict, Verdict::Retake);
+}
+
+#[rstest]
+#[case(NotMeasured::NoTray)]
+#[case(NotMeasured::NoOuterSurface)]
+#[case(NotMeasured::TrayDoesNotFit { fitting_percent: 3.0 })]
+#[case(NotMeasured::AmbiguousRegistration { spread_mm: 2.0 })]
+#[case(NotMeasured::TooCoarse { median_edge_mm: 1.4 })]
+fn without_cover_nothing_is_accepted(#[case] why: NotMeasured) {
+    let mut measurement = sound();
+    measurement.cover = Err(why.clone());
+    let judged = judged(&measurement);
+    assert_eq!(judged.verdict, Verdict::Undecided);
+    assert_eq!(
+        codes(&judged),
+        [(Severity::Borderline, Check::CoverNotJudged)]
+    );
+    assert!(judged.findings[0].instruction.contains(&why.to_string()));
+    let entries = &judged.impressions[0].not_judged;
+    for check in [Check::ShowThrough, Check::ThinCover] {
+        assert!(
+            entries
+                .iter()
+                .any(|e| e.what == check.into() && e.why == why.to_string())
+        );
+    }
+}
+
+/// Without a tray scan, a patch of 5 ± 1 mm² of the tray's colour.
+#[rstest]
+#[case::surely(5.0, 1.0, 0.9, Severity::Fail, Verdict::Rework)]
+#[case::hardly(1.5, 1.0, 0.9, Severity::Borderline, Verdict::Undecided)]
+#[case::another_colour(5.0, 1.0, 0.2, Severity::Borderline, Verdict::Undecided)]
+fn tray_is_told_by_its_colour(
+    #[case] area_mm2: f64,
+    #[case] area_uncertainty_mm2: f64,
+    #[case] confidence: f64,
+    #[case] severity: Severity,
+    #[case] verdict: Verdict,
+) {
+    let mut measurement = sound();
+    measurement.cover = Err(NotMeasured::NoTray);
+    measurement.tray_fit = None;
+    measurement.colour = Some(Ok(colours(area_mm2)));
+    measurement.spots = vec![Spot {
+        area_mm2,
+        area_uncertainty_mm2,
+        min_mm: None,
+        confidence: Some(confidence),
+        ..spot(0.0)
+    }];
+    let judged = judged(&measurement);
+    assert_eq!(
+        codes(&judged),
+        [
+            (severity, Check::ShowThrough),
+            (Severity::Note, Check::CoverNotJudged)
+        ]
+    );
+    let figure = judged.findings[0].figure.as_ref().unwrap();
+    assert_eq!((figure.measured, figure.unit.as_str()), (area_mm2, "mm2"));
+    assert_eq!(judged.verdict, verdict);
+    let entries = &judged.impressions[0].not_judged;
+    assert!(
+        entries
+            .iter()
+            .all(|entry| entry.what != Check::ShowThrough.into())
+    );
+    assert!(
+        entries
+            .iter()
+            .any(|entry| entry.what == Check::ThinCover.into())
+    );
+}
+
+/// Where cover contradicts colour one of the two errs, and no scan tells which;
+/// where cover is not known, colour alone is judged.
+#[rstest]
+#[case::covered(Some(2.4), Severity::Borderline, "the cover map finds material")]
+#[case::not_known(None, Severity::Fail, "relieve it")]
+fn tray_by_its_colour_beside_a_cover_map(
+    #[case] min_mm: Option<f64>,
+    #[case] severity: Severity,
+    #[case] says: &str,
+) {
+    let mut measurement = sound();
+    measurement.colour = Some(Ok(colours(5.0)));
+    measurement.spots = vec![Spot {
+        min_mm,
+        confidence: Some(0.9),
+        ..spot(0.0)
+    }];
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), [(severity, Check::ShowThrough)]);
+    let told = &judged.findings[0].instruction;
+    assert!(told.contains(says), "{told}");
+}
+
+#[test]
+fn colours_that_tell_nothing_leave_it_undecided() {
+    let mut measurement = sound();
+    measurement.cover = Err(NotMeasured::NoTray);
+    measurement.colour = Some(Err(NotMeasured::TrayColourUnknown));
+    let judged = judged(&measurement);
+    assert_eq!(judged.verdict, Verdict::Undecided);
+    let entries = &judged.impressions[0].not_judged;
+    let why = &entries
+        .iter()
+        .find(|e| e.what == Check::ShowThrough.into())
+        .unwrap()
+        .why;
+    assert!(
+        why.contains("no tray scan") && why.contains("colour"),
+        "{why}"
+    );
+}
+
+#[test]
+fn cover_by_a_stated_thickness_is_not_accepted_by_itself() {
+    let mut measurement = sound();
+    let cover = measurement.cover.as_mut().unwrap();
+    cover.registration = None;
+    cover.method = CoverMethod::TwoSided {
+        tray: TrayThickness {
+            mm: 2.0,
+            uncertainty_mm: 0.1,
+        },
+    };
+    cover.area_judged_mm2 = 800.0;
+    measurement.tray_fit = None;
+    assert_eq!(
+        codes(&judged(&measurement)),
+        [(Severity::Borderline, Check::CoverNotJudged)]
+    );
+    measurement.spots = vec![spot(0.02)];
+    let judged = judged(&measurement);
+    assert_eq!(judged.verdict, Verdict::Rework);
+    assert_eq!(judged.findings[0].check, Check::ShowThrough);
+}
+
+#[test]
+fn a_tray_that_stood_askew_is_told_in_words() {
+    let mut measurement = sound();
+    let seating = measurement
+        .tray_fit
+        .as_mut()
+        .unwrap()
+        .seating
+        .as_mut()
+        .unwrap();
+    let much = |value| Amount {
+        value,
+        uncertainty: 0.4,
+    };
+    (seating.right_mm, seating.anterior_mm) = (much(-2.4), much(1.7));
+    seating.front_up_deg = much(4.2);
+    seating.wider_mm = much(-5.0);
+    let judged = judged(&measurement);
+    assert_eq!(
+        codes(&judged),
+        [
+            (Severity::Note, Check::TraySeating),
+            (Severity::Note, Check::TraySeating),
+            (Severity::Note, Check::TraySize)
+        ]
+    );
+    let text = &judged.findings[0].instruction;
+    assert!(
+        text.contains("too far to the patient's left and tilted, nearer to the tissue in front"),
+        "{text}"
+    );
+    assert!(!text.contains("to the front"), "{text}");
+    assert!(judged.findings[2].instruction.contains("narrower"));
+    assert_eq!(judged.verdict, Verdict::Accept);
+}
+
+#[test]
+fn what_is_no_impression_is_named_and_not_judged() {
+    let why = NotMeasured::NotAnImpression(NotAnImpression::Positive);
+    let mut measurement = sound();
+    measurement.frame = Err(why.clone());
+    measurement.cover = Err(why);
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), [(Severity::Fail, Check::NotAnImpression)]);
+    assert!(
+        judged.findings[0]
+            .instruction
+            .starts_with("Not an impression: ")
+    );
+    assert_eq!(judged.verdict, Verdict::Undecided);
+}
+
+#[test]
+fn another_jaw_than_declared_leaves_all_undecided() {
+    let case = one(Some(Arch::Mandibular), Stage::Single);
+    let mut measurement = sound();
+    measurement.spots = vec![spot(0.0)];
+    let judged = judge_case(
+        &case,
+        &[evidence(&measurement, 0)],
+        None,
+        &Protocol::default(),
+    );
+    assert_eq!(judged.findings[0].check, Check::ArchMismatch);
+    assert_eq!(judged.verdict, Verdict::Undecided);
+}
+
+#[rstest]
+#[case::jaw_not_declared(None, 0.3, 0.9, true)]
+#[case::jaw_declared(Some(Arch::Maxillary), 0.3, 0.9, false)]
+#[case::axes_unsure(Some(Arch::Maxillary), 0.9, 0.3, true)]
+#[case::all_sure(None, 0.9, 0.9, false)]
+fn sides_are_relied_on_only_when_told_surely(
+    #[case] declared: Option<Arch>,
+    #[case] arch_confidence: f64,
+    #[case] confidence: f64,
+    #[case] asks: bool,
+) {
+    let mut measurement = sound();
+    let frame = measurement.frame.as_mut().unwrap();
+    frame.arch_confidence = arch_confidence;
+    frame.confidence = confidence;
+    let case = one(declared, Stage::Single);
+    let judged = judge_case(
+        &case,
+        &[evidence(&measurement, 0)],
+        None,
+        &Protocol::default(),
+    );
+    assert_eq!(judged.verdict == Verdict::Undecided, asks);
+    assert_eq!(
+        judged
+            .findings
+            .iter()
+            .any(|f| f.check == Check::OrientationUnclear),
+        asks
+    );
+}
+
+#[rstest]
+#[case::uncertain(|m: &mut ImpressionMeasurement| m.cover.as_mut().unwrap().uncertainty_mm = 0.4, Check::CoverUncertainty)]
+#[case::half_a_scan(|m: &mut ImpressionMeasurement| m.cover.as_mut().unwrap().area_judged_mm2 = 2000.0, Check::TissueArea)]
+#[case::coarse(|m: &mut ImpressionMeasurement| m.integrity.median_edge = 1.2, Check::ScanResolution)]
+#[case::nan(|m: &mut ImpressionMeasurement| m.cover.as_mut().unwrap().uncertainty_mm = f64::NAN, Check::CoverUncertainty)]
+fn a_poor_measurement_bars_acceptance(
+    #[case] spoil: fn(&mut ImpressionMeasurement),
+    #[case] check: Check,
+) {
+    let mut measurement = sound();
+    spoil(&mut measurement);
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), [(Severity::Borderline, check)]);
+    assert_eq!(judged.verdict, Verdict::Undecided);
+}
+
+#[rstest]
+#[case::given(UnitReading::Given(Unit::Inch), None)]
+#[case::assumed(UnitReading::Assumed, None)]
+#[case::inferred(UnitReading::Inferred(Unit::Metre), Some("--unit m"))]
+#[case::either(UnitReading::Ambiguous(vec![Unit::Centimetre, Unit::Inch]), Some("cm or in"))]
+fn the_unit_is_asked_for_unless_it_is_clear(#[case] unit: UnitReading, #[case] asks: Option<&str>) {
+    let measurement = sound();
+    let case = one(None, Stage::Single);
+    for of_tray in [false, true] {
+        let mut evidence = evidence(&measurement, 0);
+        if of_tray {
+            evidence.tray.as_mut().unwrap().unit = unit.clone();
+        } else {
+            evidence.scan.unit = unit.clone();
+        }
+        let judged = judge_case(&case, &[evidence], None, &Protocol::default());
+        match asks {
+            None => assert_eq!(judged.verdict, Verdict::Accept),
+            Some(words) => {
+                assert_eq!(codes(&judged), [(Severity::Fail, Check::UnitUnclear)]);
+                assert!(judged.findings[0].instruction.contains(words));
+                assert_eq!(judged.verdict, Verdict::Undecided);
+            }
+        }
+    }
+}
+
+#[test]
+fn one_file_for_two_things_is_asked_about() {
+    let measurement = sound();
+    let case = one(None, Stage::Single);
+    let mut doubled = evidence(&measurement, 0);
+    doubled.tray = Some(facts("impression 0"));
+    let judged = judge_case(&case, &[doubled], None, &Protocol::default());
+    assert_eq!(codes(&judged), [(Severity::Fail, Check::FileUnclear)]);
+    assert_eq!(judged.verdict, Verdict::Undecided);
+
+    let mut questioned = evidence(&measurement, 0);
+    questioned.scan.questions = vec!["a second scan follows".into()];
+    let judged = judge_case(&case, &[questioned], None, &Protocol::default());
+    assert!(
+        judged.findings[0]
+            .instruction
+            .contains("a second scan follows")
+    );
+    assert_eq!(judged.verdict, Verdict::Undecided);
+}
+
+fn two_passes() -> Case {
+    Case {
+        id: "two".into(),
+        impressions: vec![
+            input(Some(Arch::Maxillary), Stage::FirstPass),
+            input(Some(Arch::Maxillary), Stage::Wash),
+        ],
+        jaw_relation: None,
+        consignment: None,
+    }
+}
+
+#[test]
+fn a_wash_decides_and_its_first_pass_is_history() {
+    let mut first = sound();
+    first.spots = vec![spot(0.0)];
+    let wash = sound();
+    let both: Vec<Evidence<'_>> = vec![evidence(&first, 0), evidence(&wash, 1)];
+    let judged = judge_case(&two_passes(), &both, None, &Protocol::default());
+    assert_eq!(judged.impressions[0].verdict, Verdict::Rework);
+    assert_eq!(judged.impressions[1].verdict, Verdict::Accept);
+    assert_eq!(judged.verdict, Verdict::Accept);
+    assert!(judged.findings.iter().all(|f| f.severity == Severity::Note));
+    assert!(
+        judged
+            .findings
+            .iter()
+            .any(|f| f.check == Check::ShowThrough && f.impression == Some(0))
+    );
+
+    let turned: Vec<Evidence<'_>> = vec![evidence(&wash, 0), evidence(&first, 1)];
+    let judged = judge_case(&two_passes(), &turned, None, &Protocol::default());
+    assert_eq!(judged.verdict, Verdict::Rework);
+}
+
+#[test]
+fn a_question_about_one_jaw_does_not_hide_that_the_other_must_be_mended() {
+    let mut upper = sound();
+    upper.spots = vec![spot(0.0)];
+    // Found maxillary, declared mandibular.
+    let lower = sound();
+    let case = Case {
+        impressions: vec![
+            input(Some(Arch::Maxillary), Stage::Wash),
+            input(Some(Arch::Mandibular), Stage::Wash),
+        ],
+        ..two_passes()
+    };
+    let both: Vec<Evidence<'_>> = vec![evidence(&upper, 0), evidence(&lower, 1)];
+    let judged = judge_case(&case, &both, None, &Protocol::default());
+    assert_eq!(judged.impressions[1].verdict, Verdict::Undecided);
+    assert_eq!(judged.verdict, Verdict::Rework);
+}
+
+#[test]
+fn an_impression_that_nobody_measured_is_never_accepted() {
+    let measured = sound();
+    let judged = judge_case(
+        &two_passes(),
+        &[evidence(&measured, 0)],
+        None,
+        &Protocol::default(),
+    );
+    assert_eq!(judged.verdict, Verdict::Undecided);
+}
+
+#[test]
+fn the_same_scan_as_first_pass_and_wash_is_asked_about() {
+    let wash = sound();
+    let same: Vec<Evidence<'_>> = vec![evidence(&wash, 0), evidence(&wash, 0)];
+    let judged = judge_case(&two_passes(), &same, None, &Protocol::default());
+    assert_eq!(judged.findings[0].check, Check::FileUnclear);
+    assert_eq!(judged.verdict, Verdict::Undecided);
+    assert_eq!(judged.impressions[1].verdict, Verdict::Undecided);
+}
+
+#[test]
+fn a_record_that_could_not_be_measured_is_not_passed_in_silence() {
+    let measurement = sound();
+    let case = one(Some(Arch::Maxillary), Stage::Single);
+    let evidence = [evidence(&measurement, 0)];
+    let relation = Err(NotMeasured::JawsNotOpposed);
+    let judged = judge_case(&case, &evidence, Some(&relation), &Protocol::default());
+    assert_eq!(
+        codes(&judged),
+        [(Severity::Borderline, Check::JawRelationNotJudged)]
+    );
+    assert_eq!(judged.verdict, Verdict::Undecided);
+    assert_eq!(judged.impressions[0].verdict, Verdict::Accept);
+}
+
+#[test]
+fn findings_stand_in_order_of_urgency() {
+    let mut measurement = sound();
+    measurement.spots = vec![spot(0.6), spot(0.15), spot(0.0)];
+    measurement.stops = vec![stop(Some(0.9))];
+    let judged = judged(&measurement);
+    assert_eq!(
+        codes(&judged),
+        [
+            (Severity::Fail, Check::TissueStop),
+            (Severity::Fail, Check::ShowThrough),
+            (Severity::Borderline, Check::ShowThrough),
+            (Severity::Note, Check::ThinCover),
+        ]
+    );
+}
+
+fn defect(kind: DefectKind, across_mm: f64, zone: Zone) -> Defect {
+    Defect {
+        kind,
+        centre: nalgebra::Point3::new(5.0, 6.0, 7.0),
+        area_mm2: 1.0,
+        depth_mm: (kind != DefectKind::Hole).then_some(0.5),
+        depth_uncertainty_mm: (kind != DefectKind::Hole).then_some(0.05),
+        across_mm,
+        across_uncertainty_mm: 0.1,
+        length_mm: (kind == DefectKind::Fold).then_some(across_mm),
+        outline: Vec::new(),
+        from_edge_mm: 10.0,
+        zone,
+        side: None,
+    }
+}
+
+// Uncertainty of the width is 0.1 mm. On the ridge voids fail above 1 mm; on
+// the flange, away from the border, they are noted above 2 mm.
+#[rstest]
+#[case::void_on_the_ridge(DefectKind::Void, 1.2, Zone::ResidualRidge, Some((Severity::Fail, Check::Void)), Verdict::Rework)]
+#[case::hardly(DefectKind::Void, 1.05, Zone::ResidualRidge, Some((Severity::Borderline, Check::Void)), Verdict::Undecided)]
+#[case::small(DefectKind::Void, 0.8, Zone::ResidualRidge, None, Verdict::Accept)]
+#[case::void_on_the_flange(DefectKind::Void, 1.5, Zone::BuccalFlange, None, Verdict::Accept)]
+#[case::large_on_the_flange(DefectKind::Void, 2.5, Zone::BuccalFlange, Some((Severity::Note, Check::Void)), Verdict::Accept)]
+#[case::nodule(DefectKind::Nodule, 1.5, Zone::PosteriorPalatalSeal, Some((Severity::Borderline, Check::Nodule)), Verdict::Undecided)]
+#[case::fold(DefectKind::Fold, 4.0, Zone::Palate, Some((Severity::Note, Check::Fold)), Verdict::Accept)]
+#[case::fold_on_the_ridge(DefectKind::Fold, 4.0, Zone::ResidualRidge, Some((Severity::Borderline, Check::Fold)), Verdict::Undecided)]
+#[case::hole(DefectKind::Hole, 2.5, Zone::Palate, Some((Severity::Borderline, Check::Hole)), Verdict::Undecided)]
+#[case::small_hole(DefectKind::Hole, 1.5, Zone::Palate, None, Verdict::Accept)]
+fn a_defect_is_judged_by_its_size_and_place(
+    #[case] kind: DefectKind,
+    #[case] across_mm: f64,
+    #[case] zone: Zone,
+    #[case] finding: Option<(Severity, Check)>,
+    #[case] verdict: Verdict,
+) {
+    let mut measurement = sound();
+    measurement.tissue.as_mut().unwrap().defects = vec![defect(kind, across_mm, zone)];
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), Vec::from_iter(finding));
+    assert_eq!(judged.verdict, verdict);
+    if finding.is_some() {
+        assert_eq!(judged.findings[0].defect, Some(0));
+        assert_eq!(judged.findings[0].place.as_ref().unwrap().zone, zone);
+    }
+}
+
+#[test]
+fn beside_the_border_a_void_is_judged_strictly() {
+    let mut measurement = sound();
+    let mut void = defect(DefectKind::Void, 1.5, Zone::BuccalFlange);
+    void.from_edge_mm = 2.0;
+    measurement.tissue.as_mut().unwrap().defects = vec![void];
+    assert_eq!(
+        codes(&judged(&measurement)),
+        [(Severity::Fail, Check::Void)]
+    );
+}
+
+#[test]
+fn what_a_coarse_scan_cannot_show_is_said() {
+    let mut measurement = sound();
+    measurement.tissue.as_mut().unwrap().zones[0].least_across_mm = 1.6;
+    let judged = judged(&measurement);
+    assert_eq!(judged.verdict, Verdict::Accept);
+    let entry = judged.impressions[0]
+        .not_judged
+        .iter()
+        .find(|entry| entry.what == Check::Void.into())
+        .unwrap();
+    assert!(entry.why.contains("1.6 mm"), "{}", entry.why);
+    measurement.tissue = Err(NotMeasured::TooCoarseForDefects {
+        median_edge_mm: 0.9,
+    });
+    let judged = self::judged(&measurement);
+    for check in [Check::Void, Check::Nodule, Check::Fold, Check::Hole] {
+        let said = judged.impressions[0].not_judged.iter();
+        assert_eq!(said.filter(|entry| entry.what == check.into()).count(), 1);
+    }
+}
+
+#[test]
+fn a_part_that_was_scanned_badly_is_named() {
+    let mut measurement = sound();
+    let zones = &mut measurement.tissue.as_mut().unwrap().zones;
+    zones[0].noise_mm = 0.08;
+    zones[0].doubled_mm2 = 60.0;
+    let mut good = zones[0].clone();
+    good.zone = Zone::Palate;
+    good.noise_mm = 0.01;
+    good.doubled_mm2 = 0.0;
+    zones.push(good);
+    let judged = judged(&measurement);
+    assert_eq!(judged.verdict, Verdict::Accept);
+    assert_eq!(codes(&judged), [(Severity::Note, Check::ScanQuality); 2]);
+    for finding in &judged.findings {
+        assert!(finding.instruction.contains("residual ridge"));
+    }
+}

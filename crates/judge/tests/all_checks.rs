@@ -1,0 +1,413 @@
+//! Every check on every kind of case: it is made, or it is in `not_judged` with
+//! its reason, or there is nothing that it could judge.
+#![allow(clippy::unwrap_used)]
+
+mod common;
+
+use common::{colours, evidence, input, sound};
+use judge::Check::*;
+use judge::{
+    Case, Check, Consignment, JawRelation, JudgedCase, NotJudged, Part, Protocol, Stage, Unjudged,
+    judge_case,
+};
+use measure::jaw_relation::{JawRelation as Measured, Space};
+use measure::wash::Wash;
+use measure::{
+    Arch, CoverMethod, ImpressionMeasurement, Missing, NotAnImpression as Else, NotMeasured,
+    TrayThickness,
+};
+use nalgebra::{Isometry3, Point3};
+use rstest::rstest;
+
+/// A case of a first pass and a wash over it, with what was measured of both.
+struct Given {
+    case: Case,
+    first_pass: ImpressionMeasurement,
+    wash: ImpressionMeasurement,
+    relation: Option<Result<Measured, NotMeasured>>,
+}
+
+/// A case that lacks nothing.
+fn whole() -> Given {
+    let stops = vec![Point3::origin()];
+    let impressions = [Stage::FirstPass, Stage::Wash].map(|stage| judge::ImpressionInput {
+        stops: stops.clone(),
+        ..input(Some(Arch::Maxillary), stage)
+    });
+    Given {
+        case: Case {
+            id: "whole".into(),
+            impressions: impressions.into(),
+            jaw_relation: Some(JawRelation {
+                scan: Some("record.ply".into()),
+                vertical_dimension_mm: Some(66.0),
+                rest_vertical_dimension_mm: Some(69.0),
+                upper_lip_length_mm: Some(21.5),
+            }),
+            consignment: Some(Consignment {
+                no_jaw_relation_because: None,
+                one_arch_because: Some("lower jaw has teeth".into()),
+                prescription: Some(true),
+                disinfectant: Some("as the protocol says".into()),
+                disinfection_min: Some(10.0),
+                expected: vec!["upper impression".into()],
+                packed: vec!["upper impression".into()],
+            }),
+        },
+        first_pass: sound(),
+        wash: ImpressionMeasurement {
+            wash: Some(Ok(wash())),
+            ..sound()
+        },
+        relation: Some(Ok(relation())),
+    }
+}
+
+fn wash() -> Wash {
+    Wash {
+        at_vertex_mm: Vec::new(),
+        uncertainty_mm: 0.1,
+        area_judged_mm2: 3600.0,
+        p05_mm: 0.2,
+        median_mm: 0.4,
+        p95_mm: 0.6,
+        added_share: 0.9,
+        lowered_share: 0.0,
+        places: Vec::new(),
+    }
+}
+
+fn relation() -> Measured {
+    Measured {
+        record_from_maxilla: Isometry3::identity(),
+        record_from_mandible: Isometry3::identity(),
+        stations: vec![Space {
+            at: Point3::origin(),
+            from_front_mm: 0.0,
+            side: None,
+            mm: Some(20.0),
+        }],
+        uncertainty_mm: 0.3,
+        ridge_angle_deg: 3.0,
+        ridge_angle_uncertainty_deg: 1.5,
+    }
+}
+
+fn judged(given: &Given) -> JudgedCase {
+    judge_case(
+        &given.case,
+        &[evidence(&given.first_pass, 0), evidence(&given.wash, 1)],
+        given.relation.as_ref(),
+        &Protocol::default(),
+    )
+}
+
+/// The checks that need a part, all of which its one entry stands for.
+fn needing(part: Part) -> &'static [Check] {
+    match part {
+        Part::Frame => &[
+            ArchMismatch,
+            LandmarkCutShort,
+            LandmarkObscured,
+            LandmarkNotFound,
+        ],
+        Part::Border => &[
+            BorderChange,
+            ScanEnds,
+            FlangeHeight,
+            UnderExtension,
+            BorderAsymmetry,
+            FlangeThickness,
+            BorderRadius,
+            BorderOverlap,
+            TrayAtBorder,
+        ],
+        Part::Wash => &[WashOpen, WashThickness, WashUneven, BorderChange],
+        Part::JawRelation => &[InterarchSpace, RidgeAngle],
+        Part::Consignment => &[ParcelIncomplete, PrescriptionMissing, DisinfectionNotStated],
+    }
+}
+
+/// What was not judged of the wash and of the case, each once, in its order.
+fn entries(judged: &JudgedCase) -> Vec<&NotJudged> {
+    let mut entries: Vec<&NotJudged> = Vec::new();
+    for entry in (judged.impressions[1].not_judged.iter()).chain(&judged.not_judged) {
+        assert!(!entry.why.trim().is_empty(), "{}", entry.what);
+        if entries.iter().all(|known| known.what != entry.what) {
+            entries.push(entry);
+        }
+    }
+    entries
+}
+
+/// What is taken from a whole case.
+type Spoil = fn(&mut Given);
+
+const NO_COVER: [Check; 8] = [
+    ShowThrough,
+    ShowThroughExtent,
+    TissueArea,
+    ThinCover,
+    CoverUncertainty,
+    TissueStop,
+    TraySeating,
+    TraySize,
+];
+
+fn checks(checks: &[Check]) -> Vec<Unjudged> {
+    checks.iter().map(|&check| check.into()).collect()
+}
+
+#[rstest]
+#[case::whole(|_: &mut Given| {}, vec![], &[])]
+#[case::no_tray(
+    |given: &mut Given| {
+        given.wash.cover = Err(NotMeasured::NoTray);
+        given.wash.tray_fit = None;
+    },
+    checks(&NO_COVER),
+    &[]
+)]
+#[case::colours_that_tell_nothing(
+    |given: &mut Given| {
+        given.wash.cover = Err(NotMeasured::NoTray);
+        given.wash.tray_fit = None;
+        given.wash.colour = Some(Err(NotMeasured::TrayColourUnknown));
+    },
+    checks(&NO_COVER),
+    &[]
+)]
+#[case::colours_alone(
+    |given: &mut Given| {
+        given.wash.cover = Err(NotMeasured::NoTray);
+        given.wash.tray_fit = None;
+        given.wash.colour = Some(Ok(colours(0.0)));
+    },
+    checks(&[ThinCover, CoverUncertainty, TissueStop, TraySeating, TraySize]),
+    &[]
+)]
+#[case::no_stop_declared(
+    |given: &mut Given| {
+        given.wash.cover = Err(NotMeasured::NoTray);
+        given.case.impressions[1].stops.clear();
+    },
+    checks(&[ShowThrough, ShowThroughExtent, TissueArea, ThinCover, CoverUncertainty]),
+    &[TissueStop]
+)]
+#[case::stated_thickness(
+    |given: &mut Given| {
+        given.wash.cover.as_mut().unwrap().method = CoverMethod::TwoSided {
+            tray: TrayThickness { mm: 2.0, uncertainty_mm: 0.1 },
+        };
+        given.wash.tray_fit = None;
+    },
+    checks(&[TissueArea, TraySeating, TraySize]),
+    &[]
+)]
+#[case::no_border(
+    |given: &mut Given| given.wash.border = Err(NotMeasured::NoBorder),
+    vec![Part::Border.into()],
+    &[]
+)]
+#[case::no_height(
+    |given: &mut Given| of_stations(given, |s| s.flange_height = Err(Missing::NoCrest)),
+    checks(&[FlangeHeight, UnderExtension, BorderAsymmetry]),
+    &[]
+)]
+#[case::no_thickness(
+    |given: &mut Given| of_stations(given, |s| s.flange_thickness = Err(Missing::TissueSideOnly)),
+    checks(&[FlangeThickness]),
+    &[]
+)]
+#[case::no_radius(
+    |given: &mut Given| of_stations(given, |s| s.border_radius = Err(Missing::NoRoll)),
+    checks(&[BorderRadius]),
+    &[]
+)]
+#[case::no_overlap(
+    |given: &mut Given| of_stations(given, |s| s.overlap = Err(Missing::NoTray)),
+    checks(&[BorderOverlap, TrayAtBorder]),
+    &[]
+)]
+#[case::no_tissue(
+    |given: &mut Given| given.wash.tissue = Err(NotMeasured::TooCoarseForDefects { median_edge_mm: 0.9 }),
+    checks(&[Void, Nodule, Fold, Hole, ScanQuality]),
+    &[]
+)]
+#[case::too_coarse_for_small_voids(
+    |given: &mut Given| given.wash.tissue.as_mut().unwrap().zones[0].least_across_mm = 1.6,
+    checks(&[Void, Nodule]),
+    &[]
+)]
+#[case::another_first_pass(
+    |given: &mut Given| given.wash.wash = Some(Err(NotMeasured::EarlierDoesNotFit { fitting_percent: 9.0 })),
+    checks(&[WashOpen, WashThickness, WashUneven, BorderChange]),
+    &[]
+)]
+#[case::tissue_sides_of_both_passes(
+    |given: &mut Given| given.wash.wash = Some(Err(NotMeasured::NoOuterSurfaceForWash)),
+    checks(&[WashOpen, WashThickness, WashUneven]),
+    &[]
+)]
+#[case::first_pass_without_border(
+    |given: &mut Given| given.first_pass.border = Err(NotMeasured::NoBorder),
+    checks(&[BorderChange]),
+    &[]
+)]
+#[case::no_frame(
+    |given: &mut Given| given.wash.frame = Err(NotMeasured::NoBorder),
+    vec![Part::Frame.into()],
+    &[]
+)]
+#[case::no_relation(
+    |given: &mut Given| given.relation = None,
+    vec![Part::JawRelation.into()],
+    &[]
+)]
+#[case::another_record(
+    |given: &mut Given| given.relation = Some(Err(NotMeasured::JawsNotOpposed)),
+    vec![Part::JawRelation.into()],
+    &[]
+)]
+#[case::one_vertical_dimension(
+    |given: &mut Given| given.case.jaw_relation.as_mut().unwrap().rest_vertical_dimension_mm = None,
+    checks(&[InterocclusalDistance]),
+    &[]
+)]
+#[case::nothing_of_the_parcel(
+    |given: &mut Given| given.case.consignment = None,
+    vec![Part::Consignment.into()],
+    &[]
+)]
+#[case::no_pair(
+    |given: &mut Given| {
+        given.case.impressions[0].declared = Some(Arch::Mandibular);
+        given.wash.wash = None;
+    },
+    vec![Part::Wash.into()],
+    &[]
+)]
+#[case::a_cast(
+    |given: &mut Given| {
+        let why = || NotMeasured::NotAnImpression(Else::Positive);
+        given.wash = ImpressionMeasurement {
+            frame: Err(why()),
+            cover: Err(why()),
+            tray_fit: None,
+            border: Err(why()),
+            tissue: Err(why()),
+            wash: Some(Err(why())),
+            ..sound()
+        };
+    },
+    [
+        checks(&NO_COVER),
+        checks(&[WashOpen, WashThickness, WashUneven, BorderChange]),
+        checks(&[Void, Nodule, Fold, Hole, ScanQuality]),
+        vec![Part::Border.into()],
+    ]
+    .concat(),
+    // What they would say of an impression, `not-an-impression` makes pointless.
+    &[
+        ArchMismatch,
+        OrientationUnclear,
+        ScanResolution,
+        CoverNotJudged,
+        BorderNotJudged,
+        LandmarkCutShort,
+        LandmarkObscured,
+        LandmarkNotFound,
+    ]
+)]
+fn each_check_is_made_or_says_why_not(
+    #[case] spoil: Spoil,
+    #[case] not_judged: Vec<Unjudged>,
+    #[case] nothing_to_judge: &[Check],
+) {
+    let mut given = whole();
+    spoil(&mut given);
+    let judged = judged(&given);
+    let entries = entries(&judged);
+    let found: Vec<Unjudged> = entries.iter().map(|entry| entry.what).collect();
+    assert_eq!(found, not_judged);
+    for check in Check::ALL {
+        let made = judged.impressions[1].made.contains(&check) || judged.made.contains(&check);
+        let said = found.iter().any(|what| match *what {
+            Unjudged::Check(of) => of == check,
+            Unjudged::Part(part) => needing(part).contains(&check),
+        });
+        assert_eq!(
+            made || said,
+            !nothing_to_judge.contains(&check),
+            "{check}: made {made}, said {said}"
+        );
+    }
+}
+
+fn of_stations(given: &mut Given, spoil: fn(&mut measure::Station)) {
+    let border = given.wash.border.as_mut().unwrap();
+    for station in &mut border.stations {
+        spoil(station);
+    }
+}
+
+#[test]
+fn a_first_pass_is_not_judged_as_a_wash() {
+    let judged = judged(&whole());
+    let first_pass = &judged.impressions[0];
+    assert!(first_pass.not_judged.is_empty());
+    for check in needing(Part::Wash) {
+        assert!(!first_pass.made.contains(check), "{check}");
+    }
+}
+
+#[test]
+fn a_bare_scan_says_all_that_was_not_judged() {
+    let mut measurement = sound();
+    measurement.cover = Err(NotMeasured::NoTray);
+    measurement.tray_fit = None;
+    let case = Case::of_one("bare", input(None, Stage::Single));
+    let judged = judge_case(
+        &case,
+        &[evidence(&measurement, 0)],
+        None,
+        &Protocol::default(),
+    );
+    let names = |entries: &[NotJudged]| -> Vec<&str> {
+        entries.iter().map(|entry| entry.what.name()).collect()
+    };
+    assert_eq!(
+        names(&judged.impressions[0].not_judged),
+        [
+            "show-through",
+            "show-through-extent",
+            "tissue-area",
+            "thin-cover",
+            "cover-uncertainty",
+            "tray-seating",
+            "tray-size",
+        ]
+    );
+    assert_eq!(
+        names(&judged.not_judged),
+        [
+            "wash",
+            "jaw_relation",
+            "interocclusal-distance",
+            "consignment"
+        ]
+    );
+}
+
+#[test]
+fn what_was_not_judged_names_its_own_reason() {
+    let mut given = whole();
+    given.first_pass.border = Err(NotMeasured::NoBorder);
+    let judged = judged(&given);
+    let entry = &judged.impressions[1].not_judged[0];
+    assert_eq!(entry.what, BorderChange.into());
+    assert_eq!(
+        entry.why,
+        "on the first pass, no border line could be followed round the scan"
+    );
+}

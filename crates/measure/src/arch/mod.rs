@@ -1,0 +1,4 @@
+//! The arch: its zones, and which surface faced the tissue.
+
+pub(crate) mod tissue_side;
+pub(crate) mod zones;

@@ -1,0 +1,157 @@
+//! Cover and its spots: plain data.
+
+use crate::tray::{TrayNotPlaced, TrayRegistration};
+use crate::words::{Side, Zone};
+use geometry::field::quantile;
+use nalgebra::Point3;
+use thiserror::Error;
+
+/// Why cover could not be measured.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum NoCover {
+    #[error(transparent)]
+    Tray(#[from] TrayNotPlaced),
+    #[error(
+        "the tray scan lacks its inner surface, or is inside out: over {missing_percent:.0} % of the tissue surface it shows its back"
+    )]
+    TrayInsideMissing { missing_percent: f64 },
+    #[error(
+        "too little of the tray's outer face shows opposite the tissue surface to measure its thickness"
+    )]
+    TooLittleTraySeen,
+}
+
+/// How cover was obtained.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum CoverMethod {
+    /// Distance to the registered scan of the empty tray.
+    TrayScan,
+    /// Thickness of material and tray together, less that of the tray.
+    TwoSided {
+        /// What was taken off.
+        tray: TrayThickness,
+    },
+}
+
+/// How thick the tray was said to be.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TrayThickness {
+    /// Thickness, mm.
+    pub mm: f64,
+    /// Its expanded uncertainty (k = 2), mm.
+    pub uncertainty_mm: f64,
+}
+
+/// Cover over the tissue surface.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Cover {
+    /// How it was obtained.
+    pub method: CoverMethod,
+    /// The registered tray; `None` where cover was measured without its scan.
+    pub registration: Option<TrayRegistration>,
+    /// Cover at each vertex of the impression mesh, mm, smoothed over the
+    /// scan's noise; `None` off the tissue surface.
+    pub at_vertex_mm: Vec<Option<f64>>,
+    /// Expanded uncertainty (k = 2) of a cover value, mm.
+    pub uncertainty_mm: f64,
+    /// Tissue surface area over which cover is known, mm².
+    pub area_judged_mm2: f64,
+    /// Least cover, mm.
+    pub min_mm: f64,
+    /// 5th percentile by area, mm.
+    pub p05_mm: f64,
+    /// Median by area, mm.
+    pub median_mm: f64,
+    /// 95th percentile by area, mm.
+    pub p95_mm: f64,
+}
+
+/// What a patch of little cover is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SpotKind {
+    /// Cover at or below the show-through level.
+    ShowThrough,
+    /// Cover above show-through and below the thin level.
+    Thin,
+}
+
+/// A connected patch of tissue surface with little cover.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Spot {
+    /// What it is.
+    pub kind: SpotKind,
+    /// Area-weighted centre, moved onto the surface; scan coordinates, mm.
+    pub centre: Point3<f64>,
+    /// Area of the patch, mm².
+    pub area_mm2: f64,
+    /// Expanded uncertainty (k = 2) of the area, mm².
+    pub area_uncertainty_mm2: f64,
+    /// Least cover in the patch, mm; `None` of a patch told by its colour where
+    /// cover is not known.
+    pub min_mm: Option<f64>,
+    /// Of a patch told by its colour: how like the tray's that is, 0 to 1.
+    pub confidence: Option<f64>,
+    /// Part of the arch.
+    pub zone: Zone,
+    /// Patient's side; `None` on the midline.
+    pub side: Option<Side>,
+    /// Number of the declared tissue stop that this show-through belongs to.
+    pub stop: Option<usize>,
+    /// Number (in the list of spots) of the show-through that this thin patch
+    /// borders: both are one place.
+    pub around: Option<usize>,
+    /// The scan's vertices in the patch, ascending.
+    pub vertices: Vec<u32>,
+}
+
+impl Spot {
+    /// Whether the scan's colours told it: beside a cover map, where that shows
+    /// no tray or nothing.
+    #[must_use]
+    pub fn is_by_colour(&self) -> bool {
+        self.confidence.is_some()
+    }
+}
+
+/// A declared tissue stop, looked for.
+#[derive(Debug, Clone, PartialEq)]
+pub struct StopReading {
+    /// The place on the tissue surface, scan coordinates, mm.
+    pub at: Point3<f64>,
+    /// Least cover at the stop, mm; `None` where no surface was scanned.
+    pub min_mm: Option<f64>,
+    /// Part of the arch.
+    pub zone: Zone,
+    /// Patient's side; `None` on the midline.
+    pub side: Option<Side>,
+}
+
+impl Cover {
+    /// Cover known at vertices that each stand for an area (mm²); `None` where
+    /// it is known nowhere.
+    pub(crate) fn of(
+        method: CoverMethod,
+        at_vertex_mm: Vec<Option<f64>>,
+        areas: &[f64],
+        uncertainty_mm: f64,
+    ) -> Option<Self> {
+        let mut weighted: Vec<(f64, f64)> = (at_vertex_mm.iter().zip(areas))
+            .filter_map(|(mm, &area)| Some(((*mm)?, area)))
+            .filter(|(_, area)| *area > 0.0)
+            .collect();
+        let area_judged_mm2 = weighted.iter().map(|w| w.1).sum();
+        let mut part = |part| quantile(&mut weighted, part);
+        Some(Self {
+            min_mm: part(0.0)?,
+            p05_mm: part(0.05)?,
+            median_mm: part(0.5)?,
+            p95_mm: part(0.95)?,
+            method,
+            registration: None,
+            at_vertex_mm,
+            uncertainty_mm,
+            area_judged_mm2,
+        })
+    }
+}

@@ -1,0 +1,11 @@
+//! Cover: distance from the tissue surface to the tray, and where it is little.
+
+pub(crate) mod by_colour;
+pub(crate) mod by_thickness;
+pub(crate) mod by_tray_scan;
+mod figures;
+pub(crate) mod spots;
+pub(crate) mod stops;
+
+pub use by_colour::{BesideCover, NoColour, TrayColour};
+pub use figures::{Cover, CoverMethod, NoCover, Spot, SpotKind, StopReading, TrayThickness};

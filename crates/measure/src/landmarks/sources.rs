@@ -1,0 +1,30 @@
+//! What landmarks are looked for on, and what a search comes to.
+
+use super::figures::{LandmarkName, Seen, Unseen};
+use crate::border::Border;
+use crate::cover::Spot;
+use crate::impression::Impression;
+use crate::tissue::Defect;
+use crate::words::Side;
+use nalgebra::Point3;
+
+/// What landmarks are looked for on, and what may spoil them.
+pub(crate) struct Sources<'a> {
+    pub impression: &'a Impression,
+    /// Which triangles are no stray islands.
+    pub belongs: &'a [bool],
+    /// Loops of vertices at which the scan ends.
+    pub loops: &'a [Vec<u32>],
+    pub border: Option<&'a Border>,
+    pub defects: &'a [Defect],
+    pub spots: &'a [Spot],
+    pub noise_mm: f64,
+}
+
+/// A landmark before its surroundings are looked at.
+pub(super) struct Sighting {
+    pub name: LandmarkName,
+    pub side: Option<Side>,
+    pub seen: Result<Seen, Unseen>,
+    pub expected: Option<Point3<f64>>,
+}

@@ -1,0 +1,353 @@
+//! The quantities of one impression, each measured when it is first asked for,
+//! and once.
+
+use crate::border::{self, Border, NoBorder, VertexPlace};
+use crate::cover::stops::{self, Stop};
+use crate::cover::{
+    Cover, NoColour, NoCover, Spot, TrayColour, by_colour, by_thickness, by_tray_scan, spots,
+};
+use crate::frame::{self, FoundFrame};
+use crate::impression::{Impression, Surface};
+use crate::intake;
+use crate::landmarks::{self, Landmark, Sources};
+use crate::measurement::{Measurement, ScanFigures, Scanned};
+use crate::not_an_impression::NotAnImpression;
+use crate::settings::MeasureSettings;
+use crate::tissue::{self, NoTissue, TissueSurface};
+use crate::tray::{self, LocalTray, PlacedTray, PreparedTray, TrayNotPlaced};
+use crate::tray_fit::{self, TrayFit};
+use geometry::noise::Heights;
+use mesh::Mesh;
+use std::sync::OnceLock;
+
+/// Where nearly all of the tissue surface is nearer to the tray than this, mm,
+/// there is no material: scans of one tray differ by less.
+const EMPTY_TRAY_MM: f64 = 0.2;
+
+/// What the scan's colours show, with the patches of the tray's colour.
+type ColourReading = Result<(TrayColour, Vec<Spot>), NoColour>;
+
+/// One impression being measured. Every quantity of an impression is `None`
+/// where the scan shows something else.
+///
+/// A quantity may ask for others, never for itself; on one cell no two threads
+/// wait for each other, since what is asked for inside a parallel loop has been
+/// obtained before it.
+pub struct Measuring<'a> {
+    scan: &'a Mesh,
+    tray_scan: Option<&'a Mesh>,
+    settings: &'a MeasureSettings,
+    surface: OnceLock<Surface>,
+    tray: OnceLock<Option<PreparedTray>>,
+    frame: OnceLock<Result<FoundFrame, NotAnImpression>>,
+    impression: OnceLock<Option<Impression>>,
+    heights: OnceLock<Heights>,
+    noise_mm: OnceLock<Option<f64>>,
+    belongs: OnceLock<Vec<bool>>,
+    placed: OnceLock<Option<Result<PlacedTray, TrayNotPlaced>>>,
+    border: OnceLock<Option<Result<Border, NoBorder>>>,
+    cover: OnceLock<Option<Result<Cover, NoCover>>>,
+    tray_fit: OnceLock<Option<TrayFit>>,
+    stops: OnceLock<Vec<Stop>>,
+    colour: OnceLock<Option<ColourReading>>,
+    spots: OnceLock<Vec<Spot>>,
+    tissue: OnceLock<Option<Result<TissueSurface, NoTissue>>>,
+    landmarks: OnceLock<Vec<Landmark>>,
+    places: OnceLock<Vec<Option<VertexPlace>>>,
+}
+
+impl<'a> Measuring<'a> {
+    /// Nothing is measured yet. Both scans are in mm, each in any pose.
+    #[must_use]
+    pub fn new(scan: &'a Mesh, tray: Option<&'a Mesh>, settings: &'a MeasureSettings) -> Self {
+        Self {
+            scan,
+            tray_scan: tray,
+            settings,
+            surface: OnceLock::new(),
+            tray: OnceLock::new(),
+            frame: OnceLock::new(),
+            impression: OnceLock::new(),
+            heights: OnceLock::new(),
+            noise_mm: OnceLock::new(),
+            belongs: OnceLock::new(),
+            placed: OnceLock::new(),
+            border: OnceLock::new(),
+            cover: OnceLock::new(),
+            tray_fit: OnceLock::new(),
+            stops: OnceLock::new(),
+            colour: OnceLock::new(),
+            spots: OnceLock::new(),
+            tissue: OnceLock::new(),
+            landmarks: OnceLock::new(),
+            places: OnceLock::new(),
+        }
+    }
+
+    pub(crate) fn surface(&self) -> &Surface {
+        self.surface.get_or_init(|| Surface::of(self.scan))
+    }
+
+    pub(crate) fn tray(&self) -> Option<&PreparedTray> {
+        self.tray
+            .get_or_init(|| self.tray_scan.map(PreparedTray::of))
+            .as_ref()
+    }
+
+    /// The frame with its crest line, or what the scan shows instead.
+    ///
+    /// # Errors
+    /// When the scan shows no impression.
+    pub fn frame(&self) -> Result<&FoundFrame, &NotAnImpression> {
+        self.frame
+            .get_or_init(|| {
+                let surface = self.surface();
+                intake::two_scans(&surface.mesh, &surface.topology)
+                    .map_or_else(|| frame::find(&surface.mesh), Err)
+            })
+            .as_ref()
+    }
+
+    pub(crate) fn impression(&self) -> Option<&Impression> {
+        self.impression
+            .get_or_init(|| {
+                let found = self.frame().ok()?;
+                Some(Impression::of(self.surface(), found.clone()))
+            })
+            .as_ref()
+    }
+
+    pub(crate) fn heights(&self) -> &Heights {
+        self.heights
+            .get_or_init(|| Heights::of(&self.surface().mesh))
+    }
+
+    /// Standard deviation of the scan's noise along the normal, mm.
+    pub fn noise_mm(&self) -> Option<f64> {
+        *self.noise_mm.get_or_init(|| {
+            let vertices = self.surface().mesh.vertices().len();
+            self.heights().noise_mm(0..vertices)
+        })
+    }
+
+    /// The noise; 0 where none can be estimated.
+    fn noise(&self) -> f64 {
+        self.noise_mm().unwrap_or(0.0)
+    }
+
+    /// Which triangles are no stray islands.
+    fn belongs(&self) -> &[bool] {
+        self.belongs
+            .get_or_init(|| intake::main_parts(self.surface()))
+    }
+
+    pub(crate) fn placed_tray(&self) -> Option<Result<&PlacedTray, &TrayNotPlaced>> {
+        let placed = self.placed.get_or_init(|| {
+            let impression = self.impression()?;
+            Some(match self.tray() {
+                Some(tray) => tray::place(impression, tray, self.noise()),
+                None => Err(TrayNotPlaced::NoTray),
+            })
+        });
+        placed.as_ref().map(Result::as_ref)
+    }
+
+    fn local_tray(&self) -> Option<LocalTray<'_>> {
+        Some(LocalTray::new(self.tray()?, self.placed_tray()?.ok()?))
+    }
+
+    /// The border line and its sections.
+    pub fn border(&self) -> Option<Result<&Border, &NoBorder>> {
+        let border = self.border.get_or_init(|| {
+            Some(border::measure(
+                self.impression()?,
+                self.belongs(),
+                self.local_tray(),
+                self.noise(),
+                self.settings.flange_depth_mm,
+            ))
+        });
+        border.as_ref().map(Result::as_ref)
+    }
+
+    fn known_border(&self) -> Option<&Border> {
+        self.border()?.ok()
+    }
+
+    /// Cover over the tissue surface: from the tray scan, else from the stated
+    /// thickness of the tray.
+    pub fn cover(&self) -> Option<Result<&Cover, &NoCover>> {
+        let cover = self.cover.get_or_init(|| {
+            let impression = self.impression()?;
+            let noise_mm = self.noise();
+            let by_scan = match (self.tray(), self.placed_tray()?) {
+                (Some(tray), Ok(placed)) => {
+                    by_tray_scan::over_tissue(impression, tray, placed, noise_mm)
+                }
+                (_, Err(why)) => Err(why.clone().into()),
+                (None, Ok(_)) => Err(TrayNotPlaced::NoTray.into()),
+            };
+            Some(
+                match (by_scan, self.settings.tray_thickness, self.border()?) {
+                    (Err(NoCover::Tray(TrayNotPlaced::NoTray)), Some(thickness), Ok(border)) => {
+                        by_thickness::cover(impression, border, thickness, noise_mm)
+                    }
+                    (by_scan, ..) => by_scan,
+                },
+            )
+        });
+        cover.as_ref().map(Result::as_ref)
+    }
+
+    fn known_cover(&self) -> Option<&Cover> {
+        self.cover()?.ok()
+    }
+
+    /// How the tray suits the mouth; `None` without a registered tray.
+    pub fn tray_fit(&self) -> Option<&TrayFit> {
+        self.tray_fit
+            .get_or_init(|| {
+                Some(tray_fit::measure(
+                    self.impression()?,
+                    self.local_tray()?,
+                    self.known_cover()?,
+                    self.known_border(),
+                ))
+            })
+            .as_ref()
+    }
+
+    fn stops(&self) -> &[Stop] {
+        self.stops.get_or_init(|| {
+            let placed = self.placed_tray().and_then(Result::ok);
+            match (self.impression(), placed, self.known_cover()) {
+                (Some(impression), Some(placed), Some(cover)) => {
+                    stops::stops(impression, placed, cover, self.settings)
+                }
+                _ => Vec::new(),
+            }
+        })
+    }
+
+    fn colour(&self) -> Option<&ColourReading> {
+        self.colour
+            .get_or_init(|| by_colour::read(self.impression()?, self.known_cover(), self.settings))
+            .as_ref()
+    }
+
+    /// Patches of little cover, then those that the scan's colours alone show.
+    pub fn spots(&self) -> &[Spot] {
+        self.spots.get_or_init(|| {
+            let of_cover = self.impression().zip(self.known_cover());
+            let mut found = of_cover.map_or_else(Vec::new, |(impression, cover)| {
+                spots::spots(impression, cover, self.stops(), self.settings)
+            });
+            if let Some(Ok((_, of_colour))) = self.colour() {
+                found.extend_from_slice(of_colour);
+            }
+            found
+        })
+    }
+
+    /// The tissue surface: its defects, and how well it was scanned.
+    pub fn tissue(&self) -> Option<Result<&TissueSurface, &NoTissue>> {
+        let tissue = self.tissue.get_or_init(|| {
+            let impression = self.impression()?;
+            Some(tissue::on_tissue(
+                impression,
+                self.surface(),
+                self.heights(),
+            ))
+        });
+        tissue.as_ref().map(Result::as_ref)
+    }
+
+    /// Landmarks of the jaw.
+    pub fn landmarks(&self) -> &[Landmark] {
+        self.landmarks.get_or_init(|| {
+            let Some(impression) = self.impression() else {
+                return Vec::new();
+            };
+            let sources = Sources {
+                impression,
+                belongs: self.belongs(),
+                loops: self.surface().topology.boundary_loops(),
+                border: self.known_border(),
+                defects: match self.tissue() {
+                    Some(Ok(tissue)) => &tissue.defects,
+                    _ => &[],
+                },
+                spots: self.spots(),
+                noise_mm: self.noise(),
+            };
+            landmarks::all(&sources, &self.settings.marks)
+        })
+    }
+
+    /// Where each vertex of the scan lies in the arch.
+    pub fn places(&self) -> &[Option<VertexPlace>] {
+        self.places.get_or_init(|| {
+            self.impression().map_or_else(Vec::new, |impression| {
+                border::of_vertices(impression, self.known_border())
+            })
+        })
+    }
+
+    /// What the scan shows if it is no impression, as far as that is known:
+    /// without looking further than the stages that have run.
+    pub(crate) fn something_else(&self) -> Option<NotAnImpression> {
+        if let Some(Err(what)) = self.frame.get() {
+            return Some(what.clone());
+        }
+        if let Some(Some(Err(TrayNotPlaced::NotAnImpression(what)))) = self.placed.get() {
+            return Some(what.clone());
+        }
+        match self.cover.get() {
+            Some(Some(Ok(cover))) if cover.p95_mm <= EMPTY_TRAY_MM => {
+                Some(NotAnImpression::EmptyTray)
+            }
+            _ => None,
+        }
+    }
+
+    /// Everything that the stages have obtained.
+    pub(crate) fn finished(self) -> Scanned {
+        let surface = self.surface();
+        let scan = ScanFigures {
+            integrity: surface.integrity.clone(),
+            turned: surface.turned,
+        };
+        match self.something_else() {
+            Some(what) => Scanned::Else(what, scan),
+            None => self.of_impression(scan),
+        }
+    }
+
+    fn of_impression(self, scan: ScanFigures) -> Scanned {
+        let noise_mm = self.noise_mm();
+        let taken = || {
+            let impression = self.impression.into_inner()??;
+            let (colour, stops) = (self.colour.into_inner()?, self.stops.into_inner()?);
+            Some(Measurement {
+                has_outer_surface: impression.regions.has_outer_surface(),
+                frame: impression.frame,
+                noise_mm,
+                cover: self.cover.into_inner()??,
+                tray_fit: self.tray_fit.into_inner()?,
+                spots: self.spots.into_inner()?,
+                stops: stops.into_iter().map(|stop| stop.reading).collect(),
+                border: self.border.into_inner()??,
+                tissue: self.tissue.into_inner()??,
+                colour: colour.map(|reading| reading.map(|(colour, _)| colour)),
+                landmarks: self.landmarks.into_inner()?,
+                places: self.places.into_inner()?,
+                scan: scan.clone(),
+            })
+        };
+        match taken() {
+            Some(measurement) => Scanned::Impression(Box::new(measurement)),
+            // A quantity is missing only where the scan shows no impression.
+            None => Scanned::Else(NotAnImpression::NoTrough, scan),
+        }
+    }
+}

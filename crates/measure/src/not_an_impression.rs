@@ -1,0 +1,31 @@
+//! What a scan is instead of an impression.
+
+use thiserror::Error;
+
+/// What a scan is instead of an impression.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum NotAnImpression {
+    #[error("its longest side is {longest_mm:.0} mm, an impression in its tray has 35 to 160 mm")]
+    WrongSize { longest_mm: f64 },
+    #[error(
+        "the arch stands up as a ridge, as on a cast or in the mouth; an impression has a trough there"
+    )]
+    Positive,
+    #[error("no arch-shaped trough was found")]
+    NoTrough,
+    #[error("{teeth} teeth or parts of teeth stand up side by side: a tooth-bearing arch")]
+    Teeth { teeth: usize },
+    #[error("{sockets} hollows as of teeth lie side by side: a tooth-bearing arch was impressed")]
+    Sockets { sockets: usize },
+    #[error(
+        "two separate scans lie side by side in the file, of {larger_mm2:.0} and {smaller_mm2:.0} mm²"
+    )]
+    TwoScans { larger_mm2: f64, smaller_mm2: f64 },
+    #[error(
+        "it is a part of the larger scan that was given as the tray: impression and tray seem exchanged"
+    )]
+    Exchanged,
+    #[error("its tissue surface lies on the tray everywhere: this is the empty tray")]
+    EmptyTray,
+}

@@ -1,0 +1,78 @@
+//! The stages of measuring: their order and their names in one table.
+
+use crate::measuring::Measuring;
+use std::fmt;
+
+/// A stage of measuring, for progress.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Stage {
+    /// How triangles hang together.
+    Topology,
+    /// Which way tissue, front and right lie.
+    Frame,
+    /// Tissue surface told from outer surface.
+    TissueSide,
+    /// The tray scan laid in its place.
+    Registration,
+    /// The border and its sections.
+    Border,
+    /// Cover over the tissue surface, and how the tray suits.
+    Cover,
+    /// Patches of little cover or of the tray's colour.
+    Spots,
+    /// Defects of the tissue surface, and how well it was scanned.
+    Tissue,
+    /// Landmarks, and what lies round them.
+    Landmarks,
+}
+
+/// Every stage in the order in which it runs, with the quantities that it
+/// obtains. A later stage finds those of the earlier ones at hand.
+pub(crate) const STAGES: [(Stage, fn(&Measuring<'_>)); 9] = [
+    (Stage::Topology, |measuring| {
+        // A tray can be made ready while the impression is looked at.
+        rayon::join(|| measuring.surface(), || measuring.tray());
+    }),
+    (Stage::Frame, |measuring| {
+        measuring.frame().ok();
+    }),
+    (Stage::TissueSide, |measuring| {
+        rayon::join(|| measuring.impression(), || measuring.heights());
+    }),
+    (Stage::Registration, |measuring| {
+        measuring.placed_tray();
+    }),
+    (Stage::Border, |measuring| {
+        measuring.border();
+    }),
+    (Stage::Cover, |measuring| {
+        measuring.cover();
+        measuring.tray_fit();
+    }),
+    (Stage::Spots, |measuring| {
+        measuring.spots();
+    }),
+    (Stage::Tissue, |measuring| {
+        measuring.tissue();
+    }),
+    (Stage::Landmarks, |measuring| {
+        measuring.landmarks();
+        measuring.places();
+    }),
+];
+
+impl fmt::Display for Stage {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Topology => "joining triangles",
+            Self::Frame => "finding the impression frame",
+            Self::TissueSide => "telling tissue surface from outer surface",
+            Self::Registration => "registering the tray scan",
+            Self::Border => "following the border",
+            Self::Cover => "measuring cover",
+            Self::Spots => "outlining show-through and thin places",
+            Self::Tissue => "looking for voids, nodules, folds and holes",
+            Self::Landmarks => "looking for landmarks",
+        })
+    }
+}

@@ -1,0 +1,196 @@
+//! From the mesh to its defects.
+
+use super::background::{self, Departures};
+use super::candidates::{self, Candidate, Sense};
+use super::folds::{self, Groove};
+use super::holes::{self, Gap};
+use super::surface::{Searcher, Surface};
+use super::verify::{self, Reading};
+use crate::tissue::figures::DefectKind;
+use mesh::{Mesh, Topology};
+use nalgebra::Point3;
+use rayon::prelude::*;
+
+/// Radii of the smooth surfaces, mm. The least must hold a few triangles.
+const RADII_MM: [f64; 3] = [1.6, 3.2, 6.0];
+/// The one from which folds are told: a fold is a small part of such a ball.
+const FOLD_RADIUS_MM: f64 = RADII_MM[1];
+/// Shallower places are no defect, mm.
+const LEAST_DEPTH_MM: f64 = 0.1;
+/// Smaller places are no defect, mm across.
+const LEAST_ACROSS_MM: f64 = 0.7;
+/// A void must be this many edges across for its shape to be seen.
+const EDGES_ACROSS: f64 = 4.0;
+/// A departure must be this many times the noise.
+const TIMES_NOISE: f64 = 5.0;
+
+/// A defect in the mesh's coordinates, its place in the arch not yet told.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FoundPlace {
+    /// What it is.
+    pub kind: DefectKind,
+    /// Its middle, on the surface as it would be without it.
+    pub centre: Point3<f64>,
+    /// Area of its opening, mm².
+    pub area_mm2: f64,
+    /// Depth or height, mm; a hole has none.
+    pub depth_mm: Option<f64>,
+    /// Expanded uncertainty (k = 2) of the depth, mm.
+    pub depth_uncertainty_mm: Option<f64>,
+    /// Width at the surface: the diameter of the circle of the same area, or
+    /// the width of a fold, mm.
+    pub across_mm: f64,
+    /// Expanded uncertainty (k = 2) of the width, mm.
+    pub across_uncertainty_mm: f64,
+    /// Length of a fold, mm.
+    pub length_mm: Option<f64>,
+    /// Its outline, as [`crate::tissue::Defect`] has it.
+    pub outline: Vec<Point3<f64>>,
+}
+
+/// Width of the smallest void that a scan of these edges can show, mm.
+#[must_use]
+pub fn least_across_mm(edge_mm: f64) -> f64 {
+    LEAST_ACROSS_MM.max(EDGES_ACROSS * edge_mm)
+}
+
+/// Depth of the shallowest void that a scan with this noise can show, mm.
+#[must_use]
+pub fn least_depth_mm(noise_mm: f64) -> f64 {
+    LEAST_DEPTH_MM.max(TIMES_NOISE * noise_mm)
+}
+
+/// The defects among the `chosen` triangles of a mesh in mm.
+#[must_use]
+pub fn find(
+    mesh: &Mesh,
+    topology: &Topology,
+    chosen: &[bool],
+    edge_mm: f64,
+    noise_mm: f64,
+) -> Vec<FoundPlace> {
+    let surface = Surface::new(mesh, topology, chosen, edge_mm, noise_mm);
+    let least_mm = least_depth_mm(noise_mm);
+    let mut beads: Vec<(Sense, Reading)> = Vec::new();
+    let mut grooves: Vec<Groove> = Vec::new();
+    for radius_mm in RADII_MM.into_iter().filter(|r| *r >= 4.0 * edge_mm) {
+        let over = background::departures(&surface, radius_mm);
+        if radius_mm == FOLD_RADIUS_MM {
+            grooves = folds::find(&surface, &over, least_mm);
+        }
+        beads.extend(verified(&surface, &over, radius_mm, least_mm));
+    }
+    let beads = apart(beads);
+    let gaps = holes::find(mesh, topology, chosen, &surface.normals);
+    let mut found: Vec<FoundPlace> = beads
+        .iter()
+        .filter(|(_, bead)| !grooves.iter().any(|g| runs_through(&surface, g, bead)))
+        .map(|(sense, bead)| of_bead(*sense, bead, edge_mm))
+        .collect();
+    found.extend(grooves.iter().map(|groove| of_groove(groove, edge_mm)));
+    let gaps = gaps.iter().map(|gap| of_gap(gap, edge_mm));
+    found.extend(gaps.filter(|gap| gap.across_mm >= LEAST_ACROSS_MM));
+    found
+}
+
+/// The candidates at one scale that are defects.
+fn verified(
+    surface: &Surface<'_>,
+    over: &Departures,
+    radius_mm: f64,
+    least_mm: f64,
+) -> Vec<(Sense, Reading)> {
+    // Small groups, since some places cost far more than others.
+    candidates::proposed(surface, over, least_mm)
+        .par_chunks(4)
+        .map_init(
+            || Searcher::new(surface),
+            |searcher, group: &[Candidate]| {
+                group
+                    .iter()
+                    .filter_map(|c| {
+                        let reading =
+                            verify::read(surface, searcher, &over.smoothed_mm, c, radius_mm)?;
+                        let wide = 2.0 * reading.rim_mm >= 0.85 * LEAST_ACROSS_MM;
+                        (wide && reading.is_defect(least_mm)).then_some((c.sense, reading))
+                    })
+                    .collect::<Vec<_>>()
+            },
+        )
+        .flatten_iter()
+        .collect()
+}
+
+/// One reading for each place: the one that is explained best.
+fn apart(mut beads: Vec<(Sense, Reading)>) -> Vec<(Sense, Reading)> {
+    beads.sort_by(|a, b| b.1.explained.total_cmp(&a.1.explained));
+    let mut kept: Vec<(Sense, Reading)> = Vec::new();
+    for bead in beads {
+        let overlaps = |other: &(Sense, Reading)| {
+            (other.1.centre - bead.1.centre).norm() < f64::max(other.1.rim_mm, bead.1.rim_mm)
+        };
+        if !kept.iter().any(overlaps) {
+            kept.push(bead);
+        }
+    }
+    kept
+}
+
+fn runs_through(surface: &Surface<'_>, groove: &Groove, bead: &Reading) -> bool {
+    groove
+        .vertices
+        .iter()
+        .any(|&v| (surface.points[v as usize] - bead.centre).norm() < bead.rim_mm)
+}
+
+/// Expanded uncertainty (k = 2) of a width between two rims that are each known
+/// to lie somewhere on an edge of the mesh, mm.
+fn width_uncertainty_mm(edge_mm: f64) -> f64 {
+    // Each end: a rectangle one edge wide, standard deviation edge / sqrt(12).
+    2.0 * (2.0f64 / 12.0).sqrt() * edge_mm
+}
+
+fn of_bead(sense: Sense, bead: &Reading, edge_mm: f64) -> FoundPlace {
+    FoundPlace {
+        kind: match sense {
+            Sense::Pit => DefectKind::Void,
+            Sense::Bump => DefectKind::Nodule,
+        },
+        centre: bead.centre,
+        area_mm2: std::f64::consts::PI * bead.rim_mm * bead.rim_mm,
+        depth_mm: Some(bead.depth_mm),
+        depth_uncertainty_mm: Some(2.0 * bead.depth_sd_mm),
+        across_mm: 2.0 * bead.rim_mm,
+        across_uncertainty_mm: width_uncertainty_mm(edge_mm),
+        length_mm: None,
+        outline: bead.rim.clone(),
+    }
+}
+
+fn of_groove(groove: &Groove, edge_mm: f64) -> FoundPlace {
+    FoundPlace {
+        kind: DefectKind::Fold,
+        centre: groove.centre,
+        area_mm2: groove.length_mm * groove.width_mm,
+        depth_mm: Some(groove.depth_mm),
+        depth_uncertainty_mm: Some(2.0 * groove.depth_sd_mm),
+        across_mm: groove.width_mm,
+        across_uncertainty_mm: width_uncertainty_mm(edge_mm),
+        length_mm: Some(groove.length_mm),
+        outline: groove.middles.clone(),
+    }
+}
+
+fn of_gap(gap: &Gap, edge_mm: f64) -> FoundPlace {
+    FoundPlace {
+        kind: DefectKind::Hole,
+        centre: gap.centre,
+        area_mm2: gap.area_mm2,
+        depth_mm: None,
+        depth_uncertainty_mm: None,
+        across_mm: 2.0 * (gap.area_mm2 / std::f64::consts::PI).sqrt(),
+        across_uncertainty_mm: width_uncertainty_mm(edge_mm),
+        length_mm: None,
+        outline: gap.rim.clone(),
+    }
+}

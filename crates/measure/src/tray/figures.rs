@@ -1,0 +1,61 @@
+//! Where a tray scan lies: plain data.
+
+use crate::not_an_impression::NotAnImpression;
+use nalgebra::Isometry3;
+use thiserror::Error;
+
+/// Scans coarser than this (median edge, mm) give no cover: a thin place is
+/// then easily narrower than a triangle.
+pub const COARSEST_EDGE_MM: f64 = 1.0;
+
+/// Why a tray scan could not be placed in the impression.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum TrayNotPlaced {
+    #[error("no tray scan was given")]
+    NoTray,
+    #[error(
+        "the scan shows the tissue side only, so no tray surface is seen to register the tray scan on"
+    )]
+    NoOuterSurface,
+    #[error(
+        "the tray scan does not fit the outer surface of the impression: only {fitting_percent:.0} % of it lies on the tray"
+    )]
+    DoesNotFit { fitting_percent: f64 },
+    #[error(
+        "the tray scan is of another size: {tray_mm:.0} mm across, the impression with its tray {impression_mm:.0} mm"
+    )]
+    OtherSize { tray_mm: f64, impression_mm: f64 },
+    #[error(
+        "the tray scan fits the impression only as in a mirror: one of the two scans is mirrored, and right and left are not sure"
+    )]
+    Mirrored,
+    #[error(
+        "the tray scan could be placed in more than one way; the placings differ by {spread_mm:.2} mm"
+    )]
+    Ambiguous { spread_mm: f64 },
+    #[error(
+        "the median edge is {median_edge_mm:.2} mm, too coarse to measure cover ({COARSEST_EDGE_MM} mm at most)"
+    )]
+    TooCoarse { median_edge_mm: f64 },
+    #[error("not an impression: {0}")]
+    NotAnImpression(NotAnImpression),
+}
+
+/// Where the tray scan lies in the impression scan.
+#[derive(Debug, Clone, PartialEq)]
+pub struct TrayRegistration {
+    /// `impression_from_tray * point_in_tray_scan` lies in impression scan coordinates (mm).
+    pub impression_from_tray: Isometry3<f64>,
+    /// Root mean square distance of the outer surface points that lie on the tray, mm.
+    pub rms_mm: f64,
+    /// Expanded uncertainty (k = 2) of the tray's place at the tissue surface, mm.
+    pub uncertainty_mm: f64,
+    /// Area of the impression's outer surface that lies on the tray, mm².
+    pub tray_seen_mm2: f64,
+    /// Share of the outer surface that lies on the tray, 0 to 1.
+    pub fitting_share: f64,
+    /// Share of the outer surface that lies inside the tray's wall, 0 to 1:
+    /// next to nothing for the right tray, rigid and unaltered.
+    pub behind_share: f64,
+}

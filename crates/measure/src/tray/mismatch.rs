@@ -1,0 +1,72 @@
+//! Why a tray scan does not fit the impression: which of the usual mistakes it
+//! is, where it is one.
+
+use super::figures::TrayNotPlaced;
+use crate::not_an_impression::NotAnImpression;
+use geometry::sampling::SurfacePoint;
+use nalgebra::{Isometry3, Point3};
+
+/// How much wider than the impression in it a tray may seem, mm: scans differ,
+/// and both are measured across axes that were found.
+const WIDER_MM: f64 = 2.0;
+/// Least width of a tray as a share of the impression's, which overlaps it by a
+/// few mm on either side (common practice, no source).
+const LEAST_WIDTH: f64 = 0.8;
+/// Where so much of a scan's back lies on a larger scan, it is a part of what
+/// that one shows: the tray of an impression.
+const PART_OF_IT: f64 = 0.5;
+
+/// What was measured of a tray that does not fit.
+pub struct Mismatch<'a> {
+    /// Points of the impression's outer surface, local coordinates, mm.
+    pub outer: &'a [SurfacePoint],
+    /// Vertices of the tray, its own coordinates, mm.
+    pub tray: &'a [Point3<f64>],
+    /// Local coordinates of the tray by itself, where it has any.
+    pub local_from_tray: Option<Isometry3<f64>>,
+    /// Share of the outer surface that lies on the tray all the same.
+    pub fitting_share: f64,
+    /// What is to be said if it is none of the usual mistakes.
+    pub without_cause: TrayNotPlaced,
+}
+
+/// The reason. `fits` tells whether points of an outer surface can be laid on
+/// the tray.
+pub fn reason(mismatch: Mismatch<'_>, fits: impl FnOnce(&[SurfacePoint]) -> bool) -> TrayNotPlaced {
+    match other_size(&mismatch) {
+        Some(TrayNotPlaced::OtherSize {
+            tray_mm,
+            impression_mm,
+        }) if tray_mm > impression_mm && mismatch.fitting_share > PART_OF_IT => {
+            return TrayNotPlaced::NotAnImpression(NotAnImpression::Exchanged);
+        }
+        Some(other_size) => return other_size,
+        None => {}
+    }
+    let in_the_mirror: Vec<SurfacePoint> =
+        mismatch.outer.iter().map(SurfacePoint::mirrored).collect();
+    if fits(&in_the_mirror) {
+        TrayNotPlaced::Mirrored
+    } else {
+        mismatch.without_cause
+    }
+}
+
+fn other_size(mismatch: &Mismatch<'_>) -> Option<TrayNotPlaced> {
+    let local_from_tray = mismatch.local_from_tray?;
+    let tray_mm = width(mismatch.tray.iter().map(|p| (local_from_tray * p).x))?;
+    let impression_mm = width(mismatch.outer.iter().map(|s| s.point.x))?;
+    let fits = LEAST_WIDTH * impression_mm..=impression_mm + WIDER_MM;
+    (!fits.contains(&tray_mm)).then_some(TrayNotPlaced::OtherSize {
+        tray_mm,
+        impression_mm,
+    })
+}
+
+/// Greatest less least.
+fn width(places: impl Iterator<Item = f64>) -> Option<f64> {
+    let (least, greatest) = places.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), x| {
+        (low.min(x), high.max(x))
+    });
+    (greatest >= least).then_some(greatest - least)
+}

@@ -1,0 +1,8 @@
+//! The tray: where it lies, and why its scan does not fit.
+
+mod figures;
+mod mismatch;
+mod placing;
+
+pub use figures::{COARSEST_EDGE_MM, TrayNotPlaced, TrayRegistration};
+pub(crate) use placing::{LocalTray, PlacedTray, PreparedTray, place};

@@ -1,0 +1,10 @@
+//! Measuring single phantoms and real surfaces; populations of mouths are asked in
+//! `crates/promises`. One program: each one more would be linked anew.
+
+mod accuracy;
+mod artefact;
+mod intake;
+mod real_surfaces;
+mod repeats;
+mod tissue_stops;
+mod unusual_scans;

@@ -1,0 +1,9 @@
+//! Phantoms beside their formulas. One program: each one more would be linked anew.
+
+mod common;
+mod cover;
+mod rim;
+mod shape;
+mod spots;
+mod test_meshes;
+mod truth;

@@ -1,0 +1,111 @@
+//! How far a border moved between two passes, over phantoms that differ by what
+//! was planted.
+
+use crate::Population;
+use fixtures::quantile;
+use measure::border::changes;
+use measure::passes::{Pass, laid};
+use measure::{ImpressionMeasurement, MeasureSettings, measure};
+use mesh::Mesh;
+use nalgebra::{Isometry3, Translation3, UnitQuaternion};
+use phantom::{Arch, Blemish, FlangeSide, Options, Phantom};
+
+const LOWER_MM: f64 = 3.0;
+
+fn made(arch: Arch, seed: u64, blemishes: Vec<Blemish>) -> Phantom {
+    Phantom::new(&Options {
+        arch,
+        seed,
+        edge_mm: 0.4,
+        tray_edge_mm: 2.5,
+        noise_sd_mm: 0.02,
+        blemishes,
+        ..Options::default()
+    })
+}
+
+fn measured(mesh: &Mesh) -> ImpressionMeasurement {
+    measure(mesh, None, &MeasureSettings::default(), &|_| {})
+}
+
+fn pass<'a>(mesh: &'a Mesh, measured: &'a ImpressionMeasurement) -> Pass<'a> {
+    Pass {
+        mesh,
+        frame: measured.frame.as_ref().expect("an impression has a frame"),
+    }
+}
+
+/// Unmoved and lowered stations: how far each is off, and how many of the
+/// unmoved the stated uncertainty holds.
+type Row = (Vec<f64>, Vec<f64>, usize);
+
+/// A stretch that was lowered by 3 mm is seen so, and nothing else moves.
+pub fn a_lowered_stretch_is_seen_and_nothing_else_moves(population: Population) {
+    let promise = population.asked("border-of-a-wash");
+    let rows: Vec<Row> = promise.rows(population.both_jaws(20, 2), |&(arch, seed)| {
+        let (mut unmoved, mut lowered, mut held) = (Vec::new(), Vec::new(), 0);
+        let first = made(arch, seed, Vec::new());
+        let wash = made(
+            arch,
+            seed,
+            vec![Blemish::ShortBorder {
+                flange: FlangeSide::Outer,
+                station: 0.6,
+                length_mm: 14.0,
+                by_mm: LOWER_MM,
+            }],
+        );
+        let turned = Isometry3::from_parts(
+            Translation3::new(30.0, -12.0, 5.0),
+            UnitQuaternion::from_euler_angles(0.4, 1.9, -0.7),
+        );
+        let earlier = first.impression.moved(&turned);
+        let (one, two) = (measured(&earlier), measured(&wash.impression));
+        let later = pass(&wash.impression, &two);
+        let laid = laid(pass(&earlier, &one), later).expect("they fit");
+        let border = two.border.as_ref().expect("and a border");
+        let before = one.border.as_ref().expect("and a border");
+        let found = changes(before, border, later.frame, &laid);
+        let centre = wash.truth.blemishes[0].centre;
+        for (change, station) in found.iter().zip(&border.stations) {
+            let Some(change) = change else { continue };
+            let from = (station.point - centre).norm();
+            // Ramps lie between what is lowered and what is not.
+            if from > 14.0 {
+                unmoved.push(change.mm.abs());
+                held += usize::from(change.mm.abs() <= change.uncertainty_mm);
+            } else if from < 4.0 {
+                lowered.push((change.mm + LOWER_MM).abs());
+            }
+        }
+        (unmoved, lowered, held)
+    });
+    let mut unmoved: Vec<f64> = rows.iter().flat_map(|row| row.0.clone()).collect();
+    let mut lowered: Vec<f64> = rows.iter().flat_map(|row| row.1.clone()).collect();
+    let held: usize = rows.iter().map(|row| row.2).sum();
+    let share = held as f64 / unmoved.len() as f64;
+    promise.figure(
+        "edges 0.4 mm: unmoved, 95 % within; lowered by 3 mm, 95 % within; stated uncertainty holds the unmoved",
+        "0.25 mm; 0.5 mm; 90 %",
+        format!(
+            "{:.3} mm; {:.3} mm; {:.0} %",
+            quantile(&mut unmoved, 0.95),
+            quantile(&mut lowered, 0.95),
+            100.0 * share
+        ),
+    );
+    assert!(quantile(&mut unmoved, 0.95) <= 0.25);
+    assert!(quantile(&mut lowered, 0.95) <= 0.5);
+    assert!(share >= 0.9);
+}
+
+/// The first pass of another mouth is refused.
+pub fn another_mouth_does_not_fit() {
+    let (first, other) = (
+        made(Arch::Maxillary, 25, Vec::new()),
+        made(Arch::Maxillary, 26, Vec::new()),
+    );
+    let (one, two) = (measured(&first.impression), measured(&other.impression));
+    let found = laid(pass(&first.impression, &one), pass(&other.impression, &two));
+    assert!(found.is_err(), "{:?}", found.map(|f| f.fitting_share));
+}

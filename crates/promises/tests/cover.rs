@@ -1,0 +1,8 @@
+//! Cover, show-through and the seating of trays, asked of many mouths.
+
+promises::ask!(Many, cover: by_the_trays_scan);
+promises::ask!(Many, spots: planted_are_found_and_none_is_invented);
+promises::ask!(Many, tray:
+    a_tray_that_stood_askew_is_found_out,
+    cover_by_a_stated_thickness_agrees_with_the_formula,
+);

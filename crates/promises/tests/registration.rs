@@ -1,0 +1,3 @@
+//! Registration of trays, asked of many mouths.
+
+promises::ask!(Many, registration: without_noise, with_noise);

@@ -1,0 +1,12 @@
+//! What is written: results, tables, coloured meshes; and read back.
+
+mod border_table;
+mod coloured_mesh;
+mod cover_map;
+pub(crate) mod figured_mesh;
+pub(crate) mod json;
+pub(crate) mod outputs;
+pub(crate) mod repeats;
+mod wash_map;
+
+pub use coloured_mesh::MapError;

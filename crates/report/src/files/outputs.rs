@@ -1,0 +1,315 @@
+//! Writes everything that comes of a case into one folder, all or nothing.
+
+use super::coloured_mesh::MapError;
+use super::json::json_text;
+use super::{border_table, cover_map, wash_map};
+use crate::result::{CaseResult, FileKind, OutputFile};
+use crate::text::names::plain;
+use crate::{drawing, page, picture};
+use check::CheckedCase;
+use rayon::prelude::*;
+use std::fs;
+use std::io;
+use std::path::{Path, PathBuf};
+use thiserror::Error;
+
+/// Name of the result file.
+pub const RESULT_FILE: &str = "result.json";
+
+/// Why the results could not be written.
+#[derive(Debug, Error)]
+pub enum WriteError {
+    /// The system refused.
+    #[error("{}: cannot be written ({source}); free space or choose another folder", mesh::read::shown_path(.path))]
+    Io {
+        /// The file or folder.
+        path: PathBuf,
+        /// What the system says.
+        source: io::Error,
+    },
+    /// The table of a border cannot be written.
+    #[error("the border's table cannot be made: {0}")]
+    Table(io::Error),
+    /// A picture of the report cannot be encoded.
+    #[error("the report's pictures cannot be made: {0}")]
+    Picture(io::Error),
+    /// The cover map is no mesh.
+    #[error("the cover map cannot be made: {0}")]
+    Map(#[from] MapError),
+}
+
+impl WriteError {
+    pub(crate) fn at(path: &Path) -> impl FnOnce(io::Error) -> Self {
+        |source| Self::Io {
+            path: path.to_owned(),
+            source,
+        }
+    }
+}
+
+/// Why a result could not be read back.
+#[derive(Debug, Error)]
+pub enum ReadResultError {
+    /// The system refused.
+    #[error("{}: cannot be read ({source}); give the folder that 'archproof check' wrote", mesh::read::shown_path(.path))]
+    Io {
+        /// The file.
+        path: PathBuf,
+        /// What the system says.
+        source: io::Error,
+    },
+    /// It is no result, or one of another version.
+    #[error("{}: is no result of this version ({reason}); check the case again", mesh::read::shown_path(.path))]
+    NotAResult {
+        /// The file.
+        path: PathBuf,
+        /// What does not fit, and where.
+        reason: serde_json::Error,
+    },
+}
+
+/// Reads the `result.json` of a folder that [`write_all`] wrote.
+///
+/// # Errors
+/// When it cannot be read or is not by the contract.
+pub fn read_result(folder: &Path) -> Result<CaseResult, ReadResultError> {
+    let path = folder.join(RESULT_FILE);
+    let bytes = fs::read(&path).map_err(|source| ReadResultError::Io {
+        path: path.clone(),
+        source,
+    })?;
+    serde_json::from_slice(&bytes).map_err(|reason| ReadResultError::NotAResult { path, reason })
+}
+
+/// A file to be: its name and its bytes.
+pub(crate) type Output = (String, Vec<u8>);
+
+/// Where results go if nobody says: `archproof-CASE` in the current folder, of
+/// letters that any system takes.
+#[must_use]
+pub fn default_folder(case: &str) -> PathBuf {
+    PathBuf::from(format!("archproof-{}", plain(case)))
+}
+
+/// The text of `result.json`.
+#[must_use]
+pub fn result_json(result: &CaseResult) -> String {
+    json_text(result)
+}
+
+/// Writes the files that `result` names and `result.json` into `folder`, which
+/// is made if it is not there. Gives the names of the files. A file that was
+/// taken off `result.files` is not made.
+///
+/// Everything is first written aside within the folder and then moved into
+/// place, `result.json` last: whatever fails or is broken off, an earlier
+/// result stays whole.
+///
+/// # Errors
+/// When the folder or a file in it cannot be written.
+pub fn write_all(
+    checked: &CheckedCase,
+    result: &CaseResult,
+    folder: &Path,
+) -> Result<Vec<String>, WriteError> {
+    let outputs = outputs(checked, result)?;
+    let is_new = !folder.exists();
+    let written = write_aside_then_move(&outputs, folder);
+    if written.is_err() && is_new {
+        // Only an empty folder goes; one that stays does no harm.
+        let _ = fs::remove_dir(folder);
+    }
+    written?;
+    Ok(outputs.into_iter().map(|(name, _)| name).collect())
+}
+
+fn outputs(checked: &CheckedCase, result: &CaseResult) -> Result<Vec<Output>, WriteError> {
+    let files: Vec<Output> = result
+        .files
+        .par_iter()
+        .filter_map(|file| {
+            let bytes = encoded(checked, result, file).transpose()?;
+            Some(bytes.map(|bytes| (file.file.clone(), bytes)))
+        })
+        .collect::<Result<_, WriteError>>()?;
+    let report = (result
+        .files
+        .iter()
+        .find(|file| file.kind == FileKind::Report))
+    .map(|file| {
+        let pictures = picture::pictures(checked).map_err(WriteError::Picture)?;
+        let page = page::report(result, &pictures, &files);
+        Ok::<_, WriteError>((file.file.clone(), page.into_bytes()))
+    })
+    .transpose()?;
+    let json = (RESULT_FILE.to_owned(), result_json(result).into_bytes());
+    Ok(files.into_iter().chain(report).chain([json]).collect())
+}
+
+/// The bytes of one of the files that a result names.
+fn encoded(
+    checked: &CheckedCase,
+    result: &CaseResult,
+    file: &OutputFile,
+) -> Result<Option<Vec<u8>>, WriteError> {
+    let number = file.impression.and_then(|n| usize::try_from(n).ok());
+    let Some(number) = number.filter(|&n| n < result.impressions.len()) else {
+        return Ok(None);
+    };
+    let border = result.impressions[number].border.as_ref();
+    Ok(match file.kind {
+        FileKind::CoverMap | FileKind::Surface => cover_map::encoded(checked, number)?,
+        FileKind::WashMap => wash_map::encoded(checked, number)?,
+        FileKind::BorderTable => border
+            .map(border_table::encoded)
+            .transpose()
+            .map_err(WriteError::Table)?,
+        FileKind::BorderChart => drawing::border_chart(checked, number),
+        FileKind::SectionDrawing => {
+            let finding = result
+                .findings
+                .iter()
+                .position(|f| Some(&f.id) == file.finding.as_ref());
+            finding.and_then(|finding| drawing::finding_section(checked, finding))
+        }
+        // It shows the other files, and is made of them.
+        FileKind::Report => None,
+    })
+}
+
+/// Writes files into a folder: all of them, or none.
+pub(crate) fn write_aside_then_move(outputs: &[Output], folder: &Path) -> Result<(), WriteError> {
+    fs::create_dir_all(folder).map_err(WriteError::at(folder))?;
+    let aside = tempfile::Builder::new()
+        .prefix(".writing-")
+        .tempdir_in(folder)
+        .map_err(WriteError::at(folder))?;
+    for (name, bytes) in outputs {
+        fs::write(aside.path().join(name), bytes).map_err(WriteError::at(&folder.join(name)))?;
+    }
+    for (name, _) in outputs {
+        let place = folder.join(name);
+        fs::rename(aside.path().join(name), &place).map_err(WriteError::at(&place))?;
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::result::CaseResult;
+    use crate::testing::{checked_with_border, checked_with_spots, checked_without_cover};
+    use crate::text::names::REPORT_FILE;
+
+    #[test]
+    fn everything_is_written_and_nothing_else_is_left() {
+        let parent = tempfile::tempdir().unwrap();
+        let folder = parent.path().join("new/results");
+        let checked = checked_with_spots();
+        let result = CaseResult::of(&checked);
+        let files = write_all(&checked, &result, &folder).unwrap();
+        let expected = [
+            "cover-maxillary-first-pass.ply",
+            "border-maxillary-first-pass.csv",
+            "border-maxillary-first-pass.svg",
+            REPORT_FILE,
+            RESULT_FILE,
+        ];
+        assert_eq!(files, expected);
+        let mut sorted = expected;
+        sorted.sort_unstable();
+        assert_eq!(names_in(&folder), sorted);
+        assert_eq!(
+            fs::read_to_string(folder.join(RESULT_FILE)).unwrap(),
+            result_json(&result)
+        );
+    }
+
+    #[test]
+    fn a_result_is_read_back_and_refused_by_its_reason() {
+        let parent = tempfile::tempdir().unwrap();
+        let error = read_result(parent.path()).unwrap_err().to_string();
+        assert!(error.contains("result.json: cannot be read"), "{error}");
+        let checked = checked_with_spots();
+        let result = CaseResult::of(&checked);
+        write_all(&checked, &result, parent.path()).unwrap();
+        assert_eq!(read_result(parent.path()).unwrap(), result);
+        fs::write(parent.path().join(RESULT_FILE), "{\"schema\": 1}").unwrap();
+        let error = read_result(parent.path()).unwrap_err().to_string();
+        assert!(error.contains("is no result of this version"), "{error}");
+        assert!(!error.contains('\n'));
+    }
+
+    #[test]
+    fn the_cover_map_is_the_scan_with_colours() {
+        let parent = tempfile::tempdir().unwrap();
+        let checked = checked_with_spots();
+        let files = write_all(&checked, &CaseResult::of(&checked), parent.path()).unwrap();
+        let map = mesh::read_scan(&parent.path().join(&files[0]))
+            .unwrap()
+            .mesh;
+        assert_eq!(map.vertices(), checked.impressions[0].scan.mesh.vertices());
+        let colours = map.colours().unwrap();
+        // Bright end of viridis at 3 mm and beyond, grey where nothing is known.
+        assert_eq!(colours[1..], [[253, 231, 37], [176, 176, 176]]);
+    }
+
+    #[test]
+    fn without_cover_the_surface_is_kept_without_a_map() {
+        let parent = tempfile::tempdir().unwrap();
+        let checked = checked_without_cover();
+        let files = write_all(&checked, &CaseResult::of(&checked), parent.path()).unwrap();
+        assert_eq!(files[0], "surface-maxillary-first-pass.ply");
+        let surface = crate::read_surface(&parent.path().join(&files[0])).unwrap();
+        let figures: Vec<&str> = surface.figures.keys().map(String::as_str).collect();
+        assert_eq!(figures, ["part", "station"]);
+    }
+
+    #[test]
+    fn every_file_that_the_result_names_is_written() {
+        let parent = tempfile::tempdir().unwrap();
+        let checked = checked_with_border();
+        let result = CaseResult::of(&checked);
+        write_all(&checked, &result, parent.path()).unwrap();
+        let drawings: Vec<&str> = result
+            .findings
+            .iter()
+            .filter_map(|f| f.drawing.as_deref())
+            .collect();
+        assert_eq!(drawings, ["section-F1.svg", "section-F2.svg"]);
+        let mut named: Vec<&str> = result.files.iter().map(|f| f.file.as_str()).collect();
+        named.push(RESULT_FILE);
+        named.sort_unstable();
+        assert_eq!(names_in(parent.path()), named);
+    }
+
+    #[test]
+    fn a_failure_leaves_the_earlier_result_and_no_rubbish() {
+        let parent = tempfile::tempdir().unwrap();
+        let checked = checked_with_spots();
+        let result = CaseResult::of(&checked);
+        // A folder in the place of a file cannot be replaced by one.
+        fs::create_dir(parent.path().join("cover-maxillary-first-pass.ply")).unwrap();
+        fs::write(parent.path().join(RESULT_FILE), "earlier").unwrap();
+        let error = write_all(&checked, &result, parent.path()).unwrap_err();
+        assert!(error.to_string().contains("cover-maxillary-first-pass.ply"));
+        assert_eq!(
+            fs::read_to_string(parent.path().join(RESULT_FILE)).unwrap(),
+            "earlier"
+        );
+        assert_eq!(names_in(parent.path()).len(), 2);
+
+        let in_a_file = parent.path().join(RESULT_FILE).join("results");
+        let error = write_all(&checked, &result, &in_a_file).unwrap_err();
+        assert!(!error.to_string().contains('\n'));
+    }
+
+    fn names_in(folder: &Path) -> Vec<String> {
+        let mut names: Vec<String> = fs::read_dir(folder)
+            .unwrap()
+            .map(|entry| entry.unwrap().file_name().into_string().unwrap())
+            .collect();
+        names.sort();
+        names
+    }
+}

@@ -1,0 +1,79 @@
+//! The limits in a result.
+
+use judge::{Protocol, words};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// The limits that a case was judged by.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct ProtocolResult {
+    /// What the protocol calls itself.
+    pub name: String,
+    /// Every limit by its name; the name ends with the unit.
+    pub limits: BTreeMap<String, LimitResult>,
+}
+
+/// One limit.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct LimitResult {
+    /// The limiting value; where it differs by zone, in the zones not named.
+    pub value: f64,
+    /// Values of their own for some zones.
+    pub zones: BTreeMap<String, f64>,
+    /// Its unit; `1` for a plain number.
+    pub unit: String,
+    /// What missing it means: `fail`, `undecided` or `note`.
+    pub level: Level,
+    /// Where it comes from.
+    pub source: String,
+}
+
+/// What missing a limit means.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Level {
+    /// The impression fails.
+    Fail,
+    /// The impression is not accepted on this measurement.
+    Undecided,
+    /// It is said, and changes no verdict.
+    Note,
+}
+
+impl From<judge::Level> for Level {
+    fn from(level: judge::Level) -> Self {
+        match level {
+            judge::Level::Fail => Self::Fail,
+            judge::Level::Undecided => Self::Undecided,
+            judge::Level::Note => Self::Note,
+        }
+    }
+}
+
+impl From<&judge::Limit> for LimitResult {
+    fn from(limit: &judge::Limit) -> Self {
+        let zones = limit.zones.iter();
+        Self {
+            value: limit.value,
+            zones: zones
+                .map(|(&zone, &value)| (words::zone(zone).to_owned(), value))
+                .collect(),
+            unit: limit.unit.clone(),
+            level: limit.level.into(),
+            source: limit.source.clone(),
+        }
+    }
+}
+
+impl From<&Protocol> for ProtocolResult {
+    fn from(protocol: &Protocol) -> Self {
+        let limits = protocol.limits();
+        Self {
+            name: protocol.name().to_owned(),
+            limits: limits
+                .map(|(key, limit)| (key.name().to_owned(), limit.into()))
+                .collect(),
+        }
+    }
+}

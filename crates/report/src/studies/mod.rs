@@ -1,0 +1,7 @@
+//! The studies of the measuring itself in their JSON.
+
+pub(crate) mod artefact;
+pub(crate) mod comparable;
+pub(crate) mod gauge;
+pub(crate) mod inspection;
+pub(crate) mod repeat;

@@ -1,0 +1,11 @@
+//! How numbers and words are put.
+
+pub(crate) mod artefact;
+pub(crate) mod format;
+pub(crate) mod gauge;
+pub(crate) mod inspection;
+pub(crate) mod names;
+pub(crate) mod repeat;
+pub(crate) mod rounding;
+pub mod summary;
+pub mod words;

@@ -1,0 +1,55 @@
+//! The study of each figure.
+
+use statistics::gauge::{Reading, Study, StudyError};
+use statistics::ranges::RangeStudy;
+
+/// What a gauge study came to.
+#[derive(Debug, Clone, PartialEq)]
+pub struct GaugeStudy {
+    /// Each figure that was studied.
+    pub studies: Vec<FigureStudy>,
+    /// Figures that could not be studied.
+    pub not_studied: Vec<NotStudied>,
+}
+
+/// The study of one figure, in its unit.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FigureStudy {
+    /// What was read.
+    pub figure: String,
+    /// Its unit; `None` where the table does not say.
+    pub unit: Option<&'static str>,
+    /// By analysis of variance.
+    pub by_variance: Study,
+    /// By averages and ranges, for comparison; `None` with more than 10
+    /// operators, parts or repeats.
+    pub by_ranges: Option<RangeStudy>,
+}
+
+/// A figure that was not studied.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct NotStudied {
+    /// Its name.
+    pub figure: String,
+    /// Why.
+    pub why: String,
+}
+
+impl FigureStudy {
+    /// Works out the study of a figure.
+    ///
+    /// # Errors
+    /// When the readings make no crossed study.
+    pub fn of(
+        figure: &str,
+        unit: Option<&'static str>,
+        readings: &[Reading],
+    ) -> Result<Self, StudyError> {
+        Ok(Self {
+            figure: figure.to_owned(),
+            unit,
+            by_variance: Study::of(readings, None)?,
+            by_ranges: RangeStudy::of(readings)?,
+        })
+    }
+}
