@@ -109,12 +109,8 @@ pub const PLAN: &[Permissions] = &[
     Permissions {
         name: "judge",
         stands_on: &["measure"],
-        files: Where::Only(&[
-            "artefact/file.rs",
-            "case/file.rs",
-            "protocol/file.rs",
-            "protocol/mod.rs",
-        ]),
+        // One reader serves case files, protocols and artefacts.
+        files: Where::Only(&["located.rs"]),
         limits: Where::Everywhere,
         ..PURE
     },

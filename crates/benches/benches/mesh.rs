@@ -51,7 +51,11 @@ fn nearest(criterion: &mut Criterion) {
         .collect();
     let found = index.nearest_many(&points, f64::INFINITY);
     // A vertex lies at that distance; another place may be nearer.
-    assert!(found.iter().all(|n| n.is_some_and(|n| n.distance <= OFF_MM + 1e-9)));
+    assert!(
+        found
+            .iter()
+            .all(|n| n.is_some_and(|n| n.distance <= OFF_MM + 1e-9))
+    );
 
     let mut group = criterion.benchmark_group("nearest");
     group.bench_function("index", |bencher| bencher.iter(|| SpatialIndex::new(&mesh)));
