@@ -2,27 +2,17 @@
 //! folders in each. Arrows go down; one that goes up is drawn red.
 
 use super::folders::{Folder, folders_of};
+use super::layout::{BOX_WIDTH, FLOOR_GAP, Spot, direct, laid_out};
 use super::plan::{permissions_of, wrong_arrows};
 use super::whole::{Crate, House};
 use std::collections::{BTreeMap, BTreeSet};
 use svg::Document;
 use svg::node::element::{Group, Path, Rectangle, Text, Title};
 
-const BOX_WIDTH: usize = 250;
 const ROW: usize = 15;
 const HEAD: usize = 30;
-const GAP: usize = 40;
-const FLOOR_GAP: usize = 70;
 /// Room beside the folders for the arrows between them.
 const ARCS: usize = 62;
-
-/// Where a crate is drawn.
-#[derive(Debug, Clone, Copy)]
-struct Spot {
-    x: usize,
-    y: usize,
-    height: usize,
-}
 
 /// Draws the crates that users get.
 #[must_use]
@@ -64,79 +54,25 @@ pub fn drawn(house: &House) -> String {
     document.to_string()
 }
 
-/// The floor of each crate: one above the highest that it needs.
-fn floors<'a>(shown: &[&'a Crate]) -> BTreeMap<&'a str, usize> {
-    let mut floors: BTreeMap<&str, usize> = shown.iter().map(|r| (r.name.as_str(), 0)).collect();
-    // As often as there are crates: enough without circles, and an end with one.
-    for _ in shown {
-        for room in shown {
-            let needed = room.needs.iter().filter_map(|to| floors.get(to.as_str()));
-            if let Some(highest) = needed.max() {
-                floors.insert(&room.name, (highest + 1).min(shown.len()));
-            }
-        }
-    }
-    floors
-}
-
-fn laid_out<'a>(
-    shown: &[&'a Crate],
-    height: impl Fn(&Crate) -> usize,
-) -> (BTreeMap<&'a str, Spot>, (usize, usize)) {
-    let floors = floors(shown);
-    let levels: BTreeSet<usize> = floors.values().copied().collect();
-    let mut spots = BTreeMap::new();
-    let (mut y, mut width) = (GAP, 0);
-    for level in levels.iter().rev() {
-        let on_floor = shown.iter().filter(|r| floors[r.name.as_str()] == *level);
-        let (mut x, mut tallest) = (GAP, 0);
-        for room in on_floor {
-            let height = height(room);
-            spots.insert(room.name.as_str(), Spot { x, y, height });
-            x += BOX_WIDTH + GAP;
-            tallest = tallest.max(height);
-        }
-        width = width.max(x);
-        y += tallest + FLOOR_GAP;
-    }
-    (spots, (width, y))
-}
-
-/// The crates that a crate needs, without those it needs by way of another too.
-fn direct<'a>(room: &'a Crate, shown: &[&'a Crate]) -> Vec<&'a str> {
-    let needs = |name: &str| {
-        let found = shown.iter().find(|r| r.name == name);
-        found.map_or(&[][..], |r| r.needs.as_slice())
-    };
-    let reaches = |from: &str, to: &str| {
-        let (mut seen, mut waiting) = (BTreeSet::new(), vec![from]);
-        while let Some(next) = waiting.pop() {
-            if seen.insert(next) {
-                waiting.extend(needs(next).iter().map(String::as_str));
-            }
-        }
-        seen.contains(to)
-    };
-    let drawn = room
-        .needs
-        .iter()
-        .filter(|to| shown.iter().any(|r| r.name == **to));
-    drawn
-        .filter(|to| !room.needs.iter().any(|by| by != *to && reaches(by, to)))
-        .map(String::as_str)
-        .collect()
-}
-
+/// An arrow that turns aside at once and goes down in the column of its end,
+/// which is kept free for it.
 fn arrow(from: Spot, to: Spot, is_wrong: bool) -> Path {
     let middle = |spot: Spot| spot.x + BOX_WIDTH / 2;
     let (x1, y1, x2, y2) = (middle(from), from.y + from.height, middle(to), to.y);
-    let (lower, upper) = (y1 + 45, y2.saturating_sub(45));
-    let head = format!("M{} {} L{x2} {y2} L{} {}", x2 - 4, y2 - 8, x2 + 4, y2 - 8);
+    let turned = (from.floor_end + FLOOR_GAP - 10).min(y2);
+    let bend = format!(
+        "M{x1} {y1} L{x1} {0} C{x1} {turned} {x2} {0} {x2} {turned}",
+        from.floor_end
+    );
+    let head = format!(
+        "M{} {} L{x2} {y2} L{} {}",
+        x2 - 4,
+        y2.saturating_sub(8),
+        x2 + 4,
+        y2.saturating_sub(8)
+    );
     Path::new()
-        .set(
-            "d",
-            format!("M{x1} {y1} C{x1} {lower} {x2} {upper} {x2} {y2} {head}"),
-        )
+        .set("d", format!("{bend} L{x2} {y2} {head}"))
         .set("fill", "none")
         .set("stroke", if is_wrong { "red" } else { "#556" })
         .set("stroke-width", 1.5)

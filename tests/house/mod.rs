@@ -9,6 +9,7 @@ mod fault;
 mod folders;
 mod functions;
 mod imports;
+mod layout;
 mod lock;
 pub mod map;
 mod modules;

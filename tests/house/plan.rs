@@ -109,12 +109,8 @@ pub const PLAN: &[Permissions] = &[
     Permissions {
         name: "judge",
         stands_on: &["measure"],
-        files: Where::Only(&[
-            "artefact/file.rs",
-            "case/file.rs",
-            "protocol/file.rs",
-            "protocol/mod.rs",
-        ]),
+        // One reader serves case files, protocols and artefacts.
+        files: Where::Only(&["located.rs"]),
         limits: Where::Everywhere,
         ..PURE
     },
@@ -175,6 +171,10 @@ pub const PLAN: &[Permissions] = &[
         measures: Where::Only(&["landmarks.rs", "opened.rs", "section.rs"]),
         command_line: Where::Everywhere,
         ..PURE
+    },
+    Permissions {
+        name: "benches",
+        ..FOR_TESTS
     },
     Permissions {
         name: "fixtures",

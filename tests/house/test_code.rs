@@ -7,7 +7,11 @@ pub(super) fn is_for_tests(attributes: &[Attribute]) -> bool {
     attributes.iter().any(|attribute| match &attribute.meta {
         Meta::List(list) if list.path.is_ident("cfg") => {
             let condition = list.tokens.to_string();
-            condition.contains("test") && !condition.contains("not")
+            let holds = |word: &str| {
+                let mut words = condition.split(|c: char| !c.is_alphanumeric() && c != '_');
+                words.any(|other| other == word)
+            };
+            holds("test") && !holds("not")
         }
         Meta::Path(path) => path.is_ident("test"),
         _ => false,

@@ -15,4 +15,5 @@ mod lints;
 mod measuring;
 mod network;
 mod printing;
+mod rust_version;
 mod top_level;

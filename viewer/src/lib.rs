@@ -13,6 +13,7 @@ pub mod colours;
 pub mod command;
 pub mod drawing;
 mod flight;
+mod flying;
 pub mod landmarks;
 pub mod maps;
 pub mod opened;

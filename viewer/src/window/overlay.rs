@@ -147,22 +147,7 @@ impl Pen {
         self.sides(app, number, canvas, &painter);
 
         if app.shows(Layer::Landmarks) {
-            let labels = app.landmark_labels(number);
-            let mut labels: Vec<(Pos2, String)> = labels
-                .into_iter()
-                .map(|(place, words)| (at(&place), words))
-                .collect();
-            labels.retain(|(dot, _)| bounds.contains(*dot));
-            // Below stands what is said of the place under the pointer.
-            let mut room = bounds;
-            room.max.y -= self.text * 4.5;
-            let around = |dot: &Pos2| Rect::from_center_size(*dot, Vec2::splat(12.0));
-            let mut taken: Vec<Rect> = labels.iter().map(|(dot, _)| around(dot)).collect();
-            for (dot, words) in labels {
-                painter.circle_filled(dot, 5.0, Color32::BLACK);
-                painter.circle_stroke(dot, 5.0, white);
-                taken.push(self.label_beside(dot, &words, room, &taken));
-            }
+            self.landmarks(app, number, canvas, &painter);
         }
         let ringed = app.ringed.and_then(|n| app.opened.result.findings.get(n));
         if let Some(finding) = ringed.filter(|f| f.impression == Some(number as u64))
@@ -199,6 +184,29 @@ impl Pen {
             for off in [Vec2::new(10.0, 0.0), Vec2::new(0.0, 10.0)] {
                 painter.line_segment([middle - off, middle + off], white);
             }
+        }
+    }
+
+    /// Landmarks, and their names so that they keep clear of each other.
+    fn landmarks(&self, app: &App, number: usize, canvas: &Canvas, painter: &Painter) {
+        let bounds = self.rect(canvas).shrink(4.0);
+        let at = |place: &Point3<f64>| self.point(app.view.pixel(canvas, place));
+        let white = Stroke::new(2.5, Color32::WHITE);
+        let labels = app.landmark_labels(number);
+        let mut labels: Vec<(Pos2, String)> = labels
+            .into_iter()
+            .map(|(place, words)| (at(&place), words))
+            .collect();
+        labels.retain(|(dot, _)| bounds.contains(*dot));
+        // Below stands what is said of the place under the pointer.
+        let mut room = bounds;
+        room.max.y -= self.text * 4.5;
+        let around = |dot: &Pos2| Rect::from_center_size(*dot, Vec2::splat(12.0));
+        let mut taken: Vec<Rect> = labels.iter().map(|(dot, _)| around(dot)).collect();
+        for (dot, words) in labels {
+            painter.circle_filled(dot, 5.0, Color32::BLACK);
+            painter.circle_stroke(dot, 5.0, white);
+            taken.push(self.label_beside(dot, &words, room, &taken));
         }
     }
 

@@ -4,7 +4,7 @@
 
 use super::candidates::Candidate;
 use super::profile::{Fitted, Fitting, Outline, Profile};
-use super::quadric::{Frame, Quadric};
+use super::quadric::{Frame, Quadric, Robust};
 use super::surface::{Searcher, Surface};
 use nalgebra::{Point3, Vector2, Vector3};
 
@@ -90,6 +90,124 @@ fn half_radius(
     (half_mm < 0.6 * radius_mm).then_some(half_mm)
 }
 
+/// A place laid flat: what is around it, over the quadric of its surroundings.
+struct LaidFlat {
+    /// Radius of its footprint, mm.
+    half_mm: f64,
+    /// The vertices around.
+    ball: Vec<u32>,
+    frame: Frame,
+    surroundings: Robust,
+    /// The vertices in the frame, their z over the quadric toward the departure.
+    local: Vec<Vector3<f64>>,
+    /// Greatest departure, mm.
+    peak_mm: f64,
+}
+
+impl LaidFlat {
+    /// `None` where there is nothing to fit or nothing stands out.
+    fn of(
+        surface: &Surface<'_>,
+        searcher: &mut Searcher,
+        departures: &[f32],
+        candidate: &Candidate,
+        radius_mm: f64,
+    ) -> Option<Self> {
+        /// Surroundings rougher than this part of the peak hide it.
+        const HOPELESS: f64 = 0.25;
+        let sign = candidate.sense.sign();
+        let half_mm = half_radius(surface, searcher, departures, candidate, radius_mm)?;
+        let middle = surface.points[candidate.vertex as usize];
+        let reach = f64::max(2.6 * half_mm, 1.6 * half_mm + 4.0 * surface.edge_mm);
+        let ball = searcher.ball(surface, candidate.vertex, reach);
+        let around: Vec<u32> = ball
+            .iter()
+            .copied()
+            .filter(|&v| (surface.points[v as usize] - middle).norm() > 1.5 * half_mm)
+            .collect();
+        let frame = Frame::at(surface, middle, &around)?;
+        let up = frame.up();
+        let annulus: Vec<Vector3<f64>> = around
+            .iter()
+            .filter(|&&v| surface.normals[v as usize].dot(&up) > 0.2)
+            .map(|&v| frame.local(&surface.points[v as usize]))
+            .collect();
+        let fit = Quadric::robust(&annulus, surface.noise_mm.max(1e-3))?;
+        let local: Vec<Vector3<f64>> = ball
+            .iter()
+            .map(|&v| {
+                let p = frame.local(&surface.points[v as usize]);
+                Vector3::new(p.x, p.y, (p.z - fit.quadric.height(p.x, p.y)) * sign)
+            })
+            .collect();
+        let peak_mm = local
+            .iter()
+            .filter(|p| p.xy().norm() < 1.2 * half_mm)
+            .map(|p| p.z)
+            .fold(f64::NEG_INFINITY, f64::max)
+            - surface.noise_mm;
+        let is_lost = peak_mm <= 0.0 || fit.scale_mm > HOPELESS * peak_mm;
+        (!is_lost).then_some(Self {
+            half_mm,
+            ball,
+            frame,
+            surroundings: fit,
+            local,
+            peak_mm,
+        })
+    }
+
+    /// How far the surface at a vertex faces up, and not aside.
+    fn facing(&self, surface: &Surface<'_>, vertex: u32) -> f64 {
+        surface.normals[vertex as usize]
+            .dot(&self.frame.up())
+            .max(0.2)
+    }
+
+    /// The footprint once more, now over surroundings that do not know it.
+    fn outline(&self, surface: &Surface<'_>) -> Option<Outline> {
+        let deep = self
+            .ball
+            .iter()
+            .zip(&self.local)
+            .filter(|(_, p)| p.z > 0.5 * self.peak_mm && p.xy().norm() < 2.2 * self.half_mm);
+        Outline::of(deep.map(|(&v, p)| {
+            let area = surface.areas[v as usize] * self.facing(surface, v);
+            (p.xy(), area)
+        }))
+    }
+
+    /// How much each vertex counts in a fit.
+    fn weights(&self, surface: &Surface<'_>, outline: &Outline) -> Vec<f64> {
+        let beside = |p: &Vector3<f64>| (p.xy() - outline.centre).norm();
+        let scale_mm = self.surroundings.scale_mm;
+        self.ball
+            .iter()
+            .zip(&self.local)
+            .map(|(&v, p)| {
+                // A steep wall's height is known less well than a level place's.
+                let stranger = beside(p) > 2.2 * self.half_mm && p.z.abs() > 4.685 * scale_mm;
+                if stranger {
+                    0.0
+                } else {
+                    self.facing(surface, v).powi(2)
+                }
+            })
+            .collect()
+    }
+
+    /// A circle around a foot, laid on the quadric.
+    fn circle(&self, foot: &Vector3<f64>, radius_mm: f64) -> Vec<Point3<f64>> {
+        let corners = (0..RIM_CORNERS).map(|corner| {
+            let angle = std::f64::consts::TAU * f64::from(corner) / f64::from(RIM_CORNERS);
+            let place = foot.xy() + Vector2::new(angle.cos(), angle.sin()) * radius_mm;
+            let height = self.surroundings.quadric.height(place.x, place.y);
+            self.frame.point(&Vector3::new(place.x, place.y, height))
+        });
+        corners.collect()
+    }
+}
+
 /// Reads a place; `None` where there is nothing to fit or nothing stands out.
 pub(super) fn read(
     surface: &Surface<'_>,
@@ -98,69 +216,20 @@ pub(super) fn read(
     candidate: &Candidate,
     radius_mm: f64,
 ) -> Option<Reading> {
-    /// Surroundings rougher than this part of the peak hide it.
-    const HOPELESS: f64 = 0.25;
     /// Where vertices happen to lie moves a depth by about this part of an edge:
     /// a wall of slope 1 is known to a rectangle of edge / 2, and some ten
     /// vertices share in it.
     const SAMPLING: f64 = 0.1;
-    let sign = candidate.sense.sign();
-    let half_mm = half_radius(surface, searcher, departures, candidate, radius_mm)?;
-    let middle = surface.points[candidate.vertex as usize];
-    let reach = f64::max(2.6 * half_mm, 1.6 * half_mm + 4.0 * surface.edge_mm);
-    let ball = searcher.ball(surface, candidate.vertex, reach);
-    let around: Vec<u32> = ball
-        .iter()
-        .copied()
-        .filter(|&v| (surface.points[v as usize] - middle).norm() > 1.5 * half_mm)
-        .collect();
-    let frame = Frame::at(surface, middle, &around)?;
-    let up = frame.up();
-    let facing = |v: u32| surface.normals[v as usize].dot(&up).max(0.2);
-    let annulus: Vec<Vector3<f64>> = around
-        .iter()
-        .filter(|&&v| surface.normals[v as usize].dot(&up) > 0.2)
-        .map(|&v| frame.local(&surface.points[v as usize]))
-        .collect();
-    let fit = Quadric::robust(&annulus, surface.noise_mm.max(1e-3))?;
-    let local: Vec<Vector3<f64>> = ball
-        .iter()
-        .map(|&v| {
-            let p = frame.local(&surface.points[v as usize]);
-            Vector3::new(p.x, p.y, (p.z - fit.quadric.height(p.x, p.y)) * sign)
-        })
-        .collect();
-    // The footprint once more, now over surroundings that do not know it.
-    let peak = local
-        .iter()
-        .filter(|p| p.xy().norm() < 1.2 * half_mm)
-        .map(|p| p.z)
-        .fold(f64::NEG_INFINITY, f64::max)
-        - surface.noise_mm;
-    if peak <= 0.0 || fit.scale_mm > HOPELESS * peak {
-        return None;
-    }
-    let deep = ball
-        .iter()
-        .zip(&local)
-        .filter(|(_, p)| p.z > 0.5 * peak && p.xy().norm() < 2.2 * half_mm);
-    let outline = Outline::of(deep.map(|(&v, p)| (p.xy(), surface.areas[v as usize] * facing(v))))?;
-    let beside = |p: &Vector3<f64>| (p.xy() - outline.centre).norm();
-    let weights: Vec<f64> = ball
-        .iter()
-        .zip(&local)
-        .map(|(&v, p)| {
-            // A steep wall's height is known less well than a level place's.
-            let stranger = beside(p) > 2.2 * half_mm && p.z.abs() > 4.685 * fit.scale_mm;
-            if stranger { 0.0 } else { facing(v).powi(2) }
-        })
-        .collect();
-    let fitting = Fitting::new(&local, &weights)?;
-    let kept = local.iter().zip(&weights).filter(|(_, w)| **w > 0.0);
+    let place = LaidFlat::of(surface, searcher, departures, candidate, radius_mm)?;
+    let outline = place.outline(surface)?;
+    let weights = place.weights(surface, &outline);
+    let fitting = Fitting::new(&place.local, &weights)?;
+    let kept = place.local.iter().zip(&weights).filter(|(_, w)| **w > 0.0);
     let off = kept.map(|(p, _)| p.xy() - outline.centre);
-    let surrounded = sectors(off.filter(|o| o.norm() > 1.5 * half_mm));
+    let surrounded = sectors(off.filter(|o| o.norm() > 1.5 * place.half_mm));
     let profiles = Profiles::of(&fitting, &outline)?;
     let best = profiles.best();
+    let fit = &place.surroundings;
     let foot = Vector3::new(
         best.centre.x,
         best.centre.y,
@@ -174,15 +243,9 @@ pub(super) fn read(
     let beyond_noise = |squares: f64| (squares - of_noise).max(0.0);
     let between_profiles = profiles.depth_difference_mm();
     let rim_mm = profiles.sharp[0].radius_mm;
-    let rim = (0..RIM_CORNERS).map(|corner| {
-        let angle = std::f64::consts::TAU * f64::from(corner) / f64::from(RIM_CORNERS);
-        let place = foot.xy() + Vector2::new(angle.cos(), angle.sin()) * rim_mm;
-        let height = fit.quadric.height(place.x, place.y);
-        frame.point(&Vector3::new(place.x, place.y, height))
-    });
     Some(Reading {
-        centre: frame.point(&foot),
-        rim: rim.collect(),
+        centre: place.frame.point(&foot),
+        rim: place.circle(&foot, rim_mm),
         depth_mm: best.depth_mm,
         depth_sd_mm: (variance / best.leverage
             + between_profiles.powi(2)
