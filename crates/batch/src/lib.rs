@@ -18,15 +18,17 @@ mod given;
 mod joined;
 mod one;
 mod output;
+mod pattern;
 mod run;
 mod settings;
 mod shard;
 mod watching;
 
 pub use error::BatchError;
-pub use find::{Found, NamePattern, Pattern, PatternError, Source, find};
+pub use find::{Found, Source, find};
 pub use joined::{Joined, collect};
 pub use output::Manifest;
+pub use pattern::{NamePattern, Pattern, PatternError};
 pub use run::{Counts, Job, Progress, run};
 pub use settings::Settings;
 pub use shard::{Shard, ShardError};

@@ -1,9 +1,10 @@
 //! Watches a folder: cases are checked once they have stopped growing.
 
 use crate::error::BatchError;
-use crate::find::{Found, Pattern, find};
+use crate::find::{Found, find};
 use crate::given::{Given, Look};
 use crate::output::Output;
+use crate::pattern::Pattern;
 use crate::run::{Counts, Job, Progress, work};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;

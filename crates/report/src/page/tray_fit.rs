@@ -1,7 +1,7 @@
 //! How the tray suits the mouth, and how it stood.
 
-use super::Material;
 use super::figure::{exact, limit, none, quantity};
+use super::material::Material;
 use super::table::{place, table, words};
 use crate::result::{ImpressionResult, ProtocolResult, TraySeating, TrayZone};
 use maud::{Markup, html};
