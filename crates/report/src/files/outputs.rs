@@ -121,7 +121,11 @@ pub fn write_all(
     Ok(outputs.into_iter().map(|(name, _)| name).collect())
 }
 
-fn outputs(checked: &CheckedCase, result: &CaseResult) -> Result<Vec<Output>, WriteError> {
+/// Every file of a result with its bytes, `result.json` last.
+pub(crate) fn outputs(
+    checked: &CheckedCase,
+    result: &CaseResult,
+) -> Result<Vec<Output>, WriteError> {
     let files: Vec<Output> = result
         .files
         .par_iter()

@@ -87,17 +87,17 @@ fn rows(seating: &TraySeating, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
 }
 
 fn zone(zone: &TrayZone) -> Vec<Markup> {
-    let told = |value: Option<f64>, doubt, why| match value {
+    let amount = |value: Option<f64>, doubt, why| match value {
         Some(mm) => quantity(mm, doubt, "mm"),
         None => none(why),
     };
     vec![
         place(Some(&zone.zone), zone.side),
-        told(
+        amount(
             zone.edge_to_border_mm,
             zone.edge_to_border_uncertainty_mm,
             "no border here",
         ),
-        told(zone.cover_mm, zone.cover_uncertainty_mm, "not known here"),
+        amount(zone.cover_mm, zone.cover_uncertainty_mm, "not known here"),
     ]
 }
