@@ -1,6 +1,6 @@
 //! Why a folder of cases could not be worked through.
 
-use crate::find::PatternError;
+use crate::pattern::PatternError;
 use mesh::read::shown_path;
 use report::folder::TableError;
 use std::io;

@@ -7,6 +7,22 @@
 //! place, so that no two cases ever share one, and the shard that it belongs to
 //! follows from that digest alone. Names of files reach `inputs.csv`, which is
 //! the operator's own, and no result.
+//!
+//! ```no_run
+//! use batch::{Job, Settings, Shard};
+//! use judge::{Protocol, Stage};
+//! # fn main() -> Result<(), Box<dyn std::error::Error>> {
+//! let options = check::CheckOptions { unit: None, protocol: Protocol::default() };
+//! let (arch, stage) = (None, Stage::Single);
+//! let settings = Settings { options, arch, stage, ids_from_names: false, no_report: false };
+//! let (out, shard) = ("results".into(), Shard::WHOLE);
+//! let job = Job { out, settings, threads: 2, memory: 4 << 30, resume: false, shard };
+//!
+//! let found = batch::find("cases".as_ref(), None)?;
+//! let counts = batch::run(&found, &job, &|step| { /* shown as it goes on */ })?;
+//! # Ok(())
+//! # }
+//! ```
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
@@ -18,15 +34,17 @@ mod given;
 mod joined;
 mod one;
 mod output;
+mod pattern;
 mod run;
 mod settings;
 mod shard;
 mod watching;
 
 pub use error::BatchError;
-pub use find::{Found, NamePattern, Pattern, PatternError, Source, find};
+pub use find::{Found, Source, find};
 pub use joined::{Joined, collect};
 pub use output::Manifest;
+pub use pattern::{NamePattern, Pattern, PatternError};
 pub use run::{Counts, Job, Progress, run};
 pub use settings::Settings;
 pub use shard::{Shard, ShardError};

@@ -9,6 +9,7 @@
 //! ```
 
 use crate::error::BatchError;
+use crate::settings::LOCK;
 use report::folder::{CaseRecord, PAGE_FILE, Page, TableError, TableFiles};
 use serde::{Deserialize, Serialize};
 use std::fs::{self, File, TryLockError};
@@ -18,10 +19,6 @@ use tempfile::TempDir;
 
 /// Beginning of the names of what is not finished.
 const ASIDE: &str = ".writing-";
-
-/// Name of the file that is locked while a run writes into its folder. A folder
-/// that has one is never looked through for cases.
-pub const LOCK: &str = ".archproof-batch.lock";
 
 /// What the tables of a folder are of: its `batch.toml`.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]

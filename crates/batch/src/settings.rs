@@ -5,6 +5,10 @@ use check::CheckOptions;
 use judge::Stage;
 use measure::Arch;
 
+/// Name of the file that is locked while a run writes into its folder. A folder
+/// that has one is never looked through for cases.
+pub(crate) const LOCK: &str = ".archproof-batch.lock";
+
 /// How the cases of a folder are to be checked.
 #[derive(Debug, Clone)]
 pub struct Settings {

@@ -1,9 +1,10 @@
 //! Watches a folder: cases are checked once they have stopped growing.
 
 use crate::error::BatchError;
-use crate::find::{Found, Pattern, find};
+use crate::find::{Found, find};
 use crate::given::{Given, Look};
 use crate::output::Output;
+use crate::pattern::Pattern;
 use crate::run::{Counts, Job, Progress, work};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
@@ -19,7 +20,7 @@ struct Seen {
 /// there and have not changed for `settle`, those that changed since they were
 /// checked again. Goes on until `go_on` says no, which is asked after each
 /// look; what came of a round in which there was something to do is given to
-/// `told`. What was done before it was stopped is not done again.
+/// `after_round`. What was done before it was stopped is not done again.
 ///
 /// # Errors
 /// As for [`run`](crate::run()).
@@ -28,7 +29,7 @@ pub fn watch(
     pattern: Option<&Pattern>,
     job: &Job,
     (pause, settle): (Duration, Duration),
-    told: &dyn Fn(Counts),
+    after_round: &dyn Fn(Counts),
     go_on: &dyn Fn() -> bool,
 ) -> Result<(), BatchError> {
     let output = Output::open(&job.out, true)?;
@@ -59,7 +60,7 @@ pub fn watch(
         }
         if whole.iter().any(|case| !done.contains(&case.place)) {
             let is_done = |case: &Found| done.contains(&case.place);
-            told(work(&whole, job, &output, &is_done, &|_: Progress| {})?);
+            after_round(work(&whole, job, &output, &is_done, &|_: Progress| {})?);
             done.extend(whole.into_iter().map(|case| case.place));
         }
         if !go_on() {

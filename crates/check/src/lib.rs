@@ -4,6 +4,23 @@
 //! The command, the batch run and the window all go this way, so that one case
 //! has one result wherever it is looked at. [`CaseSource`] says how a case is
 //! given; [`check_case`] carries it through.
+//!
+//! ```
+//! use check::CaseSource;
+//! # fn main() -> Result<(), Box<dyn std::error::Error>> {
+//! # let folder = tempfile::tempdir()?;
+//! let made = phantom::Phantom::new(&phantom::Options { edge_mm: 0.9, ..Default::default() });
+//! let [scan, tray] = ["upper.ply", "tray.ply"].map(|name| folder.path().join(name));
+//! mesh::write::write_ply(&scan, &made.impression)?;
+//! mesh::write::write_ply(&tray, &made.tray)?;
+//!
+//! let source = CaseSource { tray: Some(tray), ..CaseSource::of(&scan) };
+//! let case = source.case(|statement| "what is said of the scan")?;
+//! let checked = source.check(case, &|step| { /* shown as it goes on */ })?;
+//! assert!(checked.impressions[0].measurement.frame.is_ok());
+//! # Ok(())
+//! # }
+//! ```
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 #![warn(unreachable_pub)]

@@ -3,6 +3,21 @@
 //!
 //! [`check::check_case`] gives a checked case. [`result::CaseResult::of`] puts it into
 //! the words of the contract, from which [`summary`] and [`write_all`] speak.
+//!
+//! ```no_run
+//! use check::CaseSource;
+//! use report::result::CaseResult;
+//! # fn main() -> Result<(), Box<dyn std::error::Error>> {
+//! let source = CaseSource::of("case.toml".as_ref());
+//! let case = source.case(|statement| "what is said of the scan")?;
+//! let checked = source.check(case, &|step| { /* shown as it goes on */ })?;
+//!
+//! let result = CaseResult::of(&checked);
+//! let text = report::summary(&result);
+//! let files = report::write_all(&checked, &result, "results".as_ref())?;
+//! # Ok(())
+//! # }
+//! ```
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 

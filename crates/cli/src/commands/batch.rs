@@ -39,7 +39,7 @@ pub fn run(arguments: &BatchArguments) -> Result<ExitCode, Failure> {
     let skipped = skipped.into_inner();
     let seconds = started.elapsed().as_secs_f64();
     let rate = (counts.cases - skipped) as f64 / seconds.max(1e-9);
-    let mut said = told(counts);
+    let mut said = counted(counts);
     if skipped > 0 {
         said.push_str(&format!("; {skipped} of them done before"));
     }
@@ -51,7 +51,7 @@ pub fn run(arguments: &BatchArguments) -> Result<ExitCode, Failure> {
 
 pub fn collect(arguments: &CollectArguments) -> Result<ExitCode, Failure> {
     let joined = batch::collect(&arguments.folders, &arguments.out)?;
-    let said = told(Counts {
+    let said = counted(Counts {
         cases: joined.cases,
         unreadable: joined.unreadable,
     });
@@ -68,15 +68,15 @@ pub fn watch(arguments: &WatchArguments) -> Result<ExitCode, Failure> {
     let settle = Duration::from_secs(arguments.settle);
     // Often enough to see a file grow, seldom enough to cost nothing.
     let pause = (settle / 4).clamp(Duration::from_millis(200), Duration::from_secs(5));
-    let told = |counts| {
-        let _ = say(&format!("{}\n", told(counts)));
+    let after_round = |counts| {
+        let _ = say(&format!("{}\n", counted(counts)));
     };
     batch::watch(
         &arguments.of.folder,
         pattern(&arguments.of).as_ref(),
         &job,
         (pause, settle),
-        &told,
+        &after_round,
         &|| true,
     )?;
     Ok(ExitCode::SUCCESS)
@@ -117,7 +117,7 @@ fn job(arguments: &FolderArguments) -> Result<Job, Failure> {
     })
 }
 
-fn told(counts: Counts) -> String {
+fn counted(counts: Counts) -> String {
     match counts.unreadable {
         0 => format!("{} cases checked", counts.cases),
         some => format!(

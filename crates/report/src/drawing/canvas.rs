@@ -6,7 +6,7 @@ use svg::node::element::{
 use svg::{Document, Node};
 
 /// A place on the sheet: to the right, down; px.
-pub type Place = [f64; 2];
+pub type SheetPoint = [f64; 2];
 
 /// Nearly black.
 pub const INK: &str = "#1a1a1a";
@@ -101,7 +101,7 @@ impl Sheet {
         format!("{}\n", self.document).into_bytes()
     }
 
-    pub fn line(&mut self, from: Place, to: Place, stroke: Stroke) {
+    pub fn line(&mut self, from: SheetPoint, to: SheetPoint, stroke: Stroke) {
         let line = Line::new()
             .set("x1", round(from[0]))
             .set("y1", round(from[1]))
@@ -110,7 +110,7 @@ impl Sheet {
         self.put(stroked(line, stroke));
     }
 
-    pub fn polyline(&mut self, points: &[Place], stroke: Stroke) {
+    pub fn polyline(&mut self, points: &[SheetPoint], stroke: Stroke) {
         let line = Polyline::new()
             .set("points", listed(points))
             .set("fill", "none")
@@ -118,14 +118,14 @@ impl Sheet {
         self.put(stroked(line, stroke));
     }
 
-    pub fn area(&mut self, points: &[Place], fill: &str) {
+    pub fn area(&mut self, points: &[SheetPoint], fill: &str) {
         let area = Polygon::new()
             .set("points", listed(points))
             .set("fill", fill);
         self.put(area);
     }
 
-    pub fn hatched(&mut self, from: Place, to: Place) {
+    pub fn hatched(&mut self, from: SheetPoint, to: SheetPoint) {
         let area = Rectangle::new()
             .set("x", round(from[0]))
             .set("y", round(from[1]))
@@ -135,7 +135,7 @@ impl Sheet {
         self.put(area);
     }
 
-    pub fn circle(&mut self, middle: Place, radius: f64, stroke: Stroke) {
+    pub fn circle(&mut self, middle: SheetPoint, radius: f64, stroke: Stroke) {
         let circle = Circle::new()
             .set("cx", round(middle[0]))
             .set("cy", round(middle[1]))
@@ -144,7 +144,7 @@ impl Sheet {
         self.put(stroked(circle, stroke));
     }
 
-    pub fn dot(&mut self, middle: Place, radius: f64, fill: &str) {
+    pub fn dot(&mut self, middle: SheetPoint, radius: f64, fill: &str) {
         let dot = Circle::new()
             .set("cx", round(middle[0]))
             .set("cy", round(middle[1]))
@@ -153,16 +153,16 @@ impl Sheet {
         self.put(dot);
     }
 
-    pub fn text(&mut self, at: Place, anchor: Anchor, size: f64, text: &str) {
+    pub fn text(&mut self, at: SheetPoint, anchor: Anchor, size: f64, text: &str) {
         self.put(lettering(at, anchor, size, text));
     }
 
-    pub fn bold(&mut self, at: Place, anchor: Anchor, size: f64, text: &str) {
+    pub fn bold(&mut self, at: SheetPoint, anchor: Anchor, size: f64, text: &str) {
         self.put(lettering(at, anchor, size, text).set("font-weight", "bold"));
     }
 
     /// Lettering with white around it, to be read over lines.
-    pub fn label(&mut self, at: Place, anchor: Anchor, size: f64, text: &str) {
+    pub fn label(&mut self, at: SheetPoint, anchor: Anchor, size: f64, text: &str) {
         let halo = lettering(at, anchor, size, text)
             .set("stroke", "#ffffff")
             .set("stroke-width", 3.5)
@@ -172,7 +172,7 @@ impl Sheet {
     }
 
     /// Lettering that runs upward from its place, with white around it.
-    pub fn upright(&mut self, at: Place, size: f64, text: &str) {
+    pub fn upright(&mut self, at: SheetPoint, size: f64, text: &str) {
         let turn = format!("rotate(-90 {} {})", round(at[0]), round(at[1]));
         let letters = lettering(at, Anchor::Start, size, text).set("transform", turn);
         let halo = letters
@@ -185,7 +185,7 @@ impl Sheet {
     }
 
     /// A dimension line with an arrowhead at each end.
-    pub fn dimension(&mut self, from: Place, to: Place) {
+    pub fn dimension(&mut self, from: SheetPoint, to: SheetPoint) {
         const HEAD: f64 = 6.0;
         const STROKE: Stroke = Stroke::whole(INK, 1.0);
         self.line(from, to, STROKE);
@@ -221,7 +221,7 @@ fn stroked<N: Node>(mut node: N, stroke: Stroke) -> N {
     node
 }
 
-fn lettering(at: Place, anchor: Anchor, size: f64, text: &str) -> Text {
+fn lettering(at: SheetPoint, anchor: Anchor, size: f64, text: &str) -> Text {
     Text::new(text)
         .set("x", round(at[0]))
         .set("y", round(at[1]))
@@ -237,7 +237,7 @@ fn lettering(at: Place, anchor: Anchor, size: f64, text: &str) -> Text {
         )
 }
 
-fn listed(points: &[Place]) -> String {
+fn listed(points: &[SheetPoint]) -> String {
     let each: Vec<String> = points
         .iter()
         .map(|p| format!("{},{}", round(p[0]), round(p[1])))

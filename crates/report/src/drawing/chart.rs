@@ -3,6 +3,7 @@
 
 use super::canvas::{Anchor, GREY, INK, LIMIT, Sheet, Stroke, text_width};
 use super::lanes::lanes;
+use super::plot::{Across, Chart, LEFT, RIGHT, SMALL, WIDTH};
 use super::rows::{ROWS, RowFrame, draw_row, row_height};
 use super::track::{Track, tracks};
 use super::words::{heading, patient_side};
@@ -11,42 +12,9 @@ use check::CheckedCase;
 use judge::{Finding, Severity, words};
 use measure::{Border, Side};
 
-const WIDTH: f64 = 1280.0;
-const LEFT: f64 = 62.0;
-const RIGHT: f64 = WIDTH - 26.0;
 const TITLE_HEIGHT: f64 = 64.0;
 const LEGEND_HEIGHT: f64 = 64.0;
 const LANE: f64 = 17.0;
-const SMALL: f64 = 11.0;
-
-/// From distances along a track to the sheet.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Across {
-    from_mm: f64,
-    px_per_mm: f64,
-}
-
-impl Across {
-    fn of(track: &Track) -> Self {
-        let (from, to) = track.reach();
-        Self {
-            from_mm: from,
-            px_per_mm: (RIGHT - LEFT) / (to - from).max(1.0),
-        }
-    }
-
-    pub(super) fn px(&self, mm: f64) -> f64 {
-        LEFT + (mm - self.from_mm) * self.px_per_mm
-    }
-}
-
-/// What a chart is drawn of.
-pub(super) struct Chart<'a> {
-    pub checked: &'a CheckedCase,
-    pub border: &'a Border,
-    /// Findings on the border with their numbers in the case.
-    pub findings: Vec<(usize, &'a Finding)>,
-}
 
 /// The chart of an impression's border as the bytes of an SVG file; `None`
 /// where no border was followed.
@@ -267,7 +235,7 @@ fn draw_axis(sheet: &mut Sheet, track: &Track, across: Across, top: f64) {
             &format!("{:.0}{side}", mm.abs()),
         );
     }
-    let told = format!(
+    let words = format!(
         "mm along the border from the {} (R: to the patient's right, L: to the patient's left)",
         track.midline
     );
@@ -275,7 +243,7 @@ fn draw_axis(sheet: &mut Sheet, track: &Track, across: Across, top: f64) {
         [f64::midpoint(LEFT, RIGHT), top + 32.0],
         Anchor::Middle,
         12.0,
-        &told,
+        &words,
     );
 }
 

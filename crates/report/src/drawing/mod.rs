@@ -6,6 +6,7 @@
 pub(crate) mod canvas;
 mod chart;
 mod lanes;
+mod plot;
 mod rows;
 mod section;
 mod track;

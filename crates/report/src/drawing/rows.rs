@@ -1,7 +1,7 @@
 //! The rows of a border chart: one figure each.
 
-use super::canvas::{Anchor, GREY, INK, LIMIT, PALE, Place, Sheet, Stroke, text_width};
-use super::chart::{Across, Chart};
+use super::canvas::{Anchor, GREY, INK, LIMIT, PALE, Sheet, SheetPoint, Stroke, text_width};
+use super::plot::{Across, Chart, SMALL};
 use super::track::Track;
 use super::words::short_reason;
 use crate::text::names;
@@ -13,7 +13,6 @@ pub(super) const LEAST: Stroke = Stroke::dashed(LIMIT, 1.6, "8 4");
 /// A limit from above.
 pub(super) const MOST: Stroke = Stroke::dashed(LIMIT, 1.6, "2 3");
 const CURVE: Stroke = Stroke::whole(INK, 1.8);
-const SMALL: f64 = 11.0;
 /// Room above a row's plot for its title, px.
 const HEAD: f64 = 20.0;
 /// A row without any figure, px.
@@ -131,8 +130,8 @@ pub(super) fn draw_row(
         row.title.to_owned()
     };
     if let Some(why) = only_reason(row, chart, track) {
-        let told = format!("{title}: none ({why})");
-        sheet.bold([frame.left, frame.top + 20.0], Anchor::Start, 12.0, &told);
+        let words = format!("{title}: none ({why})");
+        sheet.bold([frame.left, frame.top + 20.0], Anchor::Start, 12.0, &words);
         return;
     }
     sheet.bold(
@@ -289,7 +288,7 @@ fn draw_curve(
     track: &Track,
     frame: &RowFrame,
     scale: &Scale,
-) -> Vec<Place> {
+) -> Vec<SheetPoint> {
     let mut drawn = Vec::new();
     let figure = |number: usize| (row.reading)(&chart.border.stations[number]).ok();
     let runs = track
@@ -305,9 +304,9 @@ fn draw_curve(
                 .iter()
                 .map(move |(x, m)| [*x, scale.y(m.mm + sense * m.uncertainty_mm)])
         };
-        let band: Vec<Place> = edge(1.0).chain(edge(-1.0).rev()).collect();
+        let band: Vec<SheetPoint> = edge(1.0).chain(edge(-1.0).rev()).collect();
         sheet.area(&band, PALE);
-        let line: Vec<Place> = edge(0.0).collect();
+        let line: Vec<SheetPoint> = edge(0.0).collect();
         match line[..] {
             [only] => sheet.dot(only, 1.4, INK),
             _ => sheet.polyline(&line, CURVE),
@@ -333,7 +332,7 @@ fn draw_limit(
     frame: &RowFrame,
     scale: &Scale,
     drawn: &Limit,
-    curve: &[Place],
+    curve: &[SheetPoint],
 ) {
     let limit = chart.checked.protocol.limit(drawn.key);
     let value = |number: usize| limit.in_zone(chart.border.stations[number].zone);
@@ -350,22 +349,22 @@ fn draw_limit(
         let from = frame.across.px(first.1 - half_step).max(frame.left);
         let to = frame.across.px(last.1 + half_step).min(frame.right);
         sheet.line([from, y], [to, y], drawn.stroke);
-        let told = format!("{} {mm} mm", drawn.words);
-        let width = text_width(&told, SMALL);
+        let words = format!("{} {mm} mm", drawn.words);
+        let width = text_width(&words, SMALL);
         if to - from > width + 8.0 {
             let x = room_along(curve, y - 8.0, [from + 5.0, to - width - 3.0], width);
-            sheet.label([x, y - 4.0], Anchor::Start, SMALL, &told);
+            sheet.label([x, y - 4.0], Anchor::Start, SMALL, &words);
         }
     }
 }
 
 /// Where between two places lettering of some width at height `y` has a curve
 /// above or below it that keeps away: the first such place, else the first.
-fn room_along(curve: &[Place], y: f64, [from, to]: [f64; 2], width: f64) -> f64 {
+fn room_along(curve: &[SheetPoint], y: f64, [from, to]: [f64; 2], width: f64) -> f64 {
     const STEP_PX: f64 = 24.0;
     const CLEAR_PX: f64 = 11.0;
     let is_clear = |x: f64| {
-        let beside = |p: &&Place| (x - 6.0..=x + width + 6.0).contains(&p[0]);
+        let beside = |p: &&SheetPoint| (x - 6.0..=x + width + 6.0).contains(&p[0]);
         let mut near = curve.iter().filter(beside).peekable();
         near.peek().is_some() && near.all(|p| (p[1] - y).abs() > CLEAR_PX)
     };
@@ -397,8 +396,8 @@ fn draw_notches(
         // An open triangle that points up into the notch.
         let corners = [[x, y], [x - 5.0, y + 9.0], [x + 5.0, y + 9.0], [x, y]];
         sheet.polyline(&corners, Stroke::whole(INK, 1.3));
-        let told = format!("frenum, {:.1} mm deep", dip.depth.mm);
-        sheet.label([x, scale.bottom - 5.0], Anchor::Middle, SMALL, &told);
+        let words = format!("frenum, {:.1} mm deep", dip.depth.mm);
+        sheet.label([x, scale.bottom - 5.0], Anchor::Middle, SMALL, &words);
     }
 }
 
@@ -454,7 +453,7 @@ fn draw_mark(
 }
 
 /// A measured line with its band, for the legend.
-pub(super) fn sample(sheet: &mut Sheet, at: Place) {
+pub(super) fn sample(sheet: &mut Sheet, at: SheetPoint) {
     let [x, y] = [at[0], at[1] - 4.0];
     sheet.area(
         &[

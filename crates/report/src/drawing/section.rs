@@ -1,6 +1,6 @@
 //! The section at the worst station of a finding, with its dimensions.
 
-use super::canvas::{Anchor, GREY, INK, LIMIT, Place, Sheet, Stroke, TRAY, text_width};
+use super::canvas::{Anchor, GREY, INK, LIMIT, Sheet, SheetPoint, Stroke, TRAY, text_width};
 use super::words::{heading, patient_side};
 use crate::text::{format, names};
 use check::CheckedCase;
@@ -10,7 +10,7 @@ use measure::{Border, BorderPart, Reading, SectionPoint, Station};
 const WIDTH: f64 = 1080.0;
 const HEIGHT: f64 = 640.0;
 /// The part of the sheet that the section fills: from, to.
-const FIELD: [Place; 2] = [[40.0, 104.0], [700.0, 580.0]];
+const FIELD: [SheetPoint; 2] = [[40.0, 104.0], [700.0, 580.0]];
 const TABLE_LEFT: f64 = 760.0;
 const SMALL: f64 = 13.0;
 
@@ -85,7 +85,7 @@ impl View {
         }
     }
 
-    fn px(&self, p: SectionPoint) -> Place {
+    fn px(&self, p: SectionPoint) -> SheetPoint {
         let middle = f64::midpoint(FIELD[0][0], FIELD[1][0]);
         let aside = p[0] - f64::midpoint(self.low[0], self.high[0]);
         [
@@ -95,7 +95,7 @@ impl View {
     }
 
     /// The pieces of a polyline within the view.
-    fn pieces(&self, line: &[SectionPoint]) -> Vec<Vec<Place>> {
+    fn pieces(&self, line: &[SectionPoint]) -> Vec<Vec<SheetPoint>> {
         let inside = |p: &SectionPoint| (0..2).all(|k| p[k] >= self.low[k] && p[k] <= self.high[k]);
         line.chunk_by(|a, b| inside(a) == inside(b))
             .filter(|run| run.len() > 1 && inside(&run[0]))
@@ -151,7 +151,7 @@ fn draw_dimensions(sheet: &mut Sheet, view: &View, station: &Station) {
     );
 }
 
-fn draw_height(sheet: &mut Sheet, view: &View, station: &Station, border: Place) {
+fn draw_height(sheet: &mut Sheet, view: &View, station: &Station, border: SheetPoint) {
     let Some(crest) = station.section.crest else {
         return;
     };
@@ -191,7 +191,7 @@ fn draw_thickness(sheet: &mut Sheet, view: &View, station: &Station) {
     }
 }
 
-fn draw_overlap(sheet: &mut Sheet, view: &View, station: &Station, border: Place) {
+fn draw_overlap(sheet: &mut Sheet, view: &View, station: &Station, border: SheetPoint) {
     /// The nearest point of the tray may lie beside the section's plane.
     const IN_PLANE_MM: f64 = 0.4;
     let Ok(overlap) = station.overlap else { return };

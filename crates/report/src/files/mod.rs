@@ -5,8 +5,10 @@ mod coloured_mesh;
 mod cover_map;
 pub(crate) mod figured_mesh;
 pub(crate) mod json;
+mod output;
 pub(crate) mod outputs;
 pub(crate) mod repeats;
 mod wash_map;
 
 pub use coloured_mesh::MapError;
+pub(crate) use output::Output;

@@ -2,6 +2,7 @@
 
 use super::coloured_mesh::MapError;
 use super::json::json_text;
+use super::output::Output;
 use super::{border_table, cover_map, wash_map};
 use crate::result::{CaseResult, FileKind, OutputFile};
 use crate::text::names::plain;
@@ -81,9 +82,6 @@ pub fn read_result(folder: &Path) -> Result<CaseResult, ReadResultError> {
     serde_json::from_slice(&bytes).map_err(|reason| ReadResultError::NotAResult { path, reason })
 }
 
-/// A file to be: its name and its bytes.
-pub(crate) type Output = (String, Vec<u8>);
-
 /// Where results go if nobody says: `archproof-CASE` in the current folder, of
 /// letters that any system takes.
 #[must_use]
@@ -123,7 +121,11 @@ pub fn write_all(
     Ok(outputs.into_iter().map(|(name, _)| name).collect())
 }
 
-fn outputs(checked: &CheckedCase, result: &CaseResult) -> Result<Vec<Output>, WriteError> {
+/// Every file of a result with its bytes, `result.json` last.
+pub(crate) fn outputs(
+    checked: &CheckedCase,
+    result: &CaseResult,
+) -> Result<Vec<Output>, WriteError> {
     let files: Vec<Output> = result
         .files
         .par_iter()

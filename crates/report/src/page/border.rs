@@ -1,9 +1,10 @@
 //! The border: its chart, and the least and greatest of its figures.
 
 use super::figure::{exact, limit, none, quantity};
+use super::material::Material;
 use super::table::{place, table, words};
-use super::{Material, capital};
 use crate::result::{BorderPart, ImpressionResult, ProtocolResult, Station};
+use crate::text::format::capital;
 use crate::text::words::impression_name;
 use maud::{Markup, html};
 

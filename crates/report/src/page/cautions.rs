@@ -1,6 +1,6 @@
 //! What must be read with every report.
 
-use super::Material;
+use super::material::Material;
 use maud::{Markup, html};
 
 pub fn section(_material: &Material<'_>) -> Option<Markup> {

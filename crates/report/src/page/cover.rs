@@ -1,7 +1,7 @@
 //! Cover over the tissue surface, and its patches of little cover.
 
-use super::Material;
 use super::figure::{area, exact, limit, none, quantity, share};
+use super::material::Material;
 use super::table::{place, table, words};
 use crate::result::{
     Cover, CoverMethod, ImpressionResult, ProtocolResult, Spot, SpotKind, TrayColour,

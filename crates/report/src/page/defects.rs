@@ -1,7 +1,7 @@
 //! Defects of the tissue surface.
 
-use super::Material;
 use super::figure::{none, quantity};
+use super::material::Material;
 use super::table::{place, table, words};
 use crate::result::{Defect, DefectKind, ImpressionResult};
 use maud::{Markup, html};

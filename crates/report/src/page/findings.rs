@@ -1,7 +1,8 @@
 //! Every finding, most urgent first, with its close picture and its section.
 
 use super::figure::{limit, quantity};
-use super::{Material, overlay};
+use super::material::Material;
+use super::overlay;
 use crate::picture::MOST_CLOSE;
 use crate::result::{Finding, Severity};
 use crate::text::words::finding_place;

@@ -1,7 +1,9 @@
 //! Each impression: pictures, border, landmarks, figures, scan.
 
-use super::{Material, border, capital, cover, defects, landmarks, scan, tray_fit, views};
+use super::material::Material;
+use super::{border, cover, defects, landmarks, scan, tray_fit, views};
 use crate::result::ImpressionResult;
+use crate::text::format::capital;
 use crate::text::words::{impression_name, verdict_word};
 use maud::{Markup, html};
 

@@ -1,7 +1,7 @@
 //! The relation of the jaws.
 
-use super::Material;
 use super::figure::{limit, quantity};
+use super::material::Material;
 use super::table::{table, words};
 use crate::result::{JawRelation, ProtocolResult, Side, SpaceStation};
 use maud::{Markup, html};

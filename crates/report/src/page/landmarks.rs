@@ -1,8 +1,9 @@
 //! The landmarks of the jaw.
 
 use super::figure::{exact, none, share};
+use super::material::Material;
+use super::overlay;
 use super::table::{table, words};
-use super::{Material, overlay};
 use crate::result::{ImpressionResult, Landmark, LandmarkSource, LandmarkStatus};
 use crate::text::words::landmark_name;
 use maud::{Markup, html};

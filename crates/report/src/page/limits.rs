@@ -1,7 +1,7 @@
 //! The limits of the protocol, each with its source.
 
-use super::Material;
 use super::figure::limit;
+use super::material::Material;
 use super::table::{table, words};
 use crate::result::Level;
 use judge::LimitKey;

@@ -1,6 +1,6 @@
 //! How the figures were had and how they were judged.
 
-use super::Material;
+use super::material::Material;
 use maud::{Markup, html};
 
 pub fn section(_material: &Material<'_>) -> Option<Markup> {

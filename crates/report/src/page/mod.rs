@@ -2,7 +2,7 @@
 //! a case. It opens without a network, needs no script, prints on A4 and reads on
 //! a phone.
 //!
-//! A section is a function from the [`Material`] to its markup, in a file of its
+//! A section is a function from the [`Material`](material::Material) to its markup, in a file of its
 //! own, with a row in [`SECTIONS`]. It takes every figure from the result and
 //! prints it by [`figure`], so that none differs from `result.json`.
 
@@ -10,12 +10,14 @@ mod border;
 mod cautions;
 mod cover;
 mod defects;
+mod document;
 mod figure;
 mod findings;
 mod impression;
 mod jaw_relation;
 mod landmarks;
 mod limits;
+mod material;
 mod method;
 mod not_judged;
 mod overlay;
@@ -30,34 +32,15 @@ mod views;
 mod wash;
 
 pub(crate) use cautions::cautions;
+pub(crate) use document::whole;
 
-use crate::files::outputs::Output;
+use crate::files::Output;
 use crate::picture::Pictures;
 use crate::result::CaseResult;
+use crate::text::format::capital;
 use crate::text::words::{verdict_word, what_to_do};
-use maud::{DOCTYPE, Markup, PreEscaped, html};
-
-/// What the report is made of.
-struct Material<'a> {
-    result: &'a CaseResult,
-    pictures: &'a Pictures,
-    /// The other files of the result, drawings among them.
-    files: &'a [Output],
-}
-
-impl Material<'_> {
-    /// A drawing that lies beside the report, to be shown in it.
-    fn drawing(&self, file: &str) -> Option<Markup> {
-        let (name, bytes) = self.files.iter().find(|(name, _)| name == file)?;
-        let svg = std::str::from_utf8(bytes).ok()?;
-        // Names within a page must be its own.
-        let own = name.trim_end_matches(".svg");
-        let svg = svg
-            .replace("id=\"hatch\"", &format!("id=\"hatch-{own}\""))
-            .replace("url(#hatch)", &format!("url(#hatch-{own})"));
-        Some(PreEscaped(svg))
-    }
-}
+use material::Material;
+use maud::{Markup, html};
 
 /// A section; `None` where the result holds nothing for it.
 type Section = fn(&Material<'_>) -> Option<Markup>;
@@ -113,28 +96,6 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
     whole(&title, &body)
 }
 
-/// A page that needs no other file.
-pub(crate) fn whole(title: &str, body: &Markup) -> String {
-    // Whatever a browser would do with a name in the case: nothing is loaded or run.
-    let policy = "default-src 'none'; img-src data:; style-src 'unsafe-inline'";
-    let page = html! {
-        (DOCTYPE)
-        html lang="en" {
-            head {
-                meta charset="utf-8";
-                meta http-equiv="Content-Security-Policy" content=(policy);
-                meta name="viewport" content="width=device-width, initial-scale=1";
-                meta name="referrer" content="no-referrer";
-                title { (title) }
-                link rel="icon" href="data:,";
-                style { (PreEscaped(include_str!("style.css"))) }
-            }
-            body { (body) }
-        }
-    };
-    page.into_string()
-}
-
 /// Files that lie beside the report.
 fn files(material: &Material<'_>) -> Option<Markup> {
     let names: Vec<&str> = material
@@ -147,13 +108,5 @@ fn files(material: &Material<'_>) -> Option<Markup> {
             h2 #files { "Files beside this report" }
             p { "result.json " @for name in names { (name) " " } }
         }
-    })
-}
-
-/// A sentence begins with a capital.
-fn capital(sentence: &str) -> String {
-    let mut letters = sentence.chars();
-    letters.next().map_or(String::new(), |first| {
-        first.to_uppercase().chain(letters).collect()
     })
 }

@@ -1,6 +1,6 @@
 //! What was not judged, and why: silence never means that it is well.
 
-use super::Material;
+use super::material::Material;
 use super::table::{table, words};
 use crate::result::{CaseResult, NotJudged};
 use crate::text::words::impression_name;

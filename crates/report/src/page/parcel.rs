@@ -1,7 +1,7 @@
 //! The parcel: what must be in it, and what is said of disinfection.
 
-use super::Material;
 use super::figure::{exact, limit};
+use super::material::Material;
 use super::table::{table, words};
 use crate::result::Consignment;
 use maud::{Markup, html};

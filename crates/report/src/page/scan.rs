@@ -1,7 +1,7 @@
 //! The scan as a file and as a mesh, and how well each part was scanned.
 
-use super::Material;
 use super::figure::{area, count, exact, limit, none, share};
+use super::material::Material;
 use super::table::{place, table, words};
 use crate::result::{ImpressionResult, ScanResult, TrayScan};
 use maud::{Markup, html};

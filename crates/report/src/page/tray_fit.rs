@@ -1,7 +1,7 @@
 //! How the tray suits the mouth, and how it stood.
 
-use super::Material;
 use super::figure::{exact, limit, none, quantity};
+use super::material::Material;
 use super::table::{place, table, words};
 use crate::result::{ImpressionResult, ProtocolResult, TraySeating, TrayZone};
 use maud::{Markup, html};
@@ -87,17 +87,17 @@ fn rows(seating: &TraySeating, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
 }
 
 fn zone(zone: &TrayZone) -> Vec<Markup> {
-    let told = |value: Option<f64>, doubt, why| match value {
+    let amount = |value: Option<f64>, doubt, why| match value {
         Some(mm) => quantity(mm, doubt, "mm"),
         None => none(why),
     };
     vec![
         place(Some(&zone.zone), zone.side),
-        told(
+        amount(
             zone.edge_to_border_mm,
             zone.edge_to_border_uncertainty_mm,
             "no border here",
         ),
-        told(zone.cover_mm, zone.cover_uncertainty_mm, "not known here"),
+        amount(zone.cover_mm, zone.cover_uncertainty_mm, "not known here"),
     ]
 }

@@ -1,9 +1,11 @@
 //! What to do, first things first.
 
 use super::figure::{limit, quantity};
+use super::material::Material;
+use super::overlay;
 use super::overlay::Marked;
-use super::{Material, capital, overlay};
 use crate::result::{CaseResult, Finding, Severity};
+use crate::text::format::capital;
 use crate::text::words::{finding_place, impression_name, verdict_word};
 use maud::{Markup, html};
 

@@ -1,6 +1,7 @@
 //! The impression from all sides, coloured by its cover, with the findings.
 
-use super::{Material, findings::severity, overlay};
+use super::material::Material;
+use super::{findings::severity, overlay};
 use crate::result::{ImpressionResult, Severity};
 use maud::{Markup, html};
 

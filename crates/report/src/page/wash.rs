@@ -1,8 +1,9 @@
 //! Wash against first pass.
 
 use super::figure::{area, limit, none, quantity, share};
+use super::material::Material;
+use super::overlay;
 use super::table::{place, table, words};
-use super::{Material, overlay};
 use crate::result::{ProtocolResult, SpotKind, Wash, WashPlace};
 use crate::text::words::arch_word;
 use maud::{Markup, html};

@@ -70,9 +70,9 @@ impl Picture {
 /// # Errors
 /// When a PNG file cannot be encoded.
 pub fn pictures(checked: &CheckedCase) -> Result<Pictures, io::Error> {
-    let surfaces: Vec<Option<Surface<'_>>> = (0..checked.impressions.len())
+    let surfaces: Vec<Option<PaintedSurface<'_>>> = (0..checked.impressions.len())
         .into_par_iter()
-        .map(|number| Surface::of(checked, number))
+        .map(|number| PaintedSurface::of(checked, number))
         .collect();
     let views = surfaces.par_iter().map(|surface| match surface {
         Some(surface) => surface.views(),
@@ -92,7 +92,7 @@ pub fn pictures(checked: &CheckedCase) -> Result<Pictures, io::Error> {
     let washes = (0..checked.impressions.len())
         .into_par_iter()
         .map(|number| {
-            Surface::of_wash(checked, number)
+            PaintedSurface::of_wash(checked, number)
                 .and_then(|s| s.tissue_side())
                 .transpose()
         });
@@ -120,7 +120,7 @@ pub fn tissue_side(
     number: usize,
     most: [usize; 2],
 ) -> Result<Option<Picture>, io::Error> {
-    let Some(surface) = Surface::of(checked, number) else {
+    let Some(surface) = PaintedSurface::of(checked, number) else {
         return Ok(None);
     };
     let cameras = Camera::of_views(surface.mesh.vertices(), surface.frame, most);
@@ -131,7 +131,7 @@ pub fn tissue_side(
 }
 
 /// An impression, ready to be drawn.
-struct Surface<'a> {
+struct PaintedSurface<'a> {
     mesh: &'a Mesh,
     frame: &'a Frame,
     normals: Vec<Vector3<f32>>,
@@ -141,7 +141,7 @@ struct Surface<'a> {
     inside_out: bool,
 }
 
-impl<'a> Surface<'a> {
+impl<'a> PaintedSurface<'a> {
     fn of(checked: &'a CheckedCase, number: usize) -> Option<Self> {
         let CheckedImpression { scan, .. } = &checked.impressions[number];
         let measurement = checked.impressions[number].measured()?;

@@ -145,15 +145,21 @@ mod tests {
         assert!(same.unwrap().why.contains("every reading is the same"));
 
         std::fs::write(folder.path().join("A/1/notes.txt"), "x").unwrap();
-        let told = study_of_folder(folder.path(), kept)
+        let refusal = study_of_folder(folder.path(), kept)
             .unwrap_err()
             .to_string();
-        assert!(told.contains("notes.txt: is neither a scan"), "{told}");
+        assert!(
+            refusal.contains("notes.txt: is neither a scan"),
+            "{refusal}"
+        );
         std::fs::remove_file(folder.path().join("A/1/notes.txt")).unwrap();
         std::fs::remove_dir_all(folder.path().join("B/2/2")).unwrap();
-        let told = study_of_folder(folder.path(), kept)
+        let refusal = study_of_folder(folder.path(), kept)
             .unwrap_err()
             .to_string();
-        assert!(told.contains("\"B\" read part \"2\" 1 times"), "{told}");
+        assert!(
+            refusal.contains("\"B\" read part \"2\" 1 times"),
+            "{refusal}"
+        );
     }
 }

@@ -38,6 +38,14 @@ pub(crate) fn percent(share: f64) -> String {
     format!("{:.0} %", share * 100.0)
 }
 
+/// A sentence begins with a capital.
+pub(crate) fn capital(sentence: &str) -> String {
+    let mut letters = sentence.chars();
+    letters.next().map_or(String::new(), |first| {
+        first.to_uppercase().chain(letters).collect()
+    })
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

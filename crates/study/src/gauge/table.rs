@@ -172,14 +172,17 @@ mod tests {
             ),
             ("operator,part,value\nA,1,\u{1b}[2J\n", "line 2"),
         ] {
-            let told = study(table.as_bytes()).unwrap_err().to_string();
-            assert!(told.contains(says), "{told}");
-            assert!(told.contains("study.csv"), "{told}");
-            assert!(!told.contains(char::is_control), "{told}");
+            let refusal = study(table.as_bytes()).unwrap_err().to_string();
+            assert!(refusal.contains(says), "{refusal}");
+            assert!(refusal.contains("study.csv"), "{refusal}");
+            assert!(!refusal.contains(char::is_control), "{refusal}");
         }
-        let told = study(b"operator,part,value\nA,\xff,1\n")
+        let refusal = study(b"operator,part,value\nA,\xff,1\n")
             .unwrap_err()
             .to_string();
-        assert!(told.contains("line 2: it is no text in UTF-8"), "{told}");
+        assert!(
+            refusal.contains("line 2: it is no text in UTF-8"),
+            "{refusal}"
+        );
     }
 }

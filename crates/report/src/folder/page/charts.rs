@@ -1,6 +1,6 @@
 //! The drawings of the page. Nothing in them is told by colour alone.
 
-use super::CHARTED;
+use super::gathered::CHARTED;
 use crate::drawing::canvas::{Anchor, GREY, INK, LIMIT, PALE, Sheet, Stroke};
 use crate::folder::thumbnail::Thumbnail;
 use crate::text::format;
@@ -45,8 +45,13 @@ pub fn pareto(title: &str, counts: &[(String, u64)]) -> String {
             LIMIT,
         );
         let share = 100.0 * so_far as f64 / all.max(1) as f64;
-        let told = format!("{count}  ({share:.0} % so far)");
-        sheet.text([NAMES + length + 6.0, y + 16.0], Anchor::Start, SIZE, &told);
+        let words = format!("{count}  ({share:.0} % so far)");
+        sheet.text(
+            [NAMES + length + 6.0, y + 16.0],
+            Anchor::Start,
+            SIZE,
+            &words,
+        );
     }
     svg(&sheet)
 }
@@ -132,8 +137,8 @@ fn heat_scale(sheet: &mut Sheet, [left, top]: [f64; 2], most: u64) {
         );
     }
     sheet.text([left, top + 26.0], Anchor::Middle, 12.0, "0");
-    let told = format!("{most} findings");
-    sheet.text([left + WIDTH, top + 26.0], Anchor::Middle, 12.0, &told);
+    let words = format!("{most} findings");
+    sheet.text([left + WIDTH, top + 26.0], Anchor::Middle, 12.0, &words);
 }
 
 /// A picture with rings where findings fail.
@@ -208,11 +213,11 @@ pub fn histogram(title: &str, values: &[f64]) -> String {
         11.0,
         &format::quantity(high, None, "mm"),
     );
-    let told = format!(
+    let words = format!(
         "median {median:.2} mm, {} impressions; highest bar: {most}",
         values.len()
     );
-    sheet.text([WIDTH / 2.0, HEIGHT + 32.0], Anchor::Middle, 12.0, &told);
+    sheet.text([WIDTH / 2.0, HEIGHT + 32.0], Anchor::Middle, 12.0, &words);
     svg(&sheet)
 }
 
@@ -257,8 +262,8 @@ pub fn control_chart(which: usize, values: &[f64]) -> Option<(String, usize)> {
                 Stroke::dashed(LIMIT, 1.5, "6 4")
             };
             sheet.line([LEFT, y(*line)], [RIGHT, y(*line)], stroke);
-            let told = format!("{label} {line:.decimals$}");
-            sheet.text([RIGHT + 4.0, y(*line) + 4.0], Anchor::Start, 10.0, &told);
+            let words = format!("{label} {line:.decimals$}");
+            sheet.text([RIGHT + 4.0, y(*line) + 4.0], Anchor::Start, 10.0, &words);
         }
         let line: Vec<[f64; 2]> = points.iter().map(|&(i, v)| [x(i), y(v)]).collect();
         sheet.polyline(&line, Stroke::whole(PALE, 1.0));

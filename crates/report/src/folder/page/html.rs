@@ -1,7 +1,7 @@
 //! The page as markup, in the dress of the report.
 
 use super::charts::{control_chart, heat_map, histogram, pareto, thumbnail};
-use super::{CHARTED, Page, Worst};
+use super::gathered::{CHARTED, Counts, Page, Worst};
 use crate::page::{cautions, whole};
 use crate::result::Verdict;
 use crate::text::format;
@@ -20,7 +20,17 @@ const SECTIONS: [Section; 6] = [
     worst,
 ];
 
-pub fn page(page: &Page) -> String {
+impl Page {
+    /// The page as text.
+    #[must_use]
+    pub fn html(mut self) -> String {
+        self.keep_latest();
+        self.keep_worst();
+        page(&self)
+    }
+}
+
+fn page(page: &Page) -> String {
     let title = format!("{} cases - impressions checked", page.cases);
     let body = html! {
         main {
@@ -61,7 +71,7 @@ fn pass_rate(page: &Page) -> String {
 
 fn verdicts(page: &Page) -> Markup {
     let checked = page.cases - page.unreadable_count;
-    let count = |of: &super::Counts<String>, word: &str| of.get(word).copied().unwrap_or(0);
+    let count = |of: &Counts<String>, word: &str| of.get(word).copied().unwrap_or(0);
     html! {
         h2 { "Verdicts" }
         table {

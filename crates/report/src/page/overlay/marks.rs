@@ -1,0 +1,128 @@
+//! What is marked on a picture, and where.
+
+use super::sheet::SheetPoint;
+use crate::picture::Picture;
+use crate::result::{CaseResult, Finding, ImpressionResult, Severity, Spot, Station};
+use mesh::Unit;
+use nalgebra::Point3;
+
+/// Findings that are marked on one picture: more could not be told apart.
+const MOST_MARKS: usize = 40;
+/// Something on a picture.
+pub(super) struct Mark<'a> {
+    pub(super) id: &'a str,
+    pub(super) kind: Kind,
+    pub(super) at: SheetPoint,
+    pub(super) radius: f64,
+    /// The stretch of border that it is about, as far as it shows.
+    pub(super) lines: Vec<Vec<SheetPoint>>,
+}
+
+/// What a mark stands for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Kind {
+    /// A ring, and a line along a stretch.
+    Finding(Severity),
+    /// A saltire.
+    Landmark,
+}
+
+/// Findings with a place on an impression, and marks of those that show.
+pub(super) fn finding_marks<'a>(
+    result: &'a CaseResult,
+    number: usize,
+    impression: &ImpressionResult,
+    picture: &Picture,
+    sheet: &dyn Fn(SheetPoint) -> SheetPoint,
+    px: f64,
+) -> (Vec<&'a str>, Vec<Mark<'a>>) {
+    let mine: Vec<&Finding> = (result.findings.iter())
+        .filter(|f| f.impression == Some(number as u64) && f.at.is_some())
+        .collect();
+    let marks = (mine.iter())
+        .filter_map(|finding| mark(impression, finding, picture, sheet, px))
+        .take(MOST_MARKS)
+        .collect();
+    (mine.iter().map(|f| f.id.as_str()).collect(), marks)
+}
+
+/// Landmarks whose place is known, and marks of those that show.
+pub(super) fn landmark_marks<'a>(
+    impression: &'a ImpressionResult,
+    picture: &Picture,
+    sheet: &dyn Fn(SheetPoint) -> SheetPoint,
+) -> (Vec<&'a str>, Vec<Mark<'a>>) {
+    let known = || impression.landmarks.iter().filter(|l| l.point.is_some());
+    let marks = known()
+        .filter_map(|landmark| {
+            let at = point_mm(impression, landmark.point.as_ref()?)?;
+            Some(Mark {
+                id: &landmark.id,
+                kind: Kind::Landmark,
+                at: picture.shown(&at).map(sheet)?,
+                radius: 9.0,
+                lines: Vec::new(),
+            })
+        })
+        .collect();
+    (known().map(|l| l.id.as_str()).collect(), marks)
+}
+
+pub(super) fn mark<'a>(
+    impression: &ImpressionResult,
+    finding: &'a Finding,
+    picture: &Picture,
+    sheet: &dyn Fn(SheetPoint) -> SheetPoint,
+    px: f64,
+) -> Option<Mark<'a>> {
+    const LEAST_RADIUS: f64 = 14.0;
+    let shown = |point: &[f64; 3]| picture.shown(&point_mm(impression, point)?).map(sheet);
+    let at = shown(finding.at.as_ref()?)?;
+    let area_mm2 = spot(impression, finding).map_or(0.0, |spot| spot.area_mm2);
+    let radius_mm = (area_mm2 / std::f64::consts::PI).sqrt();
+    let stretch = stretch(impression, finding);
+    let stations: Vec<Option<SheetPoint>> = stretch.iter().map(|s| shown(&s.point)).collect();
+    let lines = stations
+        .split(Option::is_none)
+        .map(|run| run.iter().flatten().copied().collect::<Vec<SheetPoint>>())
+        .filter(|run| run.len() > 1)
+        .collect();
+    Some(Mark {
+        id: &finding.id,
+        kind: Kind::Finding(finding.severity),
+        at,
+        radius: (radius_mm * 1.3 * picture.camera.px_per_mm * px).max(LEAST_RADIUS),
+        lines,
+    })
+}
+
+/// A point of the result, mm.
+fn point_mm(impression: &ImpressionResult, point: &[f64; 3]) -> Option<Point3<f64>> {
+    let in_mm = impression.scan.unit.parse::<Unit>().ok()?.in_mm();
+    Some(Point3::from(point.map(|c| c * in_mm)))
+}
+
+fn spot<'a>(impression: &'a ImpressionResult, finding: &Finding) -> Option<&'a Spot> {
+    let spots = &impression.cover.as_ref()?.spots;
+    spots
+        .iter()
+        .find(|spot| Some(&spot.id) == finding.refers_to.as_ref())
+}
+
+/// Stations of the stretch of border that a finding is about.
+fn stretch<'a>(impression: &'a ImpressionResult, finding: &Finding) -> Vec<&'a Station> {
+    let stations = impression.border.as_ref().map(|border| &border.stations);
+    let ends = finding.from_station.zip(finding.to_station);
+    let Some((stations, (from, to))) = stations.zip(ends) else {
+        return Vec::new();
+    };
+    let (from, to) = (from as usize, to as usize);
+    let runs = if from <= to {
+        [from..to + 1, 0..0]
+    } else {
+        [from..stations.len(), 0..to + 1]
+    };
+    runs.into_iter()
+        .flat_map(|run| stations.get(run).unwrap_or_default())
+        .collect()
+}

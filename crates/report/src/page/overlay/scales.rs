@@ -1,0 +1,50 @@
+//! Scales below a picture: of length, and of colours.
+
+use super::sheet::{WIDTH, round};
+use crate::result::CoverMap;
+use maud::{Markup, html};
+
+/// Bands that the colour scale is drawn of.
+const BANDS: u32 = 48;
+
+/// A bar of a round length.
+pub(super) fn scale_bar(px_per_mm: f64, x: f64, y: f64) -> Markup {
+    let mm = if px_per_mm > 12.0 { 5.0 } else { 10.0 };
+    let to = round(x + mm * px_per_mm);
+    html! {
+        path d={ "M" (x) " " (y - 6.0) " v12 M" (x) " " (y) " H" (to) " M" (to) " " (y - 6.0) " v12" }
+            stroke="#1a1a1a" stroke-width="3" fill="none" {}
+        text x=(to + 8.0) y=(y + 7.0) font-size="20" { (mm) " mm" }
+    }
+}
+
+/// The colours of cover with their ends and the limits of cover.
+pub(super) fn colour_scale(map: &CoverMap, what: &str, levels: &[(f64, &str)], y: f64) -> Markup {
+    let (left, right, high) = (340.0, WIDTH - 60.0, 22.0);
+    let x = |mm: f64| left + (mm - map.from_mm) / (map.to_mm - map.from_mm) * (right - left);
+    let band = (right - left) / f64::from(BANDS);
+    let levels = (levels.iter()).filter(|(mm, _)| (map.from_mm..=map.to_mm).contains(mm));
+    html! {
+        @for number in 0..BANDS {
+            @let share = (f64::from(number) + 0.5) / f64::from(BANDS);
+            @let [r, g, b] = colorous::VIRIDIS.eval_continuous(share).as_array();
+            rect x=(round(left + f64::from(number) * band)) y=(y) width=(round(band + 0.6)) height=(high)
+                fill={ "rgb(" (r) "," (g) "," (b) ")" } {}
+        }
+        rect x=(left) y=(y) width=(right - left) height=(high) fill="none" stroke="#1a1a1a" {}
+        text x=(left) y=(y - 6.0) font-size="20" { (what) }
+        (tick(x(map.from_mm), y + high, map.from_mm, ("", "end")))
+        @for &(mm, word) in levels { (tick(x(mm), y + high, mm, (word, "middle"))) }
+        (tick(x(map.to_mm), y + high, map.to_mm, ("or more", "middle")))
+    }
+}
+
+fn tick(x: f64, y: f64, mm: f64, (word, anchor): (&str, &str)) -> Markup {
+    html! {
+        path d={ "M" (round(x)) " " (y - 26.0) " V" (y + 5.0) } stroke="#1a1a1a" stroke-width="2" {}
+        text x=(round(x)) y=(y + 24.0) font-size="20" text-anchor=(anchor) { tspan data-value=(mm) { (mm) } }
+        @if !word.is_empty() {
+            text x=(round(x)) y=(y + 43.0) font-size="17" text-anchor="middle" { (word) }
+        }
+    }
+}

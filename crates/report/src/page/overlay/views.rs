@@ -1,0 +1,170 @@
+//! Pictures with everything that is laid over them.
+
+use super::labels::{label, marked};
+use super::marks::{Kind, Mark, finding_marks, landmark_marks, mark};
+use super::scales::{colour_scale, scale_bar};
+use super::sheet::{ASIDE, BOTTOM, SheetPoint, TOP, WIDTH, embedded, round, sides};
+use super::symbols::outlined;
+use crate::picture::{Picture, View};
+use crate::result::{CaseResult, CoverMap, Finding, ImpressionResult, Severity};
+use crate::text::format::capital;
+use crate::text::words::{finding_place, impression_name};
+use maud::{Markup, html};
+
+/// What is marked on a whole view.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Marked {
+    /// The findings, in a picture of their own.
+    Findings,
+    /// The findings once more, in the picture that stands elsewhere on the page.
+    FindingsAgain,
+    /// The landmarks, in the picture that stands elsewhere on the page.
+    Landmarks,
+}
+
+/// A whole view with everything that is to be seen on it.
+pub fn whole(
+    result: &CaseResult,
+    number: usize,
+    impression: &ImpressionResult,
+    picture: &Picture,
+    what: Marked,
+) -> Markup {
+    let view = picture.view.unwrap_or(View::Tissue);
+    let px = (WIDTH - 2.0 * ASIDE) / picture.camera.size[0] as f64;
+    let high = picture.camera.size[1] as f64 * px;
+    let height = TOP + high + BOTTOM;
+    let sheet = |p: SheetPoint| [ASIDE + p[0] * px, TOP + p[1] * px];
+    let (wanted, marks) = match what {
+        Marked::Landmarks => landmark_marks(impression, picture, &sheet),
+        _ => finding_marks(result, number, impression, picture, &sheet, px),
+    };
+    let hidden: Vec<&str> = wanted
+        .into_iter()
+        .filter(|id| marks.iter().all(|mark| mark.id != *id))
+        .collect();
+    let shown: Vec<&str> = marks.iter().map(|mark| mark.id).collect();
+    let alt = format!(
+        "{}, {}. {} marked: {}.",
+        impression_name(impression),
+        view.in_words(),
+        if what == Marked::Landmarks {
+            "Landmarks"
+        } else {
+            "Findings"
+        },
+        listed(&shown)
+    );
+    let map = impression
+        .cover
+        .as_ref()
+        .and_then(|cover| cover.map.as_ref());
+    let id = format!("picture-{}-{}", number + 1, view.code());
+    html! {
+        figure.view {
+            svg viewBox={ "0 0 " (WIDTH) " " (round(height)) } role="img" aria-label=(alt) {
+                title { (alt) }
+                @if what == Marked::Findings {
+                    g id=(id) { (embedded(picture, ASIDE, TOP, px)) }
+                } @else {
+                    use href={ "#" (id) } {}
+                }
+                (sides(picture, WIDTH, TOP - 12.0))
+                (marked(&marks, high))
+                (scale_bar(picture.camera.px_per_mm * px, ASIDE, TOP + high + 44.0))
+                @if let Some(map) = map { (colour_scale(map, "cover, mm", &cover_levels(result), TOP + high + 30.0)) }
+            }
+            figcaption {
+                @if what == Marked::FindingsAgain {
+                    a href={ "#impression-" (number + 1) } { (capital(&impression_name(impression))) } ", "
+                } @else {
+                    strong { (view.name()) } ", "
+                }
+                (view.in_words()) "."
+                @if !hidden.is_empty() { " Not to be seen from here: " (hidden.join(", ")) "." }
+            }
+        }
+    }
+}
+
+/// The tissue side of a wash, coloured by its thickness over the first pass.
+pub fn wash(impression: &ImpressionResult, map: &CoverMap, picture: &Picture) -> Markup {
+    let px = (WIDTH - 2.0 * ASIDE) / picture.camera.size[0] as f64;
+    let high = picture.camera.size[1] as f64 * px;
+    let alt = format!(
+        "{}, tissue side, coloured by the thickness of the wash",
+        impression_name(impression)
+    );
+    html! {
+        figure.view {
+            svg viewBox={ "0 0 " (WIDTH) " " (round(TOP + high + BOTTOM)) } role="img" aria-label=(alt) {
+                title { (alt) }
+                (embedded(picture, ASIDE, TOP, px))
+                (sides(picture, WIDTH, TOP - 12.0))
+                (scale_bar(picture.camera.px_per_mm * px, ASIDE, TOP + high + 44.0))
+                (colour_scale(map, "thickness, mm", &[], TOP + high + 30.0))
+            }
+            figcaption {
+                "Dark where the wash is thin or none, bright where it is thick; grey where its thickness is not known."
+            }
+        }
+    }
+}
+
+/// What of cover is limited, for its scale.
+fn cover_levels(result: &CaseResult) -> Vec<(f64, &'static str)> {
+    [("show_through_mm", "shows"), ("thin_cover_mm", "thin")]
+        .into_iter()
+        .filter_map(|(key, word)| Some((result.protocol.limits.get(key)?.value, word)))
+        .collect()
+}
+
+/// The close picture of a finding.
+pub fn close(result: &CaseResult, finding: &Finding, picture: &Picture) -> Markup {
+    let [width, height] = picture.camera.size.map(|px| px as f64);
+    let below = 40.0;
+    let impression = finding
+        .impression
+        .and_then(|n| result.impressions.get(usize::try_from(n).ok()?));
+    let mark = impression.and_then(|impression| mark(impression, finding, picture, &|p| p, 1.0));
+    let alt = format!(
+        "Close picture of {}: {}, {}",
+        finding.id,
+        finding_place(result, finding),
+        picture.up
+    );
+    html! {
+        svg viewBox={ "0 0 " (width) " " (height + below) } role="img" aria-label=(alt) {
+            title { (alt) }
+            (embedded(picture, 0.0, 0.0, 1.0))
+            @if let Some(mark) = &mark { (outlined(mark)) (label(&mark.at, mark.radius, mark.id)) }
+            rect x="0.5" y="0.5" width=(width - 1.0) height=(height - 1.0) fill="none" stroke="#5c5c5c" {}
+            (scale_bar(picture.camera.px_per_mm, 6.0, height + 30.0))
+            text x=(width) y=(height + 30.0) text-anchor="end" font-size="20" { (picture.up) }
+        }
+    }
+}
+
+fn listed(names: &[&str]) -> String {
+    if names.is_empty() {
+        "none".to_owned()
+    } else {
+        names.join(", ")
+    }
+}
+
+/// Of several views the first that shows the most findings that are no notes.
+pub fn telling<'a>(
+    result: &CaseResult,
+    number: usize,
+    impression: &ImpressionResult,
+    pictures: &'a [Picture],
+) -> Option<&'a Picture> {
+    let pressing = |picture: &&Picture| {
+        let (_, marks) = finding_marks(result, number, impression, picture, &|p| p, 1.0);
+        let is_note = |mark: &&Mark<'_>| mark.kind == Kind::Finding(Severity::Note);
+        marks.iter().filter(|mark| !is_note(mark)).count()
+    };
+    // Of equals the last is taken, so the first must come last.
+    pictures.iter().rev().max_by_key(pressing)
+}
