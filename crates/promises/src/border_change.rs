@@ -3,9 +3,8 @@
 
 use crate::Population;
 use fixtures::quantile;
-use measure::pair::changes;
-use measure::pair::{Pass, laid};
-use measure::{MeasureSettings, Measurement};
+use measure::pair::{Pass, changes, laid};
+use measure::{Frame, MeasureSettings, Measurement, frame};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Translation3, UnitQuaternion};
 use phantom::{Arch, Blemish, FlangeSide, Options, Phantom};
@@ -28,11 +27,12 @@ fn measured(mesh: &Mesh) -> Measurement {
     fixtures::measured(mesh, None, &MeasureSettings::default())
 }
 
-fn pass<'a>(mesh: &'a Mesh, measured: &'a Measurement) -> Pass<'a> {
-    Pass {
-        mesh,
-        frame: &measured.frame,
-    }
+fn pass<'a>(mesh: &'a Mesh, frame: &'a Frame) -> Pass<'a> {
+    Pass { mesh, frame }
+}
+
+fn frame_of(measured: &Measurement) -> &Frame {
+    &measured.frame
 }
 
 /// Unmoved and lowered stations: how far each is off, and how many of the
@@ -61,8 +61,8 @@ pub fn a_lowered_stretch_is_seen_and_nothing_else_moves(population: Population) 
         );
         let earlier = first.impression.moved(&turned);
         let (one, two) = (measured(&earlier), measured(&wash.impression));
-        let later = pass(&wash.impression, &two);
-        let laid = laid(pass(&earlier, &one), later).expect("they fit");
+        let later = pass(&wash.impression, frame_of(&two));
+        let laid = laid(pass(&earlier, frame_of(&one)), later).expect("they fit");
         let border = two.border.as_ref().expect("and a border");
         let before = one.border.as_ref().expect("and a border");
         let found = changes(before, border, later.frame, &laid);
@@ -101,11 +101,9 @@ pub fn a_lowered_stretch_is_seen_and_nothing_else_moves(population: Population) 
 
 /// The first pass of another mouth is refused.
 pub fn another_mouth_does_not_fit() {
-    let (first, other) = (
-        made(Arch::Maxillary, 25, Vec::new()),
-        made(Arch::Maxillary, 26, Vec::new()),
-    );
-    let (one, two) = (measured(&first.impression), measured(&other.impression));
-    let found = laid(pass(&first.impression, &one), pass(&other.impression, &two));
+    let scans = [25, 26].map(|seed| made(Arch::Maxillary, seed, Vec::new()).impression);
+    let frames = [0, 1].map(|k| frame::find(&scans[k]).expect("an impression").frame);
+    let [first, other] = [0, 1].map(|k| pass(&scans[k], &frames[k]));
+    let found = laid(first, other);
     assert!(found.is_err(), "{:?}", found.map(|f| f.fitting_share));
 }

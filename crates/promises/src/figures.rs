@@ -37,7 +37,7 @@ pub(crate) fn command() -> String {
     let seeds = std::env::var("ARCHPROOF_SEEDS")
         .map(|count| format!("ARCHPROOF_SEEDS={count} "))
         .unwrap_or_default();
-    format!("{seeds}cargo test -p archproof-promises --test {test}")
+    format!("{seeds}cargo test --workspace --test {test}")
 }
 
 /// Puts a figure into `target/figures.csv`, in place of its last value. Several

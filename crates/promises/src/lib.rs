@@ -7,7 +7,7 @@
 //! of this crate ask many, as many of each jaw as `ARCHPROOF_SEEDS` says.
 //!
 //! ```text
-//! ARCHPROOF_SEEDS=50 cargo test -p archproof-promises --test border -- --nocapture
+//! ARCHPROOF_SEEDS=50 cargo test --workspace --test border -- --nocapture
 //! cargo run -p archproof-promises --bin figures
 //! ```
 //!

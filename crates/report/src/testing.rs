@@ -1,17 +1,17 @@
 //! Hand-built checked cases to report on.
 
 use check::{CheckedCase, CheckedImpression, LoadedScan, judged};
+use fixtures::border::measured;
 use judge::{Case, Consignment, ImpressionInput, JawRelation, Protocol, Stage, UnitReading};
 use measure::jaw_relation::Space;
 use measure::tray_fit::{Amount, Seating, TrayFit, ZoneFit};
 use measure::wash::{PlaceNow, Wash};
 use measure::{
-    Arch, Border, BorderPart, Cover, CoverMethod, Dip, DipKind, Frame, ImpressionMeasurement,
-    Measured, Missing, NotMeasured, Reading, Section, Side, Spot, SpotKind, Station, TissueSurface,
-    TrayColour, TrayRegistration, TrayThickness, VertexPlace, Zone, ZoneScan,
+    Arch, Border, BorderPart, Cover, CoverMethod, ImpressionMeasurement, Missing, NotMeasured,
+    Section, Side, Spot, SpotKind, TrayColour, TrayThickness, VertexPlace, Zone,
 };
 use mesh::{Format, Integrity, Mesh};
-use nalgebra::{Isometry3, Point3, Vector3};
+use nalgebra::{Isometry3, Point3};
 use std::sync::Arc;
 
 /// A maxillary first pass with two places that show tray, one of them hardly,
@@ -67,11 +67,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
         stage,
         scan: "scan.ply".into(),
         tray: tray.map(Into::into),
-        tray_thickness: None,
-        tray_colour: None,
-        stops: Vec::new(),
-        marks: Vec::new(),
-        marks_file: None,
+        ..fixtures::impression::input(None, stage)
     };
     let case = Case {
         id: "D-1043".to_owned(),
@@ -209,11 +205,7 @@ fn checked(measurement: ImpressionMeasurement, tray: Option<LoadedScan>) -> Chec
             stage: Stage::FirstPass,
             scan: "first.ply".into(),
             tray: tray.is_some().then(|| "tray.stl".into()),
-            tray_thickness: None,
-            tray_colour: None,
-            stops: Vec::new(),
-            marks: Vec::new(),
-            marks_file: None,
+            ..fixtures::impression::input(None, Stage::FirstPass)
         },
     );
     let impression = CheckedImpression {
@@ -225,83 +217,35 @@ fn checked(measurement: ImpressionMeasurement, tray: Option<LoadedScan>) -> Chec
 }
 
 fn measurement() -> ImpressionMeasurement {
-    ImpressionMeasurement {
-        turned: measure::facing::Turned::default(),
-        integrity: Integrity {
-            vertices: 3,
-            triangles: 1,
-            components: 1,
-            boundary_loops: 1,
-            non_manifold_edges: 0,
-            degenerate_triangles: 0,
-            median_edge: 0.25,
-            area: 9_000.123_456,
-        },
-        frame: Ok(Frame {
-            origin: Point3::new(1.0, 2.0, 3.0),
-            right: Vector3::x(),
-            anterior: Vector3::y(),
-            seating: Vector3::z(),
-            arch: Arch::Maxillary,
-            arch_confidence: 0.9,
-            confidence: 0.95,
-        }),
-        has_outer_surface: Some(true),
-        wash: None,
-        colour: None,
-        tray_fit: Some(tray_fit(0.2)),
-        noise_mm: Some(0.02),
-        cover: Ok(Cover {
-            method: CoverMethod::TrayScan,
-            registration: Some(TrayRegistration {
-                impression_from_tray: Isometry3::identity(),
-                rms_mm: 0.02,
-                uncertainty_mm: 0.05,
-                tray_seen_mm2: 2000.0,
-                fitting_share: 0.6,
-                behind_share: 0.0,
-            }),
-            at_vertex_mm: vec![Some(0.03), Some(3.0), None],
-            uncertainty_mm: 0.1,
-            area_judged_mm2: 3600.0,
-            min_mm: 0.03,
-            p05_mm: 0.9,
-            median_mm: 2.46,
-            p95_mm: 4.0,
-        }),
-        spots: Vec::new(),
-        stops: Vec::new(),
-        border: Ok(sound_border()),
-        tissue: Ok(TissueSurface {
-            defects: Vec::new(),
-            zones: vec![ZoneScan {
-                zone: Zone::ResidualRidge,
-                side: Some(Side::Right),
-                area_mm2: 600.0,
-                missing_mm2: 0.0,
-                doubled_mm2: 0.0,
-                median_edge_mm: 0.2,
-                noise_mm: 0.02,
-                least_across_mm: 0.8,
-                least_depth_mm: 0.1,
-            }],
-            loose_pieces: 0,
-        }),
-        landmarks: Vec::new(),
-        places: vec![
-            Some(VertexPlace {
-                zone: Zone::ResidualRidge,
-                side: Some(Side::Right),
-                station: None,
-            }),
-            Some(VertexPlace {
-                zone: Zone::LabialFlange,
-                side: None,
-                station: Some(7),
-            }),
-            None,
-        ],
-    }
+    let mut measurement = fixtures::impression::sound();
+    measurement.integrity = Integrity {
+        vertices: 3,
+        triangles: 1,
+        boundary_loops: 1,
+        median_edge: 0.25,
+        area: 9_000.123_456,
+        ..measurement.integrity
+    };
+    measurement.tray_fit = Some(tray_fit(0.2));
+    measurement.cover = measurement.cover.map(|cover| Cover {
+        at_vertex_mm: vec![Some(0.03), Some(3.0), None],
+        min_mm: 0.03,
+        p05_mm: 0.9,
+        median_mm: 2.46,
+        ..cover
+    });
+    measurement.border = Ok(sound_border());
+    let place = |zone, side, station| VertexPlace {
+        zone,
+        side,
+        station,
+    };
+    measurement.places = vec![
+        Some(place(Zone::ResidualRidge, Some(Side::Right), None)),
+        Some(place(Zone::LabialFlange, None, Some(7))),
+        None,
+    ];
+    measurement
 }
 
 /// A maxillary impression with a knife edge and a cut scan on the left, and no
@@ -321,72 +265,18 @@ pub(crate) fn checked_with_border() -> CheckedCase {
     checked(measurement, Some(loaded("tray.stl")))
 }
 
-fn measured(mm: f64) -> Reading {
-    Ok(Measured {
-        mm,
-        uncertainty_mm: 0.1,
-    })
-}
-
-/// 400 stations, half a millimetre apart: 80 mm of flange on each side of the
-/// labial midline and 40 mm across the back.
+/// Flanges are all buccal, and each station shows a section.
 fn sound_border() -> Border {
-    const COUNT: usize = 400;
-    let station = |number: usize| {
-        let is_back = (161..240).contains(&number);
-        let figure = |mm| {
-            if is_back {
-                Err(Missing::NoCrest)
-            } else {
-                measured(mm)
-            }
-        };
-        Station {
-            s: number as f64 / COUNT as f64,
-            part: if is_back {
-                BorderPart::Posterior
-            } else {
-                BorderPart::Outer
-            },
-            zone: if is_back {
-                Zone::PosteriorPalatalSeal
-            } else {
-                Zone::BuccalFlange
-            },
-            side: match number {
-                3..198 => Some(Side::Left),
-                203..398 => Some(Side::Right),
-                _ => None,
-            },
-            point: Point3::new(number as f64 / 2.0, 0.0, 8.0),
-            uncertainty_mm: Some(0.1),
-            scan_ends: false,
-            flange_height: figure(8.0),
-            flange_thickness: figure(3.5),
-            border_radius: figure(1.5),
-            overlap: measured(2.6),
-            opposite: None,
-            change: None,
-            section: section(),
+    let mut border = fixtures::border::sound_border();
+    for (number, station) in border.stations.iter_mut().enumerate() {
+        if station.part == BorderPart::Outer {
+            station.zone = Zone::BuccalFlange;
         }
-    };
-    Border {
-        closed: true,
-        length_mm: 200.0,
-        stations: (0..COUNT).map(station).collect(),
-        dips: vec![Dip {
-            kind: DipKind::Notch,
-            from: 398,
-            to: 2,
-            bottom: 0,
-            depth: Measured {
-                mm: 3.0,
-                uncertainty_mm: 0.2,
-            },
-            width_mm: 2.0,
-        }],
-        crest_line: vec![Point3::origin()],
+        station.point.x = number as f64 / 2.0;
+        station.opposite = None;
+        station.section = section();
     }
+    border
 }
 
 fn section() -> Section {
@@ -402,21 +292,10 @@ fn section() -> Section {
 
 fn spot(min_mm: f64, zone: Zone, side: Option<Side>) -> Spot {
     Spot {
-        kind: if min_mm <= 0.2 {
-            SpotKind::ShowThrough
-        } else {
-            SpotKind::Thin
-        },
-        centre: Point3::new(10.0, 20.0, 5.0),
         area_mm2: 12.0,
-        area_uncertainty_mm2: 1.0,
-        min_mm: Some(min_mm),
-        confidence: None,
         zone,
         side,
-        stop: None,
-        around: None,
-        vertices: Vec::new(),
+        ..fixtures::impression::spot(min_mm)
     }
 }
 

@@ -4,6 +4,7 @@ use measure::{MeasureSettings, Measurement, NoCover, SpotKind, TrayNotPlaced};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Vector3};
 use phantom::{Arch, Options, Phantom, PlantedSpot, Pose};
+use std::sync::LazyLock;
 
 fn measured(impression: &Mesh, tray: &Mesh) -> Measurement {
     fixtures::measured(impression, Some(tray), &MeasureSettings::default())
@@ -11,7 +12,7 @@ fn measured(impression: &Mesh, tray: &Mesh) -> Measurement {
 
 /// One phantom a jaw, with two show-throughs; without a handle, which would
 /// make registration easy.
-fn phantoms() -> [Phantom; 2] {
+static PHANTOMS: LazyLock<[Phantom; 2]> = LazyLock::new(|| {
     [(Arch::Maxillary, 700), (Arch::Mandibular, 703)].map(|(arch, seed)| {
         Phantom::new(&Options {
             arch,
@@ -24,7 +25,7 @@ fn phantoms() -> [Phantom; 2] {
             ..Options::default()
         })
     })
-}
+});
 
 /// The tray lies where it truly does and both show-throughs are found.
 fn is_as_planted(result: &Measurement, phantom: &Phantom, moved: &Isometry3<f64>) {
@@ -53,7 +54,7 @@ fn faces(mesh: &Mesh, triangle: usize, axis: &Vector3<f64>) -> f64 {
 
 #[test]
 fn the_order_of_triangles_and_a_far_origin_change_nothing() {
-    for phantom in phantoms() {
+    for phantom in &*PHANTOMS {
         let scan = &phantom.impression;
         let mut triangles = scan.triangles().to_vec();
         triangles.reverse();
@@ -61,24 +62,24 @@ fn the_order_of_triangles_and_a_far_origin_change_nothing() {
         let shuffled = Mesh::new(scan.vertices().to_vec(), triangles, None).expect("same indices");
         let far = Isometry3::translation(1e5, -2e5, 3e4);
         let result = measured(&shuffled.moved(&far), &phantom.tray);
-        is_as_planted(&result, &phantom, &far);
+        is_as_planted(&result, phantom, &far);
     }
 }
 
 #[test]
 fn a_scan_wound_inside_out_is_mended() {
-    for phantom in phantoms() {
+    for phantom in &*PHANTOMS {
         let result = measured(
             &phantom.impression.clone().turned_inside_out(),
             &phantom.tray,
         );
-        is_as_planted(&result, &phantom, &Isometry3::identity());
+        is_as_planted(&result, phantom, &Isometry3::identity());
     }
 }
 
 #[test]
 fn the_walls_of_a_tray_are_enough_to_register_it() {
-    for phantom in phantoms() {
+    for phantom in &*PHANTOMS {
         let (scan, truth) = (&phantom.impression, &phantom.truth);
         // The underside was not scanned.
         let walls = scan.filtered(|t| {
@@ -86,7 +87,7 @@ fn the_walls_of_a_tray_are_enough_to_register_it() {
         });
         is_as_planted(
             &measured(&walls, &phantom.tray),
-            &phantom,
+            phantom,
             &Isometry3::identity(),
         );
     }
@@ -94,12 +95,12 @@ fn the_walls_of_a_tray_are_enough_to_register_it() {
 
 #[test]
 fn many_small_holes_do_no_harm() {
-    for phantom in phantoms() {
+    for phantom in &*PHANTOMS {
         let scan = &phantom.impression;
         let pierced = scan.filtered(|t| (t * 2_654_435_761) % 100 >= 3);
         is_as_planted(
             &measured(&pierced, &phantom.tray),
-            &phantom,
+            phantom,
             &Isometry3::identity(),
         );
     }
@@ -108,7 +109,7 @@ fn many_small_holes_do_no_harm() {
 /// Its outer side alone would hide every show-through behind a wall's thickness.
 #[test]
 fn a_tray_scanned_from_outside_only_gives_no_cover() {
-    for phantom in phantoms() {
+    for phantom in &*PHANTOMS {
         let (tray, truth) = (&phantom.tray, &phantom.truth);
         let seating = truth.impression_from_tray.inverse() * truth.axes.seating;
         let outside = tray.filtered(|t| faces(tray, t, &seating) < 0.3);
@@ -153,7 +154,7 @@ fn mapped(mesh: &Mesh, map: impl Fn(&Point3<f64>) -> Point3<f64>) -> Mesh {
 
 #[test]
 fn a_tray_of_another_size_is_named_with_both_sizes() {
-    for phantom in phantoms() {
+    for phantom in &*PHANTOMS {
         for factor in [0.7, 1.15] {
             let result = measured(&phantom.impression, &phantom.tray.scaled(factor));
             assert!(
