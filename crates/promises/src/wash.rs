@@ -6,7 +6,7 @@ use fixtures::impression::scanned;
 use fixtures::quantile;
 use measure::pair::Wash;
 use measure::pair::compare;
-use measure::{MeasureSettings, Measurement, Wash};
+use measure::{MeasureSettings, Measurement};
 use mesh::Mesh;
 use nalgebra::Point3;
 use phantom::{Arch, Options, Phantom, PlantedSpot, Pose};
