@@ -27,6 +27,8 @@ pub mod folder;
 mod page;
 mod picture;
 pub mod result;
+#[cfg(test)]
+mod snapshots;
 mod studies;
 #[cfg(test)]
 mod testing;
