@@ -8,18 +8,16 @@
 //! is too long for either is looked for below the grey-scale closing of the
 //! height (Serra 1982).
 
-use super::figures::{BorderPart, Dip, DipKind, Measured};
+use super::figures::{BorderPart, Dip, DipKind, Measured, STATION_STEP_MM};
 use super::heights::{
-    Ruler, RulerKind, STEP_MM, all_below, bridge, closing, own_slopes, peaks, rulers, widths_above,
+    Ruler, RulerKind, all_below, bridge, closing, own_slopes, peaks, rulers, widths_above,
 };
 use super::station::Reached;
+use crate::arch::anatomy;
 
-/// Dips shallower than this are the border's own waves, mm.
-pub(crate) const LEAST_DIP_MM: f64 = 0.8;
-/// The ruler: frena and their shoulders are shorter. A step down has one shoulder
-/// only.
+/// The ruler. A step down has one shoulder only.
 const RULER: RulerKind = RulerKind {
-    length_mm: 18.0,
+    length_mm: anatomy::NOTCH_WITH_SHOULDERS_MM,
     least_rise: 0.5,
 };
 /// The ruler for a narrow notch within a longer dip. The corner of a short
@@ -28,23 +26,6 @@ const SHORT_RULER: RulerKind = RulerKind {
     length_mm: 8.0,
     least_rise: 0.8,
 };
-/// Frena are narrower than this at half depth, mm (common practice, no source;
-/// buccal frena are the broader ones, BORDER-07).
-const WIDEST_NOTCH_MM: f64 = 11.0;
-/// Those at the midline are narrow (BORDER-07), mm.
-const WIDEST_MIDLINE_NOTCH_MM: f64 = 7.0;
-/// A pointed dip broader than a frenum's by up to this factor may be one all the
-/// same (common practice, no source).
-const BROADER: f64 = 1.15;
-/// Such a one is about as wide to either side: by this part at least
-/// (common practice, no source).
-const EVEN: f64 = 0.6;
-/// Nor is it as deep as a narrow one may be, mm (common practice, no source).
-const DEEPEST_BROAD_MM: f64 = 3.5;
-/// Frena leave notches no deeper than this, mm (common practice, no source).
-const DEEPEST_NOTCH_MM: f64 = 4.5;
-/// So narrow a dip is a notch whatever its shape, mm.
-const NARROW_MM: f64 = 5.0;
 /// How much a frenum's notch widens from half of its depth to a quarter: 1.4
 /// times for a bell, 1.5 for a V, near 1 for a stretch with a level bottom,
 /// more where a notch runs out into a short stretch.
@@ -177,11 +158,11 @@ impl HeightProfile {
                 widest_frenum_mm: Vec::new(),
             };
         };
-        let count = ((last.0 - first.0) / STEP_MM) as usize + 1;
+        let count = ((last.0 - first.0) / STATION_STEP_MM) as usize + 1;
         let mut next = 0;
         let (heights, station): (Vec<f64>, Vec<usize>) = (0..count)
             .map(|k| {
-                let at = first.0 + k as f64 * STEP_MM;
+                let at = first.0 + k as f64 * STATION_STEP_MM;
                 while next + 2 < known.len() && known[next + 1].0 < at {
                     next += 1;
                 }
@@ -192,7 +173,7 @@ impl HeightProfile {
             })
             .unzip();
         Self {
-            widest_frenum_mm: vec![WIDEST_NOTCH_MM; heights.len()],
+            widest_frenum_mm: vec![anatomy::BUCCAL_NOTCH_GREATEST_WIDTH_MM; heights.len()],
             heights,
             station,
         }
@@ -201,7 +182,9 @@ impl HeightProfile {
     /// Notches first: beside a frenum a short stretch has its shoulder only
     /// where the notch is bridged.
     fn dips(&self) -> Vec<ProfileDip> {
-        let is_narrow = |dip: &ProfileDip| dip.kind != DipKind::Short && dip.width_mm <= NARROW_MM;
+        let is_narrow = |dip: &ProfileDip| {
+            dip.kind != DipKind::Short && dip.width_mm <= anatomy::NOTCH_SURE_WIDTH_MM
+        };
         let (mut found, bridged) = self.under_rulers(&RULER, |dip| dip.kind != DipKind::Short);
         let (within, bridged) = bridged.under_rulers(&SHORT_RULER, is_narrow);
         found.extend(within);
@@ -266,22 +249,23 @@ impl HeightProfile {
         let h = &self.heights;
         let depth_mm = depth[bottom];
         let rise = h[ruler.from].min(h[ruler.to]) - h[bottom];
-        if depth_mm < LEAST_DIP_MM || rise < ruler_kind.least_rise * depth_mm {
+        if depth_mm < anatomy::DIP_LEAST_DEPTH_MM || rise < ruler_kind.least_rise * depth_mm {
             return None;
         }
         let sides = |part: f64| widths_above(depth, part * depth_mm, bottom);
         let [wide, width_mm, narrow] = [0.25, 0.5, 0.75].map(|part| sides(part).iter().sum());
         let [before, after] = sides(0.5);
-        let is_even = before.min(after) >= EVEN * before.max(after);
+        let is_even = before.min(after) >= anatomy::BROAD_NOTCH_LEAST_EVEN_PART * before.max(after);
         let is_pointed =
             WIDENING.contains(&(wide / width_mm)) && WIDENING_LOW.contains(&(width_mm / narrow));
         let widest_mm = self.widest_frenum_mm[bottom];
-        let kind = if depth_mm > DEEPEST_NOTCH_MM {
+        let kind = if depth_mm > anatomy::NOTCH_GREATEST_DEPTH_MM {
             DipKind::Short
-        } else if width_mm <= NARROW_MM || (width_mm <= widest_mm && is_pointed) {
+        } else if width_mm <= anatomy::NOTCH_SURE_WIDTH_MM || (width_mm <= widest_mm && is_pointed)
+        {
             DipKind::Notch
-        } else if width_mm <= BROADER * widest_mm
-            && depth_mm <= DEEPEST_BROAD_MM
+        } else if width_mm <= anatomy::BROAD_NOTCH_GREATEST_FACTOR * widest_mm
+            && depth_mm <= anatomy::BROAD_NOTCH_GREATEST_DEPTH_MM
             && is_pointed
             && is_even
         {
@@ -317,8 +301,6 @@ impl HeightProfile {
 /// midline and, on the outer flange, about the premolars (LM-09, LM-10, LM-16; the bounds are
 /// common practice, no source).
 fn widest_frenum_mm(number: usize, stations: &[Reached], stretch: &[usize]) -> f64 {
-    const MIDLINE_MM: f64 = 8.0;
-    const PREMOLARS: std::ops::RangeInclusive<f64> = 0.2..=0.7;
     let station = &stations[stretch[number]];
     let middle = (0..stretch.len())
         .min_by(|&a, &b| {
@@ -332,10 +314,10 @@ fn widest_frenum_mm(number: usize, stations: &[Reached], stretch: &[usize]) -> f
         stretch.len() - 1 - middle
     };
     let part = number.abs_diff(middle) as f64 / side.max(1) as f64;
-    if station.point.x.abs() < MIDLINE_MM {
-        WIDEST_MIDLINE_NOTCH_MM
-    } else if station.part == BorderPart::Outer && PREMOLARS.contains(&part) {
-        WIDEST_NOTCH_MM
+    if station.point.x.abs() < anatomy::MIDLINE_FRENA_WITHIN_MM {
+        anatomy::MIDLINE_NOTCH_GREATEST_WIDTH_MM
+    } else if station.part == BorderPart::Outer && anatomy::BUCCAL_FRENA_PART.contains(&part) {
+        anatomy::BUCCAL_NOTCH_GREATEST_WIDTH_MM
     } else {
         0.0
     }
@@ -358,7 +340,7 @@ fn short_stretches(heights: &[f64]) -> Vec<ProfileDip> {
 
 /// How far each height lies below the closing of all.
 fn below_closing(heights: &[f64]) -> Vec<f64> {
-    let closed = closing(heights, (LONGEST_MM / STEP_MM / 2.0) as usize);
+    let closed = closing(heights, (LONGEST_MM / STATION_STEP_MM / 2.0) as usize);
     closed.iter().zip(heights).map(|(c, h)| c - h).collect()
 }
 
@@ -368,13 +350,13 @@ fn stretch_within(depth: &[f64], from: usize, to: usize) -> Option<ProfileDip> {
     let half = |k: &usize| depth[*k] >= depth[bottom] / 2.0;
     let from = (from..=bottom).rev().take_while(half).last()?;
     let to = (bottom..=to).take_while(half).last()?;
-    (depth[bottom] >= LEAST_DIP_MM).then_some(ProfileDip {
+    (depth[bottom] >= anatomy::DIP_LEAST_DEPTH_MM).then_some(ProfileDip {
         kind: DipKind::Short,
         from,
         to,
         bottom,
         depth_mm: depth[bottom],
-        width_mm: (to - from + 1) as f64 * STEP_MM,
+        width_mm: (to - from + 1) as f64 * STATION_STEP_MM,
     })
 }
 
@@ -410,7 +392,7 @@ mod tests {
         found.sort_by_key(|dip| dip.bottom);
         for (dip, (at, depth, width)) in found.iter().zip([(40.0, 3.0, 1.4), (80.0, 2.5, 2.8)]) {
             assert_eq!(dip.kind, DipKind::Notch);
-            assert!((dip.bottom as f64 * STEP_MM - at).abs() <= 0.5);
+            assert!((dip.bottom as f64 * STATION_STEP_MM - at).abs() <= 0.5);
             // A wide bell has not quite come up at the shoulders.
             assert!((dip.depth_mm - depth).abs() < 0.05 * depth);
             assert!((dip.width_mm - 2.355 * width).abs() <= 1.0);
@@ -429,7 +411,10 @@ mod tests {
                     (short[0].width_mm - length).abs() <= 3.0,
                     "{length} at {at}: {found:?}"
                 );
-                let (from, to) = (short[0].from as f64 * STEP_MM, short[0].to as f64 * STEP_MM);
+                let (from, to) = (
+                    short[0].from as f64 * STATION_STEP_MM,
+                    short[0].to as f64 * STATION_STEP_MM,
+                );
                 assert!((from - (at - length / 2.0)).abs() <= 2.0);
                 assert!((to - (at + length / 2.0)).abs() <= 2.0);
             }
