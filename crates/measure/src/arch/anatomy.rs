@@ -1,7 +1,7 @@
 //! The measures of the mouth, and of trays and material in it, that measuring
 //! relies on, grouped by part of the mouth.
 //!
-//! Every name ends with its unit: `_MM`, `_MM2`, or `_PART` for a share of 1.
+//! Names end with the unit: `_MM`, `_MM2`, `_PART` for a share of 1, `_FACTOR`.
 //! Every entry gives its source: the published one, with its code in the list of
 //! facts; "common practice, no source"; or "own choice, no source" for a limit
 //! that this program sets. "From memory" marks a number or a placing that was not
