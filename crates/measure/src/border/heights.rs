@@ -1,7 +1,18 @@
 //! Heights at even steps along a border: rulers laid over them, their closing,
 //! and the shape of what lies below.
 
-use super::figures::STATION_STEP_MM;
+use super::figures::{DipKind, STATION_STEP_MM};
+
+/// A dip between two places of a profile.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct ProfileDip {
+    pub kind: DipKind,
+    pub from: usize,
+    pub to: usize,
+    pub bottom: usize,
+    pub depth_mm: f64,
+    pub width_mm: f64,
+}
 
 /// A kind of ruler.
 pub(super) struct RulerKind {

@@ -7,10 +7,12 @@
 
 mod dips;
 mod figures;
+mod height_profile;
 mod heights;
 mod outline;
 mod profile;
 mod rays;
+mod short;
 mod station;
 mod vertex_places;
 
