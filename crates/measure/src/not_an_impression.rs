@@ -1,12 +1,17 @@
 //! What a scan is instead of an impression.
 
+use crate::arch::anatomy::PLAUSIBLE_LENGTH_MM;
 use thiserror::Error;
 
 /// What a scan is instead of an impression.
 #[derive(Debug, Clone, PartialEq, Error)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NotAnImpression {
-    #[error("its longest side is {longest_mm:.0} mm, an impression in its tray has 35 to 160 mm")]
+    #[error(
+        "its longest side is {longest_mm:.0} mm, an impression in its tray has {} to {} mm",
+        PLAUSIBLE_LENGTH_MM.start(),
+        PLAUSIBLE_LENGTH_MM.end()
+    )]
     WrongSize { longest_mm: f64 },
     #[error(
         "the arch stands up as a ridge, as on a cast or in the mouth; an impression has a trough there"

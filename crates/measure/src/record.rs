@@ -4,6 +4,7 @@
 //!
 //! A scan shows where the jaws were held, not whether that is centric relation.
 
+use crate::arch::anatomy;
 use crate::border::NoBorder;
 use crate::frame::Frame;
 use crate::not_an_impression::NotAnImpression;
@@ -25,8 +26,6 @@ const LEAST_FITTING: f64 = 0.5;
 const CREST_DOUBT_MM: f64 = 0.1;
 /// What the seating axes themselves are off, degrees (k = 2): on phantoms 1.1 at most.
 const AXIS_DOUBT_DEG: f64 = 1.1;
-/// Crest points farther apart across than this do not stand over each other, mm.
-const WITHIN_MM: f64 = 15.0;
 
 /// Why the jaws could not be related.
 #[derive(Debug, Clone, PartialEq, Error)]
@@ -172,7 +171,6 @@ fn spaces(
     axis: &UnitVector3<f64>,
     right: &Vector3<f64>,
 ) -> Vec<Space> {
-    const MIDDLE_MM: f64 = 1.0;
     let front = axis.cross(right);
     // Whichever way `front` points, the foremost point lies farthest from the ends.
     let (Some(first), Some(last)) = (above.first(), above.last()) else {
@@ -197,7 +195,7 @@ fn spaces(
             Space {
                 at: *at,
                 from_front_mm,
-                side: (from_front_mm > MIDDLE_MM).then_some(if is_right {
+                side: (from_front_mm > anatomy::NO_SIDE_WITHIN_MM).then_some(if is_right {
                     Side::Right
                 } else {
                     Side::Left
@@ -231,6 +229,6 @@ fn space_mm(at: &Point3<f64>, below: &[Point3<f64>], axis: &UnitVector3<f64>) ->
             past_mm = (-reached).max(reached - length);
         }
     }
-    best.filter(|(off, _)| *off <= WITHIN_MM && past_mm <= PAST_MM)
+    best.filter(|(off, _)| *off <= anatomy::RIDGES_OPPOSED_WITHIN_MM && past_mm <= PAST_MM)
         .map(|(_, mm)| mm)
 }

@@ -7,6 +7,7 @@
 //! the even cover that leave the least squares of what remains follow from one
 //! linear system.
 
+use crate::arch::anatomy;
 use crate::border::Border;
 use crate::cover::Cover;
 use crate::impression::Impression;
@@ -76,8 +77,6 @@ const PLACES: usize = 3000;
 /// Nearest places of the tray whose line to the tissue leans further from the
 /// tray's normal than this (cosine) lie on its edge.
 const SQUARE: f64 = 0.9;
-/// Cover beyond this is a stray end of material, mm.
-const MOST_COVER_MM: f64 = 10.0;
 /// Cover varies together over this distance, mm: how many places are
 /// independent follows. Common practice, no source.
 const TOGETHER_MM: f64 = 10.0;
@@ -152,7 +151,7 @@ fn over_tray(impression: &Impression, tray: LocalTray<'_>, cover: &Cover) -> Vec
     let known: Vec<(Point3<f64>, f64)> = (impression.local.vertices().iter())
         .zip(&cover.at_vertex_mm)
         .filter_map(|(place, mm)| Some((*place, (*mm)?)))
-        .filter(|(_, mm)| *mm < MOST_COVER_MM)
+        .filter(|(_, mm)| *mm < anatomy::GREATEST_MATERIAL_MM)
         .collect();
     let every = known.len().div_ceil(PLACES).max(1);
     known

@@ -1,7 +1,7 @@
 //! Which values a limit can have, by itself and beside the others.
 
 use super::{LimitKey, Protocol};
-use measure::{COARSEST_EDGE_MM, Zone};
+use measure::{COARSEST_EDGE_FOR_COVER_MM, Zone};
 
 /// Flange thickness may be taken at these depths below the border, mm.
 const FLANGE_DEPTH_MM: std::ops::RangeInclusive<f64> = 0.5..=10.0;
@@ -37,8 +37,8 @@ pub(super) fn impossible(protocol: &Protocol, key: LimitKey, zone: Option<Zone>)
         }
         ShowThroughShare | DoubleLayer if value > 100.0 => Some("a share is at most 100 %".into()),
         Orientation if value > 1.0 => Some("a confidence is at most 1".into()),
-        MedianEdge if value > COARSEST_EDGE_MM => Some(format!(
-            "cover is not measured on triangles coarser than {COARSEST_EDGE_MM} mm"
+        MedianEdge if value > COARSEST_EDGE_FOR_COVER_MM => Some(format!(
+            "cover is not measured on triangles coarser than {COARSEST_EDGE_FOR_COVER_MM} mm"
         )),
         PrescriptionRequired | DisinfectionRequired | RecordRequired | BothArchesRequired
             if value != 0.0 && value != 1.0 =>

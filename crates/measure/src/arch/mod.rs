@@ -1,4 +1,5 @@
-//! The arch: its zones, and which surface faced the tissue.
+//! The arch: its measures, its zones, and which surface faced the tissue.
 
+pub(crate) mod anatomy;
 pub(crate) mod tissue_side;
 pub(crate) mod zones;

@@ -5,6 +5,7 @@
 //! border there. So undercut flanges count as tissue, and the border itself,
 //! where the surface is level with that point, is where the two part.
 
+use crate::arch::anatomy;
 use crate::frame::CrestLine;
 use crate::words::Arch;
 use geometry::field;
@@ -13,10 +14,6 @@ use mesh::{Mesh, Topology};
 use nalgebra::{Point3, Vector2, Vector3};
 use rayon::prelude::*;
 
-/// Lateral reach of a flange from the crest, mm (common practice, no source).
-const FLANGE_REACH_MM: f64 = 14.0;
-/// On the palatal side, the slope of the ridge reaches this far, mm.
-const RIDGE_SLOPE_MM: f64 = 6.0;
 /// Specks of the other kind below this area are noise, mm².
 const SPECK_MM2: f64 = 10.0;
 
@@ -97,7 +94,7 @@ fn faces_into_trough(
     let outward = crest.outward(station);
     let lateral = (place - bottom).xy().dot(&outward);
     let on_palate = arch == Arch::Maxillary && lateral < 0.0;
-    if on_palate && (normal.z > 0.0 || lateral < -RIDGE_SLOPE_MM) {
+    if on_palate && (normal.z > 0.0 || lateral < -anatomy::RIDGE_PALATAL_SLOPE_MM) {
         return normal.z > 0.0;
     }
     let height = if lateral < 0.0 {
@@ -138,7 +135,7 @@ fn highest_beyond(map: &HeightMap, from: &Point3<f64>, outward: Vector2<f64>) ->
     let step = map.cell_mm() / 2.0;
     let mut highest = from.z;
     let mut missing = 0.0;
-    for k in 1..(FLANGE_REACH_MM / step) as usize {
+    for k in 1..(anatomy::FLANGE_TOP_WITHIN_MM / step) as usize {
         match map.at(from.xy() + outward * (k as f64 * step)) {
             Some(height) => {
                 missing = 0.0;

@@ -1,19 +1,9 @@
 //! Parts of the arch by their place along and across the crest line.
 
+use crate::arch::anatomy;
 use crate::frame::CrestLine;
 use crate::words::{Arch, Side, Zone};
 use nalgebra::Point3;
-
-// Bounds between zones: common practice, no source.
-
-/// Part of a limb, from the front, up to which the labial flange reaches.
-const LABIAL_PART: f64 = 0.33;
-/// Part of a limb from which tuberosity or retromolar region begins.
-const DISTAL_PART: f64 = 0.85;
-/// Half width of the ridge, mm.
-const RIDGE_HALF_WIDTH_MM: f64 = 4.0;
-/// Places nearer to the midline than this have no side, mm.
-const MIDLINE_MM: f64 = 1.0;
 
 /// Where zones lie on one impression; all places in local coordinates.
 #[derive(Debug, Clone)]
@@ -73,60 +63,64 @@ impl ZoneMap {
             Arch::Mandibular => -place.x,
         };
         match right {
-            r if r > MIDLINE_MM => Some(Side::Right),
-            r if r < -MIDLINE_MM => Some(Side::Left),
+            r if r > anatomy::NO_SIDE_WITHIN_MM => Some(Side::Right),
+            r if r < -anatomy::NO_SIDE_WITHIN_MM => Some(Side::Left),
             _ => None,
         }
     }
 
     fn maxillary(&self, place: &Point3<f64>, part: f64, lateral: f64, behind: f64) -> Zone {
-        const NOTCH_BEHIND_MM: f64 = 2.0;
-        const SEAL_MM: f64 = 6.0;
         let points = self.crest.points();
         let back = (points[0].y + points[points.len() - 1].y) / 2.0;
         let behind_front = points[self.front].y - place.y;
-        if lateral > RIDGE_HALF_WIDTH_MM {
-            return if part < LABIAL_PART {
+        if lateral > anatomy::RIDGE_HALF_WIDTH_MM {
+            return if part < anatomy::LABIAL_FLANGE_PART {
                 Zone::LabialFlange
             } else {
                 Zone::BuccalFlange
             };
         }
-        if lateral > -RIDGE_HALF_WIDTH_MM {
+        if lateral > -anatomy::RIDGE_HALF_WIDTH_MM {
             return match behind {
-                b if b > NOTCH_BEHIND_MM => Zone::HamularNotch,
-                _ if part > DISTAL_PART => Zone::Tuberosity,
+                b if b > anatomy::HAMULAR_NOTCH_BEHIND_END_MM => Zone::HamularNotch,
+                _ if part > anatomy::DISTAL_PART => Zone::Tuberosity,
                 _ => Zone::ResidualRidge,
             };
         }
         match place {
-            p if p.y < back + SEAL_MM / 2.0 => Zone::PosteriorPalatalSeal,
-            p if p.x.abs() < 3.5 && behind_front < 11.0 => Zone::IncisivePapilla,
-            _ if behind_front < 20.0 => Zone::Rugae,
+            p if p.y < back + anatomy::POSTERIOR_SEAL_LENGTH_MM / 2.0 => Zone::PosteriorPalatalSeal,
+            p if p.x.abs() < anatomy::PAPILLA_ZONE_ASIDE_MM
+                && behind_front < anatomy::PAPILLA_ZONE_BEHIND_FRONT_MM =>
+            {
+                Zone::IncisivePapilla
+            }
+            _ if behind_front < anatomy::RUGAE_BEHIND_FRONT_MM[1] => Zone::Rugae,
             _ => Zone::Palate,
         }
     }
 }
 
 fn mandibular(part: f64, lateral: f64, behind: f64) -> Zone {
-    const SHELF_PART: f64 = 0.5;
-    const SHELF_MM: f64 = 6.0;
-    if lateral < -RIDGE_HALF_WIDTH_MM {
-        return if part > DISTAL_PART {
+    if lateral < -anatomy::RIDGE_HALF_WIDTH_MM {
+        return if part > anatomy::DISTAL_PART {
             Zone::Retromylohyoid
         } else {
             Zone::LingualFlange
         };
     }
-    if lateral > RIDGE_HALF_WIDTH_MM {
+    if lateral > anatomy::RIDGE_HALF_WIDTH_MM {
         return match part {
-            p if p < LABIAL_PART => Zone::LabialFlange,
-            p if p > DISTAL_PART => Zone::Distobuccal,
-            p if p > SHELF_PART && lateral < SHELF_MM => Zone::BuccalShelf,
+            p if p < anatomy::LABIAL_FLANGE_PART => Zone::LabialFlange,
+            p if p > anatomy::DISTAL_PART => Zone::Distobuccal,
+            p if p > anatomy::BUCCAL_SHELF_FROM_PART
+                && lateral < anatomy::BUCCAL_SHELF_REACH_MM =>
+            {
+                Zone::BuccalShelf
+            }
             _ => Zone::BuccalFlange,
         };
     }
-    if part > DISTAL_PART || behind > 0.0 {
+    if part > anatomy::DISTAL_PART || behind > 0.0 {
         Zone::RetromolarPad
     } else {
         Zone::ResidualRidge

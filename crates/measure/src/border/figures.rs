@@ -5,6 +5,11 @@ use geometry::section::SectionPoint;
 use nalgebra::Point3;
 use thiserror::Error;
 
+/// Distance between stations along the border, mm, at most. The heights that dips
+/// are read from lie as far apart in plan, so that about one station belongs to
+/// each of them.
+pub(super) const STATION_STEP_MM: f64 = 0.5;
+
 /// A measured length and its expanded uncertainty (k = 2).
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Measured {

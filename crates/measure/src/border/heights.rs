@@ -1,8 +1,18 @@
 //! Heights at even steps along a border: rulers laid over them, their closing,
 //! and the shape of what lies below.
 
-/// Heights are looked at this far apart along the border in plan, mm.
-pub(super) const STEP_MM: f64 = 0.5;
+use super::figures::{DipKind, STATION_STEP_MM};
+
+/// A dip between two places of a profile.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct ProfileDip {
+    pub kind: DipKind,
+    pub from: usize,
+    pub to: usize,
+    pub bottom: usize,
+    pub depth_mm: f64,
+    pub width_mm: f64,
+}
 
 /// A kind of ruler.
 pub(super) struct RulerKind {
@@ -26,7 +36,7 @@ pub(super) struct Ruler {
 
 /// The highest ruler of a length over each place.
 pub(super) fn rulers(heights: &[f64], length_mm: f64) -> Vec<Ruler> {
-    let length = (length_mm / STEP_MM) as usize;
+    let length = (length_mm / STATION_STEP_MM) as usize;
     let last = heights.len().saturating_sub(1);
     (0..heights.len())
         .map(|i| {
@@ -65,8 +75,8 @@ pub(super) fn widths_above(depth: &[f64], level: f64, bottom: usize) -> [f64; 2]
         steps
     };
     [
-        STEP_MM * reach(&mut (0..bottom).rev()),
-        STEP_MM * reach(&mut (bottom + 1..depth.len())),
+        STATION_STEP_MM * reach(&mut (0..bottom).rev()),
+        STATION_STEP_MM * reach(&mut (bottom + 1..depth.len())),
     ]
 }
 
@@ -111,7 +121,7 @@ pub(super) fn bridge(heights: &mut [f64], from: usize, to: usize) {
 
 /// Places deeper than all within 2 mm.
 pub(super) fn peaks(depth: &[f64]) -> Vec<usize> {
-    let reach = (2.0 / STEP_MM) as usize;
+    let reach = (2.0 / STATION_STEP_MM) as usize;
     (0..depth.len())
         .filter(|&i| {
             (i.saturating_sub(reach)..(i + reach + 1).min(depth.len()))

@@ -7,14 +7,15 @@
 
 mod dips;
 mod figures;
+mod height_profile;
 mod heights;
 mod outline;
 mod profile;
 mod rays;
+mod short;
 mod station;
 mod vertex_places;
 
-pub(crate) use dips::LEAST_DIP_MM;
 pub use figures::{
     Border, BorderPart, Dip, DipKind, Measured, Missing, NoBorder, Reading, Section, Station,
 };
@@ -26,6 +27,7 @@ use crate::frame::CrestLine;
 use crate::impression::Impression;
 use crate::tray::LocalTray;
 use crate::words::Arch;
+use figures::STATION_STEP_MM;
 use geometry::closed_line;
 use geometry::height_map::{FINE_CELL_MM, HeightMap};
 use geometry::order::median;
@@ -36,8 +38,6 @@ use rayon::prelude::*;
 use rays::Spine;
 use station::{Outlook, Reached};
 
-/// Greatest distance between stations, mm.
-const STEP_MM: f64 = 0.5;
 /// The rough border is smoothed over this much to either side, mm.
 const SMOOTH_MM: f64 = 1.5;
 
@@ -64,7 +64,7 @@ pub(crate) fn measure(
     let rays = rays::rays_round(&spine, arch);
     let rough = outline::rough_border(&map, &rays).ok_or(NoBorder::NoLine)?;
     let rough = from_midline(
-        closed_line::smooth_and_even(&rough, STEP_MM, SMOOTH_MM),
+        closed_line::smooth_and_even(&rough, STATION_STEP_MM, SMOOTH_MM),
         arch,
     );
     let outlook = Outlook {
@@ -91,7 +91,7 @@ pub(crate) fn measure(
 fn with_whole_parts(mut reached: Vec<Reached>) -> Vec<Reached> {
     const SHORTEST_MM: f64 = 6.0;
     let parts: Vec<BorderPart> = reached.iter().map(|station| station.part).collect();
-    let most = (SHORTEST_MM / STEP_MM) as usize;
+    let most = (SHORTEST_MM / STATION_STEP_MM) as usize;
     let mut at = 0;
     for run in parts.chunk_by(|a, b| a == b) {
         let (from, to) = (at, at + run.len());
@@ -156,7 +156,7 @@ fn with_doubt_along(mut reached: Vec<Reached>) -> Vec<Reached> {
         for (i, station) in reached.iter_mut().enumerate() {
             let (before, after) = (values[(i + count - 1) % count], values[(i + 1) % count]);
             if let (Ok(own), Some(before), Some(after)) = (figure(station), before, after) {
-                let change = (after - before).abs() / (2.0 * STEP_MM);
+                let change = (after - before).abs() / (2.0 * STATION_STEP_MM);
                 own.uncertainty_mm = own.uncertainty_mm.hypot(change * PLACE_MM);
             }
         }
@@ -173,7 +173,7 @@ fn assembled(impression: &Impression, reached: Vec<Reached>) -> Border {
     let widest = reached
         .chunk_by(|a, b| a.uncertainty_mm.is_none() == b.uncertainty_mm.is_none())
         .filter(|run| run[0].uncertainty_mm.is_none())
-        .map(|run| run.len() as f64 * STEP_MM)
+        .map(|run| run.len() as f64 * STATION_STEP_MM)
         .fold(0.0, f64::max);
     let crest_line = crest_line(impression.zones.crest(), impression.frame.arch, &reached)
         .iter()
@@ -249,7 +249,7 @@ fn crest_line(rough: &CrestLine, arch: Arch, reached: &[Reached]) -> Vec<Point3<
             Some(Point3::new(place.x, place.y, height))
         })
         .collect();
-    let mut line = evenly(&smoothed(&line, SMOOTH), STEP_MM);
+    let mut line = evenly(&smoothed(&line, SMOOTH), STATION_STEP_MM);
     // The rough line begins on +x, which is the patient's right in the upper jaw.
     if arch == Arch::Mandibular {
         line.reverse();

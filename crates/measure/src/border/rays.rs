@@ -1,6 +1,7 @@
 //! Lines in plan along which the border is looked for: outward from the crest
 //! line all round, and backward across the back.
 
+use crate::arch::anatomy;
 use crate::words::Arch;
 use geometry::height_map::HeightMap;
 use geometry::polyline::{evenly, smoothed};
@@ -23,12 +24,8 @@ pub(super) struct Ray {
     pub lean: f64,
 }
 
-/// Flanges lie within this distance of the crest, mm (common practice, no source).
-const FLANGE_REACH_MM: f64 = 17.0;
-/// Lingual flanges: the tongue's space lies beyond.
-const LINGUAL_REACH_MM: f64 = 14.0;
 /// Distance between rays along the crest line, mm.
-const STEP_MM: f64 = 0.5;
+const RAY_STEP_MM: f64 = 0.5;
 /// Angle between rays round an end of the crest line.
 const FAN_STEP: f64 = PI / 45.0;
 
@@ -37,15 +34,13 @@ const FAN_STEP: f64 = PI / 45.0;
 /// its edge on the tissue side).
 const LEAN_BEHIND_LIMB: f64 = PI / 3.0;
 const LEAN_BEHIND_PALATE: f64 = PI * 80.0 / 180.0;
-/// Distances from a limb's middle, toward the midline, between which the one
-/// gives way to the other, mm.
-const LIMB_MM: f64 = 4.0;
-const PALATE_MM: f64 = 13.0;
 
 /// How a palatal place at distance `x` from the midline leans, where the ends
 /// of the crest line lie `end_x` from it.
 pub(super) fn lean_across_back(x: f64, end_x: f64) -> f64 {
-    let share = ((end_x - LIMB_MM - x.abs()) / (PALATE_MM - LIMB_MM)).clamp(0.0, 1.0);
+    let share = ((end_x - anatomy::BACK_OF_LIMB_WITHIN_MM - x.abs())
+        / (anatomy::BACK_OF_PALATE_FROM_MM - anatomy::BACK_OF_LIMB_WITHIN_MM))
+        .clamp(0.0, 1.0);
     let smooth = share * share * (3.0 - 2.0 * share);
     LEAN_BEHIND_LIMB + (LEAN_BEHIND_PALATE - LEAN_BEHIND_LIMB) * smooth
 }
@@ -65,7 +60,7 @@ pub(super) fn back_lean(x: f64, end_x: f64, outward: Vector2<f64>, arch: Arch) -
 /// perpendiculars on.
 #[derive(Debug, Clone)]
 pub(super) struct Spine {
-    /// From the +x end round the front to the -x end, `STEP_MM` apart.
+    /// From the +x end round the front to the -x end, `RAY_STEP_MM` apart.
     pub points: Vec<Point2<f64>>,
     /// Unit vector along it at each point.
     pub along: Vec<Vector2<f64>>,
@@ -97,7 +92,7 @@ impl Spine {
         let floor = smoothed(&floor, SMOOTH);
         // Where the trough closes its middle is lost.
         let open = floor[open_trough(&floor, map)].to_vec();
-        let points = evenly(&run_on(&open, map), STEP_MM);
+        let points = evenly(&run_on(&open, map), RAY_STEP_MM);
         Self {
             along: tangents(&points, 6),
             crest: open_trough(&points, map),
@@ -169,12 +164,12 @@ pub(super) fn rays_round(spine: &Spine, arch: Arch) -> Vec<Ray> {
     let outer = |i: usize| Ray {
         from: spine.points[i],
         toward: spine.outward(i),
-        reach_mm: FLANGE_REACH_MM,
+        reach_mm: anatomy::OUTER_BORDER_WITHIN_MM,
         lean: 0.0,
     };
     let inner = |i: usize| Ray {
         toward: -spine.outward(i),
-        reach_mm: LINGUAL_REACH_MM,
+        reach_mm: anatomy::LINGUAL_BORDER_WITHIN_MM,
         ..outer(i)
     };
     let round_end = |i: usize, by: f64| fan(&outer(i), by, spine, arch);
@@ -212,21 +207,19 @@ fn fan(first: &Ray, by: f64, spine: &Spine, arch: Arch) -> Vec<Ray> {
 
 /// Rays backward from a line between the ends of the crest line.
 fn across_back(from: Point2<f64>, to: Point2<f64>) -> Vec<Ray> {
-    /// The posterior edge of a palate may lie before or behind the limbs' ends.
-    const BEFORE_MM: f64 = 12.0;
-    const BEHIND_MM: f64 = 14.0;
     let end_x = (to.x - from.x).abs() / 2.0;
     let middle_x = (to.x + from.x) / 2.0;
-    let steps = ((to - from).norm() / STEP_MM).ceil().max(1.0) as usize;
+    let steps = ((to - from).norm() / RAY_STEP_MM).ceil().max(1.0) as usize;
     (0..=steps)
         .map(|i| {
             let at = from + (to - from) * (i as f64 / steps as f64);
             let lean = lean_across_back(at.x - middle_x, end_x);
             let palatal = (lean - LEAN_BEHIND_LIMB) / (LEAN_BEHIND_PALATE - LEAN_BEHIND_LIMB);
             Ray {
-                from: at + Vector2::y() * (BEFORE_MM * palatal),
+                from: at + Vector2::y() * (anatomy::POSTERIOR_EDGE_BEFORE_ENDS_MM * palatal),
                 toward: -Vector2::y(),
-                reach_mm: BEHIND_MM + BEFORE_MM * palatal,
+                reach_mm: anatomy::POSTERIOR_EDGE_BEHIND_ENDS_MM
+                    + anatomy::POSTERIOR_EDGE_BEFORE_ENDS_MM * palatal,
                 lean,
             }
         })

@@ -1,7 +1,7 @@
 //! One station: the plane across the border, the cut by it, and its figures.
 
 use super::figures::{BorderPart, Measured, Missing, Reading, Section};
-use super::profile::{Profile, Search, reading};
+use super::profile::{Profile, Search};
 use super::rays::{Spine, back_lean};
 use crate::impression::Impression;
 use crate::tray::LocalTray;
@@ -231,4 +231,12 @@ fn nothing_at(rough: &Point3<f64>, part: BorderPart) -> Reached {
         overlap: Err(Missing::NoSurface),
         section: Section::default(),
     }
+}
+
+/// A reading from what may be missing.
+fn reading<T>(figure: &Result<(Measured, T), Missing>) -> Reading {
+    figure
+        .as_ref()
+        .map(|(measured, _)| *measured)
+        .map_err(|why| *why)
 }

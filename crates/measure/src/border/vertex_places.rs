@@ -2,6 +2,7 @@
 //! flange the station of the border that its figures are taken at.
 
 use super::figures::{Border, BorderPart};
+use crate::arch::anatomy;
 use crate::impression::Impression;
 use crate::words::{Side, Zone};
 use nalgebra::Point2;
@@ -17,10 +18,6 @@ pub struct VertexPlace {
     /// On a flange: number of the station of the border that it belongs to.
     pub station: Option<usize>,
 }
-
-/// A place on a flange further from every station than this belongs to none,
-/// mm in plan: flanges lean by less.
-const REACH_MM: f64 = 12.0;
 
 /// The place of each vertex; `None` off the tissue surface.
 pub(crate) fn of_vertices(
@@ -77,7 +74,7 @@ fn nearest(
         .filter(|(_, (of, _))| *of == part)
         .map(|(number, (_, at))| (number, (at - to).norm_squared()))
         .min_by(|a, b| a.1.total_cmp(&b.1))?;
-    (squared <= REACH_MM * REACH_MM).then_some(number)
+    (squared <= anatomy::FLANGE_LEANS_WITHIN_MM * anatomy::FLANGE_LEANS_WITHIN_MM).then_some(number)
 }
 
 #[cfg(test)]

@@ -8,6 +8,7 @@
 //! they are parallel; in a wedge it is larger.)
 
 use super::figures::{Cover, CoverMethod, NoCover, TrayThickness};
+use crate::arch::anatomy;
 use crate::border::Border;
 use crate::impression::Impression;
 use crate::tray::TrayNotPlaced;
@@ -15,9 +16,6 @@ use geometry::field::{smoothed, smoothing_rounds};
 use mesh::{Nearest, SpatialIndex};
 use nalgebra::Point3;
 
-/// Material laps over the tray's outer face: outer surface nearer to the border
-/// than this may be material, mm. Common practice, no source.
-const LAP_MM: f64 = 10.0;
 /// Less of the tissue surface than this is too little to speak of cover.
 const LEAST_SHARE: f64 = 0.2;
 /// A line to the outer surface that leans further from its normal than this
@@ -46,7 +44,9 @@ pub(crate) fn cover(
         .map(|station| local_from_scan * station.point)
         .collect();
     let is_tray = |from: &Point3<f64>, to: &Nearest| {
-        let off_border = |p: &Point3<f64>| (p - to.point).norm_squared() > LAP_MM * LAP_MM;
+        let off_border = |p: &Point3<f64>| {
+            (p - to.point).norm_squared() > anatomy::MATERIAL_LAP_MM * anatomy::MATERIAL_LAP_MM
+        };
         let inward = -outer.area_vector(to.triangle as usize).normalize();
         (from - to.point).dot(&inward) > SQUARE * to.distance && edge.iter().all(off_border)
     };

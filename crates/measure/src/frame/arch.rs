@@ -1,6 +1,7 @@
 //! Upper or lower jaw: is there a palate between the limbs of the crest line?
 
 use super::crest::CrestLine;
+use crate::arch::anatomy;
 use crate::words::Arch;
 use geometry::height_map::HeightMap;
 use nalgebra::{Point2, Vector3};
@@ -33,9 +34,6 @@ pub(super) fn recognised(
     crest: &CrestLine,
     centre: Vector3<f64>,
 ) -> RecognisedArch {
-    // A lingual flange stays nearer to the crest than this (common practice).
-    const FLANGE_MM: f64 = 9.0;
-    const BELOW_CREST_MM: f64 = 1.0;
     let points = crest.points();
     let last = points.len() - 1;
     let back = points[0].y.max(points[last].y);
@@ -48,10 +46,10 @@ pub(super) fn recognised(
         while x < high {
             let place = Point2::new(x, y);
             let near = &points[crest.nearest(place)];
-            if (near.xy() - place).norm() > FLANGE_MM {
+            if (near.xy() - place).norm() > anatomy::PALATE_FROM_CREST_MM {
                 between += 1;
                 let height = map.at(place + centre.xy());
-                if height.is_some_and(|h| h - centre.z > near.z - BELOW_CREST_MM) {
+                if height.is_some_and(|h| h - centre.z > near.z - anatomy::PALATE_BELOW_CREST_MM) {
                     covered += 1;
                 }
             }

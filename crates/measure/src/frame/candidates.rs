@@ -2,7 +2,7 @@
 
 use super::axes::basis_along;
 use super::crest;
-use super::trough::{HALF_TROUGH_MM, LEAST_DEPTH_MM};
+use crate::arch::anatomy;
 use geometry::fit::{Plane, PrincipalAxes};
 use geometry::height_map::{FINE_CELL_MM, HeightMap};
 use geometry::sampling::spread_over;
@@ -56,7 +56,10 @@ pub(super) fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
         .flat_map_iter(|&axis| [axis, -axis])
         .map(|axis| {
             let map = map_along(mesh, &axis, COARSE_CELL_MM);
-            (trough_size(&map, &map.valley_depths(HALF_TROUGH_MM)), axis)
+            (
+                trough_size(&map, &map.valley_depths(anatomy::TROUGH_HALF_WIDTH_MM)),
+                axis,
+            )
         })
         .collect();
     scored.sort_by(|a, b| b.0.total_cmp(&a.0));
@@ -79,7 +82,7 @@ pub(super) fn stands_up(mesh: &Mesh) -> bool {
     };
     let [from_front, from_behind] = [outward, -outward].map(|axis| {
         let map = map_along(mesh, &axis, FINE_CELL_MM);
-        trough_size(&map, &map.valley_depths(HALF_TROUGH_MM))
+        trough_size(&map, &map.valley_depths(anatomy::TROUGH_HALF_WIDTH_MM))
     });
     from_behind > NOTABLE_MM3.max(TIMES_LARGER * from_front)
 }
@@ -100,7 +103,7 @@ pub(super) fn settled(mesh: &Mesh, axis: UnitVector3<f64>) -> Option<Candidate> 
     for turn_number in 0..TURNS {
         let turn = basis_along(&axis);
         let map = map_along(mesh, &axis, FINE_CELL_MM);
-        let depths = map.valley_depths(HALF_TROUGH_MM);
+        let depths = map.valley_depths(anatomy::TROUGH_HALF_WIDTH_MM);
         let bottoms = crest::Bottoms::seen_from_centre(&map, &depths)?;
         if bottoms.sweep() < LEAST_SWEEP {
             return None;
@@ -139,7 +142,7 @@ fn robust_normal(points: &[Point3<f64>]) -> Option<UnitVector3<f64>> {
 
 /// Whether most of the trough's surface shows its outside.
 fn shows_outside(map: &HeightMap, depths: &[f32]) -> bool {
-    let trough = (0..depths.len()).filter(|&cell| depths[cell] > LEAST_DEPTH_MM);
+    let trough = (0..depths.len()).filter(|&cell| depths[cell] > anatomy::TROUGH_LEAST_DEPTH_MM);
     let (outside, all) = trough.fold((0, 0), |(outside, all), cell| {
         (outside + usize::from(map.shows_outside(cell)), all + 1)
     });
@@ -147,12 +150,10 @@ fn shows_outside(map: &HeightMap, depths: &[f32]) -> bool {
 }
 
 fn trough_size(map: &HeightMap, depths: &[f32]) -> f64 {
-    // Deeper than this, a step and not a trough is seen.
-    const MOST_DEPTH_MM: f32 = 8.0;
     let sum: f32 = depths
         .iter()
-        .filter(|&&d| d > LEAST_DEPTH_MM)
-        .map(|d| d.min(MOST_DEPTH_MM))
+        .filter(|&&d| d > anatomy::TROUGH_LEAST_DEPTH_MM)
+        .map(|d| d.min(anatomy::TROUGH_GREATEST_DEPTH_MM))
         .sum();
     f64::from(sum) * map.cell_mm().powi(2)
 }

@@ -1,6 +1,6 @@
 //! The bottom of the trough.
 
-use super::trough::{HALF_TROUGH_MM, LEAST_DEPTH_MM};
+use crate::arch::anatomy;
 use geometry::height_map::HeightMap;
 use geometry::polyline::{evenly, smoothed};
 use nalgebra::{Point2, Point3, Vector2, Vector3};
@@ -25,7 +25,7 @@ impl Bottoms {
         let depths = &of_large_parts(map, depths);
         let (mut sum, mut weight) = (Vector2::zeros(), 0.0);
         for (i, centre) in map.cells() {
-            if depths[i] > LEAST_DEPTH_MM {
+            if depths[i] > anatomy::TROUGH_LEAST_DEPTH_MM {
                 sum += centre.coords.xy() * f64::from(depths[i]);
                 weight += f64::from(depths[i]);
             }
@@ -94,9 +94,8 @@ fn deepest_stretch(
     centre: Point2<f64>,
     along: Vector2<f64>,
 ) -> Option<Stretch> {
-    const FARTHEST_MM: f64 = 70.0;
     let step = map.cell_mm() / 2.0;
-    let way: Vec<(Point3<f64>, f32)> = (1..(FARTHEST_MM / step) as usize)
+    let way: Vec<(Point3<f64>, f32)> = (1..(anatomy::RIDGE_FROM_ARCH_CENTRE_MM / step) as usize)
         .map(|k| {
             let place = centre + along * (k as f64 * step);
             let depth = map.cell_of(place).map_or(0.0, |cell| depths[cell]);
@@ -108,8 +107,10 @@ fn deepest_stretch(
         .collect();
     let deepest = |run: &[(Point3<f64>, f32)]| run.iter().map(|w| w.1).fold(0.0, f32::max);
     let run = way
-        .chunk_by(|a, b| (a.1 > LEAST_DEPTH_MM) == (b.1 > LEAST_DEPTH_MM))
-        .filter(|run| run[0].1 > LEAST_DEPTH_MM)
+        .chunk_by(|a, b| {
+            (a.1 > anatomy::TROUGH_LEAST_DEPTH_MM) == (b.1 > anatomy::TROUGH_LEAST_DEPTH_MM)
+        })
+        .filter(|run| run[0].1 > anatomy::TROUGH_LEAST_DEPTH_MM)
         .max_by(|a, b| deepest(a).total_cmp(&deepest(b)))?;
     Some(Stretch {
         bottom: middle_of_floor(run),
@@ -132,7 +133,7 @@ fn middle_of_floor(run: &[(Point3<f64>, f32)]) -> Point3<f64> {
 fn of_large_parts(map: &HeightMap, depths: &[f32]) -> Vec<f32> {
     /// A valley smaller than this part of the largest is none of the trough.
     const LEAST_PART: f32 = 0.12;
-    let parts = map.connected(|cell| depths[cell] > LEAST_DEPTH_MM);
+    let parts = map.connected(|cell| depths[cell] > anatomy::TROUGH_LEAST_DEPTH_MM);
     let sizes: Vec<f32> = parts
         .iter()
         .map(|part| part.iter().map(|&cell| depths[cell]).sum())
@@ -202,7 +203,7 @@ impl CrestLine {
     /// Traces the crest line on a height map in local directions, whose plane
     /// of symmetry lies at `midline_x`.
     pub fn trace(map: &HeightMap, midline_x: f64) -> Option<Self> {
-        let depths = map.valley_depths(HALF_TROUGH_MM);
+        let depths = map.valley_depths(anatomy::TROUGH_HALF_WIDTH_MM);
         let bottoms = Bottoms::seen_from_centre(map, &depths)?;
         // From straight back (-y), anticlockwise: over +x, front, -x.
         let back = DIRECTIONS * 3 / 4;

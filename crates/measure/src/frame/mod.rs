@@ -15,11 +15,11 @@ mod crest;
 mod figures;
 mod symmetry;
 mod teeth;
-mod trough;
 
 pub use crest::CrestLine;
 pub use figures::Frame;
 
+use crate::arch::anatomy;
 use crate::not_an_impression::NotAnImpression;
 use axes::rotation_to;
 use candidates::Candidate;
@@ -27,10 +27,6 @@ use geometry::height_map::{FINE_CELL_MM, HeightMap};
 use mesh::Mesh;
 use nalgebra::Point3;
 use rayon::prelude::*;
-
-/// Longest and shortest plausible longest side of an impression in its tray,
-/// handle included, mm (common practice, no source).
-const PLAUSIBLE_LENGTH_MM: std::ops::RangeInclusive<f64> = 35.0..=160.0;
 
 /// A trough seen from behind that is so many times larger than the one seen
 /// from the front makes a ridge of the arch. Below that, the back of a scan
@@ -65,8 +61,8 @@ fn frame_of(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
     let longest_mm = mesh.bounds().map_or(0.0, |(low, high)| (high - low).max());
     // The box of a turned scan is larger than the scan, by at most the square
     // root of three; the exact test is made in the frame.
-    if longest_mm > PLAUSIBLE_LENGTH_MM.end() * 1.5
-        || longest_mm < PLAUSIBLE_LENGTH_MM.start() / 1.5
+    if longest_mm > anatomy::PLAUSIBLE_LENGTH_MM.end() * 1.5
+        || longest_mm < anatomy::PLAUSIBLE_LENGTH_MM.start() / 1.5
     {
         return Err(NotAnImpression::WrongSize { longest_mm });
     }

@@ -8,27 +8,13 @@
 //! water to its depth.
 
 use super::candidates;
+use crate::arch::anatomy;
 use crate::not_an_impression::NotAnImpression;
 use geometry::fit::PrincipalAxes;
 use geometry::height_map::{FINE_CELL_MM, HeightMap};
 use geometry::sampling::spread_over;
 use mesh::Mesh;
 use nalgebra::{Point2, Point3, Unit, UnitVector3};
-
-/// Least prominence of a tooth, mm: worn cusps stand so high over the marginal
-/// ridges between two teeth (common practice, no source).
-const LEAST_RISE_MM: f32 = 1.0;
-/// Least area of a tooth where it is parted from its neighbours, mm²: that of a
-/// small incisor's edge. Bubbles and nodules are smaller (common practice, no
-/// source).
-const LEAST_AREA_MM2: f64 = 10.0;
-/// Neighbouring teeth have their tops no farther apart than this, mm: a lower
-/// first molar is 11 mm long (common practice, no source). Places where the
-/// tray shows, which are hollows too, lie scattered.
-const NEXT_TOOTH_MM: f64 = 12.0;
-/// An edentulous ridge has fewer bumps than this in a row, mucosal folds, roots
-/// and implants included (common practice, no source).
-const MANY: usize = 5;
 
 /// Teeth on a scan that is no impression, or sockets in one.
 pub(super) fn on_what_is_none(mesh: &Mesh) -> Option<NotAnImpression> {
@@ -37,7 +23,7 @@ pub(super) fn on_what_is_none(mesh: &Mesh) -> Option<NotAnImpression> {
     // there no undercut hides how far they are apart.
     if let Some(outward) = Unit::try_new(candidates::mean_normal(mesh), 0.2) {
         let from_behind = longest_row(&bumps(&seen_along(-outward), Way::Down));
-        return (from_behind >= MANY)
+        return (from_behind >= anatomy::TEETH_IN_A_ROW)
             .then_some(NotAnImpression::Teeth { teeth: from_behind })
             .or_else(|| sockets_on_map(&seen_along(outward)));
     }
@@ -51,7 +37,7 @@ pub(super) fn on_what_is_none(mesh: &Mesh) -> Option<NotAnImpression> {
         .find_map(|axis| {
             let map = seen_along(axis);
             let teeth = longest_row(&bumps(&map, Way::Up));
-            (teeth >= MANY)
+            (teeth >= anatomy::TEETH_IN_A_ROW)
                 .then_some(NotAnImpression::Teeth { teeth })
                 .or_else(|| sockets_on_map(&map))
         })
@@ -60,7 +46,7 @@ pub(super) fn on_what_is_none(mesh: &Mesh) -> Option<NotAnImpression> {
 /// Sockets on a height map.
 pub(super) fn sockets_on_map(map: &HeightMap) -> Option<NotAnImpression> {
     let sockets = longest_row(&bumps(map, Way::Down));
-    (sockets >= MANY).then_some(NotAnImpression::Sockets { sockets })
+    (sockets >= anatomy::TEETH_IN_A_ROW).then_some(NotAnImpression::Sockets { sockets })
 }
 
 /// Length of the longest row of bumps that stand side by side.
@@ -71,7 +57,9 @@ fn longest_row(tops: &[Point2<f64>]) -> usize {
         let mut row = vec![first];
         let mut reached = 0;
         while let Some(&at) = row.get(reached) {
-            row.extend(waiting.extract_if(.., |next| (*next - at).norm() <= NEXT_TOOTH_MM));
+            row.extend(waiting.extract_if(.., |next| {
+                (*next - at).norm() <= anatomy::NEXT_TOOTH_WITHIN_MM
+            }));
             reached += 1;
         }
         longest = longest.max(row.len());
@@ -96,7 +84,7 @@ fn bumps(map: &HeightMap, way: Way) -> Vec<Point2<f64>> {
     cells.sort_unstable_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
     let highest = cells.first().map(|&(_, cell)| map.centre_of(cell));
     let mut hills = Hills::on(map.cell_count());
-    let least_cells = (LEAST_AREA_MM2 / map.cell_mm().powi(2)) as u32;
+    let least_cells = (anatomy::TOOTH_LEAST_AREA_MM2 / map.cell_mm().powi(2)) as u32;
     let mut tops = Vec::new();
     let mut note = |lost: &Lost, saddle| {
         if lost.is_notable(saddle, least_cells) {
@@ -137,7 +125,7 @@ struct Lost {
 
 impl Lost {
     fn is_notable(&self, saddle: f32, least_cells: u32) -> bool {
-        self.top - saddle >= LEAST_RISE_MM && self.cells >= least_cells
+        self.top - saddle >= anatomy::TOOTH_LEAST_RISE_MM && self.cells >= least_cells
     }
 }
 

@@ -3,18 +3,10 @@
 
 use super::figures::{LandmarkName, Seen, Unseen};
 use super::ground::Ground;
-use crate::border::LEAST_DIP_MM;
+use crate::arch::anatomy;
 use crate::border::{Border, BorderPart, Dip, DipKind};
 use crate::words::Side;
 use nalgebra::Point3;
-
-/// Frena of the midline lie within this of it, mm (common practice, no source).
-const MIDLINE_MM: f64 = 8.0;
-/// Buccal frena lie within this part of the outer border from the midline to
-/// its end (premolar region, LM-10; the bounds are common practice, no source).
-const PREMOLARS: std::ops::RangeInclusive<f64> = 0.2..=0.7;
-/// Where among them, when nothing else tells.
-const PREMOLARS_MIDDLE: f64 = 0.42;
 
 /// A frenum and where it was looked for.
 pub(super) struct Frenum {
@@ -55,7 +47,7 @@ pub(super) fn find(
         },
         None => Frenum {
             seen: Err(Unseen::NoNotch {
-                least_mm: LEAST_DIP_MM,
+                least_mm: anatomy::DIP_LEAST_DEPTH_MM,
             }),
             expected: expected(),
         },
@@ -70,7 +62,7 @@ fn seen(border: &Border, dip: &Dip) -> Seen {
     Seen {
         point: border.stations[dip.bottom].point,
         uncertainty_mm: 0.5 + level_mm,
-        confidence: depth.mm / (depth.mm + LEAST_DIP_MM),
+        confidence: depth.mm / (depth.mm + anatomy::DIP_LEAST_DEPTH_MM),
         relief_mm: Some(depth.mm),
     }
 }
@@ -97,11 +89,11 @@ impl Place {
         }
         let local = ground.local(&at.point);
         match self.side {
-            None => local.x.abs() <= MIDLINE_MM,
+            None => local.x.abs() <= anatomy::MIDLINE_FRENA_WITHIN_MM,
             Some(side) => {
-                local.x.abs() > MIDLINE_MM
+                local.x.abs() > anatomy::MIDLINE_FRENA_WITHIN_MM
                     && ground.side(&local) == Some(side)
-                    && PREMOLARS.contains(&ground.part_of_outer(station))
+                    && anatomy::BUCCAL_FRENA_PART.contains(&ground.part_of_outer(station))
             }
         }
     }
@@ -110,7 +102,7 @@ impl Place {
     fn middle(&self, ground: &Ground<'_>, border: &Border) -> Option<Point3<f64>> {
         let off = |station: usize| match self.side {
             None => ground.local(&border.stations[station].point).x.abs(),
-            Some(_) => (ground.part_of_outer(station) - PREMOLARS_MIDDLE).abs(),
+            Some(_) => (ground.part_of_outer(station) - anatomy::BUCCAL_FRENUM_USUAL_PART).abs(),
         };
         let own = |station: &usize| {
             border.stations[*station].part == self.part()

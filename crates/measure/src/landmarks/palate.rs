@@ -8,23 +8,14 @@
 
 use super::figures::{Seen, Unseen};
 use super::ground::Ground;
+use crate::arch::anatomy;
 use nalgebra::{Matrix3, Matrix4, Point2, Point3, Vector2, Vector3, Vector4};
 
 /// Step of the grid that relief is looked at on, mm.
-const STEP_MM: f64 = 0.5;
+const GRID_STEP_MM: f64 = 0.5;
 
 /// How far along the crest to either side of the midline neighbours lie, mm.
 const ALONG_MM: f64 = 9.0;
-/// Where the papilla lies, toward the palate from the crest, mm (common
-/// practice, no source; LM-39 to LM-41 place it against teeth).
-const PAPILLA_PALATAL_MM: std::ops::RangeInclusive<f64> = 1.5..=8.0;
-/// Off the midline, mm.
-const PAPILLA_ASIDE_MM: f64 = 3.0;
-/// Standard widths of the papilla, mm: it is 4 to 6 mm long (common practice,
-/// no source).
-const PAPILLA_WIDTHS_MM: [f64; 2] = [1.3, 1.8];
-/// Shallower hollows are not told from the ridge's own shape, mm.
-const LEAST_PAPILLA_MM: f64 = 0.25;
 
 /// The front of the crest in plan as one smooth curve: the bottom of a trough is
 /// level, and the crest line's own points wander across it.
@@ -82,8 +73,8 @@ impl Relief {
         let front = Front::of(ground)?;
         let along: Vec<f64> = steps(-ALONG_MM, ALONG_MM);
         let palatal: Vec<f64> = steps(
-            *PAPILLA_PALATAL_MM.start() - 2.0,
-            *PAPILLA_PALATAL_MM.end() + 4.0,
+            *anatomy::PAPILLA_PALATAL_OF_CREST_MM.start() - 2.0,
+            *anatomy::PAPILLA_PALATAL_OF_CREST_MM.end() + 4.0,
         );
         let columns: Vec<_> = along.iter().map(|&x| front.at(x)).collect();
         let cells: Vec<Vec<Cell>> = palatal
@@ -95,7 +86,7 @@ impl Relief {
                     .map(|place| (place, ground.map.at(place)))
                     .collect();
                 let beside: Vec<(f64, f64)> = (along.iter().zip(&row))
-                    .filter(|(_, (place, _))| place.x.abs() > PAPILLA_ASIDE_MM + 0.5)
+                    .filter(|(_, (place, _))| place.x.abs() > anatomy::PAPILLA_ASIDE_MM + 0.5)
                     .filter_map(|(&s, (_, height))| Some((s, (*height)?)))
                     .collect();
                 let common = robust_parabola(&beside);
@@ -135,7 +126,8 @@ impl Relief {
         let mut within = 0.0;
         for cell in self.cells.iter().flatten() {
             let aside = cell.place - place;
-            let off = (aside.x / PAPILLA_WIDTHS_MM[0]).hypot(aside.y / PAPILLA_WIDTHS_MM[1]);
+            let off = (aside.x / anatomy::PAPILLA_BELL_WIDTHS_MM[0])
+                .hypot(aside.y / anatomy::PAPILLA_BELL_WIDTHS_MM[1]);
             if off > REACH {
                 continue;
             }
@@ -159,19 +151,20 @@ impl Relief {
 pub(super) fn papilla(ground: &Ground<'_>) -> Result<Seen, Unseen> {
     let relief = Relief::of(ground).ok_or(Unseen::NoSurface)?;
     let deepest = (relief.palatal.iter().zip(&relief.cells))
-        .filter(|(palatal, _)| PAPILLA_PALATAL_MM.contains(*palatal))
+        .filter(|(palatal, _)| anatomy::PAPILLA_PALATAL_OF_CREST_MM.contains(*palatal))
         .flat_map(|(_, row)| row)
-        .filter(|cell| cell.place.x.abs() <= PAPILLA_ASIDE_MM)
+        .filter(|cell| cell.place.x.abs() <= anatomy::PAPILLA_ASIDE_MM)
         .filter_map(|cell| {
             let point = Point3::new(cell.place.x, cell.place.y, cell.height?);
             Some((point, relief.hollow_at(&cell.place)?))
         })
         .max_by(|a, b| a.1.total_cmp(&b.1));
-    let least_mm = LEAST_PAPILLA_MM.max(4.0 * ground.noise_mm);
+    let least_mm = anatomy::PAPILLA_LEAST_DEPTH_MM.max(4.0 * ground.noise_mm);
     match deepest {
         Some((point, depth)) if depth >= least_mm => Ok(Seen {
             point,
-            uncertainty_mm: 0.9 + PAPILLA_WIDTHS_MM[1] * (relief.scatter_mm / depth).min(1.0),
+            uncertainty_mm: 0.9
+                + anatomy::PAPILLA_BELL_WIDTHS_MM[1] * (relief.scatter_mm / depth).min(1.0),
             confidence: depth / (depth + least_mm),
             relief_mm: Some(depth),
         }),
@@ -183,21 +176,19 @@ pub(super) fn papilla(ground: &Ground<'_>) -> Result<Seen, Unseen> {
 /// Rugae: waves of the anterior palate to one or both sides of the raphe; the
 /// place is the middle of the region that they lie in.
 pub(super) fn rugae(ground: &Ground<'_>) -> Result<Seen, Unseen> {
-    /// Region behind the crest's front and aside of the midline, mm (LM-02:
-    /// anterior third of the palate; the bounds are common practice, no source).
-    const BEHIND_MM: [f64; 2] = [8.0, 20.0];
-    const ASIDE_MM: [f64; 2] = [3.0, 8.0];
-    const LEAST_WAVE_MM: f64 = 0.06;
     let (front, _) = ground.crest_at(0.0).ok_or(Unseen::NoSurface)?;
     let mut waves = Vec::new();
     for side in [-1.0, 1.0] {
-        for aside in steps(ASIDE_MM[0], ASIDE_MM[1]) {
-            let heights: Vec<f64> = steps(BEHIND_MM[0], BEHIND_MM[1])
-                .iter()
-                .map_while(|behind| ground.map.at(Point2::new(side * aside, front.y - behind)))
-                .collect();
+        for aside in steps(anatomy::RUGAE_ASIDE_MM[0], anatomy::RUGAE_ASIDE_MM[1]) {
+            let heights: Vec<f64> = steps(
+                anatomy::RUGAE_BEHIND_FRONT_MM[0],
+                anatomy::RUGAE_BEHIND_FRONT_MM[1],
+            )
+            .iter()
+            .map_while(|behind| ground.map.at(Point2::new(side * aside, front.y - behind)))
+            .collect();
             // What is left over a running mean over 3 mm, which rugae do not follow.
-            let reach = (1.5 / STEP_MM) as usize;
+            let reach = (1.5 / GRID_STEP_MM) as usize;
             waves.extend((reach..heights.len().saturating_sub(reach)).map(|i| {
                 let window = &heights[i - reach..=i + reach];
                 heights[i] - window.iter().sum::<f64>() / window.len() as f64
@@ -208,15 +199,19 @@ pub(super) fn rugae(ground: &Ground<'_>) -> Result<Seen, Unseen> {
         return Err(Unseen::NoSurface);
     }
     let wave_mm = (waves.iter().map(|w| w * w).sum::<f64>() / waves.len() as f64).sqrt();
-    let least_mm = LEAST_WAVE_MM.max(2.0 * ground.noise_mm);
-    let middle = Point2::new(0.0, front.y - (BEHIND_MM[0] + BEHIND_MM[1]) / 2.0);
+    let least_mm = anatomy::RUGAE_LEAST_WAVE_MM.max(2.0 * ground.noise_mm);
+    let middle = Point2::new(
+        0.0,
+        front.y - (anatomy::RUGAE_BEHIND_FRONT_MM[0] + anatomy::RUGAE_BEHIND_FRONT_MM[1]) / 2.0,
+    );
     let height = ground.map.at(middle).ok_or(Unseen::NoSurface)?;
     if wave_mm < least_mm {
         return Err(Unseen::NoRelief { least_mm });
     }
     Ok(Seen {
         point: Point3::new(middle.x, middle.y, height),
-        uncertainty_mm: (BEHIND_MM[1] - BEHIND_MM[0]) / 2.0,
+        uncertainty_mm: (anatomy::RUGAE_BEHIND_FRONT_MM[1] - anatomy::RUGAE_BEHIND_FRONT_MM[0])
+            / 2.0,
         confidence: wave_mm / (wave_mm + least_mm),
         relief_mm: Some(wave_mm),
     })
@@ -227,13 +222,6 @@ pub(super) fn rugae(ground: &Ground<'_>) -> Result<Seen, Unseen> {
 pub(super) fn foveae(ground: &Ground<'_>, back: &Point3<f64>) -> Result<Seen, Unseen> {
     /// Coarser scans have less than two points on one, mm.
     const COARSEST_MM: f64 = 0.4;
-    /// Before the back, mm: seal areas are 6 mm long at the midline (LM-33),
-    /// foveae lie 3 to 4 mm from the vibrating line (LM-30, LM-31).
-    const BEFORE_BACK_MM: [f64; 2] = [2.0, 12.0];
-    const ASIDE_MM: [f64; 2] = [0.75, 3.5];
-    /// They lie level with each other to this, mm.
-    const LEVEL_MM: f64 = 2.0;
-    const LEAST_MM: f64 = 0.12;
     if ground.edge_mm > COARSEST_MM {
         return Err(Unseen::TooCoarse {
             edge_mm: ground.edge_mm,
@@ -241,8 +229,11 @@ pub(super) fn foveae(ground: &Ground<'_>, back: &Point3<f64>) -> Result<Seen, Un
         });
     }
     let best = |side: f64| -> Option<(Point2<f64>, f64)> {
-        let behind = steps(BEFORE_BACK_MM[0], BEFORE_BACK_MM[1]);
-        steps(ASIDE_MM[0], ASIDE_MM[1])
+        let behind = steps(
+            anatomy::FOVEAE_BEFORE_EDGE_MM[0],
+            anatomy::FOVEAE_BEFORE_EDGE_MM[1],
+        );
+        steps(anatomy::FOVEAE_ASIDE_MM[0], anatomy::FOVEAE_ASIDE_MM[1])
             .into_iter()
             .flat_map(|aside| behind.iter().map(move |b| (aside, *b)))
             .map(|(aside, before)| Point2::new(side * aside, back.y + before))
@@ -252,9 +243,9 @@ pub(super) fn foveae(ground: &Ground<'_>, back: &Point3<f64>) -> Result<Seen, Un
     let (Some(one), Some(other)) = (best(-1.0), best(1.0)) else {
         return Err(Unseen::NoSurface);
     };
-    let least_mm = LEAST_MM.max(4.0 * ground.noise_mm);
+    let least_mm = anatomy::FOVEAE_LEAST_HEIGHT_MM.max(4.0 * ground.noise_mm);
     let height = one.1.min(other.1);
-    if height < least_mm || (one.0.y - other.0.y).abs() > LEVEL_MM {
+    if height < least_mm || (one.0.y - other.0.y).abs() > anatomy::FOVEAE_LEVEL_WITHIN_MM {
         return Err(Unseen::NoRelief { least_mm });
     }
     let between = nalgebra::center(&one.0, &other.0);
@@ -282,8 +273,10 @@ fn height_over_ring(ground: &Ground<'_>, place: Point2<f64>) -> Option<f64> {
 
 /// Values a step apart from one to the other, both included.
 fn steps(from: f64, to: f64) -> Vec<f64> {
-    let count = ((to - from) / STEP_MM).round() as usize;
-    (0..=count).map(|i| from + i as f64 * STEP_MM).collect()
+    let count = ((to - from) / GRID_STEP_MM).round() as usize;
+    (0..=count)
+        .map(|i| from + i as f64 * GRID_STEP_MM)
+        .collect()
 }
 
 /// Coefficients of a parabola through heights at places along a line (biweight,

@@ -3,6 +3,7 @@
 
 use super::figures::{Seen, Unseen};
 use super::ground::Ground;
+use crate::arch::anatomy;
 use crate::border::{BorderPart, Station};
 use crate::words::Side;
 use nalgebra::Point3;
@@ -44,20 +45,23 @@ pub(super) fn seal(ground: &Ground<'_>) -> Result<Seen, Unseen> {
 
 /// The tuberosity: the crest before the hamular notch. Local coordinates.
 pub(super) fn tuberosity(ground: &Ground<'_>, limb: &[Point3<f64>]) -> Result<Seen, Unseen> {
-    /// Before the end of the crest line, mm (common practice, no source).
-    const BEFORE_END_MM: f64 = 8.0;
-    on_crest(ground, limb, |length| length - BEFORE_END_MM, 0.0)
+    on_crest(
+        ground,
+        limb,
+        |length| length - anatomy::TUBEROSITY_BEFORE_END_MM,
+        0.0,
+    )
 }
 
 /// The buccal shelf: buccal to the crest between buccal frenum and retromolar
 /// pad (LM-14). Local coordinates.
 pub(super) fn buccal_shelf(ground: &Ground<'_>, limb: &[Point3<f64>]) -> Result<Seen, Unseen> {
-    /// Share of the crest line from the midline to its end.
-    const PART: f64 = 0.65;
-    /// Its middle lies so far from the crest, mm: it is 4 to 6 mm wide (LM-44,
-    /// from memory).
-    const BUCCAL_MM: f64 = 3.0;
-    on_crest(ground, limb, |length| PART * length, BUCCAL_MM)
+    on_crest(
+        ground,
+        limb,
+        |length| anatomy::BUCCAL_SHELF_MIDDLE_PART * length,
+        anatomy::BUCCAL_SHELF_MIDDLE_MM,
+    )
 }
 
 /// The surface beside the crest of a limb, at a distance along it.
@@ -84,9 +88,6 @@ fn on_crest(
 /// The lingual flange down to the retromylohyoid region: its border there, where
 /// it reaches deepest. Scan coordinates.
 pub(super) fn lingual_flange(ground: &Ground<'_>, side: Side) -> Result<Seen, Unseen> {
-    /// Distal part of the lingual border (LM-17; the bound is common practice,
-    /// no source).
-    const DISTAL: f64 = 0.6;
     let border = ground.border.ok_or(Unseen::NoBorder)?;
     let lingual: Vec<(&Station, Point3<f64>)> = (border.stations.iter())
         .filter(|s| s.part == BorderPart::Lingual)
@@ -99,7 +100,9 @@ pub(super) fn lingual_flange(ground: &Ground<'_>, side: Side) -> Result<Seen, Un
     );
     lingual
         .iter()
-        .filter(|(_, local)| front - local.y >= DISTAL * (front - back))
+        .filter(|(_, local)| {
+            front - local.y >= anatomy::RETROMYLOHYOID_BORDER_PART * (front - back)
+        })
         .max_by(|a, b| a.1.z.total_cmp(&b.1.z))
         .map(|(station, _)| region(station.point))
         .ok_or(Unseen::NoBorder)

@@ -3,24 +3,18 @@
 //! before its end.
 
 use super::figures::{Seen, Unseen};
+use crate::arch::anatomy;
 use geometry::height_map::HeightMap;
 use nalgebra::{Point2, Point3, Vector2};
 
 /// Step along the trough, mm.
-const STEP_MM: f64 = 0.5;
+const TROUGH_STEP_MM: f64 = 0.5;
 /// Following begins so far before the crest line's end, where that is sure, mm.
 const BEFORE_END_MM: f64 = 24.0;
 /// How far the bottom may lie beside the course, mm.
 const BESIDE_MM: f64 = 2.5;
 /// Holes up to this length are crossed, mm.
 const LONGEST_GAP_MM: f64 = 7.0;
-/// A ridge across the trough falls again by at least this before the surface
-/// ends, mm.
-const LEAST_RIDGE_MM: f64 = 0.1;
-/// A trough that has risen by less than this at its end is open, mm.
-const LEAST_CLOSURE_MM: f64 = 1.2;
-/// Shallower hollows are the trough's own waves, mm.
-const LEAST_HOLLOW_MM: f64 = 0.3;
 
 /// Bottom of the trough from the middle of a limb to the end of the surface,
 /// a step apart.
@@ -51,9 +45,9 @@ impl TroughEnd {
                         heading = (heading * 0.9 + lately * 0.1).normalize();
                     }
                 }
-                None => missing_mm += STEP_MM,
+                None => missing_mm += TROUGH_STEP_MM,
             }
-            at += heading * STEP_MM;
+            at += heading * TROUGH_STEP_MM;
             if bottoms.len() > 400 {
                 break;
             }
@@ -87,13 +81,13 @@ impl TroughEnd {
     pub(super) fn ridge(&self, noise_mm: f64) -> Result<Seen, Unseen> {
         let (level, top) = (self.level(), self.top());
         let rise = self.bottoms[top].z - level;
-        if rise < LEAST_CLOSURE_MM {
+        if rise < anatomy::TROUGH_END_LEAST_RISE_MM {
             return Err(Unseen::TroughOpen {
                 open_mm: rise.max(0.0),
             });
         }
         let fall = self.bottoms[top].z - self.last().z;
-        let least_mm = LEAST_RIDGE_MM.max(4.0 * noise_mm);
+        let least_mm = anatomy::HAMULAR_RIDGE_LEAST_FALL_MM.max(4.0 * noise_mm);
         if fall < least_mm {
             return Err(Unseen::PoorlyDefined { least_mm });
         }
@@ -101,33 +95,30 @@ impl TroughEnd {
         Ok(Seen {
             point,
             uncertainty_mm: spread_mm,
-            confidence: rise / (rise + LEAST_CLOSURE_MM),
+            confidence: rise / (rise + anatomy::TROUGH_END_LEAST_RISE_MM),
             relief_mm: Some(rise),
         })
     }
 
     /// The hollow before the trough's end (retromolar pad, in the negative).
     pub(super) fn hollow(&self, noise_mm: f64) -> Result<Seen, Unseen> {
-        /// No pad lies farther from the end, mm: the longest pads (LM-36, mean
-        /// and twice the standard deviation) and what goes beyond them.
-        const WITHIN_MM: f64 = 20.0;
         let top = self.top();
         let rise = self.bottoms[top].z - self.level();
-        if rise < LEAST_CLOSURE_MM {
+        if rise < anatomy::TROUGH_END_LEAST_RISE_MM {
             return Err(Unseen::TroughOpen {
                 open_mm: rise.max(0.0),
             });
         }
-        let first = top.saturating_sub((WITHIN_MM / STEP_MM) as usize);
+        let first = top.saturating_sub((anatomy::PAD_WITHIN_MM / TROUGH_STEP_MM) as usize);
         let z = |i: usize| self.bottoms[i].z;
         let bottom = (first..top)
             .min_by(|&a, &b| z(a).total_cmp(&z(b)))
             .unwrap_or(first);
-        let shoulder = (bottom.saturating_sub((10.0 / STEP_MM) as usize)..bottom)
+        let shoulder = (bottom.saturating_sub((10.0 / TROUGH_STEP_MM) as usize)..bottom)
             .map(z)
             .fold(f64::NEG_INFINITY, f64::max);
         let depth = shoulder.min(z(top)) - z(bottom);
-        let least_mm = LEAST_HOLLOW_MM.max(4.0 * noise_mm);
+        let least_mm = anatomy::PAD_LEAST_DEPTH_MM.max(4.0 * noise_mm);
         if depth < least_mm {
             return Err(Unseen::NoRelief { least_mm });
         }
@@ -140,8 +131,8 @@ impl TroughEnd {
         Ok(Seen {
             point: self.bottoms[middle],
             // Half of the hollow's length, as far as its depth is not known.
-            uncertainty_mm: 1.3 + (to - from) as f64 * STEP_MM * (noise_mm / depth).min(0.5),
-            confidence: depth / (depth + LEAST_HOLLOW_MM),
+            uncertainty_mm: 1.3 + (to - from) as f64 * TROUGH_STEP_MM * (noise_mm / depth).min(0.5),
+            confidence: depth / (depth + anatomy::PAD_LEAST_DEPTH_MM),
             relief_mm: Some(depth),
         })
     }
@@ -160,7 +151,7 @@ impl TroughEnd {
         let to = (extreme..self.bottoms.len()).take_while(near).last();
         let (from, to) = (from.unwrap_or(extreme), to.unwrap_or(extreme));
         let middle = self.bottoms[(from + to) / 2];
-        (middle, 0.6 + (to - from) as f64 * STEP_MM / 2.0)
+        (middle, 0.6 + (to - from) as f64 * TROUGH_STEP_MM / 2.0)
     }
 }
 

@@ -7,6 +7,7 @@
 //! pass, averaged over the scan's noise: a wash is thin beside the curvature of
 //! the surface.
 
+use crate::arch::anatomy;
 use crate::cover::{Spot, SpotKind};
 use crate::measurement::Measurement;
 use crate::words::{Side, Zone};
@@ -179,8 +180,6 @@ impl SeenAgain<'_> {
     /// The wash's vertices over a patch of the first pass: those nearest to one
     /// of its triangles. Of a patch that falls between them, those beside it.
     fn over(&self, spot: &Spot, at: &Point3<f64>) -> Vec<usize> {
-        /// Thicker than any wash, mm.
-        const REACH_MM: f64 = 3.0;
         let first = self.first_mesh.vertices();
         let radius_mm = (spot.vertices.iter())
             .map(|&v| (first[v as usize] - spot.centre).norm())
@@ -189,7 +188,7 @@ impl SeenAgain<'_> {
             let near = |v: &usize| (self.mesh.vertices()[*v] - at).norm() <= mm;
             (0..self.mesh.vertices().len()).filter(near).collect()
         };
-        let about = within(radius_mm + REACH_MM);
+        let about = within(radius_mm + anatomy::WASH_BELOW_MM);
         let points: Vec<Point3<f64>> = (about.iter())
             .map(|&v| self.first_from_wash * self.mesh.vertices()[v])
             .collect();
@@ -198,7 +197,10 @@ impl SeenAgain<'_> {
             (corners.iter()).any(|v| spot.vertices.binary_search(v).is_ok())
         };
         let over: Vec<usize> = (about.iter())
-            .zip(self.first_index.nearest_many(&points, REACH_MM))
+            .zip(
+                self.first_index
+                    .nearest_many(&points, anatomy::WASH_BELOW_MM),
+            )
             .filter(|(_, under)| under.as_ref().is_some_and(|at| is_of_patch(at.triangle)))
             .map(|(&v, _)| v)
             .collect();

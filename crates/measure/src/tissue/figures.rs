@@ -5,14 +5,14 @@ use nalgebra::Point3;
 use thiserror::Error;
 
 /// Coarser scans (median edge, mm) show voids of 3 mm and more only, and no fold.
-pub(super) const COARSEST_EDGE_MM: f64 = 0.75;
+pub(super) const COARSEST_EDGE_FOR_DEFECTS_MM: f64 = 0.75;
 
 /// Why the tissue surface was not looked at.
 #[derive(Debug, Clone, Copy, PartialEq, Error)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NoTissue {
     #[error(
-        "the median edge is {median_edge_mm:.2} mm, too coarse to see defects of the surface ({COARSEST_EDGE_MM} mm at most)"
+        "the median edge is {median_edge_mm:.2} mm, too coarse to see defects of the surface ({COARSEST_EDGE_FOR_DEFECTS_MM} mm at most)"
     )]
     TooCoarse { median_edge_mm: f64 },
 }

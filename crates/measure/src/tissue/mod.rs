@@ -7,7 +7,7 @@ mod quality;
 pub use figures::{Defect, DefectKind, NoTissue, TissueSurface, ZoneScan};
 
 use crate::impression::{Impression, Surface};
-use figures::COARSEST_EDGE_MM;
+use figures::COARSEST_EDGE_FOR_DEFECTS_MM;
 use geometry::double_layers::double_layers_over;
 use geometry::noise::Heights;
 use nalgebra::Point3;
@@ -19,7 +19,7 @@ pub(crate) fn on_tissue(
     heights: &Heights,
 ) -> Result<TissueSurface, NoTissue> {
     let (mesh, edge_mm) = (&impression.local, impression.edge_mm);
-    if edge_mm > COARSEST_EDGE_MM {
+    if edge_mm > COARSEST_EDGE_FOR_DEFECTS_MM {
         return Err(NoTissue::TooCoarse {
             median_edge_mm: edge_mm,
         });

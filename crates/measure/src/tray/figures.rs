@@ -6,7 +6,7 @@ use thiserror::Error;
 
 /// Scans coarser than this (median edge, mm) give no cover: a thin place is
 /// then easily narrower than a triangle.
-pub const COARSEST_EDGE_MM: f64 = 1.0;
+pub const COARSEST_EDGE_FOR_COVER_MM: f64 = 1.0;
 
 /// Why a tray scan could not be placed in the impression.
 #[derive(Debug, Clone, PartialEq, Error)]
@@ -35,7 +35,7 @@ pub enum TrayNotPlaced {
     )]
     Ambiguous { spread_mm: f64 },
     #[error(
-        "the median edge is {median_edge_mm:.2} mm, too coarse to measure cover ({COARSEST_EDGE_MM} mm at most)"
+        "the median edge is {median_edge_mm:.2} mm, too coarse to measure cover ({COARSEST_EDGE_FOR_COVER_MM} mm at most)"
     )]
     TooCoarse { median_edge_mm: f64 },
     #[error("not an impression: {0}")]

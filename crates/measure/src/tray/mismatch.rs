@@ -2,6 +2,7 @@
 //! is, where it is one.
 
 use super::figures::TrayNotPlaced;
+use crate::arch::anatomy;
 use crate::not_an_impression::NotAnImpression;
 use geometry::sampling::SurfacePoint;
 use nalgebra::{Isometry3, Point3};
@@ -9,9 +10,6 @@ use nalgebra::{Isometry3, Point3};
 /// How much wider than the impression in it a tray may seem, mm: scans differ,
 /// and both are measured across axes that were found.
 const WIDER_MM: f64 = 2.0;
-/// Least width of a tray as a share of the impression's, which overlaps it by a
-/// few mm on either side (common practice, no source).
-const LEAST_WIDTH: f64 = 0.8;
 /// Where so much of a scan's back lies on a larger scan, it is a part of what
 /// that one shows: the tray of an impression.
 const PART_OF_IT: f64 = 0.5;
@@ -59,7 +57,7 @@ fn other_size(mismatch: &Mismatch<'_>) -> Option<TrayNotPlaced> {
     let local_from_tray = mismatch.local_from_tray?;
     let tray_mm = width(mismatch.tray.iter().map(|p| (local_from_tray * p).x))?;
     let impression_mm = width(mismatch.outer.iter().map(|s| s.point.x))?;
-    let fits = LEAST_WIDTH * impression_mm..=impression_mm + WIDER_MM;
+    let fits = anatomy::TRAY_LEAST_WIDTH_PART * impression_mm..=impression_mm + WIDER_MM;
     (!fits.contains(&tray_mm)).then_some(TrayNotPlaced::OtherSize {
         tray_mm,
         impression_mm,

@@ -4,5 +4,5 @@ mod figures;
 mod mismatch;
 mod placing;
 
-pub use figures::{COARSEST_EDGE_MM, TrayNotPlaced, TrayRegistration};
+pub use figures::{COARSEST_EDGE_FOR_COVER_MM, TrayNotPlaced, TrayRegistration};
 pub(crate) use placing::{LocalTray, PlacedTray, PreparedTray, place};

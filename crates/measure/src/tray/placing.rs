@@ -1,8 +1,9 @@
 //! Where the tray of an impression lies: its scan registered on what of it shows
 //! on the impression's outer surface.
 
-use super::figures::{COARSEST_EDGE_MM, TrayNotPlaced, TrayRegistration};
+use super::figures::{COARSEST_EDGE_FOR_COVER_MM, TrayNotPlaced, TrayRegistration};
 use super::mismatch::{self, Mismatch};
+use crate::arch::anatomy;
 use crate::frame;
 use crate::impression::{Impression, Surface};
 use geometry::registration::{self, NotRegistered, Registered, Target};
@@ -25,15 +26,6 @@ const FRAMES_APART: registration::Scatter = registration::Scatter {
     turn: 0.15,
     step_mm: 4.0,
 };
-/// A tray's channel floor lies this far below the crest of the impression in
-/// it, mm (common practice: 2 to 4 mm of material).
-const USUAL_DEPTH_MM: f64 = 3.0;
-/// No point of a tray's wall lies deeper in it than this, mm (half of a wall of
-/// 3 mm): a larger distance is never through the tray.
-const HALF_WALL_MM: f64 = 1.5;
-/// Facets may stray from a tray's rim by the sagitta of an edge on a circle of
-/// this radius, mm: half of a wall of 2 mm (BORDER-04).
-const RIM_RADIUS_MM: f64 = 1.0;
 
 /// A tray scan ready to be placed and measured from.
 pub(crate) struct PreparedTray {
@@ -68,7 +60,7 @@ impl PreparedTray {
             &self.surface.topology,
             self.target.index(),
             &self.corner_normals,
-            HALF_WALL_MM,
+            anatomy::TRAY_HALF_WALL_MM,
         )
     }
 }
@@ -130,7 +122,7 @@ pub(crate) fn place(
     tray: &PreparedTray,
     noise_mm: f64,
 ) -> Result<PlacedTray, TrayNotPlaced> {
-    if impression.edge_mm > COARSEST_EDGE_MM {
+    if impression.edge_mm > COARSEST_EDGE_FOR_COVER_MM {
         return Err(TrayNotPlaced::TooCoarse {
             median_edge_mm: impression.edge_mm,
         });
@@ -160,7 +152,7 @@ pub(crate) fn place(
         rim_uncertainty_mm: registration
             .uncertainty_mm
             .hypot(2.0 * noise_mm)
-            .hypot(edge_mm.powi(2) / (8.0 * RIM_RADIUS_MM)),
+            .hypot(edge_mm.powi(2) / (8.0 * anatomy::TRAY_RIM_RADIUS_MM)),
         registration,
     })
 }
@@ -171,7 +163,8 @@ fn starts(tray: &PreparedTray) -> Vec<Isometry3<f64>> {
     let Some(local_from_tray) = tray.local_from_tray else {
         return Vec::new();
     };
-    let tray_from_local = local_from_tray.inverse() * Translation3::new(0.0, 0.0, USUAL_DEPTH_MM);
+    let tray_from_local =
+        local_from_tray.inverse() * Translation3::new(0.0, 0.0, anatomy::USUAL_MATERIAL_MM);
     registration::around(
         &tray_from_local,
         &(tray_from_local * Point3::origin()),

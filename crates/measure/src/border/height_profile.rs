@@ -1,0 +1,364 @@
+//! The height of a border at even steps, and the dips in it.
+//!
+//! Depth counts from the straight lines that can be laid over the border's
+//! height from shoulder to shoulder, as a ruler is laid over a dip. A notch is
+//! narrow and widens steadily; a stretch that is longer, or has a level bottom,
+//! is short. A short ruler finds the notch at the bottom of a longer dip. What
+//! is too long for either is looked for below the grey-scale closing of the
+//! height.
+
+use super::figures::{BorderPart, DipKind, STATION_STEP_MM};
+use super::heights::{
+    ProfileDip, Ruler, RulerKind, all_below, bridge, own_slopes, peaks, rulers, widths_above,
+};
+use super::short::{below_closing, short_stretches};
+use super::station::Reached;
+use crate::arch::anatomy;
+
+/// The ruler. A step down has one shoulder only.
+const RULER: RulerKind = RulerKind {
+    length_mm: anatomy::NOTCH_WITH_SHOULDERS_MM,
+    least_rise: 0.5,
+};
+/// The ruler for a narrow notch within a longer dip. The corner of a short
+/// stretch that slants has one shoulder.
+const SHORT_RULER: RulerKind = RulerKind {
+    length_mm: 8.0,
+    least_rise: 0.8,
+};
+/// How much a frenum's notch widens from half of its depth to a quarter: 1.4
+/// times for a bell, 1.5 for a V, near 1 for a stretch with a level bottom,
+/// more where a notch runs out into a short stretch.
+const WIDENING: std::ops::RangeInclusive<f64> = 1.22..=1.58;
+/// How much it widens from three quarters of its depth to half of it: 1.55
+/// times for a bell, 2 for a V.
+const WIDENING_LOW: std::ops::RangeInclusive<f64> = 1.25..=2.3;
+/// How many stations beside an end of the scan are not to be trusted.
+const BESIDE: usize = 6;
+
+/// Height of a border at even steps in plan.
+#[derive(Debug, Clone)]
+pub(super) struct HeightProfile {
+    heights: Vec<f64>,
+    /// The nearest station of each, as its number in the stretch.
+    pub station: Vec<usize>,
+    /// How wide a frenum's notch may be at each; 0 where no frenum lies, mm.
+    widest_frenum_mm: Vec<f64>,
+}
+
+impl HeightProfile {
+    /// Where the scan ends or has a hole, and beside it, where the line runs down
+    /// and up again, the border is not known to be low: its height is that of
+    /// its neighbours.
+    pub(super) fn of(stations: &[Reached], stretch: &[usize]) -> Self {
+        let mut along = 0.0;
+        let mut known: Vec<(f64, f64, usize)> = Vec::new();
+        for (number, &i) in stretch.iter().enumerate() {
+            if number > 0 {
+                let before = stations[stretch[number - 1]].point;
+                along += (stations[i].point - before).xy().norm();
+            }
+            let beside = number.saturating_sub(BESIDE)..(number + BESIDE + 1).min(stretch.len());
+            if stretch[beside].iter().all(|&k| stations[k].is_scanned()) {
+                known.push((along, stations[i].point.z, number));
+            }
+        }
+        let mut profile = Self::through(&known);
+        profile.widest_frenum_mm = profile
+            .station
+            .iter()
+            .map(|&number| widest_frenum_mm(number, stations, stretch))
+            .collect();
+        profile
+    }
+
+    /// The profile through known heights at ascending places.
+    fn through(known: &[(f64, f64, usize)]) -> Self {
+        let (Some(first), Some(last)) = (known.first(), known.last()) else {
+            return Self {
+                heights: Vec::new(),
+                station: Vec::new(),
+                widest_frenum_mm: Vec::new(),
+            };
+        };
+        let count = ((last.0 - first.0) / STATION_STEP_MM) as usize + 1;
+        let mut next = 0;
+        let (heights, station): (Vec<f64>, Vec<usize>) = (0..count)
+            .map(|k| {
+                let at = first.0 + k as f64 * STATION_STEP_MM;
+                while next + 2 < known.len() && known[next + 1].0 < at {
+                    next += 1;
+                }
+                let (a, b) = (known[next], known[(next + 1).min(known.len() - 1)]);
+                let share = ((at - a.0) / (b.0 - a.0).max(f64::MIN_POSITIVE)).clamp(0.0, 1.0);
+                let nearest = if share < 0.5 { a.2 } else { b.2 };
+                (a.1 + (b.1 - a.1) * share, nearest)
+            })
+            .unzip();
+        Self {
+            widest_frenum_mm: vec![anatomy::BUCCAL_NOTCH_GREATEST_WIDTH_MM; heights.len()],
+            heights,
+            station,
+        }
+    }
+
+    /// Notches first: beside a frenum a short stretch has its shoulder only
+    /// where the notch is bridged.
+    pub(super) fn dips(&self) -> Vec<ProfileDip> {
+        let is_narrow = |dip: &ProfileDip| {
+            dip.kind != DipKind::Short && dip.width_mm <= anatomy::NOTCH_SURE_WIDTH_MM
+        };
+        let (mut found, bridged) = self.under_rulers(&RULER, |dip| dip.kind != DipKind::Short);
+        let (within, bridged) = bridged.under_rulers(&SHORT_RULER, is_narrow);
+        found.extend(within);
+        let closed = below_closing(&bridged.heights);
+        let (short, bridged) = bridged.under_rulers(&RULER, |dip| dip.kind == DipKind::Short);
+        // The ruler dips into a stretch as long as itself.
+        found.extend(short.into_iter().map(|dip| ProfileDip {
+            depth_mm: dip.depth_mm.max(closed[dip.bottom]),
+            ..dip
+        }));
+        found.extend(short_stretches(&bridged.heights));
+        found
+    }
+
+    /// The wanted dips under a ruler, and the profile with them bridged.
+    fn under_rulers(
+        &self,
+        kind: &RulerKind,
+        wanted: impl Fn(&ProfileDip) -> bool,
+    ) -> (Vec<ProfileDip>, Self) {
+        let rulers = rulers(&self.heights, kind.length_mm);
+        let depth: Vec<f64> = rulers
+            .iter()
+            .zip(&self.heights)
+            .map(|(ruler, height)| ruler.at - height)
+            .collect();
+        let mut found: Vec<ProfileDip> = peaks(&depth)
+            .into_iter()
+            .filter_map(|bottom| self.under_ruler(&depth, bottom, &rulers[bottom], kind))
+            .collect();
+        // The deeper of two that overlap is the one.
+        found.sort_by(|a, b| b.depth_mm.total_cmp(&a.depth_mm));
+        let mut kept: Vec<ProfileDip> = Vec::new();
+        for dip in found {
+            if kept
+                .iter()
+                .all(|k| dip.bottom < k.from || dip.bottom > k.to)
+            {
+                kept.push(dip);
+            }
+        }
+        kept.retain(wanted);
+        let mut bridged = self.clone();
+        for dip in &kept {
+            let (from, to) = match dip.kind {
+                DipKind::Notch | DipKind::BroadNotch => own_slopes(&depth, dip.bottom),
+                DipKind::Short => all_below(&depth, dip.bottom),
+            };
+            bridge(&mut bridged.heights, from, to);
+        }
+        (kept, bridged)
+    }
+
+    /// The dip with its lowest point at a place, if there is one.
+    fn under_ruler(
+        &self,
+        depth: &[f64],
+        bottom: usize,
+        ruler: &Ruler,
+        ruler_kind: &RulerKind,
+    ) -> Option<ProfileDip> {
+        let h = &self.heights;
+        let depth_mm = depth[bottom];
+        let rise = h[ruler.from].min(h[ruler.to]) - h[bottom];
+        if depth_mm < anatomy::DIP_LEAST_DEPTH_MM || rise < ruler_kind.least_rise * depth_mm {
+            return None;
+        }
+        let sides = |part: f64| widths_above(depth, part * depth_mm, bottom);
+        let [wide, width_mm, narrow] = [0.25, 0.5, 0.75].map(|part| sides(part).iter().sum());
+        let [before, after] = sides(0.5);
+        let is_even = before.min(after) >= anatomy::BROAD_NOTCH_LEAST_EVEN_PART * before.max(after);
+        let is_pointed =
+            WIDENING.contains(&(wide / width_mm)) && WIDENING_LOW.contains(&(width_mm / narrow));
+        let widest_mm = self.widest_frenum_mm[bottom];
+        let kind = if depth_mm > anatomy::NOTCH_GREATEST_DEPTH_MM {
+            DipKind::Short
+        } else if width_mm <= anatomy::NOTCH_SURE_WIDTH_MM || (width_mm <= widest_mm && is_pointed)
+        {
+            DipKind::Notch
+        } else if width_mm <= anatomy::BROAD_NOTCH_GREATEST_FACTOR * widest_mm
+            && depth_mm <= anatomy::BROAD_NOTCH_GREATEST_DEPTH_MM
+            && is_pointed
+            && is_even
+        {
+            DipKind::BroadNotch
+        } else {
+            DipKind::Short
+        };
+        let half = |k: &usize| depth[*k] >= depth_mm / 2.0;
+        let within = |k: &usize| depth[*k] > 0.1 * depth_mm;
+        let (from, to) = if kind == DipKind::Notch {
+            (
+                (ruler.from..=bottom).rev().take_while(within).last()?,
+                (bottom..=ruler.to).take_while(within).last()?,
+            )
+        } else {
+            (
+                (0..=bottom).rev().take_while(half).last()?,
+                (bottom..h.len()).take_while(half).last()?,
+            )
+        };
+        Some(ProfileDip {
+            kind,
+            from,
+            to,
+            bottom,
+            depth_mm,
+            width_mm,
+        })
+    }
+}
+
+/// How wide a frenum's notch may be at a station of a stretch: frena lie at the
+/// midline and, on the outer flange, about the premolars (LM-09, LM-10, LM-16; the bounds are
+/// common practice, no source).
+fn widest_frenum_mm(number: usize, stations: &[Reached], stretch: &[usize]) -> f64 {
+    let station = &stations[stretch[number]];
+    let middle = (0..stretch.len())
+        .min_by(|&a, &b| {
+            let off = |k: usize| stations[stretch[k]].point.x.abs();
+            off(a).total_cmp(&off(b))
+        })
+        .unwrap_or(0);
+    let side = if number < middle {
+        middle
+    } else {
+        stretch.len() - 1 - middle
+    };
+    let part = number.abs_diff(middle) as f64 / side.max(1) as f64;
+    if station.point.x.abs() < anatomy::MIDLINE_FRENA_WITHIN_MM {
+        anatomy::MIDLINE_NOTCH_GREATEST_WIDTH_MM
+    } else if station.part == BorderPart::Outer && anatomy::BUCCAL_FRENA_PART.contains(&part) {
+        anatomy::BUCCAL_NOTCH_GREATEST_WIDTH_MM
+    } else {
+        0.0
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn profile(height: impl Fn(f64) -> f64) -> HeightProfile {
+        let known: Vec<(f64, f64, usize)> = (0..240)
+            .map(|i| (0.5 * i as f64, height(0.5 * i as f64), i))
+            .collect();
+        HeightProfile::through(&known)
+    }
+
+    fn bell(x: f64, at: f64, width: f64) -> f64 {
+        (-0.5 * ((x - at) / width).powi(2)).exp()
+    }
+
+    /// A level bottom between ramps of 3 mm; `length` at half depth.
+    fn trench(x: f64, at: f64, length: f64) -> f64 {
+        ((length / 2.0 + 1.5 - (x - at).abs()) / 3.0).clamp(0.0, 1.0)
+    }
+
+    fn slope(x: f64) -> f64 {
+        9.0 - 0.02 * x + 0.2 * (x / 8.0).sin()
+    }
+
+    #[test]
+    fn bells_are_notches_with_their_own_depth_and_width() {
+        let found = profile(|x| 9.0 - 3.0 * bell(x, 40.0, 1.4) - 2.5 * bell(x, 80.0, 2.8)).dips();
+        assert_eq!(found.len(), 2);
+        let mut found = found;
+        found.sort_by_key(|dip| dip.bottom);
+        for (dip, (at, depth, width)) in found.iter().zip([(40.0, 3.0, 1.4), (80.0, 2.5, 2.8)]) {
+            assert_eq!(dip.kind, DipKind::Notch);
+            assert!((dip.bottom as f64 * STATION_STEP_MM - at).abs() <= 0.5);
+            // A wide bell has not quite come up at the shoulders.
+            assert!((dip.depth_mm - depth).abs() < 0.05 * depth);
+            assert!((dip.width_mm - 2.355 * width).abs() <= 1.0);
+        }
+    }
+
+    #[test]
+    fn trenches_are_short_stretches_wherever_they_lie() {
+        for length in [8.0, 12.0, 20.0] {
+            for at in [30.0, 60.0, 85.0] {
+                let found = profile(|x| slope(x) - 3.0 * trench(x, at, length)).dips();
+                let short: Vec<_> = found.iter().filter(|d| d.kind == DipKind::Short).collect();
+                assert_eq!(short.len(), 1, "{length} at {at}: {found:?}");
+                assert!((short[0].depth_mm - 3.0).abs() < 0.5);
+                assert!(
+                    (short[0].width_mm - length).abs() <= 3.0,
+                    "{length} at {at}: {found:?}"
+                );
+                let (from, to) = (
+                    short[0].from as f64 * STATION_STEP_MM,
+                    short[0].to as f64 * STATION_STEP_MM,
+                );
+                assert!((from - (at - length / 2.0)).abs() <= 2.0);
+                assert!((to - (at + length / 2.0)).abs() <= 2.0);
+            }
+        }
+    }
+
+    #[test]
+    fn a_trench_over_a_notch_is_still_short() {
+        let found =
+            profile(|x| 9.0 - 2.5 * bell(x, 60.0, 2.6) - 3.0 * trench(x, 62.0, 12.0)).dips();
+        assert!(
+            found
+                .iter()
+                .any(|d| d.kind == DipKind::Short && d.depth_mm > 2.5),
+            "{found:?}"
+        );
+    }
+
+    #[test]
+    fn a_notch_at_the_bottom_of_a_long_dip_is_not_added_to_it() {
+        let found =
+            profile(|x| 9.0 - 1.4 * bell(x, 60.0, 1.3) - 1.6 * trench(x, 60.0, 16.0)).dips();
+        let depth_mm = |kind| found.iter().find(|d| d.kind == kind).map(|d| d.depth_mm);
+        let [notch, short] = [DipKind::Notch, DipKind::Short].map(|k| depth_mm(k).unwrap_or(0.0));
+        assert!((notch - 1.4).abs() < 0.2, "{found:?}");
+        assert!((short - 1.6).abs() < 0.2, "{found:?}");
+    }
+
+    /// Its floor falls by 0.1 in 1: the lower corner has one shoulder.
+    #[test]
+    fn the_corner_of_a_slanting_trench_is_no_notch_of_its_own() {
+        let found = profile(|x| 12.0 - 0.1 * (x - 60.0) - 3.0 * trench(x, 60.0, 9.0)).dips();
+        assert_eq!(found.len(), 1, "{found:?}");
+        assert_eq!(found[0].kind, DipKind::Short);
+        assert!((found[0].depth_mm - 3.0).abs() < 0.6, "{found:?}");
+    }
+
+    #[test]
+    fn a_pointed_dip_somewhat_broader_than_frena_may_be_one() {
+        let kinds = |width: f64| {
+            let found = profile(|x| 9.0 - 3.0 * bell(x, 60.0, width / 2.355)).dips();
+            found.iter().map(|dip| dip.kind).collect::<Vec<_>>()
+        };
+        assert_eq!(kinds(9.0), [DipKind::Notch]);
+        assert_eq!(kinds(13.0), [DipKind::BroadNotch]);
+        assert_eq!(kinds(17.0), [DipKind::Short]);
+    }
+
+    #[test]
+    fn slopes_waves_and_falling_ends_are_no_dips() {
+        assert!(profile(slope).dips().is_empty());
+        let falls = |x: f64| slope(x) - 6.0 * ((x - 108.0) / 12.0).max(0.0);
+        assert!(profile(falls).dips().is_empty());
+    }
+
+    #[test]
+    fn a_border_without_known_stations_has_no_dips() {
+        assert!(HeightProfile::through(&[]).dips().is_empty());
+        assert!(HeightProfile::through(&[(0.0, 5.0, 0)]).dips().is_empty());
+    }
+}

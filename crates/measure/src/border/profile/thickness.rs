@@ -1,0 +1,77 @@
+//! Thickness of a flange: the distance between its faces below the border.
+
+use super::find::Profile;
+use super::lines::{distance, straight};
+use crate::border::figures::{Measured, Missing};
+use geometry::section::SectionPoint;
+
+/// A section 8 degrees off square shows a wall one part in a hundred thicker;
+/// crest lines are not known better (k = 2).
+const ASKEW: f64 = 0.01;
+
+impl Profile {
+    /// Distance between the faces, square to the seating axis, `depth_mm` below
+    /// the border; with the two points.
+    pub(in crate::border) fn thickness(
+        &self,
+        depth_mm: f64,
+        noise_mm: f64,
+        has_outer_surface: bool,
+    ) -> Result<(Measured, [SectionPoint; 2]), Missing> {
+        if self.scan_ends {
+            return Err(Missing::ScanEnds);
+        }
+        let level = self.border[1] - depth_mm;
+        let tissue = crossing(&self.tissue, level).ok_or(Missing::FlangeTooLow)?;
+        let outer = crossing(&self.outer, level).ok_or(if has_outer_surface {
+            Missing::NoSurface
+        } else {
+            Missing::TissueSideOnly
+        })?;
+        // The level moves with the border point; a face that is not upright
+        // turns that into width.
+        let of_level = self.border_noise_mm * (tissue.run + outer.run);
+        let mm = (outer.at[0] - tissue.at[0]).abs();
+        let of_noise = noise_mm * (tissue.noise * tissue.noise + outer.noise * outer.noise).sqrt();
+        Ok((
+            Measured {
+                mm,
+                uncertainty_mm: (2.0 * of_level.hypot(of_noise)).hypot(ASKEW * mm),
+            },
+            [tissue.at, outer.at],
+        ))
+    }
+}
+
+/// Where a face first passes below a level.
+struct Crossing {
+    at: SectionPoint,
+    /// Width gained for each mm of height.
+    run: f64,
+    /// Noise of the place for noise of 1 on each point.
+    noise: f64,
+}
+
+/// The crossing from the line through what lies within 0.4 mm of it.
+fn crossing(face: &[SectionPoint], level: f64) -> Option<Crossing> {
+    const FIT_MM: f64 = 0.4;
+    let pair = face
+        .windows(2)
+        .find(|pair| pair[0][1] >= level && pair[1][1] < level)?;
+    let share = (pair[0][1] - level) / (pair[0][1] - pair[1][1]);
+    let raw = [pair[0][0] + share * (pair[1][0] - pair[0][0]), level];
+    let near: Vec<SectionPoint> = face
+        .iter()
+        .filter(|p| distance(**p, raw) <= FIT_MM)
+        .map(|p| [p[1] - level, p[0] - raw[0]])
+        .collect();
+    let (at, run) = match straight(&near) {
+        Some([a, b]) if a.abs() < FIT_MM => ([raw[0] + a, level], b.abs().min(2.0)),
+        _ => (raw, 1.0),
+    };
+    Some(Crossing {
+        at,
+        run,
+        noise: run.hypot(1.0) / (near.len().max(1) as f64).sqrt(),
+    })
+}
