@@ -9,6 +9,8 @@ use thiserror::Error;
 /// are read from lie as far apart in plan, so that about one station belongs to
 /// each of them.
 pub(super) const STATION_STEP_MM: f64 = 0.5;
+/// Expanded uncertainty (k = 2) of a station's place along the border, mm.
+pub(crate) const STATION_PLACE_MM: f64 = 0.5;
 
 /// A measured length and its expanded uncertainty (k = 2).
 #[derive(Debug, Clone, Copy, PartialEq)]

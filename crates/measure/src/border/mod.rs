@@ -16,6 +16,7 @@ mod short;
 mod station;
 mod vertex_places;
 
+pub(crate) use figures::STATION_PLACE_MM;
 pub use figures::{
     Border, BorderPart, Dip, DipKind, Measured, Missing, NoBorder, Reading, Section, Station,
 };
@@ -145,8 +146,6 @@ fn outward_normals(line: &[Point3<f64>]) -> Vec<Vector2<f64>> {
 /// A station is where its plane was laid, not where another observer would lay
 /// it: where a figure changes along the border, that doubt is added to it.
 fn with_doubt_along(mut reached: Vec<Reached>) -> Vec<Reached> {
-    /// Expanded uncertainty (k = 2) of a station's place along the border.
-    const PLACE_MM: f64 = 0.5;
     for figure in Reached::FIGURES {
         let values: Vec<Option<f64>> = reached
             .iter_mut()
@@ -157,7 +156,7 @@ fn with_doubt_along(mut reached: Vec<Reached>) -> Vec<Reached> {
             let (before, after) = (values[(i + count - 1) % count], values[(i + 1) % count]);
             if let (Ok(own), Some(before), Some(after)) = (figure(station), before, after) {
                 let change = (after - before).abs() / (2.0 * STATION_STEP_MM);
-                own.uncertainty_mm = own.uncertainty_mm.hypot(change * PLACE_MM);
+                own.uncertainty_mm = own.uncertainty_mm.hypot(change * STATION_PLACE_MM);
             }
         }
     }

@@ -10,7 +10,7 @@ use geometry::section::{CutLine, Cutter, SectionPlane, SectionPoint};
 use nalgebra::{Point3, Vector2};
 
 /// Standard uncertainty of the seating axis, radians: phantoms with half a
-/// degree of error are usual (`crates/measure/tests/accuracy.rs`).
+/// degree of error are usual (`crates/measure/tests/all/accuracy.rs`).
 const AXIS_DOUBT: f64 = 0.009;
 /// The bottom of the trough lies within this distance of the crest line, mm.
 const CREST_WITHIN_MM: f64 = 3.5;

@@ -1,7 +1,7 @@
 //! How far the border moved between an earlier impression and a later one in
 //! the same tray: a first pass and its wash.
 
-use crate::border::{Border, BorderPart, Measured, Station};
+use crate::border::{Border, BorderPart, Measured, STATION_PLACE_MM, Station};
 use crate::frame::Frame;
 use geometry::registration::Registered;
 use nalgebra::Point3;
@@ -44,9 +44,6 @@ fn change(
 ) -> Option<Measured> {
     /// Borders farther apart in plan are not of one place, mm.
     const WITHIN_MM: f64 = 4.0;
-    /// Slope along the border times this is not known, mm (see the stations' own
-    /// doubt along the line).
-    const PLACE_MM: f64 = 0.5;
     let own_mm = known_mm(station)?;
     let off = |place: &Point3<f64>| (place - point).xy().norm();
     let nearest =
@@ -64,7 +61,7 @@ fn change(
         uncertainty_mm: own_mm
             .hypot(known_mm(then)?)
             .hypot(pose_mm)
-            .hypot(slope * PLACE_MM),
+            .hypot(slope * STATION_PLACE_MM),
     })
 }
 
