@@ -4,9 +4,8 @@
 use crate::Population;
 use fixtures::impression::scanned;
 use fixtures::quantile;
-use measure::pair::Wash;
-use measure::pair::compare;
-use measure::{MeasureSettings, Measurement, Wash};
+use measure::pair::{Wash, compare};
+use measure::{MeasureSettings, Measurement};
 use mesh::Mesh;
 use nalgebra::Point3;
 use phantom::{Arch, Options, Phantom, PlantedSpot, Pose};

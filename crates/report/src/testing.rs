@@ -1,14 +1,15 @@
 //! Hand-built checked cases to report on.
 
-use check::{CheckedCase, CheckedImpression, LoadedScan, judged};
+use check::{CheckedCase, CheckedImpression, CheckedPair, LoadedScan, judged};
+use geometry::winding::Turned;
 use judge::{Case, Consignment, ImpressionInput, JawRelation, Protocol, Stage, UnitReading};
-use measure::jaw_relation::Space;
+use measure::pair::{PassPair, PlaceNow, Wash};
+use measure::record::{self, Space};
 use measure::tray_fit::{Amount, Seating, TrayFit, ZoneFit};
-use measure::wash::{PlaceNow, Wash};
 use measure::{
-    Arch, Border, BorderPart, Cover, CoverMethod, Dip, DipKind, Frame, ImpressionMeasurement,
-    Measured, Missing, NotMeasured, Reading, Section, Side, Spot, SpotKind, Station, TissueSurface,
-    TrayColour, TrayRegistration, TrayThickness, VertexPlace, Zone, ZoneScan,
+    Arch, Border, BorderPart, Cover, CoverMethod, Dip, DipKind, Frame, Measured, Measurement,
+    Missing, Reading, ScanFigures, Scanned, Section, Side, Spot, SpotKind, Station, TissueSurface,
+    TrayColour, TrayNotPlaced, TrayRegistration, TrayThickness, VertexPlace, Zone, ZoneScan,
 };
 use mesh::{Format, Integrity, Mesh};
 use nalgebra::{Isometry3, Point3, Vector3};
@@ -29,7 +30,7 @@ pub(crate) fn checked_with_spots() -> CheckedCase {
 /// A maxillary first pass without a tray scan.
 pub(crate) fn checked_without_cover() -> CheckedCase {
     let mut measurement = measurement();
-    measurement.cover = Err(NotMeasured::NoTray);
+    measurement.cover = Err(TrayNotPlaced::NoTray.into());
     measurement.tray_fit = None;
     checked(measurement, None)
 }
@@ -37,7 +38,7 @@ pub(crate) fn checked_without_cover() -> CheckedCase {
 /// A maxillary first pass whose colours show tray, its scan not given.
 pub(crate) fn checked_by_colour() -> CheckedCase {
     let mut measurement = measurement();
-    measurement.cover = Err(NotMeasured::NoTray);
+    measurement.cover = Err(TrayNotPlaced::NoTray.into());
     measurement.tray_fit = None;
     measurement.spots = vec![Spot {
         min_mm: None,
@@ -100,7 +101,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
     first.spots = vec![spot(0.03, Zone::ResidualRidge, Some(Side::Right))];
     let mut wash = measurement();
     wash.tray_fit = Some(tray_fit(2.2));
-    wash.wash = Some(Ok(Wash {
+    let added = Wash {
         at_vertex_mm: vec![Some(0.3), Some(0.52), None],
         uncertainty_mm: 0.062,
         area_judged_mm2: 3555.0,
@@ -121,11 +122,9 @@ pub(crate) fn checked_whole() -> CheckedCase {
             cover_mm: Some(0.83),
             uncertainty_mm: 0.11,
         }],
-    }));
+    };
     let mut lower = measurement();
-    if let Ok(frame) = &mut lower.frame {
-        frame.arch = Arch::Mandibular;
-    }
+    lower.frame.arch = Arch::Mandibular;
     lower.tray_fit = None;
     if let Ok(cover) = &mut lower.cover {
         cover.registration = None;
@@ -139,7 +138,15 @@ pub(crate) fn checked_whole() -> CheckedCase {
     let of = |measurement, tray: bool| CheckedImpression {
         scan: Arc::new(loaded("scan.ply")),
         tray: tray.then(|| Arc::new(loaded("tray.stl"))),
-        measurement,
+        scanned: Scanned::Impression(Box::new(measurement)),
+    };
+    let pair = CheckedPair {
+        first_pass: 0,
+        wash: 1,
+        found: Ok(PassPair {
+            border_changes: Ok(vec![None; STATIONS]),
+            wash: Ok(added),
+        }),
     };
     let space = |from_front_mm: f64, mm| Space {
         at: Point3::new(from_front_mm, 0.0, 0.0),
@@ -147,7 +154,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
         side: (from_front_mm > 1.0).then_some(Side::Left),
         mm,
     };
-    let relation = measure::jaw_relation::JawRelation {
+    let relation = record::JawRelation {
         record_from_maxilla: Isometry3::identity(),
         record_from_mandible: Isometry3::identity(),
         stations: vec![
@@ -163,6 +170,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
         case,
         Protocol::default(),
         vec![of(first, true), of(wash, true), of(lower, false)],
+        vec![pair],
         Some((Arc::new(loaded("record.ply")), Ok(relation))),
     )
 }
@@ -201,7 +209,7 @@ fn tray_fit(right_mm: f64) -> TrayFit {
     }
 }
 
-fn checked(measurement: ImpressionMeasurement, tray: Option<LoadedScan>) -> CheckedCase {
+fn checked(measurement: Measurement, tray: Option<LoadedScan>) -> CheckedCase {
     let case = Case::of_one(
         "D-1042",
         ImpressionInput {
@@ -219,25 +227,27 @@ fn checked(measurement: ImpressionMeasurement, tray: Option<LoadedScan>) -> Chec
     let impression = CheckedImpression {
         scan: Arc::new(loaded("first.ply")),
         tray: tray.map(Arc::new),
-        measurement,
+        scanned: Scanned::Impression(Box::new(measurement)),
     };
-    judged(case, Protocol::default(), vec![impression], None)
+    judged(case, Protocol::default(), vec![impression], Vec::new(), None)
 }
 
-fn measurement() -> ImpressionMeasurement {
-    ImpressionMeasurement {
-        turned: measure::facing::Turned::default(),
-        integrity: Integrity {
-            vertices: 3,
-            triangles: 1,
-            components: 1,
-            boundary_loops: 1,
-            non_manifold_edges: 0,
-            degenerate_triangles: 0,
-            median_edge: 0.25,
-            area: 9_000.123_456,
+fn measurement() -> Measurement {
+    Measurement {
+        scan: ScanFigures {
+            turned: Turned::default(),
+            integrity: Integrity {
+                vertices: 3,
+                triangles: 1,
+                components: 1,
+                boundary_loops: 1,
+                non_manifold_edges: 0,
+                degenerate_triangles: 0,
+                median_edge: 0.25,
+                area: 9_000.123_456,
+            },
         },
-        frame: Ok(Frame {
+        frame: Frame {
             origin: Point3::new(1.0, 2.0, 3.0),
             right: Vector3::x(),
             anterior: Vector3::y(),
@@ -245,9 +255,8 @@ fn measurement() -> ImpressionMeasurement {
             arch: Arch::Maxillary,
             arch_confidence: 0.9,
             confidence: 0.95,
-        }),
-        has_outer_surface: Some(true),
-        wash: None,
+        },
+        has_outer_surface: true,
         colour: None,
         tray_fit: Some(tray_fit(0.2)),
         noise_mm: Some(0.02),
@@ -328,10 +337,12 @@ fn measured(mm: f64) -> Reading {
     })
 }
 
-/// 400 stations, half a millimetre apart: 80 mm of flange on each side of the
+/// Stations of the border.
+const STATIONS: usize = 400;
+
+/// [`STATIONS`], half a millimetre apart: 80 mm of flange on each side of the
 /// labial midline and 40 mm across the back.
 fn sound_border() -> Border {
-    const COUNT: usize = 400;
     let station = |number: usize| {
         let is_back = (161..240).contains(&number);
         let figure = |mm| {
@@ -342,7 +353,7 @@ fn sound_border() -> Border {
             }
         };
         Station {
-            s: number as f64 / COUNT as f64,
+            s: number as f64 / STATIONS as f64,
             part: if is_back {
                 BorderPart::Posterior
             } else {
@@ -366,14 +377,13 @@ fn sound_border() -> Border {
             border_radius: figure(1.5),
             overlap: measured(2.6),
             opposite: None,
-            change: None,
             section: section(),
         }
     };
     Border {
         closed: true,
         length_mm: 200.0,
-        stations: (0..COUNT).map(station).collect(),
+        stations: (0..STATIONS).map(station).collect(),
         dips: vec![Dip {
             kind: DipKind::Notch,
             from: 398,
