@@ -26,9 +26,12 @@ pub enum Stage {
     Landmarks,
 }
 
+/// Obtains the quantities of a stage.
+type Obtain = fn(&Measuring<'_>);
+
 /// Every stage in the order in which it runs, with the quantities that it
 /// obtains. A later stage finds those of the earlier ones at hand.
-pub(crate) const STAGES: [(Stage, fn(&Measuring<'_>)); 9] = [
+pub(crate) const STAGES: [(Stage, Obtain); 9] = [
     (Stage::Topology, |measuring| {
         // A tray can be made ready while the impression is looked at.
         rayon::join(|| measuring.surface(), || measuring.tray());

@@ -229,7 +229,13 @@ fn checked(measurement: Measurement, tray: Option<LoadedScan>) -> CheckedCase {
         tray: tray.map(Arc::new),
         scanned: Scanned::Impression(Box::new(measurement)),
     };
-    judged(case, Protocol::default(), vec![impression], Vec::new(), None)
+    judged(
+        case,
+        Protocol::default(),
+        vec![impression],
+        Vec::new(),
+        None,
+    )
 }
 
 fn measurement() -> Measurement {

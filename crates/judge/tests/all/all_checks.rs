@@ -5,14 +5,14 @@
 use fixtures::impression::{colours, evidence, figures, input, pair, scanned, sound};
 use judge::Check::*;
 use judge::{
-    Case, Check, Consignment, Evidence, JawRelation, JudgedCase, NotJudged, Part, Protocol, Stage, Unjudged,
-    judge_case,
+    Case, Check, Consignment, Evidence, JawRelation, JudgedCase, NotJudged, Part, Protocol, Stage,
+    Unjudged, judge_case,
 };
 use measure::pair::{NoBorderChange, NoPair, NoWash, PassPair};
 use measure::record::{JawRelation as Related, NoRelation, Space};
 use measure::{
-    Arch, CoverMethod, Measurement, Missing, NoBorder, NoColour, NoTissue,
-    NotAnImpression as Else, Scanned, TrayNotPlaced, TrayThickness,
+    Arch, CoverMethod, Measurement, Missing, NoBorder, NoColour, NoTissue, NotAnImpression as Else,
+    Scanned, TrayNotPlaced, TrayThickness,
 };
 use nalgebra::{Isometry3, Point3};
 use rstest::rstest;

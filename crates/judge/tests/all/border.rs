@@ -11,7 +11,12 @@ fn judged_by(border: Result<Border, NoBorder>, protocol: &Protocol) -> JudgedCas
     let mut measurement = sound();
     measurement.border = border;
     let case = one(Some(Arch::Maxillary), Stage::Single);
-    judge_case(&case, &[evidence(&scanned(&measurement), 0)], None, protocol)
+    judge_case(
+        &case,
+        &[evidence(&scanned(&measurement), 0)],
+        None,
+        protocol,
+    )
 }
 
 /// The sound border with some stations changed, judged.

@@ -412,10 +412,7 @@ fn sides_are_relied_on_only_when_told_surely(
 #[case::half_a_scan(|m: &mut Measurement| m.cover.as_mut().unwrap().area_judged_mm2 = 2000.0, Check::TissueArea)]
 #[case::coarse(|m: &mut Measurement| m.scan.integrity.median_edge = 1.2, Check::ScanResolution)]
 #[case::nan(|m: &mut Measurement| m.cover.as_mut().unwrap().uncertainty_mm = f64::NAN, Check::CoverUncertainty)]
-fn a_poor_measurement_bars_acceptance(
-    #[case] spoil: fn(&mut Measurement),
-    #[case] check: Check,
-) {
+fn a_poor_measurement_bars_acceptance(#[case] spoil: fn(&mut Measurement), #[case] check: Check) {
     let mut measurement = sound();
     spoil(&mut measurement);
     let judged = judged(&measurement);
