@@ -162,7 +162,7 @@ fn read(
             let tray = one.and_then(|one| {
                 Some((
                     one.tray.as_ref()?,
-                    one.measurement.cover.as_ref().ok()?.registration.as_ref()?,
+                    one.measured()?.cover.as_ref().ok()?.registration.as_ref()?,
                 ))
             });
             Ok(match tray {

@@ -1,7 +1,7 @@
 //! A movable plane that holds the seating axis, and its cut through the surface.
 
 use crate::opened::Shown;
-use measure::border::{Cutter, SectionPlane};
+use geometry::section::{Cutter, SectionPlane};
 use nalgebra::{Point2, Point3, Vector2};
 
 /// A cut in the plane's own coordinates, mm: along the plane in plan, then

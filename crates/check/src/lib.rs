@@ -31,4 +31,6 @@ mod road;
 
 pub use case_source::{CaseSource, CheckError, NameOf, Statement};
 pub use load::{LoadedScan, load, load_all};
-pub use road::{CheckOptions, CheckedCase, CheckedImpression, Step, check_case, judged};
+pub use road::{
+    CheckOptions, CheckedCase, CheckedImpression, CheckedPair, Step, check_case, judged,
+};

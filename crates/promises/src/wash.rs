@@ -4,8 +4,7 @@
 use crate::Population;
 use fixtures::impression::scanned;
 use fixtures::quantile;
-use measure::pair::Wash;
-use measure::pair::compare;
+use measure::pair::{Wash, compare};
 use measure::{MeasureSettings, Measurement};
 use mesh::Mesh;
 use nalgebra::Point3;

@@ -1,14 +1,14 @@
 //! Hand-built checked cases to report on.
 
-use check::{CheckedCase, CheckedImpression, LoadedScan, judged};
+use check::{CheckedCase, CheckedImpression, CheckedPair, LoadedScan, judged};
 use fixtures::border::measured;
 use judge::{Case, Consignment, ImpressionInput, JawRelation, Protocol, Stage, UnitReading};
-use measure::jaw_relation::Space;
+use measure::pair::{PassPair, PlaceNow, Wash};
+use measure::record::{self, Space};
 use measure::tray_fit::{Amount, Seating, TrayFit, ZoneFit};
-use measure::wash::{PlaceNow, Wash};
 use measure::{
-    Arch, Border, BorderPart, Cover, CoverMethod, ImpressionMeasurement, Missing, NotMeasured,
-    Section, Side, Spot, SpotKind, TrayColour, TrayThickness, VertexPlace, Zone,
+    Arch, Border, BorderPart, Cover, CoverMethod, Measurement, Missing, Scanned,
+    Section, Side, Spot, SpotKind, TrayColour, TrayNotPlaced, TrayThickness, VertexPlace, Zone,
 };
 use mesh::{Format, Integrity, Mesh};
 use nalgebra::{Isometry3, Point3};
@@ -29,7 +29,7 @@ pub(crate) fn checked_with_spots() -> CheckedCase {
 /// A maxillary first pass without a tray scan.
 pub(crate) fn checked_without_cover() -> CheckedCase {
     let mut measurement = measurement();
-    measurement.cover = Err(NotMeasured::NoTray);
+    measurement.cover = Err(TrayNotPlaced::NoTray.into());
     measurement.tray_fit = None;
     checked(measurement, None)
 }
@@ -37,7 +37,7 @@ pub(crate) fn checked_without_cover() -> CheckedCase {
 /// A maxillary first pass whose colours show tray, its scan not given.
 pub(crate) fn checked_by_colour() -> CheckedCase {
     let mut measurement = measurement();
-    measurement.cover = Err(NotMeasured::NoTray);
+    measurement.cover = Err(TrayNotPlaced::NoTray.into());
     measurement.tray_fit = None;
     measurement.spots = vec![Spot {
         min_mm: None,
@@ -96,7 +96,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
     first.spots = vec![spot(0.03, Zone::ResidualRidge, Some(Side::Right))];
     let mut wash = measurement();
     wash.tray_fit = Some(tray_fit(2.2));
-    wash.wash = Some(Ok(Wash {
+    let added = Wash {
         at_vertex_mm: vec![Some(0.3), Some(0.52), None],
         uncertainty_mm: 0.062,
         area_judged_mm2: 3555.0,
@@ -117,11 +117,9 @@ pub(crate) fn checked_whole() -> CheckedCase {
             cover_mm: Some(0.83),
             uncertainty_mm: 0.11,
         }],
-    }));
+    };
     let mut lower = measurement();
-    if let Ok(frame) = &mut lower.frame {
-        frame.arch = Arch::Mandibular;
-    }
+    lower.frame.arch = Arch::Mandibular;
     lower.tray_fit = None;
     if let Ok(cover) = &mut lower.cover {
         cover.registration = None;
@@ -135,7 +133,15 @@ pub(crate) fn checked_whole() -> CheckedCase {
     let of = |measurement, tray: bool| CheckedImpression {
         scan: Arc::new(loaded("scan.ply")),
         tray: tray.then(|| Arc::new(loaded("tray.stl"))),
-        measurement,
+        scanned: Scanned::Impression(Box::new(measurement)),
+    };
+    let pair = CheckedPair {
+        first_pass: 0,
+        wash: 1,
+        found: Ok(PassPair {
+            border_changes: Ok(vec![None; STATIONS]),
+            wash: Ok(added),
+        }),
     };
     let space = |from_front_mm: f64, mm| Space {
         at: Point3::new(from_front_mm, 0.0, 0.0),
@@ -143,7 +149,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
         side: (from_front_mm > 1.0).then_some(Side::Left),
         mm,
     };
-    let relation = measure::jaw_relation::JawRelation {
+    let relation = record::JawRelation {
         record_from_maxilla: Isometry3::identity(),
         record_from_mandible: Isometry3::identity(),
         stations: vec![
@@ -159,6 +165,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
         case,
         Protocol::default(),
         vec![of(first, true), of(wash, true), of(lower, false)],
+        vec![pair],
         Some((Arc::new(loaded("record.ply")), Ok(relation))),
     )
 }
@@ -197,7 +204,7 @@ fn tray_fit(right_mm: f64) -> TrayFit {
     }
 }
 
-fn checked(measurement: ImpressionMeasurement, tray: Option<LoadedScan>) -> CheckedCase {
+fn checked(measurement: Measurement, tray: Option<LoadedScan>) -> CheckedCase {
     let case = Case::of_one(
         "D-1042",
         ImpressionInput {
@@ -211,20 +218,26 @@ fn checked(measurement: ImpressionMeasurement, tray: Option<LoadedScan>) -> Chec
     let impression = CheckedImpression {
         scan: Arc::new(loaded("first.ply")),
         tray: tray.map(Arc::new),
-        measurement,
+        scanned: Scanned::Impression(Box::new(measurement)),
     };
-    judged(case, Protocol::default(), vec![impression], None)
+    judged(
+        case,
+        Protocol::default(),
+        vec![impression],
+        Vec::new(),
+        None,
+    )
 }
 
-fn measurement() -> ImpressionMeasurement {
+fn measurement() -> Measurement {
     let mut measurement = fixtures::impression::sound();
-    measurement.integrity = Integrity {
+    measurement.scan.integrity = Integrity {
         vertices: 3,
         triangles: 1,
         boundary_loops: 1,
         median_edge: 0.25,
         area: 9_000.123_456,
-        ..measurement.integrity
+        ..measurement.scan.integrity
     };
     measurement.tray_fit = Some(tray_fit(0.2));
     measurement.cover = measurement.cover.map(|cover| Cover {

@@ -99,11 +99,40 @@ impl Needs {
         if let Self::Scan(judge) = self {
             return Some(Outcome::made(judge(&scan)));
         }
-        // The check `not-an-impression` says of anything else what it is.
         Some(scan.impression().map_or_else(
-            || Outcome::of(Err(Absent::NothingToJudge)),
+            || Outcome::of(Err(self.without_impression(scan))),
             |subject| self.on_measured(&subject),
         ))
+    }
+
+    /// Why the check is not made on a scan that shows something else.
+    fn without_impression(&self, scan: ScanSubject<'_>) -> Absent {
+        let why = scan
+            .something_else()
+            .map_or_else(String::new, |what| format!("not an impression: {what}"));
+        match self {
+            Self::Stops(_) if scan.input.stops.is_empty() => Absent::NothingToJudge,
+            Self::TrayShown(_)
+            | Self::Cover(_)
+            | Self::Stops(_)
+            | Self::ScannedArea(_)
+            | Self::Seating(_)
+            | Self::Tissue(_)
+            | Self::FineTissue(_) => Absent::Missing(why),
+            Self::Border(_) | Self::Stations(..) => Absent::WholePart(Part::Border, why),
+            Self::Wash(_) | Self::BothBorders(_) => match scan.evidence.pair {
+                Some(Err(why)) => missing(why),
+                Some(Ok(_)) | None => Absent::NothingToJudge,
+            },
+            // The check `not-an-impression` says what the scan shows.
+            Self::Impression(_)
+            | Self::Frame(_)
+            | Self::Scan(_)
+            | Self::Case(_)
+            | Self::Relation(_)
+            | Self::InterocclusalDistance(_)
+            | Self::Consignment(_) => Absent::NothingToJudge,
+        }
     }
 
     fn is_on_case(&self) -> bool {

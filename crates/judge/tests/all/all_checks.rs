@@ -2,19 +2,17 @@
 //! its reason, or there is nothing that it could judge.
 #![allow(clippy::unwrap_used)]
 
-mod common;
-
-use common::{colours, evidence, input, sound};
+use fixtures::impression::{colours, evidence, figures, input, pair, scanned, sound};
 use judge::Check::*;
 use judge::{
-    Case, Check, Consignment, JawRelation, JudgedCase, NotJudged, Part, Protocol, Stage, Unjudged,
-    judge_case,
+    Case, Check, Consignment, Evidence, JawRelation, JudgedCase, NotJudged, Part, Protocol, Stage,
+    Unjudged, judge_case,
 };
-use measure::jaw_relation::{JawRelation as Measured, Space};
-use measure::wash::Wash;
+use measure::pair::{NoBorderChange, NoPair, NoWash, PassPair};
+use measure::record::{JawRelation as Related, NoRelation, Space};
 use measure::{
-    Arch, CoverMethod, ImpressionMeasurement, Missing, NotAnImpression as Else, NotMeasured,
-    TrayThickness,
+    Arch, CoverMethod, Measurement, Missing, NoBorder, NoColour, NoTissue, NotAnImpression as Else,
+    Scanned, TrayNotPlaced, TrayThickness,
 };
 use nalgebra::{Isometry3, Point3};
 use rstest::rstest;
@@ -22,9 +20,27 @@ use rstest::rstest;
 /// A case of a first pass and a wash over it, with what was measured of both.
 struct Given {
     case: Case,
-    first_pass: ImpressionMeasurement,
-    wash: ImpressionMeasurement,
-    relation: Option<Result<Measured, NotMeasured>>,
+    first_pass: Scanned,
+    wash: Scanned,
+    pair: Option<Result<PassPair, NoPair>>,
+    relation: Option<Result<Related, NoRelation>>,
+}
+
+impl Given {
+    fn wash(&mut self) -> &mut Measurement {
+        impression(&mut self.wash)
+    }
+
+    fn pair(&mut self) -> &mut PassPair {
+        self.pair.as_mut().unwrap().as_mut().unwrap()
+    }
+}
+
+fn impression(scanned: &mut Scanned) -> &mut Measurement {
+    match scanned {
+        Scanned::Impression(measurement) => measurement,
+        Scanned::Else(what, _) => panic!("not an impression: {what}"),
+    }
 }
 
 /// A case that lacks nothing.
@@ -54,31 +70,15 @@ fn whole() -> Given {
                 packed: vec!["upper impression".into()],
             }),
         },
-        first_pass: sound(),
-        wash: ImpressionMeasurement {
-            wash: Some(Ok(wash())),
-            ..sound()
-        },
+        first_pass: scanned(&sound()),
+        wash: scanned(&sound()),
+        pair: Some(Ok(pair())),
         relation: Some(Ok(relation())),
     }
 }
 
-fn wash() -> Wash {
-    Wash {
-        at_vertex_mm: Vec::new(),
-        uncertainty_mm: 0.1,
-        area_judged_mm2: 3600.0,
-        p05_mm: 0.2,
-        median_mm: 0.4,
-        p95_mm: 0.6,
-        added_share: 0.9,
-        lowered_share: 0.0,
-        places: Vec::new(),
-    }
-}
-
-fn relation() -> Measured {
-    Measured {
+fn relation() -> Related {
+    Related {
         record_from_maxilla: Isometry3::identity(),
         record_from_mandible: Isometry3::identity(),
         stations: vec![Space {
@@ -96,7 +96,13 @@ fn relation() -> Measured {
 fn judged(given: &Given) -> JudgedCase {
     judge_case(
         &given.case,
-        &[evidence(&given.first_pass, 0), evidence(&given.wash, 1)],
+        &[
+            evidence(&given.first_pass, 0),
+            Evidence {
+                pair: given.pair.as_ref(),
+                ..evidence(&given.wash, 1)
+            },
+        ],
         given.relation.as_ref(),
         &Protocol::default(),
     )
@@ -105,12 +111,6 @@ fn judged(given: &Given) -> JudgedCase {
 /// The checks that need a part, all of which its one entry stands for.
 fn needing(part: Part) -> &'static [Check] {
     match part {
-        Part::Frame => &[
-            ArchMismatch,
-            LandmarkCutShort,
-            LandmarkObscured,
-            LandmarkNotFound,
-        ],
         Part::Border => &[
             BorderChange,
             ScanEnds,
@@ -162,33 +162,33 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
 #[case::whole(|_: &mut Given| {}, vec![], &[])]
 #[case::no_tray(
     |given: &mut Given| {
-        given.wash.cover = Err(NotMeasured::NoTray);
-        given.wash.tray_fit = None;
+        given.wash().cover = Err(TrayNotPlaced::NoTray.into());
+        given.wash().tray_fit = None;
     },
     checks(&NO_COVER),
     &[]
 )]
 #[case::colours_that_tell_nothing(
     |given: &mut Given| {
-        given.wash.cover = Err(NotMeasured::NoTray);
-        given.wash.tray_fit = None;
-        given.wash.colour = Some(Err(NotMeasured::TrayColourUnknown));
+        given.wash().cover = Err(TrayNotPlaced::NoTray.into());
+        given.wash().tray_fit = None;
+        given.wash().colour = Some(Err(NoColour::TrayColourUnknown));
     },
     checks(&NO_COVER),
     &[]
 )]
 #[case::colours_alone(
     |given: &mut Given| {
-        given.wash.cover = Err(NotMeasured::NoTray);
-        given.wash.tray_fit = None;
-        given.wash.colour = Some(Ok(colours(0.0)));
+        given.wash().cover = Err(TrayNotPlaced::NoTray.into());
+        given.wash().tray_fit = None;
+        given.wash().colour = Some(Ok(colours(0.0)));
     },
     checks(&[ThinCover, CoverUncertainty, TissueStop, TraySeating, TraySize]),
     &[]
 )]
 #[case::no_stop_declared(
     |given: &mut Given| {
-        given.wash.cover = Err(NotMeasured::NoTray);
+        given.wash().cover = Err(TrayNotPlaced::NoTray.into());
         given.case.impressions[1].stops.clear();
     },
     checks(&[ShowThrough, ShowThroughExtent, TissueArea, ThinCover, CoverUncertainty]),
@@ -196,16 +196,16 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
 )]
 #[case::stated_thickness(
     |given: &mut Given| {
-        given.wash.cover.as_mut().unwrap().method = CoverMethod::TwoSided {
+        given.wash().cover.as_mut().unwrap().method = CoverMethod::TwoSided {
             tray: TrayThickness { mm: 2.0, uncertainty_mm: 0.1 },
         };
-        given.wash.tray_fit = None;
+        given.wash().tray_fit = None;
     },
     checks(&[TissueArea, TraySeating, TraySize]),
     &[]
 )]
 #[case::no_border(
-    |given: &mut Given| given.wash.border = Err(NotMeasured::NoBorder),
+    |given: &mut Given| given.wash().border = Err(NoBorder::NoLine),
     vec![Part::Border.into()],
     &[]
 )]
@@ -230,33 +230,28 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
     &[]
 )]
 #[case::no_tissue(
-    |given: &mut Given| given.wash.tissue = Err(NotMeasured::TooCoarseForDefects { median_edge_mm: 0.9 }),
+    |given: &mut Given| given.wash().tissue = Err(NoTissue::TooCoarse { median_edge_mm: 0.9 }),
     checks(&[Void, Nodule, Fold, Hole, ScanQuality]),
     &[]
 )]
 #[case::too_coarse_for_small_voids(
-    |given: &mut Given| given.wash.tissue.as_mut().unwrap().zones[0].least_across_mm = 1.6,
+    |given: &mut Given| given.wash().tissue.as_mut().unwrap().zones[0].least_across_mm = 1.6,
     checks(&[Void, Nodule]),
     &[]
 )]
 #[case::another_first_pass(
-    |given: &mut Given| given.wash.wash = Some(Err(NotMeasured::EarlierDoesNotFit { fitting_percent: 9.0 })),
+    |given: &mut Given| given.pair = Some(Err(NoPair::DoesNotFit { fitting_percent: 9.0 })),
     checks(&[WashOpen, WashThickness, WashUneven, BorderChange]),
     &[]
 )]
 #[case::tissue_sides_of_both_passes(
-    |given: &mut Given| given.wash.wash = Some(Err(NotMeasured::NoOuterSurfaceForWash)),
+    |given: &mut Given| given.pair().wash = Err(NoWash::NoOuterSurface),
     checks(&[WashOpen, WashThickness, WashUneven]),
     &[]
 )]
 #[case::first_pass_without_border(
-    |given: &mut Given| given.first_pass.border = Err(NotMeasured::NoBorder),
+    without_border_on_the_first_pass,
     checks(&[BorderChange]),
-    &[]
-)]
-#[case::no_frame(
-    |given: &mut Given| given.wash.frame = Err(NotMeasured::NoBorder),
-    vec![Part::Frame.into()],
     &[]
 )]
 #[case::no_relation(
@@ -265,7 +260,7 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
     &[]
 )]
 #[case::another_record(
-    |given: &mut Given| given.relation = Some(Err(NotMeasured::JawsNotOpposed)),
+    |given: &mut Given| given.relation = Some(Err(NoRelation::JawsNotOpposed)),
     vec![Part::JawRelation.into()],
     &[]
 )]
@@ -282,23 +277,15 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
 #[case::no_pair(
     |given: &mut Given| {
         given.case.impressions[0].declared = Some(Arch::Mandibular);
-        given.wash.wash = None;
+        given.pair = None;
     },
     vec![Part::Wash.into()],
     &[]
 )]
 #[case::a_cast(
     |given: &mut Given| {
-        let why = || NotMeasured::NotAnImpression(Else::Positive);
-        given.wash = ImpressionMeasurement {
-            frame: Err(why()),
-            cover: Err(why()),
-            tray_fit: None,
-            border: Err(why()),
-            tissue: Err(why()),
-            wash: Some(Err(why())),
-            ..sound()
-        };
+        given.wash = Scanned::Else(Else::Positive, figures());
+        given.pair = Some(Err(NoPair::NotAnImpression(Else::Positive)));
     },
     [
         checks(&NO_COVER),
@@ -344,8 +331,13 @@ fn each_check_is_made_or_says_why_not(
     }
 }
 
+fn without_border_on_the_first_pass(given: &mut Given) {
+    impression(&mut given.first_pass).border = Err(NoBorder::NoLine);
+    given.pair().border_changes = Err(NoBorderChange::FirstPass(NoBorder::NoLine));
+}
+
 fn of_stations(given: &mut Given, spoil: fn(&mut measure::Station)) {
-    let border = given.wash.border.as_mut().unwrap();
+    let border = given.wash().border.as_mut().unwrap();
     for station in &mut border.stations {
         spoil(station);
     }
@@ -364,12 +356,12 @@ fn a_first_pass_is_not_judged_as_a_wash() {
 #[test]
 fn a_bare_scan_says_all_that_was_not_judged() {
     let mut measurement = sound();
-    measurement.cover = Err(NotMeasured::NoTray);
+    measurement.cover = Err(TrayNotPlaced::NoTray.into());
     measurement.tray_fit = None;
     let case = Case::of_one("bare", input(None, Stage::Single));
     let judged = judge_case(
         &case,
-        &[evidence(&measurement, 0)],
+        &[evidence(&scanned(&measurement), 0)],
         None,
         &Protocol::default(),
     );
@@ -402,7 +394,7 @@ fn a_bare_scan_says_all_that_was_not_judged() {
 #[test]
 fn what_was_not_judged_names_its_own_reason() {
     let mut given = whole();
-    given.first_pass.border = Err(NotMeasured::NoBorder);
+    without_border_on_the_first_pass(&mut given);
     let judged = judged(&given);
     let entry = &judged.impressions[1].not_judged[0];
     assert_eq!(entry.what, BorderChange.into());

@@ -4,14 +4,19 @@
 use fixtures::border::{COUNT, measured, short, sound_border};
 use fixtures::impression::*;
 use judge::{Check, Finding, JudgedCase, Part, Protocol, Severity, Stage, Verdict, judge_case};
-use measure::{Arch, Border, BorderPart, Dip, DipKind, Missing, NotMeasured, Side, Station, Zone};
+use measure::{Arch, Border, BorderPart, Dip, DipKind, Missing, NoBorder, Side, Station, Zone};
 use rstest::rstest;
 
-fn judged_by(border: Result<Border, NotMeasured>, protocol: &Protocol) -> JudgedCase {
+fn judged_by(border: Result<Border, NoBorder>, protocol: &Protocol) -> JudgedCase {
     let mut measurement = sound();
     measurement.border = border;
     let case = one(Some(Arch::Maxillary), Stage::Single);
-    judge_case(&case, &[evidence(&measurement, 0)], None, protocol)
+    judge_case(
+        &case,
+        &[evidence(&scanned(&measurement), 0)],
+        None,
+        protocol,
+    )
 }
 
 /// The sound border with some stations changed, judged.
@@ -347,7 +352,7 @@ fn a_figure_that_is_missing_is_not_judged_and_says_why() {
 
 #[test]
 fn without_a_border_nothing_is_accepted() {
-    let judged = judged_by(Err(NotMeasured::NoBorder), &Protocol::default());
+    let judged = judged_by(Err(NoBorder::NoLine), &Protocol::default());
     let finding = only(&judged);
     assert_eq!(
         (finding.check, finding.severity),

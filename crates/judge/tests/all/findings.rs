@@ -5,21 +5,22 @@ use fixtures::impression::*;
 use judge::{
     Case, Check, Evidence, JudgedCase, Protocol, Severity, Stage, UnitReading, Verdict, judge_case,
 };
+use measure::record::NoRelation;
 use measure::tray_fit::Amount;
 use measure::{
-    Arch, CoverMethod, Defect, DefectKind, ImpressionMeasurement, NotAnImpression, NotMeasured,
-    Spot, TrayThickness, Zone,
+    Arch, CoverMethod, Defect, DefectKind, Measurement, NoColour, NoTissue, NotAnImpression,
+    Scanned, Spot, TrayNotPlaced, TrayThickness, Zone,
 };
 use mesh::Unit;
 use rstest::rstest;
 
-fn judged(measurement: &ImpressionMeasurement) -> JudgedCase {
+fn judged(measurement: &Measurement) -> JudgedCase {
     judged_by(measurement, &Protocol::default())
 }
 
-fn judged_by(measurement: &ImpressionMeasurement, protocol: &Protocol) -> JudgedCase {
+fn judged_by(measurement: &Measurement, protocol: &Protocol) -> JudgedCase {
     let case = one(Some(Arch::Maxillary), Stage::Single);
-    judge_case(&case, &[evidence(measurement, 0)], None, protocol)
+    judge_case(&case, &[evidence(&scanned(measurement), 0)], None, protocol)
 }
 
 fn codes(judged: &JudgedCase) -> Vec<(Severity, Check)> {
@@ -172,14 +173,14 @@ fn show_through_over_much_of_the_surface_is_no_case_for_a_wash() {
 }
 
 #[rstest]
-#[case(NotMeasured::NoTray)]
-#[case(NotMeasured::NoOuterSurface)]
-#[case(NotMeasured::TrayDoesNotFit { fitting_percent: 3.0 })]
-#[case(NotMeasured::AmbiguousRegistration { spread_mm: 2.0 })]
-#[case(NotMeasured::TooCoarse { median_edge_mm: 1.4 })]
-fn without_cover_nothing_is_accepted(#[case] why: NotMeasured) {
+#[case(TrayNotPlaced::NoTray)]
+#[case(TrayNotPlaced::NoOuterSurface)]
+#[case(TrayNotPlaced::DoesNotFit { fitting_percent: 3.0 })]
+#[case(TrayNotPlaced::Ambiguous { spread_mm: 2.0 })]
+#[case(TrayNotPlaced::TooCoarse { median_edge_mm: 1.4 })]
+fn without_cover_nothing_is_accepted(#[case] why: TrayNotPlaced) {
     let mut measurement = sound();
-    measurement.cover = Err(why.clone());
+    measurement.cover = Err(why.clone().into());
     let judged = judged(&measurement);
     assert_eq!(judged.verdict, Verdict::Undecided);
     assert_eq!(
@@ -210,7 +211,7 @@ fn tray_is_told_by_its_colour(
     #[case] verdict: Verdict,
 ) {
     let mut measurement = sound();
-    measurement.cover = Err(NotMeasured::NoTray);
+    measurement.cover = Err(TrayNotPlaced::NoTray.into());
     measurement.tray_fit = None;
     measurement.colour = Some(Ok(colours(area_mm2)));
     measurement.spots = vec![Spot {
@@ -270,8 +271,8 @@ fn tray_by_its_colour_beside_a_cover_map(
 #[test]
 fn colours_that_tell_nothing_leave_it_undecided() {
     let mut measurement = sound();
-    measurement.cover = Err(NotMeasured::NoTray);
-    measurement.colour = Some(Err(NotMeasured::TrayColourUnknown));
+    measurement.cover = Err(TrayNotPlaced::NoTray.into());
+    measurement.colour = Some(Err(NoColour::TrayColourUnknown));
     let judged = judged(&measurement);
     assert_eq!(judged.verdict, Verdict::Undecided);
     let entries = &judged.impressions[0].not_judged;
@@ -347,11 +348,9 @@ fn a_tray_that_stood_askew_is_told_in_words() {
 
 #[test]
 fn what_is_no_impression_is_named_and_not_judged() {
-    let why = NotMeasured::NotAnImpression(NotAnImpression::Positive);
-    let mut measurement = sound();
-    measurement.frame = Err(why.clone());
-    measurement.cover = Err(why);
-    let judged = judged(&measurement);
+    let cast = Scanned::Else(NotAnImpression::Positive, figures());
+    let case = one(Some(Arch::Maxillary), Stage::Single);
+    let judged = judge_case(&case, &[evidence(&cast, 0)], None, &Protocol::default());
     assert_eq!(codes(&judged), [(Severity::Fail, Check::NotAnImpression)]);
     assert!(
         judged.findings[0]
@@ -368,7 +367,7 @@ fn another_jaw_than_declared_leaves_all_undecided() {
     measurement.spots = vec![spot(0.0)];
     let judged = judge_case(
         &case,
-        &[evidence(&measurement, 0)],
+        &[evidence(&scanned(&measurement), 0)],
         None,
         &Protocol::default(),
     );
@@ -388,13 +387,13 @@ fn sides_are_relied_on_only_when_told_surely(
     #[case] asks: bool,
 ) {
     let mut measurement = sound();
-    let frame = measurement.frame.as_mut().unwrap();
+    let frame = &mut measurement.frame;
     frame.arch_confidence = arch_confidence;
     frame.confidence = confidence;
     let case = one(declared, Stage::Single);
     let judged = judge_case(
         &case,
-        &[evidence(&measurement, 0)],
+        &[evidence(&scanned(&measurement), 0)],
         None,
         &Protocol::default(),
     );
@@ -409,14 +408,11 @@ fn sides_are_relied_on_only_when_told_surely(
 }
 
 #[rstest]
-#[case::uncertain(|m: &mut ImpressionMeasurement| m.cover.as_mut().unwrap().uncertainty_mm = 0.4, Check::CoverUncertainty)]
-#[case::half_a_scan(|m: &mut ImpressionMeasurement| m.cover.as_mut().unwrap().area_judged_mm2 = 2000.0, Check::TissueArea)]
-#[case::coarse(|m: &mut ImpressionMeasurement| m.integrity.median_edge = 1.2, Check::ScanResolution)]
-#[case::nan(|m: &mut ImpressionMeasurement| m.cover.as_mut().unwrap().uncertainty_mm = f64::NAN, Check::CoverUncertainty)]
-fn a_poor_measurement_bars_acceptance(
-    #[case] spoil: fn(&mut ImpressionMeasurement),
-    #[case] check: Check,
-) {
+#[case::uncertain(|m: &mut Measurement| m.cover.as_mut().unwrap().uncertainty_mm = 0.4, Check::CoverUncertainty)]
+#[case::half_a_scan(|m: &mut Measurement| m.cover.as_mut().unwrap().area_judged_mm2 = 2000.0, Check::TissueArea)]
+#[case::coarse(|m: &mut Measurement| m.scan.integrity.median_edge = 1.2, Check::ScanResolution)]
+#[case::nan(|m: &mut Measurement| m.cover.as_mut().unwrap().uncertainty_mm = f64::NAN, Check::CoverUncertainty)]
+fn a_poor_measurement_bars_acceptance(#[case] spoil: fn(&mut Measurement), #[case] check: Check) {
     let mut measurement = sound();
     spoil(&mut measurement);
     let judged = judged(&measurement);
@@ -430,7 +426,7 @@ fn a_poor_measurement_bars_acceptance(
 #[case::inferred(UnitReading::Inferred(Unit::Metre), Some("--unit m"))]
 #[case::either(UnitReading::Ambiguous(vec![Unit::Centimetre, Unit::Inch]), Some("cm or in"))]
 fn the_unit_is_asked_for_unless_it_is_clear(#[case] unit: UnitReading, #[case] asks: Option<&str>) {
-    let measurement = sound();
+    let measurement = scanned(&sound());
     let case = one(None, Stage::Single);
     for of_tray in [false, true] {
         let mut evidence = evidence(&measurement, 0);
@@ -453,7 +449,7 @@ fn the_unit_is_asked_for_unless_it_is_clear(#[case] unit: UnitReading, #[case] a
 
 #[test]
 fn one_file_for_two_things_is_asked_about() {
-    let measurement = sound();
+    let measurement = scanned(&sound());
     let case = one(None, Stage::Single);
     let mut doubled = evidence(&measurement, 0);
     doubled.tray = Some(facts("impression 0"));
@@ -488,7 +484,8 @@ fn two_passes() -> Case {
 fn a_wash_decides_and_its_first_pass_is_history() {
     let mut first = sound();
     first.spots = vec![spot(0.0)];
-    let wash = sound();
+    let first = scanned(&first);
+    let wash = scanned(&sound());
     let both: Vec<Evidence<'_>> = vec![evidence(&first, 0), evidence(&wash, 1)];
     let judged = judge_case(&two_passes(), &both, None, &Protocol::default());
     assert_eq!(judged.impressions[0].verdict, Verdict::Rework);
@@ -511,8 +508,9 @@ fn a_wash_decides_and_its_first_pass_is_history() {
 fn a_question_about_one_jaw_does_not_hide_that_the_other_must_be_mended() {
     let mut upper = sound();
     upper.spots = vec![spot(0.0)];
+    let upper = scanned(&upper);
     // Found maxillary, declared mandibular.
-    let lower = sound();
+    let lower = scanned(&sound());
     let case = Case {
         impressions: vec![
             input(Some(Arch::Maxillary), Stage::Wash),
@@ -528,7 +526,7 @@ fn a_question_about_one_jaw_does_not_hide_that_the_other_must_be_mended() {
 
 #[test]
 fn an_impression_that_nobody_measured_is_never_accepted() {
-    let measured = sound();
+    let measured = scanned(&sound());
     let judged = judge_case(
         &two_passes(),
         &[evidence(&measured, 0)],
@@ -540,7 +538,7 @@ fn an_impression_that_nobody_measured_is_never_accepted() {
 
 #[test]
 fn the_same_scan_as_first_pass_and_wash_is_asked_about() {
-    let wash = sound();
+    let wash = scanned(&sound());
     let same: Vec<Evidence<'_>> = vec![evidence(&wash, 0), evidence(&wash, 0)];
     let judged = judge_case(&two_passes(), &same, None, &Protocol::default());
     assert_eq!(judged.findings[0].check, Check::FileUnclear);
@@ -550,10 +548,10 @@ fn the_same_scan_as_first_pass_and_wash_is_asked_about() {
 
 #[test]
 fn a_record_that_could_not_be_measured_is_not_passed_in_silence() {
-    let measurement = sound();
+    let measurement = scanned(&sound());
     let case = one(Some(Arch::Maxillary), Stage::Single);
     let evidence = [evidence(&measurement, 0)];
-    let relation = Err(NotMeasured::JawsNotOpposed);
+    let relation = Err(NoRelation::JawsNotOpposed);
     let judged = judge_case(&case, &evidence, Some(&relation), &Protocol::default());
     assert_eq!(
         codes(&judged),
@@ -652,7 +650,7 @@ fn what_a_coarse_scan_cannot_show_is_said() {
         .find(|entry| entry.what == Check::Void.into())
         .unwrap();
     assert!(entry.why.contains("1.6 mm"), "{}", entry.why);
-    measurement.tissue = Err(NotMeasured::TooCoarseForDefects {
+    measurement.tissue = Err(NoTissue::TooCoarse {
         median_edge_mm: 0.9,
     });
     let judged = self::judged(&measurement);

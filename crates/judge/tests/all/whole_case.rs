@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used, reason = "a test may panic")]
 
-use fixtures::impression::{evidence, one, sound};
+use fixtures::impression::{evidence, one, scanned, sound};
 use judge::{
     Case, Check, Consignment, JawRelation, Protocol, Severity, Stage, Verdict, judge_case,
 };
@@ -10,8 +10,8 @@ use measure::Arch;
 use rstest::rstest;
 
 fn judged(case: &Case, protocol: &Protocol) -> (Vec<(Severity, Check)>, Verdict) {
-    let measurement = sound();
-    let judged = judge_case(case, &[evidence(&measurement, 0)], None, protocol);
+    let scanned = scanned(&sound());
+    let judged = judge_case(case, &[evidence(&scanned, 0)], None, protocol);
     let codes = judged.findings.iter().map(|f| (f.severity, f.check));
     (codes.collect(), judged.verdict)
 }

@@ -116,7 +116,7 @@ mod tests {
         let path = folder.path().join("cover.ply");
         std::fs::write(&path, encoded(&checked, 0).unwrap().unwrap()).unwrap();
         let read = read_surface(&path).unwrap();
-        let measurement = &checked.impressions[0].measurement;
+        let measurement = checked.impressions[0].measured().unwrap();
         let cover = measurement.cover.as_ref().unwrap();
         let measured: Vec<Option<f32>> = cover
             .at_vertex_mm
