@@ -24,6 +24,7 @@
 
 #![warn(unreachable_pub)]
 
+mod anatomy;
 mod arch;
 pub mod border;
 pub mod cover;
@@ -58,7 +59,7 @@ pub use pair::PassPair;
 pub use settings::MeasureSettings;
 pub use stages::Stage;
 pub use tissue::{Defect, DefectKind, NoTissue, TissueSurface, ZoneScan};
-pub use tray::COARSEST_EDGE_FOR_COVER_MM as COARSEST_EDGE_MM;
+
 pub use tray::{COARSEST_EDGE_FOR_COVER_MM, TrayNotPlaced, TrayRegistration};
 pub use tray_fit::TrayFit;
 pub use words::{Arch, Side, Zone};

@@ -1,6 +1,6 @@
 //! What a scan is instead of an impression.
 
-use crate::arch::anatomy::PLAUSIBLE_LENGTH_MM;
+use crate::anatomy::PLAUSIBLE_LENGTH_MM;
 use thiserror::Error;
 
 /// What a scan is instead of an impression.

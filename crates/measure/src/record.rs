@@ -4,7 +4,7 @@
 //!
 //! A scan shows where the jaws were held, not whether that is centric relation.
 
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::border::NoBorder;
 use crate::frame::Frame;
 use crate::not_an_impression::NotAnImpression;

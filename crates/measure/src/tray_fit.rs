@@ -7,7 +7,7 @@
 //! the even cover that leave the least squares of what remains follow from one
 //! linear system.
 
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::border::Border;
 use crate::cover::Cover;
 use crate::impression::Impression;

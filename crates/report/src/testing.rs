@@ -7,8 +7,8 @@ use measure::pair::{PassPair, PlaceNow, Wash};
 use measure::record::{self, Space};
 use measure::tray_fit::{Amount, Seating, TrayFit, ZoneFit};
 use measure::{
-    Arch, Border, BorderPart, Cover, CoverMethod, Measurement, Missing, Scanned,
-    Section, Side, Spot, SpotKind, TrayColour, TrayNotPlaced, TrayThickness, VertexPlace, Zone,
+    Arch, Border, BorderPart, Cover, CoverMethod, Measurement, Missing, Scanned, Section, Side,
+    Spot, SpotKind, TrayColour, TrayNotPlaced, TrayThickness, VertexPlace, Zone,
 };
 use mesh::{Format, Integrity, Mesh};
 use nalgebra::{Isometry3, Point3};
@@ -139,7 +139,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
         first_pass: 0,
         wash: 1,
         found: Ok(PassPair {
-            border_changes: Ok(vec![None; STATIONS]),
+            border_changes: Ok(vec![None; fixtures::border::COUNT]),
             wash: Ok(added),
         }),
     };

@@ -1,5 +1,4 @@
 //! The arch: its measures, its zones, and which surface faced the tissue.
 
-pub(crate) mod anatomy;
 pub(crate) mod tissue_side;
 pub(crate) mod zones;

@@ -5,7 +5,7 @@
 //! border there. So undercut flanges count as tissue, and the border itself,
 //! where the surface is level with that point, is where the two part.
 
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::frame::CrestLine;
 use crate::words::Arch;
 use geometry::field;

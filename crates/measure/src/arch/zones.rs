@@ -1,6 +1,6 @@
 //! Parts of the arch by their place along and across the crest line.
 
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::frame::CrestLine;
 use crate::words::{Arch, Side, Zone};
 use nalgebra::Point3;

@@ -13,7 +13,7 @@ use super::heights::{
 };
 use super::short::{below_closing, short_stretches};
 use super::station::Reached;
-use crate::arch::anatomy;
+use crate::anatomy;
 
 /// The ruler. A step down has one shoulder only.
 const RULER: RulerKind = RulerKind {

@@ -1,7 +1,7 @@
 //! Lines in plan along which the border is looked for: outward from the crest
 //! line all round, and backward across the back.
 
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::words::Arch;
 use geometry::height_map::HeightMap;
 use geometry::polyline::{evenly, smoothed};

@@ -3,7 +3,7 @@
 
 use super::figures::{DipKind, STATION_STEP_MM};
 use super::heights::{ProfileDip, closing};
-use crate::arch::anatomy;
+use crate::anatomy;
 
 /// Longest stretch that is seen against its neighbourhood, mm.
 const LONGEST_MM: f64 = 26.0;

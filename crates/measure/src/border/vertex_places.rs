@@ -2,7 +2,7 @@
 //! flange the station of the border that its figures are taken at.
 
 use super::figures::{Border, BorderPart};
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::impression::Impression;
 use crate::words::{Side, Zone};
 use nalgebra::Point2;

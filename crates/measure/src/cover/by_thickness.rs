@@ -8,7 +8,7 @@
 //! they are parallel; in a wedge it is larger.)
 
 use super::figures::{Cover, CoverMethod, NoCover, TrayThickness};
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::border::Border;
 use crate::impression::Impression;
 use crate::tray::TrayNotPlaced;

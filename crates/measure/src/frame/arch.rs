@@ -1,7 +1,7 @@
 //! Upper or lower jaw: is there a palate between the limbs of the crest line?
 
 use super::crest::CrestLine;
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::words::Arch;
 use geometry::height_map::HeightMap;
 use nalgebra::{Point2, Vector3};

@@ -2,7 +2,7 @@
 
 use super::axes::basis_along;
 use super::crest;
-use crate::arch::anatomy;
+use crate::anatomy;
 use geometry::fit::{Plane, PrincipalAxes};
 use geometry::height_map::{FINE_CELL_MM, HeightMap};
 use geometry::sampling::spread_over;

@@ -1,6 +1,6 @@
 //! The bottom of the trough.
 
-use crate::arch::anatomy;
+use crate::anatomy;
 use geometry::height_map::HeightMap;
 use geometry::polyline::{evenly, smoothed};
 use nalgebra::{Point2, Point3, Vector2, Vector3};

@@ -19,7 +19,7 @@ mod teeth;
 pub use crest::CrestLine;
 pub use figures::Frame;
 
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::not_an_impression::NotAnImpression;
 use axes::rotation_to;
 use candidates::Candidate;

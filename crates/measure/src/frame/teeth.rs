@@ -8,7 +8,7 @@
 //! water to its depth.
 
 use super::candidates;
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::not_an_impression::NotAnImpression;
 use geometry::fit::PrincipalAxes;
 use geometry::height_map::{FINE_CELL_MM, HeightMap};

@@ -3,7 +3,7 @@
 
 use super::figures::{LandmarkName, Seen, Unseen};
 use super::ground::Ground;
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::border::{Border, BorderPart, Dip, DipKind};
 use crate::words::Side;
 use nalgebra::Point3;

@@ -8,7 +8,7 @@
 
 use super::figures::{Seen, Unseen};
 use super::ground::Ground;
-use crate::arch::anatomy;
+use crate::anatomy;
 use nalgebra::{Matrix3, Matrix4, Point2, Point3, Vector2, Vector3, Vector4};
 
 /// Step of the grid that relief is looked at on, mm.

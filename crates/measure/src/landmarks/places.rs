@@ -3,7 +3,7 @@
 
 use super::figures::{Seen, Unseen};
 use super::ground::Ground;
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::border::{BorderPart, Station};
 use crate::words::Side;
 use nalgebra::Point3;

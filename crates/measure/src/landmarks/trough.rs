@@ -3,7 +3,7 @@
 //! before its end.
 
 use super::figures::{Seen, Unseen};
-use crate::arch::anatomy;
+use crate::anatomy;
 use geometry::height_map::HeightMap;
 use nalgebra::{Point2, Point3, Vector2};
 

@@ -7,7 +7,7 @@
 //! pass, averaged over the scan's noise: a wash is thin beside the curvature of
 //! the surface.
 
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::cover::{Spot, SpotKind};
 use crate::measurement::Measurement;
 use crate::words::{Side, Zone};

@@ -2,7 +2,7 @@
 //! is, where it is one.
 
 use super::figures::TrayNotPlaced;
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::not_an_impression::NotAnImpression;
 use geometry::sampling::SurfacePoint;
 use nalgebra::{Isometry3, Point3};

@@ -3,7 +3,7 @@
 
 use super::figures::{COARSEST_EDGE_FOR_COVER_MM, TrayNotPlaced, TrayRegistration};
 use super::mismatch::{self, Mismatch};
-use crate::arch::anatomy;
+use crate::anatomy;
 use crate::frame;
 use crate::impression::{Impression, Surface};
 use geometry::registration::{self, NotRegistered, Registered, Target};

@@ -11,7 +11,7 @@ use fixtures::{quantile, something_else};
 use geometry::registration::{Target, register_anywhere};
 use geometry::sampling::spread_over;
 use geometry::signed_distance::{Solid, angle_weighted_normals};
-use measure::COARSEST_EDGE_MM;
+use measure::{COARSEST_EDGE_FOR_COVER_MM, MeasureSettings};
 use mesh::{Integrity, Mesh, SpatialIndex, Topology, read_scan};
 use nalgebra::{Isometry3, Point3, UnitVector3, Vector3};
 use rand::{Rng, RngExt, SeedableRng};
@@ -57,7 +57,10 @@ fn a_part_in_any_pose_is_laid_back_on_the_whole() {
             .into_par_iter()
             .map(|seed| {
                 let mut chance = Pcg64Mcg::seed_from_u64(seed);
-                let part = finer(&cropped(&whole, 0.6, &mut chance), COARSEST_EDGE_MM);
+                let part = finer(
+                    &cropped(&whole, 0.6, &mut chance),
+                    COARSEST_EDGE_FOR_COVER_MM,
+                );
                 let motion = any_motion(&whole, &mut chance);
                 let again = scanned_again(&part, 0.02, &mut chance).moved(&motion);
                 let source = spread_over(&again, SOURCE_POINTS, |_| true);
@@ -211,4 +214,9 @@ fn moved_by_mm(mesh: &Mesh, motion: &Isometry3<f64>, part: f64) -> f64 {
         .map(|p| (motion * p - p).norm())
         .collect();
     quantile(&mut moved, part)
+}
+
+fn quantile(values: &mut [f64], part: f64) -> f64 {
+    let at = ((values.len() - 1) as f64 * part) as usize;
+    *values.select_nth_unstable_by(at, f64::total_cmp).1
 }
