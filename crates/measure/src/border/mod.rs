@@ -17,6 +17,7 @@ mod vertex_places;
 pub(crate) use dips::LEAST_DIP_MM;
 pub use figures::{
     Border, BorderPart, Dip, DipKind, Measured, Missing, NoBorder, Reading, Section, Station,
+    StationFigure,
 };
 pub use geometry::section::SectionPoint;
 pub use vertex_places::VertexPlace;
@@ -147,15 +148,16 @@ fn outward_normals(line: &[Point3<f64>]) -> Vec<Vector2<f64>> {
 fn with_doubt_along(mut reached: Vec<Reached>) -> Vec<Reached> {
     /// Expanded uncertainty (k = 2) of a station's place along the border.
     const PLACE_MM: f64 = 0.5;
-    for figure in Reached::FIGURES {
+    for figure in StationFigure::ALL {
         let values: Vec<Option<f64>> = reached
             .iter_mut()
-            .map(|station| figure(station).ok().map(|measured| measured.mm))
+            .map(|station| station.figure_mut(figure).ok().map(|measured| measured.mm))
             .collect();
         let count = values.len();
         for (i, station) in reached.iter_mut().enumerate() {
             let (before, after) = (values[(i + count - 1) % count], values[(i + 1) % count]);
-            if let (Ok(own), Some(before), Some(after)) = (figure(station), before, after) {
+            let own = station.figure_mut(figure);
+            if let (Ok(own), Some(before), Some(after)) = (own, before, after) {
                 let change = (after - before).abs() / (2.0 * STEP_MM);
                 own.uncertainty_mm = own.uncertainty_mm.hypot(change * PLACE_MM);
             }
