@@ -1,7 +1,7 @@
 //! What each command does.
 
 use crate::app::{App, Distance, Mode, Section, landmarks_file};
-use crate::border::BorderFigure;
+use crate::border;
 use crate::colours::Scale;
 use crate::command::{Command, Layer};
 use crate::landmarks::Marks;
@@ -34,9 +34,7 @@ impl App {
             }
             Command::NextMap => self.step_map(1),
             Command::PreviousMap => self.step_map(-1),
-            Command::NextBorderFigure => {
-                self.border_figure = BorderFigure::after(self.border_figure)
-            }
+            Command::NextBorderFigure => self.border_figure = border::after(self.border_figure),
             Command::NextPalette => self.palette = self.palette.other(),
             Command::Stretch(times) => self.rescale(|scale| scale.stretched(times)),
             Command::Slide(share) => self.rescale(|scale| scale.moved(share)),

@@ -1,6 +1,5 @@
 //! What the window is showing, apart from any drawing.
 
-use crate::border::{BorderFigure, station_value};
 use crate::colours::{LimitMark, Palette, Scale};
 use crate::command::Layer;
 use crate::flight::Flight;
@@ -11,6 +10,7 @@ use crate::probe::{self, Probe};
 use crate::section::{CutLine, Plane};
 use crate::ticks::Ticks;
 use crate::view::{Canvas, View};
+use measure::StationFigure;
 use nalgebra::{Point2, Point3};
 use report::result::{Finding, ImpressionResult, LandmarkStatus, Station};
 use report::words;
@@ -76,7 +76,7 @@ pub struct App {
     /// is none.
     pub coloured: Vec<Result<Vec<Option<f32>>, String>>,
     /// The figure by which the border line is coloured.
-    pub border_figure: Option<BorderFigure>,
+    pub border_figure: Option<StationFigure>,
     /// Colours of maps.
     pub palette: Palette,
     /// Scales of the maps that were changed.
@@ -351,7 +351,7 @@ impl App {
             .flat_map(|i| &i.border);
         let most = stations
             .flat_map(|border| &border.stations)
-            .filter_map(|station| station_value(station, figure))
+            .filter_map(|station| station.figure(figure).mm)
             .fold(1.0, f64::max);
         Some(Scale {
             from: 0.0,

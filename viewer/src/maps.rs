@@ -1,8 +1,10 @@
 //! Maps: a figure of the result at each vertex, by which a surface is coloured.
 
-use crate::border::{BorderFigure, station_value};
+use crate::border;
 use crate::colours::{LimitMark, Misses};
 use crate::opened::Shown;
+use measure::StationFigure;
+use report::figures::station_figure;
 use report::result::{CaseResult, ImpressionResult};
 use std::collections::BTreeMap;
 
@@ -15,7 +17,7 @@ pub enum Map {
     /// Width of the smallest void that can be seen, by the part of the arch.
     ScanQuality,
     /// A figure of the border, over the flange below its station.
-    Flange(BorderFigure),
+    Flange(StationFigure),
 }
 
 use Map::{Flange, ScanQuality, Vertex};
@@ -37,8 +39,8 @@ impl Map {
             Self::cover(),
             Vertex("wash_mm".to_owned()),
             ScanQuality,
-            Flange(BorderFigure::Thickness),
-            Flange(BorderFigure::Height),
+            Flange(StationFigure::Thickness),
+            Flange(StationFigure::Height),
         ];
         let held = impressions.iter().flat_map(|shown| shown.figures.keys());
         for name in held.filter(|name| !NUMBERS.contains(&name.as_str())) {
@@ -56,7 +58,7 @@ impl Map {
         match self {
             Vertex(name) => name.strip_suffix("_mm").unwrap_or(name).replace('_', " "),
             ScanQuality => "scan quality".to_owned(),
-            Flange(figure) => figure.title().to_owned(),
+            Flange(figure) => station_figure(*figure).name.to_owned(),
         }
     }
 
@@ -113,7 +115,7 @@ impl Map {
                 .numbers("station")
                 .map(|station| {
                     let station = of.border.as_ref()?.stations.get(station?)?;
-                    station_value(station, *figure).map(|mm| mm as f32)
+                    station.figure(*figure).mm.map(|mm| mm as f32)
                 })
                 .collect(),
         };
@@ -131,10 +133,10 @@ impl Map {
             Vertex(name) if name.starts_with("wash") => &["wash"],
             Vertex(_) => &[],
             ScanQuality => &["scan-quality", "void"],
-            Flange(BorderFigure::Thickness) => &["flange-thickness"],
-            Flange(BorderFigure::Height) => &["flange-height"],
-            Flange(BorderFigure::Radius) => &["border-radius"],
-            Flange(BorderFigure::Overlap) => &["border-overlap"],
+            Flange(StationFigure::Thickness) => &["flange-thickness"],
+            Flange(StationFigure::Height) => &["flange-height"],
+            Flange(StationFigure::Radius) => &["border-radius"],
+            Flange(StationFigure::Overlap) => &["border-overlap"],
         };
         let why = of
             .not_judged
@@ -176,7 +178,7 @@ impl Map {
                 marks.collect()
             }
             ScanQuality => named(&[("smallest_void_seen_mm", "most")]),
-            Flange(figure) => named(figure.limits()),
+            Flange(figure) => named(&border::limits(*figure).collect::<Vec<_>>()),
         }
     }
 
@@ -234,7 +236,7 @@ mod tests {
         assert_eq!(Map::cover().name(), "cover, mm");
         assert_eq!(Vertex("wash_mm".to_owned()).name(), "wash thickness, mm");
         assert_eq!(Vertex("curvature".to_owned()).name(), "curvature");
-        assert_eq!(Flange(BorderFigure::Height).name(), "flange height, mm");
+        assert_eq!(Flange(StationFigure::Height).name(), "flange height, mm");
         assert!(has_word("least_wash_mm", "wash") && !has_word("washer_mm", "wash"));
     }
 

@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used, reason = "tests")]
 
 use arguments::Source;
+use measure::StationFigure;
 use mesh::write::write_ply;
 use nalgebra::{Isometry3, Point2, Point3, Translation3, UnitQuaternion};
 use phantom::{Across, Arch, Blemish, Options, Phantom, Place, Pose};
@@ -11,7 +12,6 @@ use report::result::{DefectKind, Side};
 use std::path::{Path, PathBuf};
 use std::sync::OnceLock;
 use viewer::app::App;
-use viewer::border::BorderFigure;
 use viewer::command::Command;
 use viewer::maps::Map;
 use viewer::opened::{Shown, open};
@@ -221,10 +221,10 @@ fn maps_show_the_figures_of_the_result() {
 
     for (map, value) in [
         (
-            Map::Flange(BorderFigure::Height),
+            Map::Flange(StationFigure::Height),
             (|s| s.flange_height_mm) as fn(&report::result::Station) -> Option<f64>,
         ),
-        (Map::Flange(BorderFigure::Thickness), |s| {
+        (Map::Flange(StationFigure::Thickness), |s| {
             s.flange_thickness_mm
         }),
     ] {

@@ -49,6 +49,7 @@ pub use case::{
     JawRelation, Stage, colour_from_hex, read_landmarks, thickness,
 };
 pub use check::{Check, Remedy, UnknownCheck};
+pub use checks::station_figure_of;
 pub use decision::{Bound, Conformity, decide};
 pub use finding::{Figure, Finding, Place};
 pub use judging::{JudgedCase, JudgedImpression, judge_case};

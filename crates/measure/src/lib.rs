@@ -46,7 +46,7 @@ mod words;
 
 pub use border::{
     Border, BorderPart, Dip, DipKind, Measured, Missing, NoBorder, Reading, Section, SectionPoint,
-    Station, VertexPlace,
+    Station, StationFigure, VertexPlace,
 };
 pub use cover::{
     Cover, CoverMethod, NoColour, NoCover, Spot, SpotKind, StopReading, TrayColour, TrayThickness,

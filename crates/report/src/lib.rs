@@ -47,6 +47,7 @@ pub use studies::gauge::GaugeResult;
 pub use studies::inspection::{InspectedScan, Inspection};
 pub use studies::repeat::RepeatResult;
 pub use text::artefact::artefact_text;
+pub use text::figures;
 pub use text::gauge::gauge_text;
 pub use text::inspection::{inspection_head, inspection_row};
 pub use text::names::{REPORT_FILE, plain};

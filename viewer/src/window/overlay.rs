@@ -11,6 +11,7 @@ use kiss3d::egui::{
     StrokeKind, Vec2,
 };
 use nalgebra::{Point2, Point3, Vector3};
+use report::figures::station_figure;
 use report::words;
 use std::sync::Arc;
 
@@ -269,7 +270,7 @@ impl Pen {
             top = note(top, "edged white lines: defects of the surface");
         }
         if let Some((figure, scale)) = app.border_figure.zip(app.border_scale()) {
-            let name = format!("line: {}, mm", figure.title());
+            let name = format!("line: {}, mm", station_figure(figure).name);
             self.scale(app, top, &name, &scale, &app.border_limits());
         }
     }

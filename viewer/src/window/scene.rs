@@ -2,7 +2,6 @@
 
 use super::material::{Look, VertexColours};
 use crate::app::App;
-use crate::border::station_value;
 use crate::colours::{self, Palette, Scale};
 use crate::command::Layer;
 use crate::maps::Map;
@@ -282,7 +281,9 @@ impl Surface {
             let next = &self.border[(at + 1) % all];
             let colour = match by {
                 None => WHITE,
-                Some((figure, scale)) => station_value(&border.stations[at], figure)
+                Some((figure, scale)) => border.stations[at]
+                    .figure(figure)
+                    .mm
                     .map_or(colours::UNKNOWN, |mm| app.palette.at(scale.share(mm))),
             };
             let width = if by.is_some() { 6.0 } else { 2.0 };

@@ -57,6 +57,7 @@ use crate::check::Check;
 use crate::finding::Finding;
 use crate::not_judged::{NotJudged, Unjudged};
 use crate::subject::{CaseSubject, ScanSubject};
+use measure::StationFigure;
 use needs::{Absent, Needs, Outcome};
 
 /// One row for each check, in the order in which what they need is measured.
@@ -94,13 +95,13 @@ const TABLE: [(Check, Needs); Check::ALL.len()] = {
         (ScanQuality, Needs::Tissue(scan_quality::judge)),
         (BorderNotJudged, Needs::Impression(border_not_judged::judge)),
         (ScanEnds, Needs::Border(scan_ends::judge)),
-        (FlangeHeight, Needs::Stations(|s| s.flange_height, flange_height::judge)),
-        (UnderExtension, Needs::Stations(|s| s.flange_height, under_extension::judge)),
-        (BorderAsymmetry, Needs::Stations(|s| s.flange_height, border_asymmetry::judge)),
-        (FlangeThickness, Needs::Stations(|s| s.flange_thickness, flange_thickness::judge)),
-        (BorderRadius, Needs::Stations(|s| s.border_radius, border_radius::judge)),
-        (BorderOverlap, Needs::Stations(|s| s.overlap, border_overlap::judge)),
-        (TrayAtBorder, Needs::Stations(|s| s.overlap, tray_at_border::judge)),
+        (FlangeHeight, Needs::Stations(StationFigure::Height, flange_height::judge)),
+        (UnderExtension, Needs::Stations(StationFigure::Height, under_extension::judge)),
+        (BorderAsymmetry, Needs::Stations(StationFigure::Height, border_asymmetry::judge)),
+        (FlangeThickness, Needs::Stations(StationFigure::Thickness, flange_thickness::judge)),
+        (BorderRadius, Needs::Stations(StationFigure::Radius, border_radius::judge)),
+        (BorderOverlap, Needs::Stations(StationFigure::Overlap, border_overlap::judge)),
+        (TrayAtBorder, Needs::Stations(StationFigure::Overlap, tray_at_border::judge)),
         (InterarchSpace, Needs::Relation(interarch_space::judge)),
         (RidgeAngle, Needs::Relation(ridge_angle::judge)),
         (JawRelationNotJudged, Needs::Case(jaw_relation_not_judged::judge)),
@@ -126,6 +127,16 @@ const _: () = {
         check += 1;
     }
 };
+
+/// The figure of the border's stations that a check judges; `None` for a check
+/// that judges something else.
+#[must_use]
+pub fn station_figure_of(check: Check) -> Option<StationFigure> {
+    TABLE.iter().find_map(|(of, needs)| match needs {
+        Needs::Stations(figure, _) if *of == check => Some(*figure),
+        _ => None,
+    })
+}
 
 /// What came of all checks.
 #[derive(Default)]

@@ -12,7 +12,7 @@ use crate::subject::{CaseSubject, ScanSubject, Subject};
 use measure::pair::{NoBorderChange, Wash};
 use measure::record::JawRelation;
 use measure::tray_fit::Seating;
-use measure::{Border, Cover, CoverMethod, Frame, Reading, Station, TissueSurface, TrayColour};
+use measure::{Border, Cover, CoverMethod, Frame, StationFigure, TissueSurface, TrayColour};
 use std::fmt;
 
 /// Judges an impression by what was measured of it.
@@ -50,7 +50,7 @@ pub(super) enum Needs {
     Border(Judge<Border>),
     /// One figure of the border's stations. Where it is missing over a stretch
     /// of flange, that stretch is not judged.
-    Stations(fn(&Station) -> Reading, Judge<Border>),
+    Stations(StationFigure, Judge<Border>),
     /// A case, whatever it holds.
     Case(fn(&CaseSubject<'_>) -> Vec<Finding>),
     /// The relation of the jaws.

@@ -52,6 +52,24 @@ pub enum Missing {
 /// A figure of a station, or why there is none.
 pub type Reading = Result<Measured, Missing>;
 
+/// The figures that every station has or lacks.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum StationFigure {
+    /// From the crest point up to the border point, along the seating axis.
+    Height,
+    /// Between tissue face and outer face, `flange_depth_mm` below the border.
+    Thickness,
+    /// Radius of the least-squares circle through the roll.
+    Radius,
+    /// From the border point to the nearest point of the tray.
+    Overlap,
+}
+
+impl StationFigure {
+    /// Every figure, in the order of the result.
+    pub const ALL: [Self; 4] = [Self::Height, Self::Thickness, Self::Radius, Self::Overlap];
+}
+
 /// Which stretch of the closed border.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum BorderPart {
@@ -98,18 +116,33 @@ pub struct Station {
     pub uncertainty_mm: Option<f64>,
     /// The scan ends here before the border turns over.
     pub scan_ends: bool,
-    /// From the crest point up to the border point, along the seating axis.
+    /// [`StationFigure::Height`].
     pub flange_height: Reading,
-    /// Between tissue face and outer face, `flange_depth_mm` below the border.
+    /// [`StationFigure::Thickness`].
     pub flange_thickness: Reading,
-    /// Radius of the least-squares circle through the roll.
+    /// [`StationFigure::Radius`].
     pub border_radius: Reading,
-    /// From the border point to the nearest point of the tray.
+    /// [`StationFigure::Overlap`].
     pub overlap: Reading,
     /// Number of the station that lies opposite, on the other side of the midline.
     pub opposite: Option<usize>,
     /// The cut through the impression here.
     pub section: Section,
+}
+
+impl Station {
+    /// One of its figures.
+    ///
+    /// # Errors
+    /// Why the station lacks it.
+    pub fn figure(&self, figure: StationFigure) -> Reading {
+        match figure {
+            StationFigure::Height => self.flange_height,
+            StationFigure::Thickness => self.flange_thickness,
+            StationFigure::Radius => self.border_radius,
+            StationFigure::Overlap => self.overlap,
+        }
+    }
 }
 
 /// The cut of the mesh by the plane of a station. Its points lie across the arch

@@ -19,6 +19,7 @@ mod vertex_places;
 pub(crate) use figures::STATION_PLACE_MM;
 pub use figures::{
     Border, BorderPart, Dip, DipKind, Measured, Missing, NoBorder, Reading, Section, Station,
+    StationFigure,
 };
 pub use geometry::section::SectionPoint;
 pub use vertex_places::VertexPlace;
@@ -146,15 +147,16 @@ fn outward_normals(line: &[Point3<f64>]) -> Vec<Vector2<f64>> {
 /// A station is where its plane was laid, not where another observer would lay
 /// it: where a figure changes along the border, that doubt is added to it.
 fn with_doubt_along(mut reached: Vec<Reached>) -> Vec<Reached> {
-    for figure in Reached::FIGURES {
+    for figure in StationFigure::ALL {
         let values: Vec<Option<f64>> = reached
             .iter_mut()
-            .map(|station| figure(station).ok().map(|measured| measured.mm))
+            .map(|station| station.figure_mut(figure).ok().map(|measured| measured.mm))
             .collect();
         let count = values.len();
         for (i, station) in reached.iter_mut().enumerate() {
             let (before, after) = (values[(i + count - 1) % count], values[(i + 1) % count]);
-            if let (Ok(own), Some(before), Some(after)) = (figure(station), before, after) {
+            let own = station.figure_mut(figure);
+            if let (Ok(own), Some(before), Some(after)) = (own, before, after) {
                 let change = (after - before).abs() / (2.0 * STATION_STEP_MM);
                 own.uncertainty_mm = own.uncertainty_mm.hypot(change * STATION_PLACE_MM);
             }

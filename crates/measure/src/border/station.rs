@@ -1,6 +1,6 @@
 //! One station: the plane across the border, the cut by it, and its figures.
 
-use super::figures::{BorderPart, Measured, Missing, Reading, Section};
+use super::figures::{BorderPart, Measured, Missing, Reading, Section, StationFigure};
 use super::profile::{Profile, Search};
 use super::rays::{Spine, back_lean};
 use crate::impression::Impression;
@@ -53,13 +53,15 @@ impl Reached {
         !self.scan_ends && self.uncertainty_mm.is_some()
     }
 
-    /// Its figures, each to be changed.
-    pub(super) const FIGURES: [fn(&mut Self) -> &mut Reading; 4] = [
-        |station| &mut station.flange_height,
-        |station| &mut station.flange_thickness,
-        |station| &mut station.border_radius,
-        |station| &mut station.overlap,
-    ];
+    /// One of its figures, to be changed.
+    pub(super) fn figure_mut(&mut self, figure: StationFigure) -> &mut Reading {
+        match figure {
+            StationFigure::Height => &mut self.flange_height,
+            StationFigure::Thickness => &mut self.flange_thickness,
+            StationFigure::Radius => &mut self.border_radius,
+            StationFigure::Overlap => &mut self.overlap,
+        }
+    }
 }
 
 /// The plane across the border at a place, and where it stands.

@@ -4,9 +4,11 @@ use super::canvas::{Anchor, GREY, INK, LIMIT, PALE, Sheet, SheetPoint, Stroke, t
 use super::plot::{Across, Chart, SMALL};
 use super::track::Track;
 use super::words::short_reason;
+use crate::text::figures::station_figure;
+use crate::text::format::capital;
 use crate::text::names;
 use judge::{Check, Finding, LimitKey, Severity};
-use measure::{DipKind, Missing, Reading, Station};
+use measure::{DipKind, Missing, Reading, Station, StationFigure};
 
 /// A limit from below.
 pub(super) const LEAST: Stroke = Stroke::dashed(LIMIT, 1.6, "8 4");
@@ -20,57 +22,43 @@ const EMPTY: f64 = 30.0;
 
 /// A figure of the stations.
 pub(super) struct Row {
-    title: &'static str,
-    reading: fn(&Station) -> Reading,
-    limits: &'static [(LimitKey, Stroke, &'static str)],
-    checks: &'static [Check],
+    figure: StationFigure,
     height: f64,
-    /// Frenum notches are marked here.
-    notches: bool,
 }
 
-pub(super) const ROWS: [Row; 4] = [
+impl Row {
+    fn reading(&self, station: &Station) -> Reading {
+        station.figure(self.figure)
+    }
+
+    fn limits(&self) -> impl Iterator<Item = Limit> {
+        let of = station_figure(self.figure);
+        let limit =
+            |key: Option<LimitKey>, stroke, words| key.map(|key| Limit { key, stroke, words });
+        let both = [
+            limit(of.least, LEAST, "at least"),
+            limit(of.most, MOST, "at most"),
+        ];
+        both.into_iter().flatten()
+    }
+}
+
+pub(super) const ROWS: [Row; StationFigure::ALL.len()] = [
     Row {
-        title: "Flange height, mm",
-        reading: |station| station.flange_height,
-        limits: &[(LimitKey::FlangeHeight, LEAST, "at least")],
-        checks: &[
-            Check::UnderExtension,
-            Check::FlangeHeight,
-            Check::BorderAsymmetry,
-        ],
+        figure: StationFigure::Height,
         height: 180.0,
-        notches: true,
     },
     Row {
-        title: "Flange thickness, mm",
-        reading: |station| station.flange_thickness,
-        limits: &[
-            (LimitKey::FlangeThin, LEAST, "at least"),
-            (LimitKey::FlangeThick, MOST, "at most"),
-        ],
-        checks: &[Check::FlangeThickness],
+        figure: StationFigure::Thickness,
         height: 140.0,
-        notches: false,
     },
     Row {
-        title: "Border radius, mm",
-        reading: |station| station.border_radius,
-        limits: &[(LimitKey::BorderRadius, LEAST, "at least")],
-        checks: &[Check::BorderRadius],
+        figure: StationFigure::Radius,
         height: 115.0,
-        notches: false,
     },
     Row {
-        title: "Overlap past the tray, mm",
-        reading: |station| station.overlap,
-        limits: &[
-            (LimitKey::OverlapLeast, LEAST, "at least"),
-            (LimitKey::OverlapMost, MOST, "at most"),
-        ],
-        checks: &[Check::BorderOverlap, Check::TrayAtBorder],
+        figure: StationFigure::Overlap,
         height: 125.0,
-        notches: false,
     },
 ];
 
@@ -109,7 +97,7 @@ fn only_reason(row: &Row, chart: &Chart<'_>, track: &Track) -> Option<Missing> {
     let reasons: Option<Vec<Missing>> = track
         .stations
         .iter()
-        .map(|&(number, _)| (row.reading)(&chart.border.stations[number]).err())
+        .map(|&(number, _)| row.reading(&chart.border.stations[number]).err())
         .collect();
     let reasons = reasons?;
     let flange = reasons.iter().find(|&&why| why != Missing::NoCrest);
@@ -124,10 +112,11 @@ pub(super) fn draw_row(
     frame: &RowFrame,
 ) {
     let depth = chart.checked.protocol.value(LimitKey::FlangeDepth);
-    let title = if row.checks.contains(&Check::FlangeThickness) {
-        format!("{}, {depth} mm below the border", row.title)
+    let name = capital(station_figure(row.figure).name);
+    let title = if row.figure == StationFigure::Thickness {
+        format!("{name}, mm, {depth} mm below the border")
     } else {
-        row.title.to_owned()
+        format!("{name}, mm")
     };
     if let Some(why) = only_reason(row, chart, track) {
         let words = format!("{title}: none ({why})");
@@ -144,15 +133,14 @@ pub(super) fn draw_row(
     draw_grid(sheet, frame, &scale);
     draw_gaps(sheet, row, chart, track, frame, &scale);
     let curve = draw_curve(sheet, row, chart, track, frame, &scale);
-    for &(key, stroke, words) in row.limits {
-        let limit = Limit { key, stroke, words };
+    for limit in row.limits() {
         draw_limit(sheet, chart, track, frame, &scale, &limit, &curve);
     }
-    if row.notches {
+    if row.figure == StationFigure::Height {
         draw_notches(sheet, chart, track, frame, &scale);
     }
     for &(number, finding) in &chart.findings {
-        if row.checks.contains(&finding.check) {
+        if judge::station_figure_of(finding.check) == Some(row.figure) {
             draw_mark(sheet, track, frame, &scale, (number, finding));
         }
     }
@@ -168,7 +156,7 @@ fn scale(row: &Row, chart: &Chart<'_>, track: &Track, frame: &RowFrame) -> Scale
     // A few figures far off must not flatten all others: they leave the plot.
     const SHOWN_SHARE: f64 = 0.98;
     let mut figures: Vec<f64> = stations()
-        .filter_map(|station| (row.reading)(station).ok())
+        .filter_map(|station| row.reading(station).ok())
         .map(|figure| figure.mm)
         .collect();
     figures.sort_by(f64::total_cmp);
@@ -176,8 +164,8 @@ fn scale(row: &Row, chart: &Chart<'_>, track: &Track, frame: &RowFrame) -> Scale
     let shown = figures
         .get((last * SHOWN_SHARE) as usize)
         .map(|mm| mm * 1.15);
-    let limits = row.limits.iter().flat_map(|&(key, ..)| {
-        let limit = chart.checked.protocol.limit(key);
+    let limits = row.limits().flat_map(|limit| {
+        let limit = chart.checked.protocol.limit(limit.key);
         stations().map(|station| limit.in_zone(station.zone))
     });
     let most = limits.chain(shown).fold(1.0, f64::max);
@@ -226,7 +214,7 @@ fn draw_gaps(
     frame: &RowFrame,
     scale: &Scale,
 ) {
-    let why = |number: usize| (row.reading)(&chart.border.stations[number]).err();
+    let why = |number: usize| row.reading(&chart.border.stations[number]).err();
     let half_step = half_step(track);
     let runs = track.stations.chunk_by(|a, b| why(a.0) == why(b.0));
     for run in runs {
@@ -263,9 +251,8 @@ fn clear_of_limits(
     const CLEAR_PX: f64 = 16.0;
     let zone = chart.border.stations[station].zone;
     let limits: Vec<f64> = row
-        .limits
-        .iter()
-        .map(|&(key, ..)| chart.checked.protocol.limit(key).in_zone(zone))
+        .limits()
+        .map(|limit| chart.checked.protocol.limit(limit.key).in_zone(zone))
         .filter(|mm| *mm > 0.0)
         .map(|mm| scale.y(mm))
         .collect();
@@ -290,7 +277,7 @@ fn draw_curve(
     scale: &Scale,
 ) -> Vec<SheetPoint> {
     let mut drawn = Vec::new();
-    let figure = |number: usize| (row.reading)(&chart.border.stations[number]).ok();
+    let figure = |number: usize| row.reading(&chart.border.stations[number]).ok();
     let runs = track
         .stations
         .chunk_by(|a, b| figure(a.0).is_some() == figure(b.0).is_some());

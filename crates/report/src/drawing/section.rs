@@ -2,10 +2,12 @@
 
 use super::canvas::{Anchor, GREY, INK, LIMIT, Sheet, SheetPoint, Stroke, TRAY, text_width};
 use super::words::{heading, patient_side};
+use crate::text::figures::station_figure;
+use crate::text::format::capital;
 use crate::text::{format, names};
 use check::CheckedCase;
 use judge::{Finding, LimitKey, words};
-use measure::{Border, BorderPart, Reading, SectionPoint, Station};
+use measure::{Border, BorderPart, SectionPoint, Station, StationFigure};
 
 const WIDTH: f64 = 1080.0;
 const HEIGHT: f64 = 640.0;
@@ -256,41 +258,22 @@ struct StationTable<'a> {
 impl StationTable<'_> {
     /// Figures of the station, with their limits in its zone.
     fn lines(&self) -> Vec<(bool, String)> {
-        let limit = |key, words: &str| {
-            let mm = self.checked.protocol.limit(key).in_zone(self.station.zone);
+        let limit = |key: Option<LimitKey>, words: &str| {
+            let mm = self.checked.protocol.limit(key?).in_zone(self.station.zone);
             (mm > 0.0).then(|| format!("{words} {mm} mm"))
         };
         let depth = self.checked.protocol.value(LimitKey::FlangeDepth);
-        let rows: [(String, Reading, [Option<String>; 2]); 4] = [
-            (
-                "Flange height".into(),
-                self.station.flange_height,
-                [limit(LimitKey::FlangeHeight, "at least"), None],
-            ),
-            (
-                format!("Flange thickness, {depth} mm down"),
-                self.station.flange_thickness,
-                [
-                    limit(LimitKey::FlangeThin, "at least"),
-                    limit(LimitKey::FlangeThick, "at most"),
-                ],
-            ),
-            (
-                "Border radius".into(),
-                self.station.border_radius,
-                [limit(LimitKey::BorderRadius, "at least"), None],
-            ),
-            (
-                "Overlap past the tray".into(),
-                self.station.overlap,
-                [
-                    limit(LimitKey::OverlapLeast, "at least"),
-                    limit(LimitKey::OverlapMost, "at most"),
-                ],
-            ),
-        ];
         let mut lines = self.about_finding();
-        for (name, reading, limits) in rows {
+        for figure in StationFigure::ALL {
+            let of = station_figure(figure);
+            let name = capital(of.name);
+            let name = if figure == StationFigure::Thickness {
+                format!("{name}, {depth} mm down")
+            } else {
+                name
+            };
+            let reading = self.station.figure(figure);
+            let limits = [limit(of.least, "at least"), limit(of.most, "at most")];
             lines.push((true, name));
             lines.push((
                 false,

@@ -1,79 +1,79 @@
 //! The border as a table: one row for each station.
 
-use crate::result::{Border, BorderPart, MissingReason, Side, Station};
+use crate::result::{Border, BorderPart, Point, Side, Station};
+use crate::text::figures::station_figure;
 use crate::text::rounding::figure;
 use csv::{Writer, WriterBuilder};
+use measure::StationFigure;
 use serde::Serialize;
 use std::io;
 
-/// The columns, in order. Lengths in mm but for the point, which is in the
-/// numbers of the scan file.
+/// The first columns. Lengths in mm but for the point, which is in the numbers
+/// of the scan file. The columns of the figures follow.
+const PLACE: [&str; 11] = [
+    "station",
+    "s",
+    "along_mm",
+    "part",
+    "zone",
+    "side",
+    "x",
+    "y",
+    "z",
+    "uncertainty_mm",
+    "scan_ends",
+];
+
+/// What [`PLACE`] heads.
 #[derive(Serialize)]
-struct Row<'a> {
-    station: usize,
-    s: f64,
-    along_mm: f64,
-    part: BorderPart,
-    zone: &'a str,
-    side: Option<Side>,
-    x: f64,
-    y: f64,
-    z: f64,
-    uncertainty_mm: Option<f64>,
-    scan_ends: bool,
-    flange_height_mm: Option<f64>,
-    flange_height_uncertainty_mm: Option<f64>,
-    flange_height_missing: Option<MissingReason>,
-    flange_thickness_mm: Option<f64>,
-    flange_thickness_uncertainty_mm: Option<f64>,
-    flange_thickness_missing: Option<MissingReason>,
-    border_radius_mm: Option<f64>,
-    border_radius_uncertainty_mm: Option<f64>,
-    border_radius_missing: Option<MissingReason>,
-    overlap_mm: Option<f64>,
-    overlap_uncertainty_mm: Option<f64>,
-    overlap_missing: Option<MissingReason>,
-}
+struct Place<'a>(
+    usize,
+    f64,
+    f64,
+    BorderPart,
+    &'a str,
+    Option<Side>,
+    Point,
+    Option<f64>,
+    bool,
+);
 
 /// The table as the bytes of a CSV file with a row of headings.
 ///
 /// # Errors
 /// Never on plain rows held in memory; the writer's own error is passed on.
 pub(crate) fn encoded(border: &Border) -> io::Result<Vec<u8>> {
-    let mut writer: Writer<Vec<u8>> = WriterBuilder::new().from_writer(Vec::new());
+    let mut writer: Writer<Vec<u8>> = WriterBuilder::new()
+        .has_headers(false)
+        .from_writer(Vec::new());
+    writer.write_record(headings())?;
     for (number, station) in border.stations.iter().enumerate() {
-        writer.serialize(row(border, number, station))?;
+        let figures = StationFigure::ALL.map(|figure| station.figure(figure));
+        writer.serialize((place(border, number, station), figures))?;
     }
     writer.into_inner().map_err(csv::IntoInnerError::into_error)
 }
 
-fn row<'a>(border: &Border, number: usize, station: &'a Station) -> Row<'a> {
-    let [x, y, z] = station.point;
-    Row {
-        station: number,
-        s: station.s,
-        along_mm: figure(station.s * border.length_mm),
-        part: station.part,
-        zone: &station.zone,
-        side: station.side,
-        x,
-        y,
-        z,
-        uncertainty_mm: station.uncertainty_mm,
-        scan_ends: station.scan_ends,
-        flange_height_mm: station.flange_height_mm,
-        flange_height_uncertainty_mm: station.flange_height_uncertainty_mm,
-        flange_height_missing: station.missing.flange_height,
-        flange_thickness_mm: station.flange_thickness_mm,
-        flange_thickness_uncertainty_mm: station.flange_thickness_uncertainty_mm,
-        flange_thickness_missing: station.missing.flange_thickness,
-        border_radius_mm: station.border_radius_mm,
-        border_radius_uncertainty_mm: station.border_radius_uncertainty_mm,
-        border_radius_missing: station.missing.border_radius,
-        overlap_mm: station.overlap_mm,
-        overlap_uncertainty_mm: station.overlap_uncertainty_mm,
-        overlap_missing: station.missing.overlap,
-    }
+fn headings() -> impl Iterator<Item = String> {
+    let figures = StationFigure::ALL.into_iter().flat_map(|figure| {
+        let name = station_figure(figure).column;
+        ["mm", "uncertainty_mm", "missing"].map(|of| format!("{name}_{of}"))
+    });
+    PLACE.map(str::to_owned).into_iter().chain(figures)
+}
+
+fn place<'a>(border: &Border, number: usize, station: &'a Station) -> Place<'a> {
+    Place(
+        number,
+        station.s,
+        figure(station.s * border.length_mm),
+        station.part,
+        &station.zone,
+        station.side,
+        station.point,
+        station.uncertainty_mm,
+        station.scan_ends,
+    )
 }
 
 #[cfg(test)]

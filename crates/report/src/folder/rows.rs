@@ -2,8 +2,9 @@
 //!
 //! A row is the same in every format. What could not be had is empty.
 
-use crate::result::{CaseResult, Finding, ImpressionResult, NotJudged, Point, Severity, Station};
+use crate::result::{CaseResult, Finding, ImpressionResult, NotJudged, Point, Severity};
 use crate::text::rounding::figure;
+use measure::StationFigure;
 use mesh::Unit;
 use nalgebra::Vector3;
 use parquet_derive::ParquetRecordWriter;
@@ -138,13 +139,14 @@ fn of_impression(result: &CaseResult, number: u64, one: &ImpressionResult) -> Im
     let count = |severity| findings.iter().filter(|f| f.severity == severity).count() as u64;
     let failed = findings.iter().filter(|f| f.severity == Severity::Fail);
     let cover = one.cover.as_ref();
-    let stations = |value: fn(&Station) -> Option<f64>| -> Vec<f64> {
+    let stations = |figure: StationFigure| -> Vec<f64> {
         let all = one.border.iter().flat_map(|border| &border.stations);
-        all.filter_map(value).collect()
+        all.filter_map(|station| station.figure(figure).mm)
+            .collect()
     };
-    let height = stations(|s| s.flange_height_mm);
-    let thickness = stations(|s| s.flange_thickness_mm);
-    let radius = stations(|s| s.border_radius_mm);
+    let height = stations(StationFigure::Height);
+    let thickness = stations(StationFigure::Thickness);
+    let radius = stations(StationFigure::Radius);
     let part = |values: &[f64], part| statistics::quantile(values, part).map(figure);
     ImpressionRow {
         impression: Some(number),

@@ -4,9 +4,11 @@ use super::figure::{exact, limit, none, quantity};
 use super::material::Material;
 use super::table::{place, table, words};
 use crate::result::{BorderPart, ImpressionResult, ProtocolResult, Station};
+use crate::text::figures::station_figure;
 use crate::text::format::capital;
 use crate::text::words::impression_name;
 use maud::{Markup, html};
+use measure::StationFigure;
 
 pub fn part(
     material: &Material<'_>,
@@ -15,8 +17,8 @@ pub fn part(
 ) -> Option<Markup> {
     let border = impression.border.as_ref()?;
     let what = capital(&impression_name(impression));
-    let rows: Vec<Vec<Markup>> = FIGURES
-        .iter()
+    let rows: Vec<Vec<Markup>> = StationFigure::ALL
+        .into_iter()
         .flat_map(|figure| rows(figure, &border.stations, &material.result.protocol))
         .collect();
     Some(html! {
@@ -49,70 +51,39 @@ pub fn part(
     })
 }
 
-/// A figure with its uncertainty, mm.
-type Reading = (f64, Option<f64>);
-
-/// A figure of the stations.
-struct Figure {
-    name: &'static str,
-    of: fn(&Station) -> Option<Reading>,
-    least: Option<&'static str>,
-    most: Option<&'static str>,
-}
-
-const FIGURES: [Figure; 4] = [
-    Figure {
-        name: "flange height",
-        of: |s| Some((s.flange_height_mm?, s.flange_height_uncertainty_mm)),
-        least: Some("flange_height_mm"),
-        most: None,
-    },
-    Figure {
-        name: "flange thickness",
-        of: |s| Some((s.flange_thickness_mm?, s.flange_thickness_uncertainty_mm)),
-        least: Some("least_flange_thickness_mm"),
-        most: Some("most_flange_thickness_mm"),
-    },
-    Figure {
-        name: "border radius",
-        of: |s| Some((s.border_radius_mm?, s.border_radius_uncertainty_mm)),
-        least: Some("border_radius_mm"),
-        most: None,
-    },
-    Figure {
-        name: "overlap past the tray",
-        of: |s| Some((s.overlap_mm?, s.overlap_uncertainty_mm)),
-        least: Some("least_border_overlap_mm"),
-        most: Some("most_border_overlap_mm"),
-    },
-];
-
 /// Least and greatest of a figure, each with the limit on its side.
-fn rows(figure: &Figure, stations: &[Station], protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
-    let had: Vec<(&Station, Reading)> = stations
+fn rows(
+    figure: StationFigure,
+    stations: &[Station],
+    protocol: &ProtocolResult,
+) -> Vec<Vec<Markup>> {
+    let of = station_figure(figure);
+    let had: Vec<(&Station, f64, Option<f64>)> = stations
         .iter()
-        .filter_map(|station| Some((station, (figure.of)(station)?)))
+        .filter_map(|station| {
+            let reading = station.figure(figure);
+            Some((station, reading.mm?, reading.uncertainty_mm))
+        })
         .collect();
     if had.is_empty() {
         let why = none("at no station could it be had");
-        return vec![vec![words(figure.name), why, words(""), words("")]];
+        return vec![vec![words(of.name), why, words(""), words("")]];
     }
-    let by_value = |a: &&(&Station, Reading), b: &&(&Station, Reading)| a.1.0.total_cmp(&b.1.0);
     let least = had
         .iter()
-        .min_by(by_value)
-        .map(|found| ("least", found, figure.least, "at least "));
+        .min_by(|a, b| a.1.total_cmp(&b.1))
+        .map(|found| ("least", found, of.least, "at least "));
     let most = had
         .iter()
-        .max_by(by_value)
-        .map(|found| ("greatest", found, figure.most, "at most "));
+        .max_by(|a, b| a.1.total_cmp(&b.1))
+        .map(|found| ("greatest", found, of.most, "at most "));
     [least, most]
         .into_iter()
         .flatten()
-        .map(|(which, (station, (value, doubt)), key, bound)| {
-            let limiting = key.and_then(|key| in_zone(protocol, key, &station.zone));
+        .map(|(which, (station, value, doubt), key, bound)| {
+            let limiting = key.and_then(|key| in_zone(protocol, key.name(), &station.zone));
             vec![
-                words(format!("{which} {}", figure.name)),
+                words(format!("{which} {}", of.name)),
                 quantity(*value, *doubt, "mm"),
                 match limiting.filter(|mm| *mm > 0.0) {
                     Some(mm) => html! { (bound) (limit(mm, "mm")) },

@@ -5,7 +5,7 @@ use crate::text::names;
 use crate::text::rounding::{figure, point, share};
 use check::CheckedCase;
 use judge::{LimitKey, words};
-use measure::Measured;
+use measure::{Measured, Reading, StationFigure};
 use mesh::Unit;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -107,6 +107,17 @@ pub enum MissingReason {
     NoTray,
 }
 
+/// One figure of a station, or why it is missing.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct StationReading {
+    /// The figure, mm.
+    pub mm: Option<f64>,
+    /// Its expanded uncertainty (k = 2), mm.
+    pub uncertainty_mm: Option<f64>,
+    /// Why there is none.
+    pub missing: Option<MissingReason>,
+}
+
 /// Which stretch of the closed border.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
@@ -181,9 +192,8 @@ impl Border {
 
 impl Station {
     fn of(station: &measure::Station, change: Option<Measured>, unit: Unit) -> Self {
-        let value = |reading: measure::Reading| reading.ok().map(|m| figure(m.mm));
-        let doubt = |reading: measure::Reading| reading.ok().map(|m| figure(m.uncertainty_mm));
-        let why = |reading: measure::Reading| reading.err().map(MissingReason::from);
+        let [height, thickness, radius, overlap] =
+            StationFigure::ALL.map(|figure| StationReading::of(station.figure(figure)));
         Self {
             s: share(station.s),
             part: station.part.into(),
@@ -191,23 +201,65 @@ impl Station {
             side: station.side.map(Into::into),
             point: point(&station.point, unit),
             scan_ends: station.scan_ends,
-            flange_height_mm: value(station.flange_height),
-            flange_height_uncertainty_mm: doubt(station.flange_height),
-            flange_thickness_mm: value(station.flange_thickness),
-            flange_thickness_uncertainty_mm: doubt(station.flange_thickness),
-            border_radius_mm: value(station.border_radius),
-            border_radius_uncertainty_mm: doubt(station.border_radius),
-            overlap_mm: value(station.overlap),
-            overlap_uncertainty_mm: doubt(station.overlap),
+            flange_height_mm: height.mm,
+            flange_height_uncertainty_mm: height.uncertainty_mm,
+            flange_thickness_mm: thickness.mm,
+            flange_thickness_uncertainty_mm: thickness.uncertainty_mm,
+            border_radius_mm: radius.mm,
+            border_radius_uncertainty_mm: radius.uncertainty_mm,
+            overlap_mm: overlap.mm,
+            overlap_uncertainty_mm: overlap.uncertainty_mm,
             change_mm: change.map(|change| figure(change.mm)),
             change_uncertainty_mm: change.map(|change| figure(change.uncertainty_mm)),
             uncertainty_mm: station.uncertainty_mm.map(figure),
             missing: MissingFigures {
-                flange_height: why(station.flange_height),
-                flange_thickness: why(station.flange_thickness),
-                border_radius: why(station.border_radius),
-                overlap: why(station.overlap),
+                flange_height: height.missing,
+                flange_thickness: thickness.missing,
+                border_radius: radius.missing,
+                overlap: overlap.missing,
             },
+        }
+    }
+
+    /// One of its figures.
+    #[must_use]
+    pub fn figure(&self, figure: StationFigure) -> StationReading {
+        let (mm, uncertainty_mm, missing) = match figure {
+            StationFigure::Height => (
+                self.flange_height_mm,
+                self.flange_height_uncertainty_mm,
+                self.missing.flange_height,
+            ),
+            StationFigure::Thickness => (
+                self.flange_thickness_mm,
+                self.flange_thickness_uncertainty_mm,
+                self.missing.flange_thickness,
+            ),
+            StationFigure::Radius => (
+                self.border_radius_mm,
+                self.border_radius_uncertainty_mm,
+                self.missing.border_radius,
+            ),
+            StationFigure::Overlap => (
+                self.overlap_mm,
+                self.overlap_uncertainty_mm,
+                self.missing.overlap,
+            ),
+        };
+        StationReading {
+            mm,
+            uncertainty_mm,
+            missing,
+        }
+    }
+}
+
+impl StationReading {
+    fn of(reading: Reading) -> Self {
+        Self {
+            mm: reading.ok().map(|measured| figure(measured.mm)),
+            uncertainty_mm: reading.ok().map(|measured| figure(measured.uncertainty_mm)),
+            missing: reading.err().map(MissingReason::from),
         }
     }
 }

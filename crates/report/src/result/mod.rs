@@ -23,7 +23,9 @@ mod scan;
 mod tray_fit;
 mod wash;
 
-pub use border::{Border, BorderPart, Dip, DipKind, MissingFigures, MissingReason, Station};
+pub use border::{
+    Border, BorderPart, Dip, DipKind, MissingFigures, MissingReason, Station, StationReading,
+};
 pub use case::{CaseResult, Contract};
 pub use colour::{BesideCover, TrayColour};
 pub use common::{Arch, Point, Side, Verdict};

@@ -1,7 +1,9 @@
 //! The figures of a result that can be compared between results, each by name.
 
 use crate::files::outputs::{RESULT_FILE, ReadResultError, read_result};
-use crate::result::{Border, CaseResult, ImpressionResult, Side, Station};
+use crate::result::{Border, CaseResult, ImpressionResult, Side};
+use crate::text::figures::station_figure;
+use measure::StationFigure;
 use std::collections::BTreeMap;
 use std::path::Path;
 use study::NamedFigure;
@@ -50,17 +52,20 @@ fn of_impression(impression: &ImpressionResult) -> Vec<Row> {
     }
     if let Some(border) = &impression.border {
         add("border length", "mm", border.length_mm);
-        rows.extend(by_part(border, "flange height", |s| s.flange_height_mm));
-        rows.extend(by_part(border, "flange thickness", |s| {
-            s.flange_thickness_mm
-        }));
-        rows.extend(by_part(border, "border radius", |s| s.border_radius_mm));
+        for figure in [
+            StationFigure::Height,
+            StationFigure::Thickness,
+            StationFigure::Radius,
+        ] {
+            rows.extend(by_part(border, figure));
+        }
     }
     rows
 }
 
 /// The median of a figure of the stations over each part of the arch.
-fn by_part(border: &Border, name: &str, figure: fn(&Station) -> Option<f64>) -> Vec<Row> {
+fn by_part(border: &Border, figure: StationFigure) -> Vec<Row> {
+    let name = station_figure(figure).name;
     let mut parts: BTreeMap<(&str, &str), Vec<f64>> = BTreeMap::new();
     for station in &border.stations {
         let side = match station.side {
@@ -69,7 +74,7 @@ fn by_part(border: &Border, name: &str, figure: fn(&Station) -> Option<f64>) -> 
             None => "",
         };
         let values = parts.entry((&station.zone, side)).or_default();
-        values.extend(figure(station));
+        values.extend(station.figure(figure).mm);
     }
     let median = |values: &[f64]| statistics::quantile(values, 0.5);
     parts

@@ -10,7 +10,7 @@ use crate::severity::{Level, Severity};
 use crate::stretch::{Doubt, Doubtful, Stretch, doubtful};
 use crate::subject::Subject;
 use crate::words;
-use measure::{Border, BorderPart, Measured, Missing, Reading, Station};
+use measure::{Border, BorderPart, Measured, Missing, Station, StationFigure};
 use std::collections::BTreeMap;
 
 /// One figure of every station against one limit.
@@ -140,13 +140,13 @@ pub(crate) fn was_not_seen(station: &Station) -> bool {
 /// Why a figure is missing, where it is over more than `least_mm` of flange.
 pub(crate) fn reasons_missing(
     border: &Border,
-    figure: fn(&Station) -> Reading,
+    figure: StationFigure,
     least_mm: f64,
 ) -> Vec<String> {
     let flange: Vec<&Station> = border.stations.iter().filter(|s| on_flange(s)).collect();
     let step_mm = step_mm(border);
     let mut missing: BTreeMap<Missing, usize> = BTreeMap::new();
-    for why in flange.iter().filter_map(|s| figure(s).err()) {
+    for why in flange.iter().filter_map(|s| s.figure(figure).err()) {
         *missing.entry(why).or_default() += 1;
     }
     missing
