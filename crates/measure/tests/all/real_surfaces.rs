@@ -11,7 +11,7 @@ use fixtures::{quantile, something_else};
 use geometry::registration::{Target, register_anywhere};
 use geometry::sampling::spread_over;
 use geometry::signed_distance::{Solid, angle_weighted_normals};
-use measure::{COARSEST_EDGE_FOR_COVER_MM, MeasureSettings};
+use measure::COARSEST_EDGE_FOR_COVER_MM;
 use mesh::{Integrity, Mesh, SpatialIndex, Topology, read_scan};
 use nalgebra::{Isometry3, Point3, UnitVector3, Vector3};
 use rand::{Rng, RngExt, SeedableRng};
@@ -214,9 +214,4 @@ fn moved_by_mm(mesh: &Mesh, motion: &Isometry3<f64>, part: f64) -> f64 {
         .map(|p| (motion * p - p).norm())
         .collect();
     quantile(&mut moved, part)
-}
-
-fn quantile(values: &mut [f64], part: f64) -> f64 {
-    let at = ((values.len() - 1) as f64 * part) as usize;
-    *values.select_nth_unstable_by(at, f64::total_cmp).1
 }
