@@ -324,7 +324,18 @@ impl<'a> Measuring<'a> {
     }
 
     fn of_impression(self, scan: ScanFigures) -> Scanned {
+        // What no stage has asked for is obtained now: a quantity that another
+        // needs under some condition only is still wanted.
         let noise_mm = self.noise_mm();
+        self.cover();
+        self.tray_fit();
+        self.stops();
+        self.colour();
+        self.spots();
+        self.border();
+        self.tissue();
+        self.landmarks();
+        self.places();
         let taken = || {
             let impression = self.impression.into_inner()??;
             let (colour, stops) = (self.colour.into_inner()?, self.stops.into_inner()?);
