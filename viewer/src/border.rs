@@ -1,7 +1,6 @@
 //! Figures along the border, by which its line can be coloured.
 
-use measure::StationFigure;
-use report::figures::station_figure;
+use report::figures::{StationFigure, station_figure};
 
 /// What is shown after this: each figure, then none.
 #[must_use]

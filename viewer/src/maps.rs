@@ -3,8 +3,7 @@
 use crate::border;
 use crate::colours::{LimitMark, Misses};
 use crate::opened::Shown;
-use measure::StationFigure;
-use report::figures::station_figure;
+use report::figures::{StationFigure, station_figure};
 use report::result::{CaseResult, ImpressionResult};
 use std::collections::BTreeMap;
 

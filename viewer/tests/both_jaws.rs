@@ -4,10 +4,10 @@
 #![allow(clippy::unwrap_used, reason = "tests")]
 
 use arguments::Source;
-use measure::StationFigure;
 use mesh::write::write_ply;
 use nalgebra::{Isometry3, Point2, Point3, Translation3, UnitQuaternion};
 use phantom::{Across, Arch, Blemish, Options, Phantom, Place, Pose};
+use report::figures::StationFigure;
 use report::result::{DefectKind, Side};
 use std::path::{Path, PathBuf};
 use std::sync::OnceLock;

@@ -1,7 +1,7 @@
 //! The figures of a border station: their names and their limits.
 
 use judge::LimitKey;
-use measure::StationFigure;
+pub use measure::StationFigure;
 
 /// What a figure of the stations is called and what limits it.
 pub struct FigureWords {
