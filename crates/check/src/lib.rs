@@ -17,7 +17,7 @@
 //! let source = CaseSource { tray: Some(tray), ..CaseSource::of(&scan) };
 //! let case = source.case(|statement| "what is said of the scan")?;
 //! let checked = source.check(case, &|step| { /* shown as it goes on */ })?;
-//! assert!(checked.impressions[0].measurement.frame.is_ok());
+//! assert!(checked.impressions[0].measured().is_some());
 //! # Ok(())
 //! # }
 //! ```
