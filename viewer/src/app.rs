@@ -418,6 +418,7 @@ impl App {
             let place = shown.placement.shown(landmark.point?);
             let status = match landmark.status {
                 LandmarkStatus::Recorded => "",
+                LandmarkStatus::Reached => ": place reached, not verified",
                 LandmarkStatus::CutShort => ": cut short",
                 LandmarkStatus::Obscured => ": obscured",
                 LandmarkStatus::NotFound => ": not found",

@@ -1,6 +1,6 @@
 //! Closed lines in space.
 
-use nalgebra::{Point3, Vector2, Vector3};
+use nalgebra::{Point2, Point3, Vector2, Vector3};
 
 /// Length of a closed line, mm.
 pub fn length(points: &[Point3<f64>]) -> f64 {
@@ -52,6 +52,25 @@ fn evenly(points: &[Point3<f64>], step_mm: f64) -> Vec<Point3<f64>> {
     out
 }
 
+/// Distance in plan from a point to a closed line, mm: above 0 inside it, below 0
+/// outside (even-odd rule). `None` for a line without points.
+pub fn inside_by_in_plan(line: &[Point3<f64>], point: Point2<f64>) -> Option<f64> {
+    let mut nearest = f64::INFINITY;
+    let mut is_inside = false;
+    for (i, from) in line.iter().enumerate() {
+        let (a, b) = (from.xy(), line[(i + 1) % line.len()].xy());
+        let (along, to) = (b - a, point - a);
+        let share = (to.dot(&along) / along.norm_squared().max(f64::MIN_POSITIVE)).clamp(0.0, 1.0);
+        nearest = nearest.min((to - along * share).norm());
+        if (a.y > point.y) != (b.y > point.y) {
+            let crosses_x = a.x + along.x * (point.y - a.y) / along.y;
+            is_inside ^= point.x < crosses_x;
+        }
+    }
+    let signed = if is_inside { nearest } else { -nearest };
+    nearest.is_finite().then_some(signed)
+}
+
 /// Unit vector in plan along a closed line at each point, over `reach` points
 /// to either side.
 pub fn directions(points: &[Point3<f64>], reach: usize) -> Vec<Vector2<f64>> {
@@ -101,5 +120,16 @@ mod tests {
         for (point, along) in smooth.iter().zip(along) {
             assert!(point.xy().coords.normalize().dot(&along).abs() < 1e-3);
         }
+    }
+
+    #[test]
+    fn a_point_lies_inside_or_outside_a_square_by_its_distance() {
+        let square = [(0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (0.0, 10.0)]
+            .map(|(x, y)| Point3::new(x, y, x * y));
+        let by = |x, y| inside_by_in_plan(&square, Point2::new(x, y)).unwrap();
+        assert!((by(5.0, 2.0) - 2.0).abs() < 1e-12);
+        assert!((by(13.0, 14.0) + 5.0).abs() < 1e-12);
+        assert!((by(-1.5, 5.0) + 1.5).abs() < 1e-12);
+        assert_eq!(inside_by_in_plan(&[], Point2::origin()), None);
     }
 }

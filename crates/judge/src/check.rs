@@ -69,6 +69,8 @@ checks! {
     OrientationUnclear = "orientation-unclear", LookAgain;
     /// Tray shows through the material.
     ShowThrough = "show-through", Rework;
+    /// Another colour than the material's shows, and the tray's is not known.
+    OtherColour = "other-colour", LookAgain;
     /// Tray shows through over too much of the surface for relief and a wash.
     ShowThroughExtent = "show-through-extent", Retake;
     /// A declared tissue stop does not show: the tray was not fully seated.
@@ -107,6 +109,8 @@ checks! {
     BorderNotJudged = "border-not-judged", LookAgain;
     /// Air left a pit in the tissue surface.
     Void = "void", Rework;
+    /// The scan is too coarse to show a void that would fail.
+    VoidUnseen = "void-unseen", LookAgain;
     /// A bump stands on the tissue surface.
     Nodule = "nodule", Rework;
     /// A groove where material met without joining.

@@ -4,14 +4,17 @@
 use crate::decision::{Bound, Conformity, decide};
 use crate::protocol::{LimitKey, Protocol};
 use crate::subject::Subject;
-use measure::landmarks::{Landmark, Nearby, NearbyKind, Seen, Unseen};
-use measure::{Defect, DefectKind, Measurement};
+use measure::landmarks::{Landmark, LandmarkName, Nearby, NearbyKind, Unseen};
+use measure::{Defect, DefectKind, Measurement, Zone};
 
 /// Whether a landmark was recorded.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum LandmarkStatus {
-    /// The surface is there, the border passes beyond it, nothing spoils it.
+    /// It shows on the surface, the border passes beyond it, nothing spoils it.
     Recorded,
+    /// The impression reaches its place, but nothing on the surface verifies it: it
+    /// carries no relief of its own, or the border passes very near.
+    Reached,
     /// Border or scan end at it or before it.
     CutShort,
     /// Something lies over it.
@@ -31,6 +34,8 @@ pub(crate) enum Spoiled {
     TroughOpen,
     /// The border passes too near, or on its near side.
     Margin,
+    /// Too little of the landmark's own area lies inside the border.
+    Covered,
     /// A surface defect, by its number.
     Defect(usize),
     /// The tray shows, by the number of the spot.
@@ -40,67 +45,149 @@ pub(crate) enum Spoiled {
 impl Spoiled {
     fn status(self) -> LandmarkStatus {
         match self {
-            Self::ScanEnds | Self::ShortBorder | Self::TroughOpen | Self::Margin => {
-                LandmarkStatus::CutShort
-            }
+            Self::ScanEnds
+            | Self::ShortBorder
+            | Self::TroughOpen
+            | Self::Margin
+            | Self::Covered => LandmarkStatus::CutShort,
             Self::Defect(_) | Self::ShowThrough(_) => LandmarkStatus::Obscured,
         }
     }
 }
 
-/// A landmark's status, and what spoils it where something does.
+/// A landmark's status, and what spoils it where something does or may.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct JudgedLandmark {
     /// Whether it was recorded.
     pub status: LandmarkStatus,
     pub(crate) spoiled: Option<Spoiled>,
+    /// How far the impression goes on there, against its limit.
+    pub(crate) conformity: Conformity,
+    /// The impression ends before it, beyond doubt.
+    pub(crate) is_missed: bool,
 }
 
 /// The status of each landmark of a measured impression, in their order.
 #[must_use]
 pub(crate) fn judged(subject: &Subject<'_>) -> Vec<JudgedLandmark> {
     let measurement = subject.measurement();
-    measurement
-        .landmarks
-        .iter()
-        .map(|landmark| {
-            let spoiled = spoiled(landmark, measurement, subject.protocol());
-            let status = match (spoiled, &landmark.seen) {
-                (Some(spoiled), _) => spoiled.status(),
-                (None, Ok(_)) => LandmarkStatus::Recorded,
-                (None, Err(_)) => LandmarkStatus::NotFound,
-            };
-            JudgedLandmark { status, spoiled }
-        })
-        .collect()
+    let judge = |landmark| judged_one(landmark, measurement, subject.protocol());
+    measurement.landmarks.iter().map(judge).collect()
 }
 
-fn spoiled(landmark: &Landmark, measurement: &Measurement, protocol: &Protocol) -> Option<Spoiled> {
+fn judged_one(
+    landmark: &Landmark,
+    measurement: &Measurement,
+    protocol: &Protocol,
+) -> JudgedLandmark {
+    let over_it = lies_over(landmark, measurement, protocol);
+    let (short, conformity) = ends_before(landmark, protocol);
+    let spoiled = over_it.or(short);
+    let status = match (spoiled, conformity, &landmark.seen) {
+        (Some(Spoiled::Margin | Spoiled::Covered), Conformity::Borderline, Ok(_)) => {
+            LandmarkStatus::Reached
+        }
+        (Some(spoiled), _, _) => spoiled.status(),
+        (None, _, Ok(_)) if landmark.is_verified() => LandmarkStatus::Recorded,
+        (None, _, Ok(_)) => LandmarkStatus::Reached,
+        (None, _, Err(_)) => LandmarkStatus::NotFound,
+    };
+    JudgedLandmark {
+        status,
+        spoiled,
+        conformity,
+        is_missed: over_it.is_none() && is_missed(landmark, protocol),
+    }
+}
+
+/// What lies so near to a landmark that it spoils it.
+fn lies_over(
+    landmark: &Landmark,
+    measurement: &Measurement,
+    protocol: &Protocol,
+) -> Option<Spoiled> {
     let clearance = match &landmark.seen {
         Ok(_) => protocol.value(LimitKey::LandmarkClearance),
         // Where it should be is known far less well than where it is.
         Err(_) => protocol.value(LimitKey::LandmarkSearch),
     };
-    let nearest = landmark
+    landmark
         .nearby
         .iter()
         .filter(|nearby| nearby.distance_mm <= clearance)
-        .find_map(|nearby| spoils(nearby, measurement, protocol));
-    if nearest.is_some() {
-        return nearest;
-    }
-    match &landmark.seen {
-        Ok(seen) => border_is_too_near(landmark, seen, protocol).then_some(Spoiled::Margin),
-        Err(Unseen::TroughOpen { .. }) => Some(Spoiled::TroughOpen),
-        Err(_) => None,
-    }
+        .filter(|nearby| !is_hole_beside(landmark, nearby, measurement, clearance))
+        .find_map(|nearby| spoils(nearby, measurement, protocol))
 }
 
-fn border_is_too_near(landmark: &Landmark, seen: &Seen, protocol: &Protocol) -> bool {
-    landmark.margin_mm.is_some_and(|margin| {
-        let least = Bound::AtLeast(protocol.value(LimitKey::LandmarkMargin));
-        decide(margin, seen.uncertainty_mm, least) == Conformity::NotConforming
-    })
+/// A hole beside a landmark that shows all the same leaves it recorded: `hole`
+/// speaks of it.
+fn is_hole_beside(
+    landmark: &Landmark,
+    nearby: &Nearby,
+    measurement: &Measurement,
+    clearance: f64,
+) -> bool {
+    let NearbyKind::Defect(number) = nearby.kind else {
+        return false;
+    };
+    let is_hole = (measurement.tissue.as_ref().ok())
+        .and_then(|tissue| tissue.defects.get(number))
+        .is_some_and(|defect| defect.kind == DefectKind::Hole);
+    let from_place_mm = nearby.distance_mm + landmark.name.reach_mm();
+    is_hole && landmark.is_verified() && from_place_mm > clearance
+}
+
+/// Whether the impression ends before a landmark, or may.
+fn ends_before(landmark: &Landmark, protocol: &Protocol) -> (Option<Spoiled>, Conformity) {
+    let margin = margin_conformity(landmark, protocol, LimitKey::LandmarkMargin);
+    let covered = landmark.extent.covered.map(|covered| {
+        let least = Bound::AtLeast(least_covered_percent(landmark.name, protocol));
+        decide(covered.percent, covered.uncertainty_percent, least)
+    });
+    if landmark.seen.is_err() {
+        // Surface goes on beyond where its fellow on the other side puts it: it is
+        // there and not made out.
+        let is_open = matches!(landmark.seen, Err(Unseen::TroughOpen { .. }));
+        return match margin {
+            Some(Conformity::Conforming) => (None, Conformity::Conforming),
+            _ if is_open => (Some(Spoiled::TroughOpen), Conformity::Borderline),
+            _ => (None, Conformity::Conforming),
+        };
+    }
+    [(margin, Spoiled::Margin), (covered, Spoiled::Covered)]
+        .into_iter()
+        .filter_map(|(conformity, spoiled)| Some((conformity?, spoiled)))
+        .filter(|(conformity, _)| *conformity != Conformity::Conforming)
+        .max_by_key(|(conformity, _)| *conformity == Conformity::NotConforming)
+        .map_or((None, Conformity::Conforming), |(conformity, spoiled)| {
+            (Some(spoiled), conformity)
+        })
+}
+
+/// Whether the impression ends before a landmark beyond doubt.
+fn is_missed(landmark: &Landmark, protocol: &Protocol) -> bool {
+    let key = LimitKey::LandmarkReach;
+    margin_conformity(landmark, protocol, key) == Some(Conformity::NotConforming)
+}
+
+fn margin_conformity(
+    landmark: &Landmark,
+    protocol: &Protocol,
+    least: LimitKey,
+) -> Option<Conformity> {
+    let margin = landmark.extent.margin?;
+    let least = Bound::AtLeast(protocol.value(least));
+    Some(decide(margin.mm, margin.uncertainty_mm, least))
+}
+
+/// The least share of a landmark's own area that must lie inside the border, %.
+pub(crate) fn least_covered_percent(name: LandmarkName, protocol: &Protocol) -> f64 {
+    let limit = protocol.limit(LimitKey::LandmarkCovered);
+    match name {
+        LandmarkName::RetromolarPad => limit.in_zone(Zone::RetromolarPad),
+        LandmarkName::PosteriorPalatalSeal => limit.in_zone(Zone::PosteriorPalatalSeal),
+        _ => limit.value,
+    }
 }
 
 fn spoils(nearby: &Nearby, measurement: &Measurement, protocol: &Protocol) -> Option<Spoiled> {
@@ -124,7 +211,7 @@ fn spoils(nearby: &Nearby, measurement: &Measurement, protocol: &Protocol) -> Op
 /// What is let pass in critical zones does not spoil a landmark.
 fn is_worth_a_finding(defect: &Defect, protocol: &Protocol) -> bool {
     let (size, limit) = match defect.kind {
-        DefectKind::Void => (defect.across_mm, LimitKey::CriticalVoid),
+        DefectKind::Void => (defect.across_mm, LimitKey::CriticalVoidRedo),
         DefectKind::Nodule => (defect.across_mm, LimitKey::CriticalNodule),
         DefectKind::Hole => (defect.across_mm, LimitKey::CriticalHole),
         DefectKind::Fold => (

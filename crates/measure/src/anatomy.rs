@@ -84,29 +84,24 @@ pub(crate) const MIDLINE_FRENA_WITHIN_MM: f64 = 8.0;
 pub(crate) const BUCCAL_FRENA_PART: RangeInclusive<f64> = 0.2..=0.7;
 /// The likeliest place of a buccal frenum in that part (own choice, no source).
 pub(crate) const BUCCAL_FRENUM_USUAL_PART: f64 = 0.42;
-/// A buccal frenum's notch, at half its depth, is no wider than this (common
-/// practice, no source; teaching notes, BORDER-07, call it broader than the labial
-/// one).
-pub(crate) const BUCCAL_NOTCH_GREATEST_WIDTH_MM: f64 = 11.0;
-/// A midline frenum's notch, at half its depth, is no wider than this (own choice,
-/// no source; teaching notes, BORDER-07, call the labial one narrow).
-pub(crate) const MIDLINE_NOTCH_GREATEST_WIDTH_MM: f64 = 7.0;
-/// A dip this narrow, at half its depth, is a frenum's notch whatever its shape
+/// A frenum's notch, at half its depth, is no wider than this: notches of up to 12
+/// mm, and one station on either side (common practice, no source; teaching notes,
+/// BORDER-07, say only that buccal ones are broader than labial ones).
+pub(crate) const FRENUM_NOTCH_GREATEST_WIDTH_MM: f64 = 13.0;
+/// A notch deeper than this is unusual (common practice, no source).
+pub(crate) const FRENUM_NOTCH_GREATEST_DEPTH_MM: f64 = 6.0;
+/// A notch this narrow, at half its depth, is as usual when blunt as when pointed
 /// (own choice, no source).
-pub(crate) const NOTCH_SURE_WIDTH_MM: f64 = 5.0;
+pub(crate) const NOTCH_NARROW_WIDTH_MM: f64 = 5.0;
 /// A frenum's notch with its shoulders is shorter than this along the border (own
 /// choice, no source).
 pub(crate) const NOTCH_WITH_SHOULDERS_MM: f64 = 18.0;
-/// A frenum's notch is no deeper than this (common practice, no source).
-pub(crate) const NOTCH_GREATEST_DEPTH_MM: f64 = 4.5;
-/// A broad notch, a pointed dip that may still be a frenum's, is wider than other
-/// frena's notches by this factor at most (common practice, no source).
-pub(crate) const BROAD_NOTCH_GREATEST_FACTOR: f64 = 1.15;
-/// The narrower side of a broad notch is at least this part of the wider one
-/// (common practice, no source).
-pub(crate) const BROAD_NOTCH_LEAST_EVEN_PART: f64 = 0.6;
-/// A broad notch is no deeper than this (common practice, no source).
-pub(crate) const BROAD_NOTCH_GREATEST_DEPTH_MM: f64 = 3.5;
+
+/// A stretch of border that was not moulded ends at least this steeply, mm for each
+/// mm along the border; the vestibule's own course is gentler (own choice, no
+/// source: waves of 2 mm over 15 to 40 mm have 0.42 at most, a step of 3 mm over 3
+/// mm has 1).
+pub(crate) const SHORT_STRETCH_LEAST_SLOPE: f64 = 0.65;
 
 // Palate and posterior border.
 
@@ -181,15 +176,31 @@ pub(crate) const FOVEAE_LEAST_HEIGHT_MM: f64 = 0.12;
 
 // Tuberosity and hamular notch.
 
-/// The tuberosity's middle lies this far before the distal end of the crest (common
-/// practice, no source).
-pub(crate) const TUBEROSITY_BEFORE_END_MM: f64 = 8.0;
 /// The hamular notch begins this far behind the distal end of the crest (common
 /// practice, no source).
 pub(crate) const HAMULAR_NOTCH_BEHIND_END_MM: f64 = 2.0;
-/// Behind the ridge that the hamular notch leaves, the surface falls by at least
-/// this (own choice, no source).
-pub(crate) const HAMULAR_RIDGE_LEAST_FALL_MM: f64 = 0.1;
+/// The ridge that a hamular notch leaves across the trough rises by at least this
+/// (own choice, no source: a notch may be poorly defined, AREA-08, abstract read).
+pub(crate) const HAMULAR_RIDGE_LEAST_RISE_MM: f64 = 0.5;
+/// Impressions go on behind a hamular notch by no more than this (common practice, no
+/// source).
+pub(crate) const HAMULAR_NOTCH_WITHIN_END_MM: f64 = 12.0;
+/// A hamular notch's ridge rises by at least this part of what the trough rises to
+/// in all (own choice, no source).
+pub(crate) const HAMULAR_RIDGE_FIRST_PART: f64 = 0.5;
+/// From its top, a hamular notch's ridge turns down within this: notches are about 2
+/// mm long (textbooks, LM-46, from memory).
+pub(crate) const HAMULAR_RIDGE_HALF_LENGTH_MM: f64 = 2.0;
+/// Where a landmark lies is known from its fellow on the other side to this: jaws
+/// are naturally asymmetric (LM-49; the value is common practice, no source).
+pub(crate) const FELLOW_WITHIN_MM: f64 = 3.0;
+/// The tuberosity's area begins and ends this far before the hamular notch (common
+/// practice, no source).
+pub(crate) const TUBEROSITY_BEFORE_NOTCH_MM: [f64; 2] = [3.0, 12.0];
+/// The posterior palatal seal lies no farther than this before the line from notch
+/// to notch (common practice, no source; LM-08, from memory, puts it between the
+/// notches).
+pub(crate) const SEAL_BEFORE_NOTCHES_MM: f64 = 3.0;
 
 // Buccal shelf and retromolar pad.
 
@@ -210,6 +221,17 @@ pub(crate) const BUCCAL_SHELF_MIDDLE_MM: f64 = 3.0;
 /// Odontostomat 2008, LM-36, abstract read), and an allowance for what lies beyond
 /// them.
 pub(crate) const PAD_WITHIN_MM: f64 = 20.0;
+/// Usual length of a retromolar pad: the mean of 11.20 mm (LM-36, as above) and
+/// 8.90 mm (Naeem and others, Isra Med J 2021, LM-37, abstract read).
+pub(crate) const PAD_USUAL_LENGTH_MM: f64 = 10.0;
+/// From its anterior edge a pad reaches its greatest depth within this (half of
+/// the longest pads, LM-36, as above).
+pub(crate) const PAD_SLOPE_MM: f64 = 10.0;
+/// A pad begins where this part of its depth is reached (own choice, no source).
+pub(crate) const PAD_BEGINS_PART: f64 = 0.15;
+/// The impression passes behind a pad where it rises again by this part of the
+/// pad's depth (own choice, no source).
+pub(crate) const PAD_CLOSED_PART: f64 = 0.3;
 /// A shallower hollow is one of the trough's own waves and no retromolar pad (own
 /// choice, no source).
 pub(crate) const PAD_LEAST_DEPTH_MM: f64 = 0.3;

@@ -49,7 +49,8 @@ pub use border::{
     Station, StationFigure, VertexPlace,
 };
 pub use cover::{
-    Cover, CoverMethod, NoColour, NoCover, Spot, SpotKind, StopReading, TrayColour, TrayThickness,
+    Contrast, Cover, CoverMethod, NoColour, NoCover, Spot, SpotKind, StopReading, TrayColour,
+    TrayThickness,
 };
 pub use frame::Frame;
 pub use measurement::{Measurement, ScanFigures, Scanned};

@@ -1,7 +1,7 @@
 //! What measuring gives: plain data for judging and reporting.
 
 use crate::border::{Border, NoBorder, VertexPlace};
-use crate::cover::{Cover, NoColour, NoCover, Spot, StopReading, TrayColour};
+use crate::cover::{Contrast, Cover, NoColour, NoCover, Spot, StopReading, TrayColour};
 use crate::frame::Frame;
 use crate::landmarks::Landmark;
 use crate::not_an_impression::NotAnImpression;
@@ -87,6 +87,9 @@ pub struct Measurement {
     /// What its colours tell of the tray; `None` where the scan has none. Where
     /// cover was not measured, `spots` are the patches of the tray's colour.
     pub colour: Option<Result<TrayColour, NoColour>>,
+    /// Patches of another colour than the material's, where the tray's colour is not
+    /// known.
+    pub contrasts: Vec<Contrast>,
     /// Landmarks of the jaw.
     pub landmarks: Vec<Landmark>,
     /// Where each vertex of the mesh lies in the arch; `None` off the tissue surface.

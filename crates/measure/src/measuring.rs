@@ -2,10 +2,9 @@
 //! and once.
 
 use crate::border::{self, Border, NoBorder, VertexPlace};
+use crate::cover::by_colour::{self, ColourReading};
 use crate::cover::stops::{self, Stop};
-use crate::cover::{
-    Cover, NoColour, NoCover, Spot, TrayColour, by_colour, by_thickness, by_tray_scan, spots,
-};
+use crate::cover::{Cover, NoCover, Spot, by_thickness, by_tray_scan, spots};
 use crate::frame::{self, FoundFrame};
 use crate::impression::{Impression, Surface};
 use crate::intake;
@@ -23,9 +22,6 @@ use std::sync::OnceLock;
 /// Where nearly all of the tissue surface is nearer to the tray than this, mm,
 /// there is no material: scans of one tray differ by less.
 const EMPTY_TRAY_MM: f64 = 0.2;
-
-/// What the scan's colours show, with the patches of the tray's colour.
-type ColourReading = Result<(TrayColour, Vec<Spot>), NoColour>;
 
 /// One impression being measured. Every quantity of an impression is `None`
 /// where the scan shows something else.
@@ -242,9 +238,8 @@ impl<'a> Measuring<'a> {
             let mut found = of_cover.map_or_else(Vec::new, |(impression, cover)| {
                 spots::spots(impression, cover, self.stops(), self.settings)
             });
-            if let Some(Ok((_, of_colour))) = self.colour() {
-                found.extend_from_slice(of_colour);
-            }
+            let of_colour = self.colour().map(|reading| &reading.spots);
+            found.extend(of_colour.into_iter().flatten().cloned());
             found
         })
     }
@@ -349,7 +344,10 @@ impl<'a> Measuring<'a> {
                 stops: stops.into_iter().map(|stop| stop.reading).collect(),
                 border: self.border.into_inner()??,
                 tissue: self.tissue.into_inner()??,
-                colour: colour.map(|reading| reading.map(|(colour, _)| colour)),
+                contrasts: colour
+                    .as_ref()
+                    .map_or_else(Vec::new, |read| read.contrasts.clone()),
+                colour: colour.map(|reading| reading.tray),
                 landmarks: self.landmarks.into_inner()?,
                 places: self.places.into_inner()?,
                 scan: scan.clone(),

@@ -50,6 +50,7 @@ fn instruction(_: Severity, words: &StretchWords) -> String {
     format!(
         "The flange is lower {range} than on the other side. Jaws are naturally asymmetric: \
          compare both vestibules in the mouth. If this one is deeper than the border reaches, add \
-         border material and repeat the {movement}, {then}."
+         border material and repeat the {movement}, {then}. If the border on the other side presses \
+         into its vestibule, that side is too long: reduce it there."
     )
 }

@@ -1,5 +1,6 @@
 //! `border-radius`: the border is sharp instead of rounded.
 
+use super::shared::dips::in_notch;
 use super::shared::stations::{StationCheck, StretchWords, on_flange, runs_out};
 use crate::check::Check;
 use crate::decision::Bound;
@@ -24,7 +25,12 @@ pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
 fn radius(_: &Subject<'_>, border: &Border, number: usize) -> Option<Measured> {
     let station = &border.stations[number];
     let radius = station.border_radius.ok()?;
-    (on_flange(station) && !station.scan_ends && !runs_out(border, number)).then_some(radius)
+    // In a frenum's notch the border is thin by nature.
+    let judged = on_flange(station)
+        && !station.scan_ends
+        && !in_notch(border, number)
+        && !runs_out(border, number);
+    judged.then_some(radius)
 }
 
 fn instruction(severity: Severity, words: &StretchWords) -> String {

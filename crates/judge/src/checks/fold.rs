@@ -17,6 +17,7 @@ const FOLD: DefectCheck = DefectCheck {
     },
     usual: LimitKey::Fold,
     critical: LimitKey::CriticalFold,
+    redo: None,
     instruction,
 };
 

@@ -13,6 +13,7 @@ const HOLE: DefectCheck = DefectCheck {
     size: width,
     usual: LimitKey::Hole,
     critical: LimitKey::CriticalHole,
+    redo: None,
     instruction,
 };
 

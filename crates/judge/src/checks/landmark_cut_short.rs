@@ -1,58 +1,117 @@
-//! `landmark-cut-short`: border or scan end at a landmark or before it.
+//! `landmark-cut-short`: border or scan end at a landmark or before it, or may.
 
 use super::shared::landmarks::{findings, named, severity};
 use crate::check::Check;
+use crate::decision::Conformity;
 use crate::finding::{Figure, Finding};
-use crate::landmarks::{LandmarkStatus, Spoiled};
+use crate::landmarks::{JudgedLandmark, LandmarkStatus, Spoiled, judged, least_covered_percent};
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::Frame;
-use measure::landmarks::LandmarkName;
+use measure::landmarks::{Landmark, LandmarkName};
 
 pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
-    let limit = subject.limit(LimitKey::LandmarkMargin);
     let landmarks = &subject.measurement().landmarks;
+    let statuses = judged(subject);
     findings(
         subject,
         Check::LandmarkCutShort,
-        LandmarkStatus::CutShort,
+        |judged| judged.status == LandmarkStatus::CutShort || is_question(judged),
         |landmark, judged| {
-            let name = named(landmark);
-            let instruction = match judged.spoiled {
-                Some(Spoiled::ScanEnds) => format!(
-                    "The scan ends at {name}: scan this place again, well beyond it. Whether the \
-                     impression itself reaches it was not judged."
-                ),
-                Some(Spoiled::TroughOpen) => format!(
-                    "The impression ends before {name}, which should close the trough there: see \
-                     whether the scan or the impression is cut off; if the impression, extend the \
-                     tray, add border material and take this part again."
-                ),
-                Some(Spoiled::Margin) => format!(
-                    "The border passes too near to {name}: add border material beyond it and take \
-                     this part again."
-                ),
-                _ if landmark.name == LandmarkName::LingualFlange => format!(
-                    "The border is short at {name}: add border material there, repeat the \
-                     movements of the tongue."
-                ),
-                _ => format!(
-                    "The border is short at {name}: add border material there, repeat the \
-                     movements that mould it."
-                ),
-            };
-            (severity(landmark.name, limit.level), instruction)
+            (
+                gravity(subject, landmark, judged),
+                instruction(landmark, judged),
+            )
         },
     )
     .into_iter()
     .map(|finding| {
-        let landmark = finding.landmark.and_then(|number| landmarks.get(number));
-        let measured = landmark.and_then(|l| Some((l.margin_mm?, l.seen.as_ref().ok()?)));
-        Finding {
-            figure: measured
-                .map(|(margin, seen)| Figure::beside(limit, margin, Some(seen.uncertainty_mm))),
-            ..finding
-        }
+        let number = finding.landmark;
+        let figure = number
+            .and_then(|number| landmarks.get(number).zip(statuses.get(number)))
+            .and_then(|(landmark, judged)| figure(subject, landmark, judged));
+        Finding { figure, ..finding }
     })
     .collect()
+}
+
+/// The border passes too near for the landmark to be recorded beyond doubt.
+fn is_question(judged: &JudgedLandmark) -> bool {
+    judged.status == LandmarkStatus::Reached && judged.spoiled.is_some()
+}
+
+/// Notches, tuberosities and pads carry and seal the denture: an impression that
+/// ends before one beyond doubt fails. What is in doubt is a question.
+fn gravity(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandmark) -> Severity {
+    let bears = matches!(
+        landmark.name,
+        LandmarkName::HamularNotch | LandmarkName::Tuberosity | LandmarkName::RetromolarPad
+    );
+    if bears && judged.is_missed {
+        return subject.limit(LimitKey::LandmarkReach).level.severity();
+    }
+    severity(landmark.name, subject.limit(LimitKey::LandmarkMargin).level)
+}
+
+fn instruction(landmark: &Landmark, judged: &JudgedLandmark) -> String {
+    const LONGER: &str = "take the impression again in a longer tray, or with the border built up";
+    let name = named(landmark);
+    match judged.spoiled {
+        Some(Spoiled::ScanEnds) => format!(
+            "The scan ends at {name}: scan this place again, well beyond it. Whether the \
+             impression itself reaches it was not judged."
+        ),
+        _ if judged.is_missed => format!("The impression ends before {name}: {LONGER}."),
+        Some(Spoiled::TroughOpen) => format!(
+            "The impression may end before {name}, which should close the trough there: see \
+             whether the scan or the impression is cut off. If the impression is, {LONGER}."
+        ),
+        Some(Spoiled::Margin) if judged.conformity == Conformity::Borderline => format!(
+            "The border passes close to {name}: see whether the impression goes on well beyond \
+             it. If it does not, {LONGER}."
+        ),
+        Some(Spoiled::Margin) => format!(
+            "The border passes too near to {name}: see how much of it the impression holds. \
+             Unless it goes on beyond it, {LONGER}."
+        ),
+        Some(Spoiled::Covered) => format!(
+            "The impression may hold too little of {name}: see how much of it is there. If it is \
+             cut off, {LONGER}."
+        ),
+        _ if landmark.name == LandmarkName::LingualFlange => format!(
+            "The border is short at {name}: add border material there, repeat the movements of \
+             the tongue."
+        ),
+        _ => format!(
+            "The border is short at {name}: add border material there, repeat the movements that \
+             mould it."
+        ),
+    }
+}
+
+/// The figure that was judged: how far the impression goes on beyond the landmark,
+/// or how much of it the impression holds.
+fn figure(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandmark) -> Option<Figure> {
+    match judged.spoiled? {
+        Spoiled::Margin | Spoiled::TroughOpen => {
+            let margin = landmark.extent.margin?;
+            let limit = subject.limit(LimitKey::LandmarkMargin);
+            Some(Figure::beside(
+                limit,
+                margin.mm,
+                Some(margin.uncertainty_mm),
+            ))
+        }
+        Spoiled::Covered => {
+            let covered = landmark.extent.covered?;
+            Some(Figure {
+                measured: covered.percent,
+                uncertainty: Some(covered.uncertainty_percent),
+                limit: least_covered_percent(landmark.name, subject.protocol()),
+                unit: subject.limit(LimitKey::LandmarkCovered).unit.clone(),
+            })
+        }
+        _ => None,
+    }
 }

@@ -12,7 +12,7 @@ pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
     findings(
         subject,
         Check::LandmarkNotFound,
-        LandmarkStatus::NotFound,
+        |judged| judged.status == LandmarkStatus::NotFound,
         |landmark, _| {
             let why = match &landmark.seen {
                 Ok(_) => String::new(),

@@ -13,7 +13,7 @@ pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
     findings(
         subject,
         Check::LandmarkObscured,
-        LandmarkStatus::Obscured,
+        |judged| judged.status == LandmarkStatus::Obscured,
         |landmark, judged| {
             let name = named(landmark);
             let kind = match judged.spoiled {

@@ -29,6 +29,7 @@ mod needs;
 mod nodule;
 mod not_an_impression;
 mod orientation_unclear;
+mod other_colour;
 mod parcel_incomplete;
 mod prescription_missing;
 mod ridge_angle;
@@ -47,6 +48,7 @@ mod tray_size;
 mod under_extension;
 mod unit_unclear;
 mod void;
+mod void_unseen;
 mod wash_open;
 mod wash_thickness;
 mod wash_uneven;
@@ -78,6 +80,7 @@ const TABLE: [(Check, Needs); Check::ALL.len()] = {
         (CoverNotJudged, Needs::Impression(cover_not_judged::judge)),
         (ShowThrough, Needs::TrayShown(show_through::judge)),
         (ShowThroughExtent, Needs::TrayShown(show_through_extent::judge)),
+        (OtherColour, Needs::Impression(other_colour::judge)),
         (TissueArea, Needs::ScannedArea(tissue_area::judge)),
         (ThinCover, Needs::Cover(thin_cover::judge)),
         (CoverUncertainty, Needs::Cover(cover_uncertainty::judge)),
@@ -89,6 +92,7 @@ const TABLE: [(Check, Needs); Check::ALL.len()] = {
         (WashUneven, Needs::Wash(wash_uneven::judge)),
         (BorderChange, Needs::BothBorders(border_change::judge)),
         (Void, Needs::FineTissue(void::judge)),
+        (VoidUnseen, Needs::Impression(void_unseen::judge)),
         (Nodule, Needs::FineTissue(nodule::judge)),
         (Fold, Needs::Tissue(fold::judge)),
         (Hole, Needs::Tissue(hole::judge)),

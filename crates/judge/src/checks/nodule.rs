@@ -13,6 +13,7 @@ const NODULE: DefectCheck = DefectCheck {
     size: width,
     usual: LimitKey::Nodule,
     critical: LimitKey::CriticalNodule,
+    redo: None,
     instruction,
 };
 

@@ -8,7 +8,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::stretch::Stretch;
 use crate::subject::Subject;
-use measure::{Border, Dip};
+use measure::{Border, Dip, DipKind};
 
 pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
     border
@@ -39,17 +39,31 @@ fn about(subject: &Subject<'_>, border: &Border, dip: &Dip) -> Option<Finding> {
         ..subject.finding(
             Check::UnderExtension,
             severity,
-            instruction(severity, &StretchWords::of(subject, border, stretch)),
+            instruction(dip, severity, &StretchWords::of(subject, border, stretch)),
         )
     })
 }
 
-fn instruction(severity: Severity, words: &StretchWords) -> String {
+fn instruction(dip: &Dip, severity: Severity, words: &StretchWords) -> String {
     let StretchWords {
         range,
         movement,
         then,
     } = words;
+    if dip.kind == DipKind::Wave {
+        return format!(
+            "The border is low {range}, with gentle slopes: compare it with the mouth. If the \
+             vestibule is as shallow there, leave it as it is. If it is deeper, add border material \
+             and repeat the {movement}, {then}."
+        );
+    }
+    if dip.kind == DipKind::BroadNotch {
+        return format!(
+            "The border dips {range}, where a frenum may lie: compare it with the mouth. If this is \
+             the frenum, leave it as it is. If it is not, the border is short there: add border \
+             material and repeat the {movement}, {then}."
+        );
+    }
     match severity {
         Severity::Fail => format!(
             "The border is short {range}. Add border material there and repeat the {movement}, \

@@ -14,6 +14,7 @@ const VOID: DefectCheck = DefectCheck {
     size: width,
     usual: LimitKey::Void,
     critical: LimitKey::CriticalVoid,
+    redo: Some(LimitKey::CriticalVoidRedo),
     instruction,
 };
 

@@ -81,6 +81,7 @@ macro_rules! limit_keys {
                         | Self::OverlapLeast
                         | Self::OverlapMost
                         | Self::Asymmetry
+                        | Self::LandmarkCovered
                 )
             }
 
@@ -130,6 +131,8 @@ limit_keys! {
     Void = "void_mm",
     /// Width up to which a void is let pass in critical zones and beside the border.
     CriticalVoid = "void_critical_mm",
+    /// Width from which a void there is too large to be trimmed off the cast.
+    CriticalVoidRedo = "void_critical_redo_mm",
     /// Width up to which a nodule is let pass outside critical zones.
     Nodule = "nodule_mm",
     /// Width up to which a nodule is let pass in critical zones and beside the border.
@@ -180,6 +183,11 @@ limit_keys! {
     WashSpread = "wash_spread_mm",
     /// How far the border passes beyond a landmark, at least.
     LandmarkMargin = "landmark_margin_mm",
+    /// Least distance from a notch, tuberosity or pad to the border beyond it, below
+    /// which the impression ends before it.
+    LandmarkReach = "landmark_reach_mm",
+    /// Least share of a landmark's own area that must lie inside the border.
+    LandmarkCovered = "landmark_covered_percent",
     /// How far from a landmark's reach a defect or the end of the scan spoils it.
     LandmarkClearance = "landmark_clearance_mm",
     /// How far from where an unseen landmark should be it is taken to be lost with what is there.

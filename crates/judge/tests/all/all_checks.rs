@@ -300,6 +300,8 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
         OrientationUnclear,
         ScanResolution,
         CoverNotJudged,
+        OtherColour,
+        VoidUnseen,
         BorderNotJudged,
         LandmarkCutShort,
         LandmarkObscured,

@@ -28,6 +28,16 @@ fn judged(stations: impl IntoIterator<Item = usize>, spoil: fn(&mut Station)) ->
     judged_by(Ok(border), &Protocol::default())
 }
 
+/// The same without the notch of a frenum, in which a thin edge is right.
+fn without_notch(stations: impl IntoIterator<Item = usize>, spoil: fn(&mut Station)) -> JudgedCase {
+    let mut border = sound_border();
+    border.dips.clear();
+    for number in stations {
+        spoil(&mut border.stations[number]);
+    }
+    judged_by(Ok(border), &Protocol::default())
+}
+
 fn only(judged: &JudgedCase) -> &Finding {
     assert_eq!(judged.findings.len(), 1, "{:?}", judged.findings);
     &judged.findings[0]
@@ -117,7 +127,7 @@ fn stretches_are_runs_of_stations_at_least_3_mm_long(
     #[case] runs: &[(usize, usize)],
     #[case] findings: usize,
 ) {
-    let judged = judged(runs.iter().flat_map(|&(from, to)| from..to), |s| {
+    let judged = without_notch(runs.iter().flat_map(|&(from, to)| from..to), |s| {
         s.border_radius = measured(0.4);
         if s.part == BorderPart::Posterior {
             s.overlap = measured(0.0);
@@ -128,7 +138,7 @@ fn stretches_are_runs_of_stations_at_least_3_mm_long(
 
 #[test]
 fn a_stretch_across_the_midline_says_so() {
-    let judged = judged((390..COUNT).chain(0..16), |s| {
+    let judged = without_notch((390..COUNT).chain(0..16), |s| {
         s.border_radius = measured(0.4);
     });
     let finding = only(&judged);
@@ -214,18 +224,36 @@ fn a_dip_is_judged_by_its_depth(
 }
 
 #[test]
-fn a_dip_that_may_be_a_broad_frenum_is_borderline_at_most() {
+fn a_dip_that_may_be_the_frenum_is_a_note_and_beside_another_notch_a_question() {
+    for (beside_notch, severity) in [(false, Severity::Note), (true, Severity::Borderline)] {
+        let mut border = sound_border();
+        border.dips.push(Dip {
+            kind: DipKind::BroadNotch,
+            beside_notch,
+            ..short(3.5)
+        });
+        let judged = judged_by(Ok(border), &Protocol::default());
+        let finding = only(&judged);
+        assert_eq!(
+            (finding.check, finding.severity),
+            (Check::UnderExtension, severity)
+        );
+        assert!(finding.instruction.contains("leave it as it is"));
+    }
+}
+
+#[test]
+fn the_thin_edge_in_a_notch_is_no_knife_edge() {
     let mut border = sound_border();
     border.dips.push(Dip {
-        kind: DipKind::BroadNotch,
+        kind: DipKind::Notch,
         ..short(3.5)
     });
+    for station in &mut border.stations[80..=100] {
+        station.border_radius = measured(0.4);
+    }
     let judged = judged_by(Ok(border), &Protocol::default());
-    let finding = only(&judged);
-    assert_eq!(
-        (finding.check, finding.severity),
-        (Check::UnderExtension, Severity::Borderline)
-    );
+    assert!(judged.findings.is_empty(), "{:?}", judged.findings);
 }
 
 #[test]

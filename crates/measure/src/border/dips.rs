@@ -48,10 +48,17 @@ fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
                 .filter(|station| !station.is_scanned())
                 .all(|station| (station.point - bottom).xy().norm() > UNKNOWN_WITHIN_MM)
     };
-    profile
-        .dips()
-        .into_iter()
-        .filter(is_known)
+    let dips: Vec<ProfileDip> = profile.dips().into_iter().filter(is_known).collect();
+    let steepness = |dip: &ProfileDip| dip.depth_mm / dip.width_mm;
+    let has_fellow = |own: &ProfileDip| {
+        let beside = |other: &ProfileDip| {
+            other.kind.may_be_frenum()
+                && other.frenum_place == own.frenum_place
+                && steepness(other) > steepness(own)
+        };
+        own.kind.may_be_frenum() && own.is_steep && dips.iter().any(beside)
+    };
+    dips.iter()
         .map(|dip| {
             let station = |at: usize| stretch[profile.station[at]];
             let noise = |at: usize| stations[station(at)].uncertainty_mm.unwrap_or(0.0);
@@ -66,6 +73,7 @@ fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
                         .hypot(noise(dip.from).hypot(noise(dip.to)) / 2.0),
                 },
                 width_mm: dip.width_mm,
+                beside_notch: has_fellow(dip),
             }
         })
         .collect()

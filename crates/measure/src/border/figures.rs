@@ -167,13 +167,25 @@ pub struct Section {
 /// What a dip of the border is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum DipKind {
-    /// Narrow, as a frenum leaves it.
+    /// Where a frenum may lie, and narrow or pointed, as a frenum leaves it.
     Notch,
-    /// Pointed like a frenum's notch and where a frenum lies, but broader than
-    /// they are: a frenum or a short stretch.
+    /// Where a frenum may lie and no wider than the broadest frenum, but blunt or
+    /// very deep: a frenum or a short stretch. Its shape alone does not say which.
     BroadNotch,
-    /// A stretch too long for a frenum.
+    /// A stretch that no frenum explains, since it is too wide or lies where no frena
+    /// lie, and that ends steeply.
     Short,
+    /// Such a stretch that falls and rises gently: the vestibule's own course, or a
+    /// border that is short over a long way.
+    Wave,
+}
+
+impl DipKind {
+    /// Whether a frenum may have left it.
+    #[must_use]
+    pub fn may_be_frenum(self) -> bool {
+        matches!(self, Self::Notch | Self::BroadNotch)
+    }
 }
 
 /// A place where the border stands lower than its neighbourhood.
@@ -192,4 +204,7 @@ pub struct Dip {
     pub depth: Measured,
     /// Width at half depth, mm.
     pub width_mm: f64,
+    /// The dip ends steeply, and another where the same frenum may lie is more like
+    /// its notch: the frenum has two bands, or a short stretch beside it.
+    pub beside_notch: bool,
 }

@@ -1,15 +1,16 @@
 //! The height of a border at even steps, and the dips in it.
 //!
 //! Depth counts from the straight lines that can be laid over the border's
-//! height from shoulder to shoulder, as a ruler is laid over a dip. A notch is
-//! narrow and widens steadily; a stretch that is longer, or has a level bottom,
-//! is short. A short ruler finds the notch at the bottom of a longer dip. What
-//! is too long for either is looked for below the grey-scale closing of the
-//! height.
+//! height from shoulder to shoulder, as a ruler is laid over a dip. Where a frenum
+//! may lie, a dip no wider than the broadest frenum may be its notch, whatever
+//! its shape; elsewhere a dip is a short stretch. A short ruler finds the notch at
+//! the bottom of a longer dip. What is too long for either is looked for below
+//! the grey-scale closing of the height.
 
 use super::figures::{BorderPart, DipKind, STATION_STEP_MM};
 use super::heights::{
-    ProfileDip, Ruler, RulerKind, all_below, bridge, own_slopes, peaks, rulers, widths_above,
+    FrenumPlace, ProfileDip, Ruler, RulerKind, all_below, bridge, own_slopes, peaks, rulers,
+    steepest_rise, widths_above,
 };
 use super::short::{below_closing, short_stretches};
 use super::station::Reached;
@@ -26,12 +27,12 @@ const SHORT_RULER: RulerKind = RulerKind {
     length_mm: 8.0,
     least_rise: 0.8,
 };
-/// How much a frenum's notch widens from half of its depth to a quarter: 1.4
-/// times for a bell, 1.5 for a V, near 1 for a stretch with a level bottom,
-/// more where a notch runs out into a short stretch.
+/// How much a pointed notch widens from half of its depth to a quarter: 1.4
+/// times for a bell, 1.5 for a V, near 1 for one with a level bottom, more where
+/// a notch runs out into a short stretch. A note depends on it, no verdict.
 const WIDENING: std::ops::RangeInclusive<f64> = 1.22..=1.58;
-/// How much it widens from three quarters of its depth to half of it: 1.55
-/// times for a bell, 2 for a V.
+/// How much a pointed notch widens from three quarters of its depth to half of
+/// it: 1.55 times for a bell, 2 for a V.
 const WIDENING_LOW: std::ops::RangeInclusive<f64> = 1.25..=2.3;
 /// How many stations beside an end of the scan are not to be trusted.
 const BESIDE: usize = 6;
@@ -42,8 +43,8 @@ pub(super) struct HeightProfile {
     heights: Vec<f64>,
     /// The nearest station of each, as its number in the stretch.
     pub station: Vec<usize>,
-    /// How wide a frenum's notch may be at each; 0 where no frenum lies, mm.
-    widest_frenum_mm: Vec<f64>,
+    /// Where a frenum may lie at each.
+    frenum_place: Vec<Option<FrenumPlace>>,
 }
 
 impl HeightProfile {
@@ -64,10 +65,10 @@ impl HeightProfile {
             }
         }
         let mut profile = Self::through(&known);
-        profile.widest_frenum_mm = profile
+        profile.frenum_place = profile
             .station
             .iter()
-            .map(|&number| widest_frenum_mm(number, stations, stretch))
+            .map(|&number| frenum_place(number, stations, stretch))
             .collect();
         profile
     }
@@ -78,7 +79,7 @@ impl HeightProfile {
             return Self {
                 heights: Vec::new(),
                 station: Vec::new(),
-                widest_frenum_mm: Vec::new(),
+                frenum_place: Vec::new(),
             };
         };
         let count = ((last.0 - first.0) / STATION_STEP_MM) as usize + 1;
@@ -96,7 +97,7 @@ impl HeightProfile {
             })
             .unzip();
         Self {
-            widest_frenum_mm: vec![anatomy::BUCCAL_NOTCH_GREATEST_WIDTH_MM; heights.len()],
+            frenum_place: vec![None; heights.len()],
             heights,
             station,
         }
@@ -105,20 +106,23 @@ impl HeightProfile {
     /// Notches first: beside a frenum a short stretch has its shoulder only
     /// where the notch is bridged.
     pub(super) fn dips(&self) -> Vec<ProfileDip> {
-        let is_narrow = |dip: &ProfileDip| {
-            dip.kind != DipKind::Short && dip.width_mm <= anatomy::NOTCH_SURE_WIDTH_MM
-        };
-        let (mut found, bridged) = self.under_rulers(&RULER, |dip| dip.kind != DipKind::Short);
+        let may_be_frenum = |dip: &ProfileDip| dip.kind.may_be_frenum();
+        let is_narrow =
+            |dip: &ProfileDip| may_be_frenum(dip) && dip.width_mm <= anatomy::NOTCH_NARROW_WIDTH_MM;
+        let (mut found, bridged) = self.under_rulers(&RULER, may_be_frenum);
         let (within, bridged) = bridged.under_rulers(&SHORT_RULER, is_narrow);
         found.extend(within);
         let closed = below_closing(&bridged.heights);
-        let (short, bridged) = bridged.under_rulers(&RULER, |dip| dip.kind == DipKind::Short);
+        let (short, bridged) = bridged.under_rulers(&RULER, |dip| !may_be_frenum(dip));
         // The ruler dips into a stretch as long as itself.
         found.extend(short.into_iter().map(|dip| ProfileDip {
             depth_mm: dip.depth_mm.max(closed[dip.bottom]),
             ..dip
         }));
-        found.extend(short_stretches(&bridged.heights));
+        found.extend(
+            (short_stretches(&bridged.heights).into_iter())
+                .map(|dip| bridged.classified(dip, false)),
+        );
         found
     }
 
@@ -154,7 +158,7 @@ impl HeightProfile {
         for dip in &kept {
             let (from, to) = match dip.kind {
                 DipKind::Notch | DipKind::BroadNotch => own_slopes(&depth, dip.bottom),
-                DipKind::Short => all_below(&depth, dip.bottom),
+                DipKind::Short | DipKind::Wave => all_below(&depth, dip.bottom),
             };
             bridge(&mut bridged.heights, from, to);
         }
@@ -177,28 +181,22 @@ impl HeightProfile {
         }
         let sides = |part: f64| widths_above(depth, part * depth_mm, bottom);
         let [wide, width_mm, narrow] = [0.25, 0.5, 0.75].map(|part| sides(part).iter().sum());
-        let [before, after] = sides(0.5);
-        let is_even = before.min(after) >= anatomy::BROAD_NOTCH_LEAST_EVEN_PART * before.max(after);
         let is_pointed =
             WIDENING.contains(&(wide / width_mm)) && WIDENING_LOW.contains(&(width_mm / narrow));
-        let widest_mm = self.widest_frenum_mm[bottom];
-        let kind = if depth_mm > anatomy::NOTCH_GREATEST_DEPTH_MM {
-            DipKind::Short
-        } else if width_mm <= anatomy::NOTCH_SURE_WIDTH_MM || (width_mm <= widest_mm && is_pointed)
-        {
-            DipKind::Notch
-        } else if width_mm <= anatomy::BROAD_NOTCH_GREATEST_FACTOR * widest_mm
-            && depth_mm <= anatomy::BROAD_NOTCH_GREATEST_DEPTH_MM
-            && is_pointed
-            && is_even
-        {
-            DipKind::BroadNotch
-        } else {
-            DipKind::Short
+        let unclassified = ProfileDip {
+            kind: DipKind::Short,
+            frenum_place: None,
+            is_steep: false,
+            from: bottom,
+            to: bottom,
+            bottom,
+            depth_mm,
+            width_mm,
         };
+        let mut dip = self.classified(unclassified, is_pointed);
         let half = |k: &usize| depth[*k] >= depth_mm / 2.0;
         let within = |k: &usize| depth[*k] > 0.1 * depth_mm;
-        let (from, to) = if kind == DipKind::Notch {
+        (dip.from, dip.to) = if dip.kind.may_be_frenum() {
             (
                 (ruler.from..=bottom).rev().take_while(within).last()?,
                 (bottom..=ruler.to).take_while(within).last()?,
@@ -209,21 +207,37 @@ impl HeightProfile {
                 (bottom..h.len()).take_while(half).last()?,
             )
         };
-        Some(ProfileDip {
+        Some(dip)
+    }
+
+    /// A dip with what it is, by its place, size and ends.
+    fn classified(&self, dip: ProfileDip, is_pointed: bool) -> ProfileDip {
+        let frenum_place = self.frenum_place[dip.bottom];
+        let may_be_frenum =
+            frenum_place.is_some() && dip.width_mm <= anatomy::FRENUM_NOTCH_GREATEST_WIDTH_MM;
+        let is_usual = dip.depth_mm <= anatomy::FRENUM_NOTCH_GREATEST_DEPTH_MM
+            && (dip.width_mm <= anatomy::NOTCH_NARROW_WIDTH_MM || is_pointed);
+        let is_steep = steepest_rise(&self.heights, dip.bottom, dip.depth_mm)
+            >= anatomy::SHORT_STRETCH_LEAST_SLOPE;
+        let kind = match (may_be_frenum, is_usual, is_steep) {
+            (true, true, _) => DipKind::Notch,
+            (true, false, _) => DipKind::BroadNotch,
+            (false, _, true) => DipKind::Short,
+            (false, _, false) => DipKind::Wave,
+        };
+        ProfileDip {
             kind,
-            from,
-            to,
-            bottom,
-            depth_mm,
-            width_mm,
-        })
+            frenum_place,
+            is_steep,
+            ..dip
+        }
     }
 }
 
-/// How wide a frenum's notch may be at a station of a stretch: frena lie at the
-/// midline and, on the outer flange, about the premolars (LM-09, LM-10, LM-16; the bounds are
+/// Where a frenum may lie at a station of a stretch: frena lie at the midline and,
+/// on the outer flange, about the premolars (LM-09, LM-10, LM-16; the bounds are
 /// common practice, no source).
-fn widest_frenum_mm(number: usize, stations: &[Reached], stretch: &[usize]) -> f64 {
+fn frenum_place(number: usize, stations: &[Reached], stretch: &[usize]) -> Option<FrenumPlace> {
     let station = &stations[stretch[number]];
     let middle = (0..stretch.len())
         .min_by(|&a, &b| {
@@ -238,11 +252,15 @@ fn widest_frenum_mm(number: usize, stations: &[Reached], stretch: &[usize]) -> f
     };
     let part = number.abs_diff(middle) as f64 / side.max(1) as f64;
     if station.point.x.abs() < anatomy::MIDLINE_FRENA_WITHIN_MM {
-        anatomy::MIDLINE_NOTCH_GREATEST_WIDTH_MM
+        Some(FrenumPlace::Midline)
     } else if station.part == BorderPart::Outer && anatomy::BUCCAL_FRENA_PART.contains(&part) {
-        anatomy::BUCCAL_NOTCH_GREATEST_WIDTH_MM
+        Some(if number < middle {
+            FrenumPlace::BuccalBefore
+        } else {
+            FrenumPlace::BuccalAfter
+        })
     } else {
-        0.0
+        None
     }
 }
 
@@ -250,11 +268,22 @@ fn widest_frenum_mm(number: usize, stations: &[Reached], stretch: &[usize]) -> f
 mod tests {
     use super::*;
 
+    /// A border along which frena may lie.
     fn profile(height: impl Fn(f64) -> f64) -> HeightProfile {
+        let mut profile = without_frena(height);
+        profile.frenum_place.fill(Some(FrenumPlace::Midline));
+        profile
+    }
+
+    fn without_frena(height: impl Fn(f64) -> f64) -> HeightProfile {
         let known: Vec<(f64, f64, usize)> = (0..240)
             .map(|i| (0.5 * i as f64, height(0.5 * i as f64), i))
             .collect();
         HeightProfile::through(&known)
+    }
+
+    fn kinds(dips: &[ProfileDip]) -> Vec<DipKind> {
+        dips.iter().map(|dip| dip.kind).collect()
     }
 
     fn bell(x: f64, at: f64, width: f64) -> f64 {
@@ -286,10 +315,10 @@ mod tests {
     }
 
     #[test]
-    fn trenches_are_short_stretches_wherever_they_lie() {
+    fn trenches_away_from_frena_are_short_stretches() {
         for length in [8.0, 12.0, 20.0] {
             for at in [30.0, 60.0, 85.0] {
-                let found = profile(|x| slope(x) - 3.0 * trench(x, at, length)).dips();
+                let found = without_frena(|x| slope(x) - 3.0 * trench(x, at, length)).dips();
                 let short: Vec<_> = found.iter().filter(|d| d.kind == DipKind::Short).collect();
                 assert_eq!(short.len(), 1, "{length} at {at}: {found:?}");
                 assert!((short[0].depth_mm - 3.0).abs() < 0.5);
@@ -310,7 +339,7 @@ mod tests {
     #[test]
     fn a_trench_over_a_notch_is_still_short() {
         let found =
-            profile(|x| 9.0 - 2.5 * bell(x, 60.0, 2.6) - 3.0 * trench(x, 62.0, 12.0)).dips();
+            without_frena(|x| 9.0 - 2.5 * bell(x, 60.0, 2.6) - 3.0 * trench(x, 62.0, 12.0)).dips();
         assert!(
             found
                 .iter()
@@ -332,21 +361,58 @@ mod tests {
     /// Its floor falls by 0.1 in 1: the lower corner has one shoulder.
     #[test]
     fn the_corner_of_a_slanting_trench_is_no_notch_of_its_own() {
-        let found = profile(|x| 12.0 - 0.1 * (x - 60.0) - 3.0 * trench(x, 60.0, 9.0)).dips();
+        let found = without_frena(|x| 12.0 - 0.1 * (x - 60.0) - 3.0 * trench(x, 60.0, 9.0)).dips();
         assert_eq!(found.len(), 1, "{found:?}");
         assert_eq!(found[0].kind, DipKind::Short);
         assert!((found[0].depth_mm - 3.0).abs() < 0.6, "{found:?}");
     }
 
+    /// V, U and bell, 2 to 12 mm wide at half depth and 1.5 to 6 mm deep.
     #[test]
-    fn a_pointed_dip_somewhat_broader_than_frena_may_be_one() {
-        let kinds = |width: f64| {
-            let found = profile(|x| 9.0 - 3.0 * bell(x, 60.0, width / 2.355)).dips();
-            found.iter().map(|dip| dip.kind).collect::<Vec<_>>()
-        };
-        assert_eq!(kinds(9.0), [DipKind::Notch]);
-        assert_eq!(kinds(13.0), [DipKind::BroadNotch]);
-        assert_eq!(kinds(17.0), [DipKind::Short]);
+    fn a_dip_no_wider_than_the_broadest_frenum_is_no_short_stretch_where_frena_lie() {
+        let shapes: [(&str, fn(f64, f64) -> f64); 3] = [
+            ("V", |x, width| (1.0 - (x - 60.0).abs() / width).max(0.0)),
+            ("U", |x, width| trench(x, 60.0, width)),
+            ("bell", |x, width| bell(x, 60.0, width / 2.355)),
+        ];
+        for (name, shape) in shapes {
+            for width in [2.0, 4.0, 6.0, 8.0, 10.0, 12.0] {
+                for depth in [1.5, 3.0, 4.5, 6.0] {
+                    let found = profile(|x| slope(x) - depth * shape(x, width)).dips();
+                    let deep: Vec<&ProfileDip> =
+                        found.iter().filter(|dip| dip.depth_mm > 2.0).collect();
+                    assert!(
+                        deep.iter().all(|dip| dip.kind != DipKind::Short),
+                        "{name} {width} mm wide, {depth} mm deep: {found:?}"
+                    );
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn width_and_place_tell_a_frenum_from_a_short_stretch() {
+        let pointed = |width: f64| move |x: f64| 9.0 - 3.0 * bell(x, 60.0, width / 2.355);
+        assert_eq!(kinds(&profile(pointed(9.0)).dips()), [DipKind::Notch]);
+        assert_eq!(kinds(&profile(pointed(17.0)).dips()), [DipKind::Wave]);
+        assert_eq!(kinds(&without_frena(pointed(9.0)).dips()), [DipKind::Short]);
+        let blunt = |length: f64| move |x: f64| 9.0 - 3.0 * trench(x, 60.0, length);
+        assert_eq!(kinds(&profile(blunt(4.0)).dips()), [DipKind::Notch]);
+        assert_eq!(kinds(&profile(blunt(9.0)).dips()), [DipKind::BroadNotch]);
+        assert_eq!(kinds(&profile(blunt(17.0)).dips()), [DipKind::Short]);
+    }
+
+    /// 2 mm from top to bottom over 15 to 40 mm.
+    #[test]
+    fn the_waves_of_a_vestibule_are_no_short_stretches() {
+        for length in [15.0, 20.0, 30.0, 40.0] {
+            let wave = |x: f64| 9.0 + (std::f64::consts::TAU * x / length).cos();
+            let found = without_frena(wave).dips();
+            assert!(
+                found.iter().all(|dip| dip.kind == DipKind::Wave),
+                "{length}: {found:?}"
+            );
+        }
     }
 
     #[test]

@@ -3,10 +3,24 @@
 
 use super::figures::{DipKind, STATION_STEP_MM};
 
+/// A part of a flange in which one frenum is expected.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum FrenumPlace {
+    Midline,
+    /// About the premolars, before the midline in the order of the stretch.
+    BuccalBefore,
+    /// About the premolars, after the midline.
+    BuccalAfter,
+}
+
 /// A dip between two places of a profile.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct ProfileDip {
     pub kind: DipKind,
+    /// Where a frenum may lie at its bottom.
+    pub frenum_place: Option<FrenumPlace>,
+    /// Whether it ends as steeply as a stretch that was not moulded.
+    pub is_steep: bool,
     pub from: usize,
     pub to: usize,
     pub bottom: usize,
@@ -100,6 +114,26 @@ pub(super) fn own_slopes(depth: &[f64], bottom: usize) -> (usize, usize) {
         least(&mut (0..bottom).rev()),
         least(&mut (bottom + 1..depth.len())),
     )
+}
+
+/// The steepest rise on either side of a bottom, mm for each mm along the border,
+/// up to nearly the depth of the dip.
+pub(super) fn steepest_rise(heights: &[f64], bottom: usize, depth_mm: f64) -> f64 {
+    const OVER: usize = (2.0 / STATION_STEP_MM) as usize;
+    const NEARLY: f64 = 0.9;
+    let side = |places: &mut dyn Iterator<Item = usize>| {
+        let rising: Vec<f64> = (places.map(|k| heights[k]))
+            .scan(true, |below, height| {
+                let goes_on = *below;
+                *below = height < heights[bottom] + NEARLY * depth_mm;
+                goes_on.then_some(height)
+            })
+            .collect();
+        (rising.windows(OVER + 1))
+            .map(|run| (run[OVER] - run[0]) / (OVER as f64 * STATION_STEP_MM))
+            .fold(0.0, f64::max)
+    };
+    side(&mut (0..=bottom).rev()).max(side(&mut (bottom..heights.len())))
 }
 
 /// All round a bottom that lies below the ruler.

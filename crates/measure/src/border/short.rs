@@ -37,6 +37,8 @@ fn stretch_within(depth: &[f64], from: usize, to: usize) -> Option<ProfileDip> {
     let to = (bottom..=to).take_while(half).last()?;
     (depth[bottom] >= anatomy::DIP_LEAST_DEPTH_MM).then_some(ProfileDip {
         kind: DipKind::Short,
+        frenum_place: None,
+        is_steep: false,
         from,
         to,
         bottom,

@@ -7,5 +7,5 @@ mod figures;
 pub(crate) mod spots;
 pub(crate) mod stops;
 
-pub use by_colour::{BesideCover, NoColour, TrayColour};
+pub use by_colour::{BesideCover, Contrast, NoColour, TrayColour};
 pub use figures::{Cover, CoverMethod, NoCover, Spot, SpotKind, StopReading, TrayThickness};

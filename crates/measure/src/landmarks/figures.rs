@@ -1,5 +1,6 @@
 //! Landmarks: plain data.
 
+use crate::border::Measured;
 use crate::words::{Arch, Side, Zone};
 use nalgebra::Point3;
 use thiserror::Error;
@@ -160,6 +161,8 @@ pub enum Unseen {
     TroughOpen { open_mm: f64 },
     #[error("the trough closes there without a ridge across it of {least_mm:.1} mm or more")]
     PoorlyDefined { least_mm: f64 },
+    #[error("its place follows from a landmark that was not found")]
+    NoNeighbour,
     #[error("no surface was scanned there")]
     NoSurface,
 }
@@ -176,6 +179,27 @@ pub struct Seen {
     /// Depth of the notch or hollow, height of the ridge, mm; `None` for a
     /// place known by its neighbours.
     pub relief_mm: Option<f64>,
+}
+
+/// How far an impression goes on at a landmark.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Extent {
+    /// From the landmark to the border line, in plan; below 0 where the landmark
+    /// lies beyond the border. Of a hamular notch: how far the surface goes on
+    /// behind the bottom of the notch. Of a landmark that was not seen: from
+    /// where its fellow on the other side puts it.
+    pub margin: Option<Measured>,
+    /// How much of the landmark's own area lies inside the border.
+    pub covered: Option<Covered>,
+}
+
+/// A share of an area, and its expanded uncertainty (k = 2).
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Covered {
+    /// The share, %.
+    pub percent: f64,
+    /// Its expanded uncertainty, %.
+    pub uncertainty_percent: f64,
 }
 
 /// How a landmark came to be known.
@@ -224,14 +248,20 @@ pub struct Landmark {
     pub expected: Option<Point3<f64>>,
     /// Part of the arch that it lies in; `None` where no place is known.
     pub zone: Option<Zone>,
-    /// From the landmark to the border beyond it, in plan, mm; `None` for one
-    /// that lies in the border itself and where there is no border line.
-    pub margin_mm: Option<f64>,
+    /// How far the impression goes on there.
+    pub extent: Extent,
     /// What lies within [`NEARBY_MM`] of it, nearest first.
     pub nearby: Vec<Nearby>,
 }
 
 impl Landmark {
+    /// Whether the surface itself, or someone's mark, shows where it is.
+    #[must_use]
+    pub fn is_verified(&self) -> bool {
+        let has_relief = |seen: &Seen| seen.relief_mm.is_some();
+        self.source == LandmarkSource::Marked || self.seen.as_ref().is_ok_and(has_relief)
+    }
+
     /// Where it was seen, else where it was looked for; scan coordinates, mm.
     #[must_use]
     pub fn place(&self) -> Option<Point3<f64>> {

@@ -4,9 +4,12 @@
 use super::figures::{LandmarkName, Seen, Unseen};
 use super::ground::Ground;
 use crate::anatomy;
-use crate::border::{Border, BorderPart, Dip, DipKind};
+use crate::border::{Border, BorderPart, Dip};
 use crate::words::Side;
 use nalgebra::Point3;
+
+/// Of notches narrower than this the deeper one counts as steeper, mm.
+const STEEPEST_WIDTH_MM: f64 = 3.0;
 
 /// A frenum and where it was looked for.
 pub(super) struct Frenum {
@@ -29,18 +32,20 @@ pub(super) fn find(
         };
     };
     let place = Place { name, side };
-    let deepest = border
+    // A frenum's notch is steeper than the border's own waves.
+    let steepness = |dip: &Dip| dip.depth.mm / dip.width_mm.max(STEEPEST_WIDTH_MM);
+    let steepest = border
         .dips
         .iter()
-        .filter(|dip| dip.kind != DipKind::Short && place.holds(ground, border, dip.bottom))
-        .max_by(|a, b| a.depth.mm.total_cmp(&b.depth.mm));
+        .filter(|dip| dip.kind.may_be_frenum() && place.holds(ground, border, dip.bottom))
+        .max_by(|a, b| steepness(a).total_cmp(&steepness(b)));
     let expected = || {
         other
             .map(|point| ground.mirrored(&point))
             .or_else(|| place.middle(ground, border))
             .and_then(|near| nearest_station(border, place.part(), &near))
     };
-    match deepest {
+    match steepest {
         Some(dip) => Frenum {
             seen: Ok(seen(border, dip)),
             expected: None,

@@ -113,6 +113,18 @@ impl<'a> Ground<'a> {
         self.crest.iter().map(|(point, _)| point)
     }
 
+    /// Length of the crest of one limb, mm.
+    pub(super) fn limb_length(&self, side: Side) -> f64 {
+        let limb = self.limb(side);
+        limb.windows(2).map(|p| (p[1] - p[0]).xy().norm()).sum()
+    }
+
+    /// The closed border line, local coordinates; empty where there is none.
+    pub(super) fn border_line(&self) -> Vec<Point3<f64>> {
+        let stations = self.border.iter().flat_map(|border| &border.stations);
+        stations.map(|station| self.local(&station.point)).collect()
+    }
+
     /// Crest points of one limb, from the front to its end.
     pub(super) fn limb(&self, side: Side) -> Vec<Point3<f64>> {
         let sign = self.sign_of(side);

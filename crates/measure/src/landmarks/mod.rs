@@ -16,11 +16,13 @@ mod surroundings;
 mod trough;
 
 pub use figures::{
-    Landmark, LandmarkMark, LandmarkName, LandmarkSource, NEARBY_MM, Nearby, NearbyKind, Seen,
-    Unseen,
+    Covered, Extent, Landmark, LandmarkMark, LandmarkName, LandmarkSource, NEARBY_MM, Nearby,
+    NearbyKind, Seen, Unseen,
 };
 pub(crate) use sources::Sources;
 
+use crate::anatomy;
+use crate::border::Measured;
 use crate::words::{Arch, Side};
 use ground::Ground;
 use nalgebra::Point3;
@@ -93,44 +95,19 @@ fn frena(ground: &Ground<'_>) -> Vec<Sighting> {
             side,
             seen: found.seen,
             expected: found.expected,
+            extent: Extent::default(),
         })
         .collect()
 }
 
-/// A sighting whose places are local.
-fn of_local(
-    ground: &Ground<'_>,
-    name: LandmarkName,
-    side: Option<Side>,
-    seen: Result<Seen, Unseen>,
-    expected: Option<Point3<f64>>,
-) -> Sighting {
-    Sighting {
-        name,
-        side,
-        seen: seen.map(|seen| Seen {
-            point: ground.scan(&seen.point),
-            ..seen
-        }),
-        expected: expected.map(|p| ground.scan(&p)),
-    }
-}
-
-/// What closes the trough of a side, and the trough's last place.
-fn end_of_trough(
-    ground: &Ground<'_>,
-    limb: &[Point3<f64>],
-    what: impl Fn(&TroughEnd) -> Result<Seen, Unseen>,
-) -> (Result<Seen, Unseen>, Option<Point3<f64>>) {
-    match TroughEnd::follow(&ground.map, limb) {
-        Some(trough) => (what(&trough), Some(trough.last())),
-        None => (Err(Unseen::NoSurface), limb.last().copied()),
-    }
-}
-
 fn maxillary(ground: &Ground<'_>) -> Vec<Sighting> {
-    let seal = places::seal(ground);
-    let back = seal.as_ref().ok().map(|seen| ground.local(&seen.point));
+    let notches = ends_of_trough(ground, LandmarkName::HamularNotch, TroughEnd::ridge);
+    let seal = places::seal(ground, &notches);
+    let back = seal
+        .seen
+        .as_ref()
+        .ok()
+        .map(|seen| ground.local(&seen.point));
     let front = ground.crest_at(0.0).and_then(|(crest, outward)| {
         // Expected where it usually is: behind the crest, on its slope.
         let place = crest - outward * 5.0;
@@ -141,72 +118,81 @@ fn maxillary(ground: &Ground<'_>) -> Vec<Sighting> {
         Some(back) => palate::foveae(ground, back),
         None => Err(Unseen::NoBorder),
     };
+    let on_palate = |name, seen, expected| Sighting::of_local(ground, name, None, seen, expected);
     let mut found = vec![
-        of_local(
-            ground,
+        on_palate(
             LandmarkName::IncisivePapilla,
-            None,
             palate::papilla(ground),
             front,
         ),
-        of_local(
-            ground,
-            LandmarkName::Rugae,
-            None,
-            palate::rugae(ground),
-            None,
-        ),
-        of_local(ground, LandmarkName::FoveaePalatini, None, foveae, back),
-        Sighting {
-            name: LandmarkName::PosteriorPalatalSeal,
-            side: None,
-            seen: seal,
-            expected: None,
-        },
+        on_palate(LandmarkName::Rugae, palate::rugae(ground), None),
+        on_palate(LandmarkName::FoveaePalatini, foveae, back),
+        seal,
     ];
-    for side in [Side::Right, Side::Left] {
-        let limb = ground.limb(side);
-        let (notch, end) = end_of_trough(ground, &limb, |t| t.ridge(ground.noise_mm));
-        found.push(of_local(
-            ground,
-            LandmarkName::HamularNotch,
-            Some(side),
-            notch,
-            end,
-        ));
-        found.push(of_local(
-            ground,
-            LandmarkName::Tuberosity,
-            Some(side),
-            places::tuberosity(ground, &limb),
-            end,
-        ));
-    }
+    found.extend(
+        notches
+            .iter()
+            .map(|notch| places::tuberosity(ground, notch)),
+    );
+    found.extend(notches);
     found
 }
 
 fn mandibular(ground: &Ground<'_>) -> Vec<Sighting> {
-    [Side::Right, Side::Left]
-        .into_iter()
-        .flat_map(|side| {
-            let limb = ground.limb(side);
-            let (pad, end) = end_of_trough(ground, &limb, |t| t.hollow(ground.noise_mm));
-            [
-                of_local(ground, LandmarkName::RetromolarPad, Some(side), pad, end),
-                of_local(
-                    ground,
-                    LandmarkName::BuccalShelf,
-                    Some(side),
-                    places::buccal_shelf(ground, &limb),
-                    None,
-                ),
-                Sighting {
-                    name: LandmarkName::LingualFlange,
-                    side: Some(side),
-                    seen: places::lingual_flange(ground, side),
-                    expected: None,
-                },
-            ]
-        })
-        .collect()
+    let pads = ends_of_trough(ground, LandmarkName::RetromolarPad, TroughEnd::hollow);
+    let mut found = Vec::new();
+    for side in [Side::Right, Side::Left] {
+        found.push(places::buccal_shelf(ground, side));
+        found.push(places::lingual_flange(ground, side));
+    }
+    found.extend(pads);
+    found
+}
+
+/// What closes the trough on either side, right before left. One that is not seen
+/// is expected where its fellow is.
+fn ends_of_trough(
+    ground: &Ground<'_>,
+    name: LandmarkName,
+    what: impl Fn(&TroughEnd, f64) -> Result<(Seen, Extent), Unseen>,
+) -> [Sighting; 2] {
+    let troughs = [Side::Right, Side::Left].map(|side| {
+        let limb = ground.limb(side);
+        let trough = TroughEnd::follow(&ground.map, &limb);
+        let last = trough.as_ref().map(TroughEnd::last);
+        let found = match &trough {
+            Some(trough) => what(trough, ground.noise_mm),
+            None => Err(Unseen::NoSurface),
+        };
+        (side, found, last.or_else(|| limb.last().copied()))
+    });
+    let fellow = |number: usize| {
+        let (seen, _) = troughs[1 - number].1.as_ref().ok()?;
+        Some((
+            Point3::new(-seen.point.x, seen.point.y, seen.point.z),
+            seen.uncertainty_mm,
+        ))
+    };
+    [0, 1].map(|number| {
+        let (side, found, last) = &troughs[number];
+        let (seen, extent, expected) = match (found, fellow(number)) {
+            (Ok((seen, extent)), _) => (Ok(*seen), *extent, None),
+            (Err(why), Some((expected, uncertainty_mm))) => {
+                let margin = last.map(|last| Measured {
+                    mm: expected.y - last.y,
+                    uncertainty_mm: uncertainty_mm.hypot(anatomy::FELLOW_WITHIN_MM),
+                });
+                let extent = Extent {
+                    margin,
+                    covered: None,
+                };
+                (Err(*why), extent, Some(expected))
+            }
+            (Err(why), None) => (Err(*why), Extent::default(), *last),
+        };
+        Sighting {
+            extent,
+            ..Sighting::of_local(ground, name, Some(*side), seen, expected)
+        }
+    })
 }

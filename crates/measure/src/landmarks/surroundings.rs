@@ -2,13 +2,14 @@
 //! tray that shows.
 
 use super::figures::{
-    Landmark, LandmarkMark, LandmarkName, LandmarkSource, NEARBY_MM, Nearby, NearbyKind, Seen,
-    Unseen,
+    Extent, Landmark, LandmarkMark, LandmarkName, LandmarkSource, NEARBY_MM, Nearby, NearbyKind,
+    Seen, Unseen,
 };
 use super::ground::Ground;
 use super::sources::{Sighting, Sources};
-use crate::border::{Border, DipKind, Station};
+use crate::border::{Border, DipKind, Measured, STATION_PLACE_MM, Station};
 use crate::cover::SpotKind;
+use geometry::closed_line::inside_by_in_plan;
 use nalgebra::Point3;
 
 /// Scan coordinates throughout.
@@ -31,6 +32,8 @@ impl<'a> Surroundings<'a> {
     pub(super) fn marked(&self, mark: &LandmarkMark) -> Sighting {
         /// A mark lies on the surface to this, mm.
         const ON_SURFACE_MM: f64 = 2.0;
+        /// Expanded uncertainty (k = 2) of a mark, mm.
+        const MARK_MM: f64 = 0.5;
         let mesh = &self.sources.impression.local;
         let place = self.ground.local(&mark.point);
         let on_tissue = (mesh.triangles().iter())
@@ -44,7 +47,7 @@ impl<'a> Surroundings<'a> {
             seen: if on_tissue {
                 Ok(Seen {
                     point: mark.point,
-                    uncertainty_mm: ON_SURFACE_MM,
+                    uncertainty_mm: MARK_MM,
                     confidence: 1.0,
                     relief_mm: None,
                 })
@@ -52,6 +55,7 @@ impl<'a> Surroundings<'a> {
                 Err(Unseen::NoSurface)
             },
             expected: Some(mark.point),
+            extent: Extent::default(),
         }
     }
 
@@ -63,9 +67,7 @@ impl<'a> Surroundings<'a> {
             Err(_) => sighting.expected,
         };
         Landmark {
-            margin_mm: place
-                .filter(|_| sighting.seen.is_ok() && !name.is_of_border())
-                .and_then(|place| self.margin_mm(&place)),
+            extent: self.extent(&sighting),
             zone: place.map(|place| self.ground.zone(&place)),
             nearby: place.map_or_else(Vec::new, |place| self.nearby(name, &place)),
             name,
@@ -76,15 +78,21 @@ impl<'a> Surroundings<'a> {
         }
     }
 
-    /// From a place to the border line, in plan, mm; below 0 beyond it.
-    fn margin_mm(&self, place: &Point3<f64>) -> Option<f64> {
-        let border = self.ground.border?;
-        let local = self.ground.local(place).xy();
-        border
-            .stations
-            .iter()
-            .map(|station| (self.ground.local(&station.point).xy() - local).norm())
-            .min_by(f64::total_cmp)
+    /// What the search found of the extent; else the distance to the border line.
+    fn extent(&self, sighting: &Sighting) -> Extent {
+        let own = sighting.extent;
+        let Ok(seen) = &sighting.seen else {
+            return own;
+        };
+        if sighting.name.is_of_border() || own != Extent::default() {
+            return own;
+        }
+        let local = self.ground.local(&seen.point).xy();
+        let margin = inside_by_in_plan(&self.ground.border_line(), local).map(|mm| Measured {
+            mm,
+            uncertainty_mm: seen.uncertainty_mm.hypot(STATION_PLACE_MM),
+        });
+        Extent { margin, ..own }
     }
 
     fn nearby(&self, name: LandmarkName, place: &Point3<f64>) -> Vec<Nearby> {

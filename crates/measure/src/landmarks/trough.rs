@@ -2,8 +2,9 @@
 //! notch, a ridge across it in the negative, or the retromolar pad, a hollow
 //! before its end.
 
-use super::figures::{Seen, Unseen};
+use super::figures::{Covered, Extent, Seen, Unseen};
 use crate::anatomy;
+use crate::border::Measured;
 use geometry::height_map::HeightMap;
 use nalgebra::{Point2, Point3, Vector2};
 
@@ -15,6 +16,8 @@ const BEFORE_END_MM: f64 = 24.0;
 const BESIDE_MM: f64 = 2.5;
 /// Holes up to this length are crossed, mm.
 const LONGEST_GAP_MM: f64 = 7.0;
+/// Expanded uncertainty (k = 2) of where a pad begins, mm.
+const PAD_BEGINS_WITHIN_MM: f64 = 1.2;
 
 /// Bottom of the trough from the middle of a limb to the end of the surface,
 /// a step apart.
@@ -66,9 +69,35 @@ impl TroughEnd {
     /// Number of the highest bottom, the end being where it turns down again.
     fn top(&self) -> usize {
         let half = self.bottoms.len() / 2;
-        (half..self.bottoms.len())
+        self.highest(half..self.bottoms.len())
+    }
+
+    /// Number of the first bottom that rises over the level, for the most part as
+    /// high as any, and that turns down behind: where the course runs up a wall at
+    /// its end, the highest is no ridge.
+    fn first_top(&self, noise_mm: f64) -> usize {
+        let highest = self.top();
+        let z = |i: usize| self.bottoms[i].z;
+        let turns_down_mm = 0.1 + 2.0 * noise_mm;
+        let least = self.level() + anatomy::HAMULAR_RIDGE_FIRST_PART * (z(highest) - self.level());
+        let near_end = (anatomy::HAMULAR_NOTCH_WITHIN_END_MM / TROUGH_STEP_MM) as usize;
+        let first = (self.bottoms.len() / 2).max(self.bottoms.len().saturating_sub(near_end));
+        let within = (anatomy::HAMULAR_RIDGE_HALF_LENGTH_MM / TROUGH_STEP_MM) as usize;
+        let is_ridge = |i: &usize| {
+            let around = i.saturating_sub(within)..(i + within + 1).min(self.bottoms.len());
+            let behind = *i..(i + within + 1).min(self.bottoms.len());
+            z(*i) >= least
+                && self.highest(around) == *i
+                && behind.map(z).fold(f64::INFINITY, f64::min) <= z(*i) - turns_down_mm
+        };
+        (first..highest).find(is_ridge).unwrap_or(highest)
+    }
+
+    fn highest(&self, among: std::ops::Range<usize>) -> usize {
+        let first = among.start;
+        among
             .max_by(|&a, &b| self.bottoms[a].z.total_cmp(&self.bottoms[b].z))
-            .unwrap_or(half)
+            .unwrap_or(first)
     }
 
     /// The last place of the trough.
@@ -77,64 +106,94 @@ impl TroughEnd {
     }
 
     /// The ridge that closes the trough (hamular notch, in the negative: the
-    /// saddle that is highest along the trough and lowest across it).
-    pub(super) fn ridge(&self, noise_mm: f64) -> Result<Seen, Unseen> {
-        let (level, top) = (self.level(), self.top());
+    /// saddle that is highest along the trough and lowest across it), and how far
+    /// the surface goes on behind it.
+    pub(super) fn ridge(&self, noise_mm: f64) -> Result<(Seen, Extent), Unseen> {
+        let (level, top) = (self.level(), self.first_top(noise_mm));
         let rise = self.bottoms[top].z - level;
-        if rise < anatomy::TROUGH_END_LEAST_RISE_MM {
+        let least_mm = anatomy::HAMULAR_RIDGE_LEAST_RISE_MM.max(4.0 * noise_mm);
+        if rise < least_mm {
             return Err(Unseen::TroughOpen {
                 open_mm: rise.max(0.0),
             });
         }
-        let fall = self.bottoms[top].z - self.last().z;
-        let least_mm = anatomy::HAMULAR_RIDGE_LEAST_FALL_MM.max(4.0 * noise_mm);
-        if fall < least_mm {
-            return Err(Unseen::PoorlyDefined { least_mm });
-        }
         let (point, spread_mm) = self.middle_of(top, |z| self.bottoms[top].z - z, noise_mm);
-        Ok(Seen {
+        let seen = Seen {
             point,
             uncertainty_mm: spread_mm,
             confidence: rise / (rise + anatomy::TROUGH_END_LEAST_RISE_MM),
             relief_mm: Some(rise),
-        })
+        };
+        let margin = Measured {
+            mm: (self.last() - self.bottoms[top]).xy().norm(),
+            uncertainty_mm: TROUGH_STEP_MM,
+        };
+        let extent = Extent {
+            margin: Some(margin),
+            covered: None,
+        };
+        Ok((seen, extent))
     }
 
-    /// The hollow before the trough's end (retromolar pad, in the negative).
-    pub(super) fn hollow(&self, noise_mm: f64) -> Result<Seen, Unseen> {
-        let top = self.top();
-        let rise = self.bottoms[top].z - self.level();
-        if rise < anatomy::TROUGH_END_LEAST_RISE_MM {
-            return Err(Unseen::TroughOpen {
-                open_mm: rise.max(0.0),
-            });
-        }
-        let first = top.saturating_sub((anatomy::PAD_WITHIN_MM / TROUGH_STEP_MM) as usize);
+    /// The hollow before the trough's end (retromolar pad, in the negative), and
+    /// how much of the pad the impression covers. Where the trough rises again
+    /// behind the hollow, that is all of it; else the pad's usual length says.
+    pub(super) fn hollow(&self, noise_mm: f64) -> Result<(Seen, Extent), Unseen> {
         let z = |i: usize| self.bottoms[i].z;
-        let bottom = (first..top)
+        let last = self.bottoms.len() - 1;
+        let steps = |mm: f64| (mm / TROUGH_STEP_MM) as usize;
+        let first = last.saturating_sub(steps(anatomy::PAD_WITHIN_MM));
+        let bottom = (first..=last)
             .min_by(|&a, &b| z(a).total_cmp(&z(b)))
-            .unwrap_or(first);
-        let shoulder = (bottom.saturating_sub((10.0 / TROUGH_STEP_MM) as usize)..bottom)
+            .unwrap_or(last);
+        let shoulder = (bottom.saturating_sub(steps(anatomy::PAD_SLOPE_MM))..=bottom)
             .map(z)
             .fold(f64::NEG_INFINITY, f64::max);
-        let depth = shoulder.min(z(top)) - z(bottom);
+        let rise = (bottom..=last).map(z).fold(f64::NEG_INFINITY, f64::max) - z(bottom);
+        let fall = shoulder - z(bottom);
         let least_mm = anatomy::PAD_LEAST_DEPTH_MM.max(4.0 * noise_mm);
-        if depth < least_mm {
-            return Err(Unseen::NoRelief { least_mm });
+        if fall < least_mm {
+            let over_level = z(self.top()) - self.level();
+            return Err(if over_level < anatomy::TROUGH_END_LEAST_RISE_MM {
+                Unseen::TroughOpen {
+                    open_mm: over_level.max(0.0),
+                }
+            } else {
+                Unseen::NoRelief { least_mm }
+            });
         }
+        let is_closed = rise >= least_mm.max(anatomy::PAD_CLOSED_PART * fall);
+        let depth = if is_closed { fall.min(rise) } else { fall };
         // The middle between the places at half depth: the bottom is level.
         let half = z(bottom) + depth / 2.0;
         let low = |i: &usize| z(*i) <= half;
         let from = (0..=bottom).rev().take_while(low).last().unwrap_or(bottom);
-        let to = (bottom..top).take_while(low).last().unwrap_or(bottom);
-        let middle = (from + to) / 2;
-        Ok(Seen {
-            point: self.bottoms[middle],
+        let to = (bottom..=last).take_while(low).last().unwrap_or(bottom);
+        let begins = (0..=bottom)
+            .rev()
+            .find(|&i| shoulder - z(i) <= anatomy::PAD_BEGINS_PART * fall)
+            .unwrap_or(from);
+        let length_mm = (last - begins) as f64 * TROUGH_STEP_MM;
+        let percent = if is_closed {
+            100.0
+        } else {
+            (100.0 * length_mm / anatomy::PAD_USUAL_LENGTH_MM).min(100.0)
+        };
+        let seen = Seen {
+            point: self.bottoms[(from + to) / 2],
             // Half of the hollow's length, as far as its depth is not known.
             uncertainty_mm: 1.3 + (to - from) as f64 * TROUGH_STEP_MM * (noise_mm / depth).min(0.5),
             confidence: depth / (depth + anatomy::PAD_LEAST_DEPTH_MM),
             relief_mm: Some(depth),
-        })
+        };
+        let extent = Extent {
+            margin: None,
+            covered: Some(Covered {
+                percent,
+                uncertainty_percent: 100.0 * PAD_BEGINS_WITHIN_MM / anatomy::PAD_USUAL_LENGTH_MM,
+            }),
+        };
+        Ok((seen, extent))
     }
 
     /// Middle of the places round an extreme that lie within a little of it, and

@@ -61,6 +61,7 @@ fn row(landmark: &Landmark) -> Vec<Markup> {
 fn status(status: LandmarkStatus) -> &'static str {
     match status {
         LandmarkStatus::Recorded => "recorded",
+        LandmarkStatus::Reached => "place reached, not verified",
         LandmarkStatus::CutShort => "cut short",
         LandmarkStatus::Obscured => "obscured",
         LandmarkStatus::NotFound => "not found",

@@ -148,19 +148,23 @@ pub struct Dip {
     pub uncertainty_mm: f64,
     /// Width at half depth, mm.
     pub width_mm: f64,
+    /// Another dip, where the same frenum may lie, may be its notch.
+    pub beside_notch: bool,
 }
 
 /// What a dip of the border is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum DipKind {
-    /// Narrow, as a frenum leaves it.
+    /// Where a frenum may lie, and narrow or pointed, as a frenum leaves it.
     Notch,
-    /// Pointed like a frenum's notch but broader than they are: a frenum or a
-    /// short stretch.
+    /// Where a frenum may lie and no wider than the broadest frenum, but blunt or
+    /// very deep: a frenum or a short stretch.
     BroadNotch,
-    /// Too wide for a frenum.
+    /// A stretch that no frenum explains and that ends steeply.
     Short,
+    /// Such a stretch that falls and rises gently.
+    Wave,
 }
 
 impl Border {
@@ -295,6 +299,7 @@ impl Dip {
                 measure::DipKind::Notch => DipKind::Notch,
                 measure::DipKind::BroadNotch => DipKind::BroadNotch,
                 measure::DipKind::Short => DipKind::Short,
+                measure::DipKind::Wave => DipKind::Wave,
             },
             from: dip.from as u64,
             to: dip.to as u64,
@@ -302,6 +307,7 @@ impl Dip {
             depth_mm: figure(dip.depth.mm),
             uncertainty_mm: figure(dip.depth.uncertainty_mm),
             width_mm: figure(dip.width_mm),
+            beside_notch: dip.beside_notch,
         }
     }
 }

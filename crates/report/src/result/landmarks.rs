@@ -12,8 +12,10 @@ use serde::{Deserialize, Serialize};
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum LandmarkStatus {
-    /// The surface is there, the border passes beyond it, nothing spoils it.
+    /// It shows on the surface, the border passes beyond it, nothing spoils it.
     Recorded,
+    /// The impression reaches its place, which nothing on the surface verifies.
+    Reached,
     /// Border or scan end at it or before it.
     CutShort,
     /// A defect or bare tray lies over it.
@@ -54,9 +56,15 @@ pub struct Landmark {
     /// Depth of its notch or hollow, height of its ridge, mm; `null` for a place
     /// that is known by its neighbours.
     pub relief_mm: Option<f64>,
-    /// From the landmark to the border beyond it, in plan, mm; `null` for one
-    /// that lies in the border, and where that is not known.
+    /// From the landmark to the border beyond it, in plan, mm; below 0 where it
+    /// lies beyond the border; `null` for one that lies in the border, and where
+    /// that is not known.
     pub margin_mm: Option<f64>,
+    /// Its expanded uncertainty (k = 2), mm.
+    pub margin_uncertainty_mm: Option<f64>,
+    /// How much of the landmark's own area lies inside the border, %; `null` for a
+    /// landmark without an area, and where that is not known.
+    pub covered_percent: Option<f64>,
     /// Part of the arch; `null` where no place is known.
     pub zone: Option<String>,
     /// Why it was not seen; `null` where it was.
@@ -67,6 +75,7 @@ impl From<judge::LandmarkStatus> for LandmarkStatus {
     fn from(status: judge::LandmarkStatus) -> Self {
         match status {
             judge::LandmarkStatus::Recorded => Self::Recorded,
+            judge::LandmarkStatus::Reached => Self::Reached,
             judge::LandmarkStatus::CutShort => Self::CutShort,
             judge::LandmarkStatus::Obscured => Self::Obscured,
             judge::LandmarkStatus::NotFound => Self::NotFound,
@@ -102,7 +111,12 @@ impl Landmark {
             confidence: seen.map_or(0.0, |seen| confidence(seen.confidence)),
             source: found.source.into(),
             relief_mm: seen.and_then(|seen| seen.relief_mm).map(figure),
-            margin_mm: found.margin_mm.map(figure),
+            margin_mm: found.extent.margin.map(|margin| figure(margin.mm)),
+            margin_uncertainty_mm: found
+                .extent
+                .margin
+                .map(|margin| figure(margin.uncertainty_mm)),
+            covered_percent: found.extent.covered.map(|covered| figure(covered.percent)),
             zone: found.zone.map(|zone| words::zone(zone).to_owned()),
             why: found.seen.as_ref().err().map(ToString::to_string),
         }

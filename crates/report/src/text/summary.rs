@@ -108,12 +108,10 @@ fn write_landmarks(out: &mut String, impression: &ImpressionResult) -> fmt::Resu
     }
     let of = |status| landmarks.iter().filter(move |l| l.status == status);
     let recorded = of(LandmarkStatus::Recorded).count();
-    write!(
-        out,
-        "    landmarks recorded: {recorded} of {}",
-        landmarks.len()
-    )?;
+    let verifiable = landmarks.len() - of(LandmarkStatus::Reached).count();
+    write!(out, "    landmarks recorded: {recorded} of {verifiable}")?;
     for (status, word) in [
+        (LandmarkStatus::Reached, "place reached, not verified"),
         (LandmarkStatus::CutShort, "cut short"),
         (LandmarkStatus::Obscured, "obscured"),
         (LandmarkStatus::NotFound, "not found"),

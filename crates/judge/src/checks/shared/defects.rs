@@ -30,6 +30,8 @@ pub(crate) struct DefectCheck {
     pub(crate) usual: LimitKey,
     /// Its limit in critical zones and beside the border.
     pub(crate) critical: LimitKey,
+    /// A wider limit there, which weighs more.
+    pub(crate) redo: Option<LimitKey>,
     /// What to do about it.
     pub(crate) instruction: fn(&Subject<'_>, &Defect) -> String,
 }
@@ -44,14 +46,20 @@ impl DefectCheck {
     }
 
     fn finding(&self, subject: &Subject<'_>, number: usize, defect: &Defect) -> Option<Finding> {
-        let limit = subject.limit(if is_critical(subject, defect) {
-            self.critical
-        } else {
-            self.usual
-        });
         let [size, uncertainty] = (self.size)(defect);
-        let conformity = decide(size, uncertainty, Bound::AtMost(limit.value));
-        let severity = Severity::of(conformity, limit.level)?;
+        let against = |key| {
+            let limit = subject.limit(key);
+            let conformity = decide(size, uncertainty, Bound::AtMost(limit.value));
+            let severity = Severity::of(conformity, limit.level)?;
+            Some((limit, conformity, severity))
+        };
+        let (limit, conformity, severity) = if is_critical(subject, defect) {
+            self.redo
+                .and_then(against)
+                .or_else(|| against(self.critical))
+        } else {
+            against(self.usual)
+        }?;
         let mut instruction = (self.instruction)(subject, defect);
         if conformity == Conformity::Borderline && severity == Severity::Borderline {
             instruction = format!("Too close to the limit to tell: look at it. {instruction}");
@@ -76,5 +84,10 @@ pub(crate) fn width(defect: &Defect) -> [f64; 2] {
 
 fn is_critical(subject: &Subject<'_>, defect: &Defect) -> bool {
     let beside_border = subject.limit(LimitKey::BorderMargin).value;
-    CRITICAL_ZONES.contains(&defect.zone) || defect.from_edge_mm < beside_border
+    is_critical_zone(defect.zone) || defect.from_edge_mm < beside_border
+}
+
+/// Whether the surface of a zone bears the denture or seals it.
+pub(crate) fn is_critical_zone(zone: Zone) -> bool {
+    CRITICAL_ZONES.contains(&zone)
 }

@@ -10,7 +10,7 @@ use measure::{Border, Dip, DipKind};
 
 /// Whether a station lies in a notch that a frenum left.
 pub(crate) fn in_notch(border: &Border, number: usize) -> bool {
-    in_dip(border, number, |dip| dip.kind != DipKind::Short)
+    in_dip(border, number, |dip| dip.kind.may_be_frenum())
 }
 
 /// Whether a station lies in a dip that `under-extension` speaks of.
@@ -27,11 +27,16 @@ fn in_dip(border: &Border, number: usize, kind: impl Fn(&Dip) -> bool) -> bool {
         .any(|dip| within(dip.from, dip.to, number) && kind(dip))
 }
 
-/// How a dip comes out as a short stretch; `None` where it is no fault.
+/// A vestibule's own waves are no deeper than the limit times this (common practice,
+/// no source).
+const WAVE_FACTOR: f64 = 2.0;
+
+/// How a dip comes out as a short stretch; `None` where it is no fault. What its
+/// shape alone does not tell is a note, or a question.
 pub(crate) fn severity_of(subject: &Subject<'_>, border: &Border, dip: &Dip) -> Option<Severity> {
     let limit = subject.limit(LimitKey::UnderExtension);
     let least_mm = subject.limit(LimitKey::LeastStretch).value;
-    if dip.kind == DipKind::Notch || dip.width_mm < least_mm {
+    if dip.width_mm < least_mm {
         return None;
     }
     let bottom = &border.stations[dip.bottom];
@@ -43,13 +48,28 @@ pub(crate) fn severity_of(subject: &Subject<'_>, border: &Border, dip: &Dip) -> 
         // `scan-ends` speaks: a border that was not scanned is not a short one.
         return None;
     }
-    let most = Bound::AtMost(limit.in_zone(bottom.zone));
-    let conformity = decide(dip.depth.mm, dip.depth.uncertainty_mm, most);
-    let conformity = match (dip.kind, conformity) {
-        // It may be a frenum's.
-        (DipKind::BroadNotch, Conformity::NotConforming) => Conformity::Borderline,
-        (_, conformity) => conformity,
-    };
-    let unsure_note = limit.level == Level::Note && conformity == Conformity::Borderline;
-    Severity::of(conformity, limit.level).filter(|_| !unsure_note)
+    let depth_against = |most| decide(dip.depth.mm, dip.depth.uncertainty_mm, Bound::AtMost(most));
+    let most = limit.in_zone(bottom.zone);
+    let is_deep = depth_against(most) == Conformity::NotConforming;
+    match dip.kind {
+        DipKind::Notch => None,
+        DipKind::BroadNotch => is_deep.then_some(if dip.beside_notch {
+            Severity::Borderline
+        } else {
+            Severity::Note
+        }),
+        DipKind::Wave => {
+            let is_very_deep = depth_against(most * WAVE_FACTOR) == Conformity::NotConforming;
+            is_deep.then_some(if is_very_deep {
+                Severity::Borderline
+            } else {
+                Severity::Note
+            })
+        }
+        DipKind::Short => {
+            let conformity = depth_against(most);
+            let unsure_note = limit.level == Level::Note && conformity == Conformity::Borderline;
+            Severity::of(conformity, limit.level).filter(|_| !unsure_note)
+        }
+    }
 }

@@ -8,12 +8,12 @@ use crate::subject::Subject;
 use crate::words;
 use measure::landmarks::{Landmark, LandmarkName};
 
-/// A finding for each landmark of a status; `assess` gives severity
+/// A finding for each landmark that a check is about; `assess` gives severity
 /// and instruction.
 pub(crate) fn findings(
     subject: &Subject<'_>,
     check: Check,
-    status: LandmarkStatus,
+    is_about: impl Fn(&JudgedLandmark) -> bool,
     assess: impl Fn(&Landmark, &JudgedLandmark) -> (Severity, String),
 ) -> Vec<Finding> {
     let landmarks = &subject.measurement().landmarks;
@@ -21,8 +21,8 @@ pub(crate) fn findings(
         .iter()
         .zip(judged(subject))
         .enumerate()
-        .filter(|(_, (_, judged))| judged.status == status)
-        .filter(|(_, (landmark, _))| !may_be_missing(landmark.name, status))
+        .filter(|(_, (_, judged))| is_about(judged))
+        .filter(|(_, (landmark, judged))| !may_be_missing(landmark.name, judged.status))
         .map(|(number, (landmark, judged))| {
             let (severity, instruction) = assess(landmark, &judged);
             Finding {

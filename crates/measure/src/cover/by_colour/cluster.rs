@@ -51,6 +51,16 @@ impl Cluster {
     }
 }
 
+impl Cluster {
+    /// How far a colour lies from the middle, in standard deviations of the scatter
+    /// in that direction.
+    pub(super) fn deviations(&self, colour: &Vector3<f64>) -> f64 {
+        let off = colour - self.centre;
+        let metric = self.covariance.try_inverse().unwrap_or_default();
+        off.dot(&(metric * off)).sqrt()
+    }
+}
+
 /// The tray's colour among those of the outer surface, where it is clear.
 pub(super) fn tray_among(outer: &[Vector3<f64>], material: &Cluster) -> Option<Vector3<f64>> {
     const ROUNDS: usize = 8;

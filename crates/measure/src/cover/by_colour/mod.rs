@@ -9,9 +9,11 @@
 
 mod cielab;
 mod cluster;
+mod contrasts;
 mod figures;
 mod light;
 
+pub use contrasts::Contrast;
 pub use figures::{BesideCover, NoColour, TrayColour};
 
 use super::figures::{Cover, Spot, SpotKind};
@@ -28,24 +30,40 @@ use nalgebra::Vector3;
 /// The share is known no better than this: a blurred edge lies between.
 const SHARE_DOUBT: f64 = 0.15;
 
-/// What the colours of an impression's scan tell, and the patches of tray;
-/// `None` where the scan has no colours.
-///
-/// # Errors
-/// When the tray's colour is neither given nor clear from the outer surface,
-/// or too like the material's.
+/// What the scan's colours show.
+pub(crate) struct ColourReading {
+    /// What they show of the tray, or why that is not known: the tray's colour is
+    /// neither given nor clear from the outer surface, or too like the material's.
+    pub(crate) tray: Result<TrayColour, NoColour>,
+    /// Patches of the tray's colour.
+    pub(crate) spots: Vec<Spot>,
+    /// Where the tray's colour is not known: patches of another colour.
+    pub(crate) contrasts: Vec<Contrast>,
+}
+
+impl From<NoColour> for ColourReading {
+    fn from(why: NoColour) -> Self {
+        Self {
+            tray: Err(why),
+            spots: Vec::new(),
+            contrasts: Vec::new(),
+        }
+    }
+}
+
+/// What the colours of an impression's scan show; `None` where it has no colours.
 pub(crate) fn read(
     impression: &Impression,
     cover: Option<&Cover>,
     settings: &MeasureSettings,
-) -> Option<Result<(TrayColour, Vec<Spot>), NoColour>> {
+) -> Option<ColourReading> {
     let colours: Vec<Vector3<f64>> = impression
         .local
         .colours()?
         .iter()
         .map(|&colour| of_srgb(colour))
         .collect();
-    Some(of_colours(impression, &colours, cover, settings))
+    Some(of_colours(impression, &colours, cover, settings).unwrap_or_else(Into::into))
 }
 
 fn of_colours(
@@ -53,7 +71,7 @@ fn of_colours(
     colours: &[Vector3<f64>],
     cover: Option<&Cover>,
     settings: &MeasureSettings,
-) -> Result<(TrayColour, Vec<Spot>), NoColour> {
+) -> Result<ColourReading, NoColour> {
     let mesh = &impression.local;
     let weights = impression.tissue_weights();
     let tissue: Vec<usize> = (0..weights.len()).filter(|&v| weights[v] > 0.0).collect();
@@ -72,23 +90,28 @@ fn of_colours(
         (0..weights.len()).map(|v| evened(&inner, v)).collect();
     let material = Cluster::most_of(on_tissue.iter().flatten().copied().collect())
         .ok_or(NoColour::TooUneven { separation: 0.0 })?;
-    let (tray, inferred) = match settings.tray_colour {
-        Some(given) => (of_srgb(given), false),
-        None => {
-            let off: Vec<Vector3<f64>> = (0..weights.len())
-                .filter_map(|v| evened(&outer, v))
-                .collect();
-            let shown = impression.regions.has_outer_surface();
-            let found = shown.then(|| tray_among(&off, &material)).flatten();
-            (found.ok_or(NoColour::TrayColourUnknown)?, true)
-        }
+    let near_rim = near_rim(impression, weights);
+    let inferred = || {
+        let off: Vec<Vector3<f64>> = (0..weights.len())
+            .filter_map(|v| evened(&outer, v))
+            .collect();
+        let shown = impression.regions.has_outer_surface();
+        shown.then(|| tray_among(&off, &material)).flatten()
+    };
+    let given = settings.tray_colour.map(of_srgb);
+    let Some(tray) = given.or_else(inferred) else {
+        let contrasts =
+            contrasts::contrasts(impression, &on_tissue, &near_rim, &material, settings);
+        return Ok(ColourReading {
+            contrasts,
+            ..NoColour::TrayColourUnknown.into()
+        });
     };
     let apart = Apart::between(&material, tray)?;
     let shares: Vec<Option<Share>> = on_tissue
         .iter()
         .map(|colour| colour.map(|colour| apart.share(&colour)))
         .collect();
-    let near_rim = near_rim(impression, weights);
     let at_vertex: Vec<Option<f64>> = (shares.iter().zip(near_rim))
         .map(|(share, near_rim)| share.filter(|_| !near_rim).map(Share::toward_tray))
         .collect();
@@ -99,7 +122,7 @@ fn of_colours(
     let reading = TrayColour {
         material: to_srgb(&material.centre),
         tray: to_srgb(&tray),
-        inferred,
+        inferred: given.is_none(),
         difference: apart.way.norm(),
         separation: apart.separation,
         area_judged_mm2: area(&|v| at_vertex[v].is_some()),
@@ -122,7 +145,11 @@ fn of_colours(
         at_vertex,
     };
     let spots = outlined(impression, &reading, &on_tissue, &apart, cover, settings);
-    Ok((reading, spots))
+    Ok(ColourReading {
+        tray: Ok(reading),
+        spots,
+        contrasts: Vec::new(),
+    })
 }
 
 /// Whether the cover map does not surely call a place covered.
