@@ -11,6 +11,10 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
         return Vec::new();
     };
     let what_to_do = match why {
+        NoBorder::NotRound => {
+            "Scan the whole arch, both sides of every flange, and check again; or look at the \
+             border yourself."
+        }
         NoBorder::NoLine => "Scan the border all the way round, from the outer side too.",
     };
     let instruction = format!("The border was not judged: {why}. {what_to_do}");

@@ -9,8 +9,9 @@ use thiserror::Error;
 /// are read from lie as far apart in plan, so that about one station belongs to
 /// each of them.
 pub(super) const STATION_STEP_MM: f64 = 0.5;
-/// Expanded uncertainty (k = 2) of a station's place along the border, mm.
-pub(crate) const STATION_PLACE_MM: f64 = 0.5;
+/// Expanded uncertainty (k = 2) of a station's place along the border, mm: planes that two
+/// observers lay across one place of the border lie within 1 mm of each other.
+pub(crate) const STATION_PLACE_MM: f64 = 1.0;
 
 /// A measured length and its expanded uncertainty (k = 2).
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -27,6 +28,8 @@ pub struct Measured {
 pub enum NoBorder {
     #[error("no border line could be followed round the scan")]
     NoLine,
+    #[error("the line that was followed does not run along both sides of the whole arch")]
+    NotRound,
 }
 
 /// Why a station lacks a figure.
@@ -45,6 +48,8 @@ pub enum Missing {
     FlangeTooLow,
     #[error("the border does not turn over as a roll here")]
     NoRoll,
+    #[error("the line that was followed leaves the summit of the flange here")]
+    OffTheSummit,
     #[error("no tray scan is registered")]
     NoTray,
 }

@@ -30,10 +30,10 @@ const SHORT_RULER: RulerKind = RulerKind {
 /// How much a pointed notch widens from half of its depth to a quarter: 1.4
 /// times for a bell, 1.5 for a V, near 1 for one with a level bottom, more where
 /// a notch runs out into a short stretch. A note depends on it, no verdict.
-const WIDENING: std::ops::RangeInclusive<f64> = 1.22..=1.58;
+const WIDENING: std::ops::RangeInclusive<f64> = 1.22..=2.0;
 /// How much a pointed notch widens from three quarters of its depth to half of
 /// it: 1.55 times for a bell, 2 for a V.
-const WIDENING_LOW: std::ops::RangeInclusive<f64> = 1.25..=2.3;
+const WIDENING_LOW: std::ops::RangeInclusive<f64> = 1.25..=2.6;
 /// How many stations beside an end of the scan are not to be trusted.
 const BESIDE: usize = 6;
 

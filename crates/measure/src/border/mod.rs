@@ -11,6 +11,7 @@ mod height_profile;
 mod heights;
 mod outline;
 mod profile;
+mod proof;
 mod rays;
 mod short;
 mod station;
@@ -52,7 +53,6 @@ pub(crate) fn measure(
     noise_mm: f64,
     flange_depth_mm: f64,
 ) -> Result<Border, NoBorder> {
-    let arch = impression.frame.arch;
     let kept: Vec<[u32; 3]> = impression
         .local
         .triangles()
@@ -62,30 +62,48 @@ pub(crate) fn measure(
         .map(|(_, corners)| *corners)
         .collect();
     let map = HeightMap::of(impression.local.vertices(), &kept, FINE_CELL_MM);
-    let spine = Spine::of(impression.zones.crest_points(), &map);
-    let rays = rays::rays_round(&spine, arch);
-    let rough = outline::rough_border(&map, &rays).ok_or(NoBorder::NoLine)?;
+    let crest = impression.zones.crest_points();
+    // Where the line does not prove itself, another start may lead to one that does.
+    let starts = [Spine::of(crest, &map), Spine::whole(crest, &map)];
+    let mut outcome = Err(NoBorder::NoLine);
+    for spine in &starts {
+        let outlook = Outlook {
+            impression,
+            spine,
+            cutter: Cutter::new(&impression.local, |t| belongs[t]),
+            tray,
+            tray_cutter: tray.map(|tray| Cutter::new(tray.mesh(), |_| true)),
+            noise_mm,
+            flange_depth_mm,
+        };
+        outcome = followed(&outlook, &map);
+        if outcome.is_ok() {
+            break;
+        }
+    }
+    outcome.map(|reached| assembled(impression, reached))
+}
+
+/// The stations of the border from one start, where they prove themselves.
+fn followed(outlook: &Outlook<'_>, map: &HeightMap) -> Result<Vec<Reached>, NoBorder> {
+    let arch = outlook.impression.frame.arch;
+    let rays = rays::rays_round(outlook.spine, arch);
+    let rough = outline::rough_border(map, &rays).ok_or(NoBorder::NoLine)?;
     let rough = from_midline(
         closed_line::smooth_and_even(&rough, STATION_STEP_MM, SMOOTH_MM),
         arch,
     );
-    let outlook = Outlook {
-        impression,
-        spine: &spine,
-        cutter: Cutter::new(&impression.local, |t| belongs[t]),
-        tray,
-        tray_cutter: tray.map(|tray| Cutter::new(tray.mesh(), |_| true)),
-        noise_mm,
-        flange_depth_mm,
-    };
     let outward = outward_normals(&rough);
     let reached: Vec<Reached> = rough
         .par_iter()
         .zip(&outward)
         .map(|(point, outward)| outlook.look(point, *outward))
         .collect();
+    let reached = proof::on_the_summit(reached, &outward, outlook, map);
     let reached = with_doubt_along(with_whole_parts(reached));
-    Ok(assembled(impression, reached))
+    proof::covers_the_arch(&reached, outlook.impression.zones.crest_points())
+        .then_some(reached)
+        .ok_or(NoBorder::NotRound)
 }
 
 /// Where a flange is so low that its border comes near the crest, single planes

@@ -100,6 +100,19 @@ impl Spine {
         }
     }
 
+    /// The crest line as it is, smooth: for a trough whose floor rises so early that
+    /// too little of it counts as open.
+    pub(super) fn whole(crest: &[Point3<f64>], map: &HeightMap) -> Self {
+        const SMOOTH: usize = 6;
+        let plan: Vec<Point2<f64>> = crest.iter().map(Point3::xy).collect();
+        let points = evenly(&smoothed(&plan, SMOOTH), RAY_STEP_MM);
+        Self {
+            along: tangents(&points, 6),
+            crest: open_trough(&points, map),
+            points,
+        }
+    }
+
     /// Unit vector away from the inside of the arch.
     pub(super) fn outward(&self, i: usize) -> Vector2<f64> {
         Vector2::new(self.along[i].y, -self.along[i].x)

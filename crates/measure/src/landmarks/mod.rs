@@ -156,7 +156,7 @@ fn ends_of_trough(
     name: LandmarkName,
     what: impl Fn(&TroughEnd, f64) -> Result<(Seen, Extent), Unseen>,
 ) -> [Sighting; 2] {
-    let troughs = [Side::Right, Side::Left].map(|side| {
+    let mut troughs = [Side::Right, Side::Left].map(|side| {
         let limb = ground.limb(side);
         let trough = TroughEnd::follow(&ground.map, &limb);
         let last = trough.as_ref().map(TroughEnd::last);
@@ -166,6 +166,14 @@ fn ends_of_trough(
         };
         (side, found, last.or_else(|| limb.last().copied()))
     });
+    // Two that lie far from opposite each other are not both what is looked for: the
+    // slighter one is a wave of the trough's floor.
+    if let [(_, Ok((right, _)), _), (_, Ok((left, _)), _)] = &troughs
+        && (right.point.y - left.point.y).abs() > 2.0 * anatomy::FELLOW_WITHIN_MM
+    {
+        let slighter = usize::from(right.relief_mm > left.relief_mm);
+        troughs[slighter].1 = Err(Unseen::TroughOpen { open_mm: 0.0 });
+    }
     let fellow = |number: usize| {
         let (seen, _) = troughs[1 - number].1.as_ref().ok()?;
         Some((

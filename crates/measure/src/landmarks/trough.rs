@@ -76,12 +76,12 @@ impl TroughEnd {
     /// high as any, and that turns down behind: where the course runs up a wall at
     /// its end, the highest is no ridge.
     fn first_top(&self, noise_mm: f64) -> usize {
-        let highest = self.top();
+        let near_end = (anatomy::HAMULAR_NOTCH_WITHIN_END_MM / TROUGH_STEP_MM) as usize;
+        let first = (self.bottoms.len() / 2).max(self.bottoms.len().saturating_sub(near_end));
+        let highest = self.highest(first..self.bottoms.len());
         let z = |i: usize| self.bottoms[i].z;
         let turns_down_mm = 0.1 + 2.0 * noise_mm;
         let least = self.level() + anatomy::HAMULAR_RIDGE_FIRST_PART * (z(highest) - self.level());
-        let near_end = (anatomy::HAMULAR_NOTCH_WITHIN_END_MM / TROUGH_STEP_MM) as usize;
-        let first = (self.bottoms.len() / 2).max(self.bottoms.len().saturating_sub(near_end));
         let within = (anatomy::HAMULAR_RIDGE_HALF_LENGTH_MM / TROUGH_STEP_MM) as usize;
         let is_ridge = |i: &usize| {
             let around = i.saturating_sub(within)..(i + within + 1).min(self.bottoms.len());

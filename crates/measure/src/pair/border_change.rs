@@ -1,10 +1,14 @@
 //! How far the border moved between an earlier impression and a later one in
 //! the same tray: a first pass and its wash.
 
-use crate::border::{Border, BorderPart, Measured, STATION_PLACE_MM, Station};
+use crate::border::{Border, BorderPart, Measured, Station};
 use crate::frame::Frame;
 use geometry::registration::Registered;
 use nalgebra::Point3;
+
+/// Stations of two passes are matched to this along the border (k = 2), mm: both lie
+/// in one frame, half a millimetre apart.
+const MATCHED_WITHIN_MM: f64 = 0.5;
 
 /// For each station of the later border how much further along the seating axis
 /// it reaches than the earlier one, mm, negative where it is lower; `None`
@@ -61,7 +65,7 @@ fn change(
         uncertainty_mm: own_mm
             .hypot(known_mm(then)?)
             .hypot(pose_mm)
-            .hypot(slope * STATION_PLACE_MM),
+            .hypot(slope * MATCHED_WITHIN_MM),
     })
 }
 

@@ -103,6 +103,8 @@ pub enum MissingReason {
     FlangeTooLow,
     /// The border does not turn over as a roll.
     NoRoll,
+    /// The line that was followed leaves the summit of the flange here.
+    OffTheSummit,
     /// No tray scan is registered.
     NoTray,
 }
@@ -287,6 +289,7 @@ impl From<measure::Missing> for MissingReason {
             measure::Missing::NoCrest => Self::NoCrest,
             measure::Missing::FlangeTooLow => Self::FlangeTooLow,
             measure::Missing::NoRoll => Self::NoRoll,
+            measure::Missing::OffTheSummit => Self::OffTheSummit,
             measure::Missing::NoTray => Self::NoTray,
         }
     }

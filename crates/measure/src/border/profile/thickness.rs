@@ -5,9 +5,9 @@ use super::lines::{distance, straight};
 use crate::border::figures::{Measured, Missing};
 use geometry::section::SectionPoint;
 
-/// A section 8 degrees off square shows a wall one part in a hundred thicker;
-/// crest lines are not known better (k = 2).
-const ASKEW: f64 = 0.01;
+/// A section 13 degrees off square shows a wall one part in forty thicker; which way
+/// is square to a curved border is not known better (k = 2).
+const ASKEW: f64 = 0.025;
 
 impl Profile {
     /// Distance between the faces, square to the seating axis, `depth_mm` below

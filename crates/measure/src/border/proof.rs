@@ -1,0 +1,128 @@
+//! The border line proves itself before anything is judged by it: each station
+//! lies on the first summit that one meets from the crest outward, and the
+//! stations run along both sides of the whole arch.
+
+use super::figures::{BorderPart, Missing, STATION_STEP_MM, StationFigure};
+use super::station::{Outlook, Reached};
+use crate::anatomy;
+use geometry::height_map::HeightMap;
+use nalgebra::{Point2, Point3, Vector2};
+use rayon::prelude::*;
+
+/// A station this much lower than the summit before it has slipped off, mm.
+const SLIPPED_MM: f64 = 2.0;
+/// Shorter runs of them are the steep side of a notch or a short stretch, which the
+/// cells of the height map blur, mm.
+const LEAST_RUN_MM: f64 = 3.0;
+/// A station that was looked for again lies this near to the summit, mm.
+const ON_SUMMIT_MM: f64 = 0.4;
+
+/// The stations, looked for again at the summit of their flange where a stretch has
+/// slipped off it; without figures where that leads nowhere.
+pub(super) fn on_the_summit(
+    stations: Vec<Reached>,
+    outward: &[Vector2<f64>],
+    outlook: &Outlook<'_>,
+    map: &HeightMap,
+) -> Vec<Reached> {
+    let summits: Vec<Option<Point3<f64>>> = (stations.par_iter())
+        .map(|station| missed_summit(station, outlook, map))
+        .collect();
+    let least = (LEAST_RUN_MM / STATION_STEP_MM) as usize;
+    let is_long = runs_of_some(&summits, least);
+    (stations
+        .into_iter()
+        .zip(summits)
+        .zip(is_long.into_iter().zip(outward)))
+    .map(|((first, summit), (is_long, outward))| match summit {
+        Some(summit) if is_long => {
+            let again = outlook.look(&summit, *outward);
+            let is_found =
+                again.part == first.part && (again.point.z - summit.z).abs() <= ON_SUMMIT_MM;
+            if is_found {
+                again
+            } else {
+                without_figures(first)
+            }
+        }
+        _ => first,
+    })
+    .collect()
+}
+
+/// The summit that a station of a flange lies well below.
+fn missed_summit(station: &Reached, outlook: &Outlook<'_>, map: &HeightMap) -> Option<Point3<f64>> {
+    if station.part == BorderPart::Posterior || !station.is_scanned() {
+        return None;
+    }
+    let foot = outlook.spine.foot(station.point.xy());
+    summit(map, foot.at, station.point.xy())
+        .filter(|summit| summit.z - station.point.z > SLIPPED_MM)
+}
+
+/// Which places belong to a run of at least so many that hold something.
+fn runs_of_some<T>(places: &[Option<T>], least: usize) -> Vec<bool> {
+    places
+        .chunk_by(|a, b| a.is_some() == b.is_some())
+        .flat_map(|run| std::iter::repeat_n(run[0].is_some() && run.len() >= least, run.len()))
+        .collect()
+}
+
+/// The first summit on the way from a place on the crest toward another: from
+/// there the surface falls again.
+fn summit(map: &HeightMap, from: Point2<f64>, toward: Point2<f64>) -> Option<Point3<f64>> {
+    const STEP_MM: f64 = 0.25;
+    /// A shallower fall may be a wave of the flange.
+    const FALL_MM: f64 = 1.0;
+    let away = (toward - from).try_normalize(0.0)?;
+    let mut highest: Option<Point3<f64>> = None;
+    for step in 1..=(anatomy::OUTER_BORDER_WITHIN_MM / STEP_MM) as usize {
+        let place = from + away * (step as f64 * STEP_MM);
+        let Some(height) = map.at(place) else {
+            continue;
+        };
+        match highest {
+            Some(top) if height < top.z - FALL_MM => return highest,
+            Some(top) if height <= top.z => {}
+            _ => highest = Some(Point3::new(place.x, place.y, height)),
+        }
+    }
+    highest
+}
+
+fn without_figures(mut station: Reached) -> Reached {
+    for figure in StationFigure::ALL {
+        *station.figure_mut(figure) = Err(Missing::OffTheSummit);
+    }
+    station.uncertainty_mm = None;
+    station
+}
+
+/// Whether stations of the labial and buccal border accompany nearly all of the
+/// crest line on either side.
+pub(super) fn covers_the_arch(stations: &[Reached], crest: &[Point3<f64>]) -> bool {
+    /// The crest line's ends, where flanges run out into the back.
+    const ENDS_MM: f64 = 12.0;
+    const LEAST_SHARE: f64 = 0.8;
+    let outer: Vec<Point2<f64>> = (stations.iter())
+        .filter(|station| station.part == BorderPart::Outer)
+        .map(|station| station.point.xy())
+        .collect();
+    let [first, last] = [crest.first(), crest.last()].map(|end| end.map(Point3::xy));
+    let (Some(first), Some(last)) = (first, last) else {
+        return false;
+    };
+    let is_accompanied = |place: &Point2<f64>| {
+        let within = anatomy::OUTER_BORDER_WITHIN_MM;
+        outer.iter().any(|point| (point - place).norm() <= within)
+    };
+    let is_covered = |is_on_side: fn(f64) -> bool| {
+        let limb: Vec<Point2<f64>> = (crest.iter().map(Point3::xy))
+            .filter(|place| is_on_side(place.x))
+            .filter(|place| (place - first).norm() > ENDS_MM && (place - last).norm() > ENDS_MM)
+            .collect();
+        let covered = limb.iter().filter(|place| is_accompanied(place)).count();
+        covered as f64 >= LEAST_SHARE * limb.len() as f64
+    };
+    is_covered(|x| x > 0.0) && is_covered(|x| x < 0.0)
+}
