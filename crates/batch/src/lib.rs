@@ -24,6 +24,7 @@
 //! # }
 //! ```
 
+#![warn(unreachable_pub)]
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
 mod budget;

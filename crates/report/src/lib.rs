@@ -19,6 +19,7 @@
 //! # }
 //! ```
 
+#![warn(unreachable_pub)]
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
 mod drawing;
