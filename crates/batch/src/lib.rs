@@ -24,7 +24,6 @@
 //! # }
 //! ```
 
-#![warn(unreachable_pub)]
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
 mod budget;
