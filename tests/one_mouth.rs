@@ -6,7 +6,19 @@ mod frame {
 }
 
 mod registration {
-    promises::ask!(OneMouth, registration: without_noise, with_noise);
+    promises::ask!(OneMouth, registration:
+        without_noise,
+        with_noise,
+        another_mouths_tray_is_refused,
+    );
+}
+
+mod real_surfaces {
+    promises::ask!(OneMouth, real_surfaces: a_part_in_any_pose_is_laid_back_on_the_whole);
+    promises::ask!(real_surfaces:
+        a_copy_moved_out_by_1_5_mm_reads_1_5_mm,
+        none_of_them_is_taken_for_an_impression,
+    );
 }
 
 mod cover {
@@ -72,7 +84,7 @@ mod wash {
 }
 
 mod wash_places {
-    promises::ask!(OneMouth, wash_places: with_its_tray_are_told, are_told_through_the_first_pass);
+    promises::ask!(OneMouth, wash_places: are_told_with_its_tray_and_through_the_first_pass);
 }
 
 mod jaws {

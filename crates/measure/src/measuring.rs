@@ -183,14 +183,17 @@ impl<'a> Measuring<'a> {
                 (_, Err(why)) => Err(why.clone().into()),
                 (None, Ok(_)) => Err(TrayNotPlaced::NoTray.into()),
             };
-            Some(
-                match (by_scan, self.settings.tray_thickness, self.border()?) {
-                    (Err(NoCover::Tray(TrayNotPlaced::NoTray)), Some(thickness), Ok(border)) => {
-                        by_thickness::cover(impression, border, thickness, noise_mm)
+            Some(match (by_scan, self.settings.tray_thickness) {
+                (Err(NoCover::Tray(TrayNotPlaced::NoTray)), Some(thickness)) => {
+                    match self.known_border() {
+                        Some(border) => {
+                            by_thickness::cover(impression, border, thickness, noise_mm)
+                        }
+                        None => Err(TrayNotPlaced::NoTray.into()),
                     }
-                    (by_scan, ..) => by_scan,
-                },
-            )
+                }
+                (by_scan, _) => by_scan,
+            })
         });
         cover.as_ref().map(Result::as_ref)
     }
@@ -229,6 +232,11 @@ impl<'a> Measuring<'a> {
         self.colour
             .get_or_init(|| by_colour::read(self.impression()?, self.known_cover(), self.settings))
             .as_ref()
+    }
+
+    /// What the scan's colours tell of the tray; `None` where it has none.
+    pub fn tray_colour(&self) -> Option<Result<&TrayColour, &NoColour>> {
+        Some(self.colour()?.as_ref().map(|(colour, _)| colour))
     }
 
     /// Patches of little cover, then those that the scan's colours alone show.

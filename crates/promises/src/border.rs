@@ -3,18 +3,22 @@
 
 use crate::Population;
 use fixtures::{ARCHES, quantile};
-use measure::{Border, BorderPart, Dip, DipKind, MeasureSettings, Measured, Missing, Reading};
+use measure::{
+    Border, BorderPart, Dip, DipKind, MeasureSettings, Measured, Measuring, Missing, Reading,
+};
 use nalgebra::Point3;
 use phantom::{Arch, Blemish, BorderPoint, FlangeSide, Options, Phantom, RimFaults, Sides};
 use serde::{Deserialize, Serialize};
 
 fn border_of(phantom: &Phantom) -> Border {
-    fixtures::measured(
+    Measuring::new(
         &phantom.impression,
         Some(&phantom.tray),
         &MeasureSettings::default(),
     )
-    .border
+    .border()
+    .expect("a phantom is an impression")
+    .cloned()
     .unwrap_or_else(|why| panic!("{:?} {}: {why}", phantom.truth.arch, phantom.truth.seed))
 }
 

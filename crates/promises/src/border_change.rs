@@ -4,7 +4,7 @@
 use crate::Population;
 use fixtures::quantile;
 use measure::pair::{Pass, changes, laid};
-use measure::{Frame, MeasureSettings, Measurement, frame};
+use measure::{Border, Frame, MeasureSettings, Measuring, frame};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Translation3, UnitQuaternion};
 use phantom::{Arch, Blemish, FlangeSide, Options, Phantom};
@@ -23,16 +23,17 @@ fn made(arch: Arch, seed: u64, blemishes: Vec<Blemish>) -> Phantom {
     })
 }
 
-fn measured(mesh: &Mesh) -> Measurement {
-    fixtures::measured(mesh, None, &MeasureSettings::default())
-}
-
 fn pass<'a>(mesh: &'a Mesh, frame: &'a Frame) -> Pass<'a> {
     Pass { mesh, frame }
 }
 
-fn frame_of(measured: &Measurement) -> &Frame {
-    &measured.frame
+fn frame_of<'a>(measuring: &'a Measuring<'_>) -> &'a Frame {
+    &measuring.frame().expect("an impression").frame
+}
+
+fn border_of<'a>(measuring: &'a Measuring<'_>) -> &'a Border {
+    let border = measuring.border().expect("an impression");
+    border.expect("and a border")
 }
 
 /// Unmoved and lowered stations: how far each is off, and how many of the
@@ -60,12 +61,13 @@ pub fn a_lowered_stretch_is_seen_and_nothing_else_moves(population: Population) 
             UnitQuaternion::from_euler_angles(0.4, 1.9, -0.7),
         );
         let earlier = first.impression.moved(&turned);
-        let (one, two) = (measured(&earlier), measured(&wash.impression));
+        let settings = MeasureSettings::default();
+        let [one, two] =
+            [&earlier, &wash.impression].map(|scan| Measuring::new(scan, None, &settings));
         let later = pass(&wash.impression, frame_of(&two));
         let laid = laid(pass(&earlier, frame_of(&one)), later).expect("they fit");
-        let border = two.border.as_ref().expect("and a border");
-        let before = one.border.as_ref().expect("and a border");
-        let found = changes(before, border, later.frame, &laid);
+        let border = border_of(&two);
+        let found = changes(border_of(&one), border, later.frame, &laid);
         let centre = wash.truth.blemishes[0].centre;
         for (change, station) in found.iter().zip(&border.stations) {
             let Some(change) = change else { continue };

@@ -3,7 +3,7 @@
 
 use crate::Population;
 use fixtures::ARCHES;
-use measure::{MeasureSettings, Measurement, NoColour, TrayColour, TrayThickness};
+use measure::{MeasureSettings, Measuring, NoColour, Spot, TrayColour, TrayThickness};
 use mesh::Mesh;
 use nalgebra::{Point3, Vector3};
 use phantom::{Arch, Colouring, Options, Phantom, PlantedSpot, Sides, SpotTruth};
@@ -68,12 +68,32 @@ fn lit(mesh: &Mesh, colours: &[[u8; 3]], seed: u64, linear: bool) -> Mesh {
         .expect("one colour a vertex")
 }
 
-fn told(scan: &Mesh, tray: Option<[u8; 3]>) -> Measurement {
+/// What the colours of a scan tell, and the patches found.
+struct Told {
+    colour: Option<Result<TrayColour, NoColour>>,
+    spots: Vec<Spot>,
+}
+
+impl Told {
+    fn of(measuring: &Measuring<'_>) -> Self {
+        let colour = measuring.tray_colour();
+        Self {
+            colour: colour.map(|told| told.cloned().map_err(Clone::clone)),
+            spots: measuring.spots().to_vec(),
+        }
+    }
+
+    fn reading(&self) -> Result<&TrayColour, &NoColour> {
+        self.colour.as_ref().expect("the scan has colours").as_ref()
+    }
+}
+
+fn told(scan: &Mesh, tray: Option<[u8; 3]>) -> Told {
     let settings = MeasureSettings {
         tray_colour: tray,
         ..MeasureSettings::default()
     };
-    fixtures::measured(scan, None, &settings)
+    Told::of(&Measuring::new(scan, None, &settings))
 }
 
 #[derive(Default, Debug, Clone, Copy, Serialize, Deserialize)]
@@ -98,15 +118,6 @@ impl std::ops::Add for Tally {
     }
 }
 
-fn reading(found: &Measurement) -> Result<&TrayColour, NoColour> {
-    found
-        .colour
-        .as_ref()
-        .expect("the scan has colours")
-        .as_ref()
-        .map_err(Clone::clone)
-}
-
 fn trial(arch: Arch, seed: u64, sides: Sides) -> Tally {
     let made = evenly_coloured(arch, seed, sides);
     let mesh = &made.impression;
@@ -115,7 +126,7 @@ fn trial(arch: Arch, seed: u64, sides: Sides) -> Tally {
     let given = (sides == Sides::Tissue).then_some(names.tray);
     let found = told(&lit(mesh, &colours, seed, seed.is_multiple_of(2)), given);
     let mut tally = Tally::default();
-    if let Err(why) = reading(&found) {
+    if let Err(why) = found.reading() {
         println!("{arch:?} {seed} {sides:?}: {why}");
         tally.not_told = 1;
     }
@@ -207,18 +218,21 @@ pub fn colour_that_contradicts_the_cover_map_is_a_place_of_its_own() {
         });
         let mesh = &made.impression;
         let colours = mesh.colours().expect("coloured").to_vec();
-        let by_colour = |colours: &[[u8; 3]]| -> Vec<Point3<f64>> {
+        let by_colour = |colours: &[[u8; 3]]| -> (Vec<Point3<f64>>, Vec<Option<f64>>) {
             let scan = lit(mesh, colours, 3, true);
-            let found = fixtures::measured(&scan, Some(&made.tray), &MeasureSettings::default());
-            let cover = found.cover.as_ref().expect("the tray is registered");
-            let beside = reading(&found).expect("told").beside_cover.expect("both");
+            let settings = MeasureSettings::default();
+            let measuring = Measuring::new(&scan, Some(&made.tray), &settings);
+            let cover = measuring.cover().expect("an impression").expect("a tray");
+            let found = Told::of(&measuring);
+            let beside = &found.reading().expect("told").beside_cover;
+            let beside = beside.as_ref().expect("both");
             println!("{arch:?}: {beside:?}, U {:.3} mm", cover.uncertainty_mm);
             let spots = found.spots.iter().filter(|spot| spot.is_by_colour());
-            spots.map(|spot| spot.centre).collect()
+            let places = spots.map(|spot| spot.centre).collect();
+            (places, cover.at_vertex_mm.clone())
         };
-        assert_eq!(by_colour(&colours), []);
-        let found = fixtures::measured(mesh, Some(&made.tray), &MeasureSettings::default());
-        let thick = found.cover.expect("registered").at_vertex_mm;
+        let (places, thick) = by_colour(&colours);
+        assert_eq!(places, []);
         // Away from planted places and from the end of the tissue surface.
         let is_inside = |p: &Point3<f64>| {
             let mut near = (mesh.vertices().iter().zip(&thick))
@@ -233,7 +247,7 @@ pub fn colour_that_contradicts_the_cover_map_is_a_place_of_its_own() {
         let painted: Vec<[u8; 3]> = (mesh.vertices().iter().zip(&colours))
             .map(|(p, &own)| if (p - middle).norm() < 2.0 { tray } else { own })
             .collect();
-        let places = by_colour(&painted);
+        let (places, _) = by_colour(&painted);
         assert_eq!(places.len(), 1, "{places:?}");
         assert!((places[0] - middle).norm() < 1.5);
     }
@@ -252,8 +266,10 @@ pub fn bare_tray_is_found_by_its_colour_beside_a_stated_thickness_too(population
                 }),
                 ..MeasureSettings::default()
             };
-            let found = fixtures::measured(&made.impression, None, &settings);
-            assert!(reading(&found).is_ok() && found.cover.is_ok());
+            let measuring = Measuring::new(&made.impression, None, &settings);
+            assert!(measuring.cover().is_some_and(|cover| cover.is_ok()));
+            let found = Told::of(&measuring);
+            assert!(found.reading().is_ok());
             let is_found = |planted: &&SpotTruth| {
                 let mut spots = found.spots.iter();
                 spots.any(|s| (s.centre - planted.centre).norm() < 2.5)
@@ -288,7 +304,7 @@ pub fn a_tray_of_the_materials_colour_is_not_guessed() {
         let scan = lit(mesh, &colours, seed, false);
         for given in [None, Some(alike)] {
             let found = told(&scan, given);
-            let why = reading(&found).expect_err("the colours are alike");
+            let why = found.reading().expect_err("the colours are alike");
             println!("{seed} {sides:?} {given:?}: {why}");
             assert!(found.spots.is_empty());
         }

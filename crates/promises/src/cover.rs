@@ -2,7 +2,7 @@
 
 use crate::Population;
 use crate::errors::Errors;
-use measure::MeasureSettings;
+use measure::{MeasureSettings, Measuring};
 use phantom::{Options, Phantom};
 
 /// Cover by the tray's scan, at every vertex: edges 0.25 mm, noise 0.02 mm.
@@ -19,8 +19,9 @@ pub fn by_the_trays_scan(population: Population) {
             ..Options::default()
         });
         let settings = MeasureSettings::default();
-        let found = fixtures::measured(&phantom.impression, Some(&phantom.tray), &settings);
-        (found.cover.expect("the tray is there").at_vertex_mm.iter())
+        let measuring = Measuring::new(&phantom.impression, Some(&phantom.tray), &settings);
+        let cover = measuring.cover().expect("an impression");
+        (cover.expect("the tray is there").at_vertex_mm.iter())
             .zip(phantom.impression.vertices())
             .filter_map(|(cover, p)| Some(cover.as_ref()? - phantom.truth.cover_at(p)))
             .collect()

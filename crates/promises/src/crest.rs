@@ -2,7 +2,7 @@
 
 use crate::Population;
 use fixtures::quantile;
-use measure::MeasureSettings;
+use measure::{MeasureSettings, Measuring};
 use nalgebra::Point3;
 use phantom::{Options, Phantom};
 
@@ -47,8 +47,10 @@ pub fn is_smooth_true_and_reaches_its_ends(population: Population) {
                 handle: seed % 3 != 0,
                 ..Options::default()
             });
-            let found = fixtures::measured(&phantom.impression, None, &MeasureSettings::default());
-            let line = found.border.expect("a border").crest_line;
+            let settings = MeasureSettings::default();
+            let measuring = Measuring::new(&phantom.impression, None, &settings);
+            let border = measuring.border().expect("an impression");
+            let line = &border.expect("a border").crest_line;
             let truth = &phantom.truth.crest_line;
             let off: Vec<f64> = (line.iter().map(|p| off_line(truth, p)))
                 .filter(|(_, beside)| *beside)
@@ -56,8 +58,8 @@ pub fn is_smooth_true_and_reaches_its_ends(population: Population) {
                 .collect();
             // How far the truth's ends lie from the line.
             let ends = [truth[0], truth[truth.len() - 1]];
-            let short = ends.iter().map(|end| off_line(&line, end).0);
-            (off, short.fold(0.0, f64::max), sharpest_turn_deg(&line))
+            let short = ends.iter().map(|end| off_line(line, end).0);
+            (off, short.fold(0.0, f64::max), sharpest_turn_deg(line))
         });
         let mut off: Vec<f64> = outcomes.iter().flat_map(|o| o.0.clone()).collect();
         let short = outcomes.iter().map(|o| o.1).fold(0.0, f64::max);

@@ -4,7 +4,7 @@
 use crate::Population;
 use measure::frame;
 use nalgebra::Vector3;
-use phantom::{Arch, Options, Phantom, Sides};
+use phantom::{Arch, Sides};
 
 fn degrees(a: &Vector3<f64>, b: &Vector3<f64>) -> f64 {
     a.angle(b).to_degrees()
@@ -30,16 +30,7 @@ pub fn of_the_tissue_side(population: Population) {
 fn are_right(population: Population, promise: &'static str, sides: Sides) {
     let asked = population.asked(promise);
     let errors: Vec<[f64; 2]> = asked.rows(population.both_jaws(0, 16), |&(arch, seed)| {
-        let phantom = Phantom::new(&Options {
-            arch,
-            seed,
-            sides,
-            edge_mm: 0.7,
-            tray_edge_mm: 2.5,
-            noise_sd_mm: 0.02,
-            handle: seed % 3 != 0,
-            ..Options::default()
-        });
+        let phantom = fixtures::coarse(arch, seed, sides);
         let scan = &phantom.impression;
         let found = frame::find(scan).expect("a phantom is an impression");
         let (found, truth) = (found.frame, &phantom.truth.axes);

@@ -2,7 +2,7 @@
 //! sound impressions, and what is no impression is named.
 
 use crate::Population;
-use fixtures::mirrored;
+use fixtures::{coarse, mirrored};
 use geometry::double_layers::double_layers;
 use measure::pair::NoPair;
 use measure::pair::{Pass, laid};
@@ -12,19 +12,6 @@ use phantom::{
     Across, Arch, Blemish, FlangeSide, Options, Phantom, Place, PlantedSpot, Pose, RimFaults,
     Sides, cast_from,
 };
-
-fn made(arch: Arch, seed: u64, sides: Sides) -> Phantom {
-    Phantom::new(&Options {
-        arch,
-        seed,
-        sides,
-        edge_mm: 0.7,
-        tray_edge_mm: 2.5,
-        noise_sd_mm: 0.02,
-        handle: !seed.is_multiple_of(3),
-        ..Options::default()
-    })
-}
 
 /// Most that may lie double unasked (the default protocol's limit).
 const MOST_DOUBLE: f64 = 0.02;
@@ -59,7 +46,7 @@ pub fn no_sound_impression_is_questioned_and_every_cast_is_named(population: Pop
     let promise = population.asked("sound-impressions-and-casts");
     let trials = with_sides(population.both_jaws(0, 8));
     let outcomes: Vec<Row> = promise.rows(trials, |&(arch, seed, sides)| {
-        let phantom = made(arch, seed, sides);
+        let phantom = coarse(arch, seed, sides);
         let cast = (sides == Sides::Both).then(|| match frame::find(&cast_from(&phantom)) {
             Err(what) => what.to_string(),
             Ok(_) => "an impression".to_owned(),
@@ -196,7 +183,7 @@ pub fn a_mirrored_second_pass_is_told_and_a_true_one_is_not(population: Populati
     let promise = population.asked("second-passes");
     let trials = population.both_jaws(0, 4);
     let outcomes: Vec<[Option<bool>; 2]> = promise.rows(trials, |&(arch, seed)| {
-        let first = made(arch, seed, Sides::Both).impression;
+        let first = coarse(arch, seed, Sides::Both).impression;
         let second = Phantom::new(&Options {
             arch,
             seed,

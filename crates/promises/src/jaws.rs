@@ -4,7 +4,7 @@ use crate::Population;
 use fixtures::{quantile, together};
 use measure::record::NoRelation;
 use measure::record::{Jaw, JawRelation, measure as relate};
-use measure::{MeasureSettings, Measurement};
+use measure::{MeasureSettings, Measuring};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Translation3, UnitQuaternion, Vector3};
 use phantom::{Arch, Options, Phantom, Pose};
@@ -45,15 +45,19 @@ fn record(upper: &Phantom, lower: &Phantom, seed: u64) -> Mesh {
     })
 }
 
-fn measured(mesh: &Mesh) -> Measurement {
-    fixtures::measured(mesh, None, &MeasureSettings::default())
+/// The relation of two impressions in a record.
+fn relation(upper: &Mesh, lower: &Mesh, record: &Mesh) -> Result<JawRelation, NoRelation> {
+    let settings = MeasureSettings::default();
+    let [one, two] = [upper, lower].map(|scan| Measuring::new(scan, None, &settings));
+    relate(jaw(upper, &one), jaw(lower, &two), record)
 }
 
-fn jaw<'a>(mesh: &'a Mesh, measured: &'a Measurement) -> Jaw<'a> {
+fn jaw<'a>(mesh: &'a Mesh, measuring: &'a Measuring<'_>) -> Jaw<'a> {
+    let border = measuring.border().expect("an impression");
     Jaw {
         mesh,
-        frame: &measured.frame,
-        crest_line: &measured.border.as_ref().expect("and a border").crest_line,
+        frame: &measuring.frame().expect("an impression").frame,
+        crest_line: &border.expect("and a border").crest_line,
     }
 }
 
@@ -63,13 +67,8 @@ fn related(seed: u64) -> (JawRelation, Phantom, Phantom) {
     let [upper_again, lower_again] =
         [Arch::Maxillary, Arch::Mandibular].map(|arch| made(arch, seed, 0.6, Pose::AsMade));
     let record = record(&upper_again, &lower_again, seed);
-    let (one, two) = (measured(&upper.impression), measured(&lower.impression));
-    let found = relate(
-        jaw(&upper.impression, &one),
-        jaw(&lower.impression, &two),
-        &record,
-    )
-    .unwrap_or_else(|why| panic!("{seed}: {why}"));
+    let found = relation(&upper.impression, &lower.impression, &record)
+        .unwrap_or_else(|why| panic!("{seed}: {why}"));
     (found, upper_again, lower_again)
 }
 
@@ -147,12 +146,8 @@ pub fn another_mouths_record_is_refused() {
     let [upper, lower] =
         [Arch::Maxillary, Arch::Mandibular].map(|arch| made(arch, 11, 0.6, Pose::Random));
     let others = [Arch::Maxillary, Arch::Mandibular].map(|arch| made(arch, 12, 0.6, Pose::AsMade));
-    let (one, two) = (measured(&upper.impression), measured(&lower.impression));
-    let found = relate(
-        jaw(&upper.impression, &one),
-        jaw(&lower.impression, &two),
-        &record(&others[0], &others[1], 0),
-    );
+    let record = record(&others[0], &others[1], 0);
+    let found = relation(&upper.impression, &lower.impression, &record);
     println!("another mouth's record: {:?}", found.as_ref().err());
     assert!(matches!(
         found,

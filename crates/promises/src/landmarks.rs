@@ -3,7 +3,8 @@
 use crate::{Asked, Population};
 use fixtures::quantile;
 use measure::landmarks::{Landmark, LandmarkMark, LandmarkName, LandmarkSource, Unseen};
-use measure::{MeasureSettings, Side};
+use measure::{MeasureSettings, Measuring, Side};
+use mesh::Mesh;
 use nalgebra::{Point3, Vector3};
 use phantom::{Arch, Options, Phantom, Sides};
 use serde::{Deserialize, Serialize};
@@ -22,8 +23,8 @@ fn made(arch: Arch, seed: u64, sides: Sides) -> Phantom {
     })
 }
 
-fn landmarks_of(phantom: &Phantom) -> Vec<Landmark> {
-    fixtures::measured(&phantom.impression, None, &MeasureSettings::default()).landmarks
+fn landmarks_of(scan: &Mesh, settings: &MeasureSettings) -> Vec<Landmark> {
+    Measuring::new(scan, None, settings).landmarks().to_vec()
 }
 
 /// What the phantom says of a landmark: its places on the sides that are asked
@@ -66,7 +67,7 @@ struct Seen {
 }
 
 fn rows(phantom: &Phantom) -> Vec<Row> {
-    let landmarks = landmarks_of(phantom);
+    let landmarks = landmarks_of(&phantom.impression, &MeasureSettings::default());
     let there = landmarks.iter().filter_map(|landmark| {
         let [own, other] = truths(phantom, landmark);
         if own.is_empty() {
@@ -170,7 +171,7 @@ pub fn a_trough_that_does_not_close_is_told_from_one_that_does() {
             let [a, b, c] = mesh.corners(t);
             [a, b, c].iter().all(|p| along(p) > back + 8.0)
         });
-        let found = fixtures::measured(&cut, None, &MeasureSettings::default()).landmarks;
+        let found = landmarks_of(&cut, &MeasureSettings::default());
         for landmark in found.iter().filter(|l| l.name == name) {
             assert!(
                 matches!(landmark.seen, Err(Unseen::TroughOpen { .. })),
@@ -199,7 +200,7 @@ pub fn marks_take_precedence_and_are_looked_at_only_for_surface() {
             marks: vec![mark],
             ..MeasureSettings::default()
         };
-        let all = fixtures::measured(&phantom.impression, None, &settings).landmarks;
+        let all = landmarks_of(&phantom.impression, &settings);
         let mut own = all
             .into_iter()
             .filter(|l| l.name == LandmarkName::IncisivePapilla);

@@ -13,6 +13,7 @@
 //!
 //! A run that was stopped goes on where it stopped, and the second command puts
 //! the figures into `FIGURES.md`.
+#![warn(unreachable_pub)]
 #![allow(clippy::print_stdout, reason = "the figures are what it is for")]
 
 pub mod border;
@@ -28,12 +29,14 @@ pub mod jaws;
 pub mod landmarks;
 pub mod landmarks_lost;
 mod population;
+pub mod real_surfaces;
 pub mod registration;
 pub mod rows;
 pub mod spots;
 pub mod tissue;
 pub mod tray;
 pub mod wash;
+mod wash_pair;
 pub mod wash_places;
 
 pub use population::{Asked, Population};

@@ -3,8 +3,8 @@
 
 use crate::Population;
 use fixtures::quantile;
-use measure::MeasureSettings;
-use phantom::{Options, Phantom};
+use measure::{MeasureSettings, Measuring, NoCover, TrayNotPlaced};
+use phantom::{Arch, Options, Phantom};
 
 /// Trays in scans without noise.
 pub fn without_noise(population: Population) {
@@ -35,10 +35,13 @@ fn trays_are_registered(
             ..Options::default()
         });
         let settings = MeasureSettings::default();
-        let cover = fixtures::measured(&phantom.impression, Some(&phantom.tray), &settings)
-            .cover
-            .unwrap_or_else(|why| panic!("{seed}: {why}"));
-        let placed = cover.registration.expect("cover is from the tray's scan");
+        let measuring = Measuring::new(&phantom.impression, Some(&phantom.tray), &settings);
+        let cover = measuring.cover().expect("an impression");
+        let cover = cover.unwrap_or_else(|why| panic!("{seed}: {why}"));
+        let placed = cover
+            .registration
+            .as_ref()
+            .expect("cover is from the tray's scan");
         let truth = &phantom.truth.impression_from_tray;
         let mut errors: Vec<f64> = phantom
             .tray
@@ -68,4 +71,41 @@ fn trays_are_registered(
     );
     assert!(greatest <= allowed_mm);
     assert!(10 * held >= 9 * poses);
+}
+
+/// Trays of other mouths.
+pub fn another_mouths_tray_is_refused(population: Population) {
+    let asked = population.asked("registration-another-mouth");
+    let made = |arch: Arch, seed: u64| {
+        Phantom::new(&Options {
+            arch,
+            seed,
+            noise_sd_mm: 0.02,
+            ..Options::default()
+        })
+    };
+    let trials = population.both_jaws(0, 3);
+    let taken: Vec<Option<String>> = asked.rows(trials, |&(arch, seed)| {
+        let (one, other) = (made(arch, seed), made(arch, seed + 50));
+        let settings = MeasureSettings::default();
+        let measuring = Measuring::new(&one.impression, Some(&other.tray), &settings);
+        let cover = measuring.cover().expect("an impression");
+        let is_refused = matches!(
+            cover,
+            Err(NoCover::Tray(
+                TrayNotPlaced::DoesNotFit { .. }
+                    | TrayNotPlaced::OtherSize { .. }
+                    | TrayNotPlaced::Ambiguous { .. }
+            ))
+        );
+        let registration = cover.map(|cover| &cover.registration);
+        (!is_refused).then(|| format!("{arch:?} {seed}: {registration:?}"))
+    });
+    let taken: Vec<&String> = taken.iter().flatten().collect();
+    asked.figure(
+        "another mouth's tray: taken",
+        "none",
+        taken.len().to_string(),
+    );
+    assert!(taken.is_empty(), "{taken:?}");
 }

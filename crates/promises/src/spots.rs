@@ -1,7 +1,7 @@
 //! Places of show-through planted in phantoms.
 
 use crate::Population;
-use measure::{MeasureSettings, SpotKind};
+use measure::{MeasureSettings, Measuring, SpotKind};
 use phantom::{Options, Phantom, PlantedSpot};
 use serde::{Deserialize, Serialize};
 
@@ -34,15 +34,18 @@ pub fn planted_are_found_and_none_is_invented(population: Population) {
                 ..Options::default()
             });
             let settings = MeasureSettings::default();
-            let result = fixtures::measured(&phantom.impression, Some(&phantom.tray), &settings);
-            assert!(result.cover.is_ok(), "{seed}");
+            let measuring = Measuring::new(&phantom.impression, Some(&phantom.tray), &settings);
+            assert!(
+                measuring.cover().is_some_and(|cover| cover.is_ok()),
+                "{seed}"
+            );
+            let spots = measuring.spots();
             let planted = &phantom.truth.spots;
             let found = planted
                 .iter()
                 .filter(|p| p.show_through_area_mm2 >= 3.0)
                 .map(|p| {
-                    let spot = result
-                        .spots
+                    let spot = spots
                         .iter()
                         .filter(|s| s.kind == SpotKind::ShowThrough)
                         .min_by(|a, b| {
@@ -56,8 +59,7 @@ pub fn planted_are_found_and_none_is_invented(population: Population) {
                     }
                 })
                 .collect();
-            let invented = result
-                .spots
+            let invented = spots
                 .iter()
                 .filter(|s| {
                     // The truth of every planted patch reaches this far.

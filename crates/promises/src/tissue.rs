@@ -1,7 +1,7 @@
 //! Voids, nodules, folds and holes on phantoms that hold them, and on sound ones.
 
 use crate::{Asked, Population};
-use measure::{Defect, DefectKind, MeasureSettings, TissueSurface};
+use measure::{Defect, DefectKind, MeasureSettings, Measuring, TissueSurface};
 use nalgebra::Point3;
 use phantom::{
     Across, Arch, Blemish, BlemishKind, BlemishTruth, FlangeSide, Options, Phantom, Place, Sides,
@@ -9,8 +9,11 @@ use phantom::{
 use serde::{Deserialize, Serialize};
 
 fn surface_of(phantom: &Phantom) -> TissueSurface {
-    let measured = fixtures::measured(&phantom.impression, None, &MeasureSettings::default());
-    measured.tissue.expect("a phantom has a tissue surface")
+    Measuring::new(&phantom.impression, None, &MeasureSettings::default())
+        .tissue()
+        .expect("a phantom is an impression")
+        .cloned()
+        .expect("and has a tissue surface")
 }
 
 fn made(options: Options) -> Phantom {

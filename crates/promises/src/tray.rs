@@ -4,7 +4,7 @@ use crate::Population;
 use crate::errors::Errors;
 use fixtures::quantile;
 use measure::tray_fit::{Amount, Seating};
-use measure::{CoverMethod, MeasureSettings, Measurement, TrayThickness};
+use measure::{Cover, CoverMethod, MeasureSettings, Measuring, TrayThickness};
 use mesh::Mesh;
 use nalgebra::{Point3, Vector3};
 use phantom::{Arch, Options, Phantom, PlantedSpot};
@@ -45,12 +45,12 @@ fn with_tray_moved(made: &Phantom, shift: [f64; 3], turn: [f64; 3]) -> Mesh {
 }
 
 fn seating(scan: &Mesh, tray: &Mesh) -> Seating {
-    let found = fixtures::measured(scan, Some(tray), &MeasureSettings::default());
-    let cover = found.cover.as_ref().map(|_| ()).map_err(Clone::clone);
-    let fit = found.tray_fit;
-    let fit = fit.unwrap_or_else(|| panic!("{cover:?}"));
+    let settings = MeasureSettings::default();
+    let measuring = Measuring::new(scan, Some(tray), &settings);
+    let cover = || measuring.cover().map(|cover| cover.map(|_| ()));
+    let fit = (measuring.tray_fit()).unwrap_or_else(|| panic!("{:?}", cover()));
     assert!(fit.zones.len() > 5);
-    fit.seating.expect("cover is known widely")
+    fit.seating.clone().expect("cover is known widely")
 }
 
 /// The five figures: right, anterior, front up, right up, turned right.
@@ -113,7 +113,7 @@ pub fn a_tray_that_stood_askew_is_found_out(population: Population) {
     }
 }
 
-fn two_sided(made: &Phantom, uncertainty_mm: f64) -> Measurement {
+fn two_sided(made: &Phantom, uncertainty_mm: f64) -> Cover {
     let settings = MeasureSettings {
         tray_thickness: Some(TrayThickness {
             mm: made.truth.tray_thickness_mm,
@@ -121,7 +121,11 @@ fn two_sided(made: &Phantom, uncertainty_mm: f64) -> Measurement {
         }),
         ..MeasureSettings::default()
     };
-    fixtures::measured(&made.impression, None, &settings)
+    Measuring::new(&made.impression, None, &settings)
+        .cover()
+        .expect("a phantom is an impression")
+        .cloned()
+        .unwrap_or_else(|why| panic!("{:?} {}: {why}", made.truth.arch, made.truth.seed))
 }
 
 /// What is kept of one impression whose tray's thickness was stated.
@@ -140,10 +144,7 @@ pub fn cover_by_a_stated_thickness_agrees_with_the_formula(population: Populatio
     let trials = population.both_jaws(0, 2);
     let rows: Vec<Row> = promise.rows(trials.clone(), |&(arch, seed)| {
         let made = phantom(arch, seed);
-        let found = two_sided(&made, 0.05);
-        let cover = found
-            .cover
-            .unwrap_or_else(|why| panic!("{arch:?} {seed}: {why}"));
+        let cover = two_sided(&made, 0.05);
         assert!(matches!(cover.method, CoverMethod::TwoSided { .. }));
         assert!(cover.registration.is_none());
         let mut signed: Vec<f64> = (made.impression.vertices().iter())
@@ -190,6 +191,8 @@ pub fn cover_by_a_stated_thickness_agrees_with_the_formula(population: Populatio
 /// Without a stated thickness or a tray's scan there is no cover.
 pub fn without_a_stated_thickness_nothing_is_taken_for_cover() {
     let made = phantom(Arch::Maxillary, 3);
-    let found = fixtures::measured(&made.impression, None, &MeasureSettings::default());
-    assert!(found.cover.is_err() && found.spots.is_empty() && found.tray_fit.is_none());
+    let settings = MeasureSettings::default();
+    let measuring = Measuring::new(&made.impression, None, &settings);
+    assert!(measuring.cover().is_some_and(|cover| cover.is_err()));
+    assert!(measuring.spots().is_empty() && measuring.tray_fit().is_none());
 }

@@ -2,67 +2,14 @@
 //! the first pass, over phantoms whose tissue surface is raised by a formula.
 
 use crate::Population;
-use fixtures::impression::scanned;
+use crate::wash_pair::WashPair;
 use fixtures::quantile;
-use measure::pair::{Wash, compare};
-use measure::{MeasureSettings, Measurement};
-use mesh::Mesh;
 use nalgebra::Point3;
-use phantom::{Arch, Options, Phantom, PlantedSpot, Pose};
+use phantom::PlantedSpot;
 
 /// Thickness of the planted wash, mm: 0.15 to 0.8, in waves over the arch.
 fn planted_mm(p: &Point3<f64>) -> f64 {
     0.475 + 0.325 * (p.x / 9.0).sin() * (p.y / 13.0).cos()
-}
-
-/// The points of a phantom with its tissue surface raised along its normals.
-fn raised_points(phantom: &Phantom) -> Vec<Point3<f64>> {
-    let mesh = &phantom.impression;
-    let normals = geometry::signed_distance::angle_weighted_normals(mesh);
-    let is_tissue = |p: &Point3<f64>| phantom.truth.is_tissue_side(p);
-    (mesh.vertices().iter().zip(&normals))
-        .map(|(p, normal)| {
-            let mm = if is_tissue(p) { planted_mm(p) } else { 0.0 };
-            p + normal.normalize() * mm
-        })
-        .collect()
-}
-
-struct Trial {
-    first: Phantom,
-    wash: Phantom,
-    found: Wash,
-}
-
-fn trial(arch: Arch, seed: u64) -> Trial {
-    let options = Options {
-        arch,
-        seed,
-        edge_mm: 0.4,
-        tray_edge_mm: 0.5,
-        noise_sd_mm: 0.02,
-        spots: PlantedSpot::random(arch, seed, 3, 2),
-        ..Options::default()
-    };
-    let first = Phantom::new(&options);
-    // The same surface, triangulated anew, elsewhere.
-    let wash = Phantom::new(&Options {
-        edge_mm: 0.45,
-        pose: Pose::AsMade,
-        ..options
-    });
-    let measured = |scan: &Mesh, tray: &Mesh| -> Measurement {
-        fixtures::measured(scan, Some(tray), &MeasureSettings::default())
-    };
-    let triangles = wash.impression.triangles().to_vec();
-    let scan = Mesh::new(raised_points(&wash), triangles, None).expect("the same triangles");
-    let one = scanned(&measured(&first.impression, &first.tray));
-    let two = scanned(&measured(&scan, &wash.tray));
-    let found = compare((&first.impression, &one), (&scan, &two))
-        .unwrap_or_else(|why| panic!("{arch:?} {seed}: {why}"))
-        .wash
-        .unwrap_or_else(|why| panic!("{arch:?} {seed}: {why}"));
-    Trial { first, wash, found }
 }
 
 /// A wash of 0.15 to 0.8 mm, and the cover under it at the places of the first
@@ -71,7 +18,14 @@ pub fn a_planted_wash_is_recovered_and_its_places_are_told(population: Populatio
     let promise = population.asked("wash");
     let trials = population.both_jaws(0, 3);
     let outcomes: Vec<(Vec<f64>, Vec<f64>, [usize; 3])> = promise.rows(trials, |&(arch, seed)| {
-        let Trial { first, wash, found } = trial(arch, seed);
+        let spots = PlantedSpot::random(arch, seed, 3, 2);
+        let pair = WashPair::new((arch, seed), spots, |p, _| planted_mm(p));
+        let found = pair
+            .compared(&pair.first_pass(), &pair.second_pass(true))
+            .unwrap_or_else(|why| panic!("{arch:?} {seed}: {why}"))
+            .wash
+            .unwrap_or_else(|why| panic!("{arch:?} {seed}: {why}"));
+        let wash = &pair.wash;
         let vertices = wash.impression.vertices().iter();
         let mut errors: Vec<f64> = vertices
             .zip(&found.at_vertex_mm)
@@ -84,7 +38,6 @@ pub fn a_planted_wash_is_recovered_and_its_places_are_told(population: Populatio
             .count();
         let share = held as f64 / errors.len() as f64;
         let (median, p95) = (quantile(&mut errors, 0.5), quantile(&mut errors, 0.95));
-        let points = raised_points(&wash);
         let mut told = [0; 3];
         for place in &found.places {
             let now = place.cover_mm.expect("the wash was scanned whole");
@@ -97,7 +50,7 @@ pub fn a_planted_wash_is_recovered_and_its_places_are_told(population: Populatio
                 .min_by(|a, b| near(&a.centre).total_cmp(&near(&b.centre)));
             let truth = truth.expect("spots were planted");
             let reach = (place.area_mm2 / std::f64::consts::PI).sqrt();
-            let expected = (points.iter().zip(wash.impression.vertices()))
+            let expected = (pair.raised())
                 .filter(|(p, made)| near(p) <= reach && wash.truth.is_tissue_side(made))
                 .map(|(p, _)| wash.truth.cover_at(p))
                 .fold(f64::INFINITY, f64::min);
@@ -105,7 +58,7 @@ pub fn a_planted_wash_is_recovered_and_its_places_are_told(population: Populatio
             told[1] += usize::from((now - expected).abs() <= 0.1);
             told[2] += usize::from(near(&truth.centre) <= 2.0);
         }
-        assert!(!first.truth.spots.is_empty());
+        assert!(!pair.first.truth.spots.is_empty());
         (vec![median, p95], vec![share, found.uncertainty_mm], told)
     });
     let mut medians: Vec<f64> = outcomes.iter().map(|o| o.0[0]).collect();

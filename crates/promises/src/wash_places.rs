@@ -2,14 +2,14 @@
 //! phantoms whose tissue surface is raised by a formula, at some places hardly at
 //! all.
 
+use crate::wash_pair::WashPair;
 use crate::{Asked, Population};
-use fixtures::impression::{evidence, one, scanned};
+use fixtures::impression::{evidence, one};
 use judge::{Evidence, LimitKey, PlaceState, Protocol, Stage, judge_case};
-use measure::pair::{PlaceNow, compare};
-use measure::{MeasureSettings, Measurement, SpotKind};
-use mesh::Mesh;
+use measure::pair::PlaceNow;
+use measure::{Scanned, SpotKind};
 use nalgebra::Point3;
-use phantom::{Arch, Options, Phantom, PlantedSpot, Pose, SpotTruth};
+use phantom::{PlantedSpot, SpotTruth};
 use std::f64::consts::PI;
 
 /// Thickness of the wash, mm: 0.15 to 0.8 in waves over the arch, but pressed
@@ -21,19 +21,6 @@ fn planted_mm(p: &Point3<f64>, spots: &[SpotTruth]) -> f64 {
     let part = ((pressed - 4.0) / 3.0).clamp(0.0, 1.0);
     let wave = 0.475 + 0.325 * (p.x / 9.0).sin() * (p.y / 13.0).cos();
     0.03 + (wave - 0.03) * part * part * (3.0 - 2.0 * part)
-}
-
-/// The points of a phantom with its tissue surface raised along its normals.
-fn raised_points(phantom: &Phantom) -> Vec<Point3<f64>> {
-    let mesh = &phantom.impression;
-    (mesh.vertices().iter())
-        .zip(geometry::signed_distance::angle_weighted_normals(mesh))
-        .map(|(p, normal)| {
-            let on_tissue = phantom.truth.is_tissue_side(p);
-            let mm = on_tissue.then(|| planted_mm(p, &phantom.truth.spots));
-            p + normal.normalize() * mm.unwrap_or(0.0)
-        })
-        .collect()
 }
 
 /// Cover that a place must have to be resolved, mm.
@@ -59,40 +46,17 @@ struct Told {
 
 /// All places of one pair. Without its own tray scan, the wash's cover is that
 /// of the first pass and what the wash added.
-fn places(arch: Arch, seed: u64, wash_has_tray: bool) -> Vec<Told> {
-    let options = Options {
-        arch,
-        seed,
-        edge_mm: 0.4,
-        tray_edge_mm: 0.5,
-        noise_sd_mm: 0.02,
-        spots: PlantedSpot::random(arch, seed, 3, 3),
-        ..Options::default()
-    };
-    let first = Phantom::new(&options);
-    // The same surface, triangulated anew, elsewhere.
-    let wash = Phantom::new(&Options {
-        edge_mm: 0.45,
-        pose: Pose::AsMade,
-        ..options
-    });
-    let raised = raised_points(&wash);
-    let triangles = wash.impression.triangles().to_vec();
-    let scan = Mesh::new(raised.clone(), triangles, None).expect("the same triangles");
-    let measured = |scan: &Mesh, tray: Option<&Mesh>| -> Measurement {
-        fixtures::measured(scan, tray, &MeasureSettings::default())
-    };
-    let before = scanned(&measured(&first.impression, Some(&first.tray)));
-    let now = scanned(&measured(&scan, wash_has_tray.then_some(&wash.tray)));
-    let pair = compare((&first.impression, &before), (&scan, &now));
-    let found = pair
-        .as_ref()
-        .unwrap_or_else(|why| panic!("{arch:?} {seed}: {why}"));
-    let compared = (found.wash.as_ref()).unwrap_or_else(|why| panic!("{arch:?} {seed}: {why}"));
+fn places(pair: &WashPair, before: &Scanned, wash_has_tray: bool) -> Vec<Told> {
+    let truth = &pair.wash.truth;
+    let name = format!("{:?} {}", truth.arch, truth.seed);
+    let now = pair.second_pass(wash_has_tray);
+    let passes = pair.compared(before, &now);
+    let found = (passes.as_ref()).unwrap_or_else(|why| panic!("{name}: {why}"));
+    let compared = (found.wash.as_ref()).unwrap_or_else(|why| panic!("{name}: {why}"));
     let judged = judge_case(
         &one(None, Stage::Wash),
         &[Evidence {
-            pair: Some(&pair),
+            pair: Some(&passes),
             ..evidence(&now, 0)
         }],
         None,
@@ -103,22 +67,19 @@ fn places(arch: Arch, seed: u64, wash_has_tray: bool) -> Vec<Told> {
         .map(|(place, &state)| {
             // Planted spots that touch are one place.
             let reach_mm = (place.area_mm2 / PI).sqrt() + 2.0;
-            let (own, other): (Vec<&SpotTruth>, Vec<&SpotTruth>) = (wash.truth.spots.iter())
-                .partition(|spot| (spot.centre - place.at).norm() <= reach_mm);
-            assert!(
-                !own.is_empty(),
-                "{arch:?} {seed}: {place:?} was not planted"
-            );
+            let (own, other): (Vec<&SpotTruth>, Vec<&SpotTruth>) =
+                (truth.spots.iter()).partition(|spot| (spot.centre - place.at).norm() <= reach_mm);
+            assert!(!own.is_empty(), "{name}: {place:?} was not planted");
             let limit_mm = limit_mm(place.kind);
             let to = |p: &Point3<f64>, spots: &[&SpotTruth]| -> f64 {
                 let off = spots.iter().map(|spot| (spot.centre - p).norm());
                 off.fold(f64::INFINITY, f64::min)
             };
-            let mut below: Vec<f64> = (raised.iter().zip(wash.impression.vertices()))
+            let mut below: Vec<f64> = (pair.raised())
                 .filter(|(_, made)| to(made, &own) <= (1.5 * reach_mm).min(to(made, &other)))
-                .filter(|(_, made)| wash.truth.is_tissue_side(made))
-                .filter(|(_, made)| wash.truth.cover_at(made) <= limit_mm)
-                .map(|(p, _)| wash.truth.cover_at(p))
+                .filter(|(_, made)| truth.is_tissue_side(made))
+                .filter(|(_, made)| truth.cover_at(made) <= limit_mm)
+                .map(|(p, _)| truth.cover_at(p))
                 .collect();
             below.sort_by(f64::total_cmp);
             // Single vertices are raised into spikes where the surface bends.
@@ -149,39 +110,36 @@ fn row(told: &Told) -> Row {
     (number, right, words)
 }
 
-fn are_told(promise: &Asked, population: Population, wash_has_tray: bool) {
+/// Places under a wash that has its own tray scan, and under one whose cover
+/// follows from that of the first pass.
+pub fn are_told_with_its_tray_and_through_the_first_pass(population: Population) {
+    let promise = population.asked("places-under-a-wash");
     let trials = population.both_jaws(400, 2);
-    let told: Vec<Vec<Row>> = promise.rows(trials, |&(arch, seed)| {
-        places(arch, seed, wash_has_tray).iter().map(row).collect()
+    let told: Vec<[Vec<Row>; 2]> = promise.rows(trials, |&(arch, seed)| {
+        let spots = PlantedSpot::random(arch, seed, 3, 3);
+        let pair = WashPair::new((arch, seed), spots, planted_mm);
+        let before = pair.first_pass();
+        [true, false].map(|wash_has_tray| {
+            let told = places(&pair, &before, wash_has_tray);
+            told.iter().map(row).collect()
+        })
     });
-    let told: Vec<Row> = told.into_iter().flatten().collect();
+    let (with_its_tray, through_the_first): (Vec<_>, Vec<_>) =
+        told.into_iter().map(<(Vec<Row>, Vec<Row>)>::from).unzip();
+    are_told(&promise, "its tray given", with_its_tray.concat());
+    are_told(&promise, "first tray alone", through_the_first.concat());
+}
+
+fn are_told(promise: &Asked, trays: &str, told: Vec<Row>) {
     let [resolved, open, unclear, unseen] =
         [0, 1, 2, 3].map(|number| told.iter().filter(|row| row.0 == number).count());
     let wrong: Vec<&String> = (told.iter().filter(|row| !row.1).map(|row| &row.2)).collect();
     promise.figure(
-        "wash of 0.03 to 0.8 mm, edges 0.45 mm: resolved; still open; too near the limit to tell; not seen; wrong",
+        &format!("{trays}, wash of 0.03 to 0.8 mm, edges 0.45 mm: resolved; still open; too near the limit to tell; not seen; wrong"),
         "wrong 0",
         format!("{resolved}; {open}; {unclear}; {unseen}; {}", wrong.len()),
     );
     assert!(wrong.is_empty(), "{wrong:#?}");
     assert!(resolved > 0 && open > 0);
     assert!(unclear * 4 <= told.len());
-}
-
-/// Places under a wash that has its own tray scan.
-pub fn with_its_tray_are_told(population: Population) {
-    are_told(
-        &population.asked("places-under-a-wash-its-tray-given"),
-        population,
-        true,
-    );
-}
-
-/// Places under a wash whose cover follows from that of the first pass.
-pub fn are_told_through_the_first_pass(population: Population) {
-    are_told(
-        &population.asked("places-under-a-wash-first-tray-alone"),
-        population,
-        false,
-    );
 }

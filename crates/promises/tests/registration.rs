@@ -1,3 +1,4 @@
-//! Registration of trays, asked of many mouths.
+//! Registration of trays and of real surfaces, asked of many mouths.
 
-promises::ask!(Many, registration: without_noise, with_noise);
+promises::ask!(Many, registration: without_noise, with_noise, another_mouths_tray_is_refused);
+promises::ask!(Many, real_surfaces: a_part_in_any_pose_is_laid_back_on_the_whole);

@@ -1,8 +1,8 @@
 //! A folder of cases: nothing lost, mixed or done twice, whatever happens.
 #![allow(clippy::unwrap_used, clippy::print_stderr)]
 
-use crate::common::run;
-use phantom::{Across, Arch, Options, Phantom, Place, PlantedSpot, SpotKind};
+use crate::common::{coarse, run};
+use phantom::Arch;
 use std::collections::BTreeMap;
 use std::ffi::OsStr;
 use std::fs;
@@ -23,25 +23,7 @@ static CASES: LazyLock<TempDir> = LazyLock::new(|| {
             0 => (Arch::Maxillary, "maxillary"),
             _ => (Arch::Mandibular, "mandibular"),
         };
-        let show_through = PlantedSpot {
-            place: Place::Arch {
-                station: -0.4,
-                across: Across::Crest,
-            },
-            kind: SpotKind::ShowThrough { area_mm2: 12.0 },
-        };
-        let made = Phantom::new(&Options {
-            arch,
-            seed,
-            edge_mm: 0.8,
-            tray_edge_mm: 0.8,
-            spots: if seed == 0 {
-                vec![show_through]
-            } else {
-                vec![]
-            },
-            ..Options::default()
-        });
+        let made = coarse(arch, seed, seed == 0);
         let case = folder.path().join(format!("patient-name-{seed}"));
         fs::create_dir(&case).unwrap();
         mesh::write::write_ply(&case.join("john-first.ply"), &made.impression).unwrap();

@@ -38,6 +38,7 @@ fn pressing(arch: Arch, seed: u64, blemish: Option<Blemish>) -> Vec<(String, Str
         "--arch",
         jaw,
         "--json",
+        "--no-report",
     ];
     let outcome = run(folder.path(), &arguments);
     assert_ne!(outcome.code, Some(2), "{}", outcome.complaint);
@@ -135,7 +136,10 @@ fn a_border_that_a_wash_lost_is_told() {
     write_ply(&file("wash.ply"), &wash.impression).unwrap();
     let case = "case = \"D-7\"\n[maxillary]\nfirst_pass = \"first.ply\"\nwash = \"wash.ply\"\n";
     std::fs::write(file("case.toml"), case).unwrap();
-    let outcome = run(folder.path(), &["check", "case.toml", "--json"]);
+    let outcome = run(
+        folder.path(),
+        &["check", "case.toml", "--json", "--no-report"],
+    );
     let result: Value = serde_json::from_str(&outcome.out).unwrap();
     let found: Vec<&Value> = (result["findings"].as_array().unwrap().iter())
         .filter(|finding| finding["check"] == "border-change")

@@ -2,6 +2,8 @@
 #![allow(clippy::unwrap_used)]
 
 use assert_cmd::Command;
+use mesh::write::{encode_ply, encode_stl};
+use phantom::{Across, Arch, Options, Phantom, Place, PlantedSpot, SpotKind};
 use std::ffi::OsString;
 use std::fs;
 use std::path::Path;
@@ -46,6 +48,46 @@ static DEMONSTRATION: LazyLock<Vec<(OsString, Vec<u8>)>> = LazyLock::new(|| {
         .map(|entry| (entry.file_name(), fs::read(entry.path()).unwrap()))
         .collect()
 });
+
+/// An impression nearly as coarse as cover allows, which is quickly checked.
+/// Where tray shows through, it is to be reworked.
+pub fn coarse(arch: Arch, seed: u64, shows_through: bool) -> Phantom {
+    let show_through = PlantedSpot {
+        place: Place::Arch {
+            station: -0.4,
+            across: Across::Crest,
+        },
+        kind: SpotKind::ShowThrough { area_mm2: 12.0 },
+    };
+    Phantom::new(&Options {
+        arch,
+        seed,
+        edge_mm: 0.8,
+        tray_edge_mm: 0.8,
+        spots: shows_through.then_some(show_through).into_iter().collect(),
+        ..Options::default()
+    })
+}
+
+/// The files of a coarse first pass, made once for all tests.
+static FIRST_PASS: LazyLock<[(&str, Vec<u8>); 3]> = LazyLock::new(|| {
+    let made = coarse(Arch::Maxillary, 0, true);
+    let case = "case = \"FIRST\"\n[maxillary]\nfirst_pass = \"first.ply\"\ntray = \"tray.stl\"\n";
+    [
+        ("first-pass.toml", case.into()),
+        ("first.ply", encode_ply(&made.impression, &[]).unwrap()),
+        ("tray.stl", encode_stl(&made.tray).unwrap()),
+    ]
+});
+
+/// A folder with a coarse first pass, its tray and its case file.
+pub fn first_pass() -> TempDir {
+    let folder = tempfile::tempdir().unwrap();
+    for (name, bytes) in &*FIRST_PASS {
+        fs::write(folder.path().join(name), bytes).unwrap();
+    }
+    folder
+}
 
 /// A folder with the first pass of the demonstration in it.
 pub fn demonstration() -> TempDir {

@@ -3,7 +3,7 @@
 #![cfg(unix)]
 #![allow(clippy::unwrap_used, clippy::print_stderr)]
 
-use crate::common::{demonstration, run};
+use crate::common::{first_pass, run};
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;
@@ -23,7 +23,7 @@ fn files_in(folder: &Path) -> Files {
 
 #[test]
 fn ctrl_c_leaves_the_earlier_result_or_the_whole_new_one() {
-    let folder = demonstration();
+    let folder = first_pass();
     // Another protocol gives another result, over the same files.
     let shown = run(folder.path(), &["protocol", "show"]).out;
     fs::write(

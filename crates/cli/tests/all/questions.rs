@@ -25,7 +25,7 @@ fn options(arch: Arch, seed: u64) -> Options {
     Options {
         arch,
         seed,
-        edge_mm: 0.6,
+        edge_mm: 0.8,
         tray_edge_mm: 0.8,
         noise_sd_mm: 0.02,
         spots: PlantedSpot::random(arch, seed, 6, 2),
@@ -47,7 +47,7 @@ fn folder_of(phantom: &Phantom, factor: f64) -> TempDir {
 
 /// The questions of a check and its summary, which names each.
 fn asked(folder: &TempDir, more: &[&str]) -> Vec<(String, String)> {
-    let arguments = [&["check"], more, &["--json", "--out", "results"]].concat();
+    let arguments = [&["check", "--json", "--no-report"], more].concat();
     let outcome = run(folder.path(), &arguments);
     assert_ne!(outcome.code, Some(2), "{}", outcome.complaint);
     let result: Value = serde_json::from_str(&outcome.out).unwrap();

@@ -1,7 +1,7 @@
 //! The whole road on the demonstration case: a scan in, a verdict out.
 #![allow(clippy::unwrap_used)]
 
-use crate::common::{archproof, demonstration, demonstration_files, run};
+use crate::common::{archproof, demonstration, demonstration_files, first_pass, run};
 use serde_json::Value;
 use std::fs;
 use std::path::Path;
@@ -140,15 +140,15 @@ fn a_demonstration_is_never_written_over_a_case() {
 
 #[test]
 fn one_input_gives_the_same_bytes_on_one_thread_and_on_many() {
-    let demo = demonstration();
-    for (folder, threads) in [("one", "1"), ("many", "8")] {
+    let folder = first_pass();
+    for (out, threads) in [("one", "1"), ("many", "8")] {
         run(
-            demo.path(),
+            folder.path(),
             &[
                 "check",
                 "first-pass.toml",
                 "--out",
-                folder,
+                out,
                 "--threads",
                 threads,
             ],
@@ -160,27 +160,27 @@ fn one_input_gives_the_same_bytes_on_one_thread_and_on_many() {
         "cover-maxillary-first-pass.ply",
     ] {
         let [one, many] =
-            ["one", "many"].map(|folder| fs::read(demo.path().join(folder).join(file)).unwrap());
+            ["one", "many"].map(|out| fs::read(folder.path().join(out).join(file)).unwrap());
         assert!(one == many, "{file}");
     }
 }
 
 #[test]
 fn json_on_standard_output_is_the_result_file() {
-    let demo = demonstration();
+    let folder = first_pass();
     let outcome = run(
-        demo.path(),
+        folder.path(),
         &["check", "first-pass.toml", "--json", "--out", "results"],
     );
-    let file = fs::read_to_string(demo.path().join("results/result.json")).unwrap();
+    let file = fs::read_to_string(folder.path().join("results/result.json")).unwrap();
     assert_eq!(outcome.out, file);
 }
 
 #[test]
 fn a_report_that_is_not_wanted_is_not_written() {
-    let demo = demonstration();
+    let folder = first_pass();
     let outcome = run(
-        demo.path(),
+        folder.path(),
         &[
             "check",
             "first-pass.toml",
@@ -191,18 +191,18 @@ fn a_report_that_is_not_wanted_is_not_written() {
         ],
     );
     assert!(!outcome.out.contains("report.html"));
-    assert!(!demo.path().join("results/report.html").exists());
+    assert!(!folder.path().join("results/report.html").exists());
 }
 
 #[test]
 fn without_a_tray_scan_nothing_is_accepted() {
-    let demo = demonstration();
+    let folder = first_pass();
     let outcome = run(
-        demo.path(),
-        &["check", "upper-first.ply", "--arch", "maxillary"],
+        folder.path(),
+        &["check", "first.ply", "--arch", "maxillary"],
     );
     assert_eq!(outcome.code, Some(3), "{}", outcome.out);
-    let result = result(&demo.path().join("archproof-unnamed"));
+    let result = result(&folder.path().join("archproof-unnamed"));
     assert_eq!(result["verdict"], "undecided");
     assert_eq!(
         result["case"], "unnamed",
@@ -219,26 +219,26 @@ fn without_a_tray_scan_nothing_is_accepted() {
 
 #[test]
 fn the_other_jaw_declared_is_asked_about() {
-    let demo = demonstration();
+    let folder = first_pass();
     let arguments = [
         "check",
-        "upper-first.ply",
+        "first.ply",
         "--tray",
-        "upper-tray.stl",
+        "tray.stl",
         "--arch",
         "mandibular",
     ];
-    let outcome = run(demo.path(), &arguments);
+    let outcome = run(folder.path(), &arguments);
     assert_eq!(outcome.code, Some(3), "{}", outcome.out);
     assert!(outcome.out.contains("arch-mismatch"), "{}", outcome.out);
 }
 
 #[test]
 fn the_impression_given_as_its_own_tray_is_asked_about() {
-    let demo = demonstration();
+    let folder = first_pass();
     let outcome = run(
-        demo.path(),
-        &["check", "upper-first.ply", "--tray", "upper-first.ply"],
+        folder.path(),
+        &["check", "first.ply", "--tray", "first.ply"],
     );
     assert_eq!(outcome.code, Some(3), "{}", outcome.out);
     assert!(outcome.out.contains("file-unclear"), "{}", outcome.out);
@@ -247,30 +247,33 @@ fn the_impression_given_as_its_own_tray_is_asked_about() {
 /// The same scan in metres: read so, asked about, and answered by --unit.
 #[test]
 fn another_unit_is_asked_about_and_answered() {
-    let demo = demonstration();
-    for file in ["upper-first.ply", "upper-tray.stl"] {
-        let scan = mesh::read_scan(&demo.path().join(file)).unwrap();
-        let name = demo.path().join(format!("{file}.m.ply"));
+    let folder = first_pass();
+    for file in ["first.ply", "tray.stl"] {
+        let scan = mesh::read_scan(&folder.path().join(file)).unwrap();
+        let name = folder.path().join(format!("{file}.m.ply"));
         mesh::write::write_ply(&name, &scan.mesh.scaled(0.001)).unwrap();
     }
     let arguments = [
         "check",
-        "upper-first.ply.m.ply",
+        "first.ply.m.ply",
         "--tray",
-        "upper-tray.stl.m.ply",
+        "tray.stl.m.ply",
         "--out",
     ];
-    let asked = run(demo.path(), &[&arguments[..], &["asked"]].concat());
+    let asked = run(folder.path(), &[&arguments[..], &["asked"]].concat());
     assert_eq!(asked.code, Some(3), "{}", asked.out);
     assert!(asked.out.contains("--unit m"), "{}", asked.out);
     let answered = run(
-        demo.path(),
+        folder.path(),
         &[&arguments[..], &["answered", "--unit", "m"]].concat(),
     );
     assert_eq!(answered.code, Some(1), "{}", answered.out);
 
-    run(demo.path(), &["check", "first-pass.toml", "--out", "in-mm"]);
-    let [in_mm, in_m] = ["in-mm", "answered"].map(|folder| result(&demo.path().join(folder)));
+    run(
+        folder.path(),
+        &["check", "first-pass.toml", "--out", "in-mm"],
+    );
+    let [in_mm, in_m] = ["in-mm", "answered"].map(|out| result(&folder.path().join(out)));
     let figure = |result: &Value, pointer: &str| result.pointer(pointer).unwrap().as_f64().unwrap();
     let median = "/impressions/0/cover/median_mm";
     assert!((figure(&in_mm, median) - figure(&in_m, median)).abs() < 1e-3);

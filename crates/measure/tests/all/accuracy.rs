@@ -1,7 +1,7 @@
 //! What is refused and why, and that the number of threads changes nothing.
 
 use fixtures::{ARCHES, something_else};
-use measure::{MeasureSettings, Measurement, NoCover, NotAnImpression, TrayNotPlaced};
+use measure::{MeasureSettings, Measurement, NotAnImpression, TrayNotPlaced};
 use phantom::{Arch, Options, Phantom, PlantedSpot, Sides};
 
 fn measured(phantom: &Phantom) -> Measurement {
@@ -19,46 +19,13 @@ fn a_tissue_side_scan_alone_gives_no_cover_and_says_why() {
             arch,
             seed: 5,
             sides: Sides::Tissue,
+            edge_mm: 0.8,
             ..Options::default()
         });
         let result = measured(&phantom);
         assert!(!result.has_outer_surface);
         assert_eq!(result.cover, Err(TrayNotPlaced::NoOuterSurface.into()));
         assert!(result.spots.is_empty());
-    }
-}
-
-#[test]
-fn another_mouths_tray_is_refused() {
-    let made = |arch, seed| {
-        Phantom::new(&Options {
-            arch,
-            seed,
-            noise_sd_mm: 0.02,
-            ..Options::default()
-        })
-    };
-    for arch in ARCHES {
-        for seed in 0..3 {
-            let (one, other) = (made(arch, seed), made(arch, seed + 50));
-            let result = fixtures::measured(
-                &one.impression,
-                Some(&other.tray),
-                &MeasureSettings::default(),
-            );
-            assert!(
-                matches!(
-                    result.cover,
-                    Err(NoCover::Tray(
-                        TrayNotPlaced::DoesNotFit { .. }
-                            | TrayNotPlaced::OtherSize { .. }
-                            | TrayNotPlaced::Ambiguous { .. }
-                    ))
-                ),
-                "{arch:?} {seed}: {:?}",
-                result.cover.map(|c| c.registration)
-            );
-        }
     }
 }
 
@@ -86,6 +53,8 @@ fn one_thread_and_many_give_the_same_measurement() {
     let phantom = Phantom::new(&Options {
         spots: PlantedSpot::random(Arch::Maxillary, 1, 2, 1),
         noise_sd_mm: 0.02,
+        edge_mm: 0.8,
+        tray_edge_mm: 0.8,
         ..Options::default()
     });
     let with_threads = |count| {

@@ -3,29 +3,16 @@
 
 #![allow(clippy::print_stdout, reason = "the figures are what the test is for")]
 
-use fixtures::{ARCHES, something_else, together};
+use fixtures::{ARCHES, coarse, something_else, together};
 use geometry::double_layers::double_layers;
 use measure::{MeasureSettings, Measurement, NotAnImpression, frame};
 use mesh::{Mesh, Topology, read_scan};
 use nalgebra::{Translation3, Vector3};
-use phantom::{Arch, Options, Phantom, Pose, Sides};
+use phantom::{Options, Phantom, Pose, Sides};
 use std::path::Path;
 
 fn measured(scan: &Mesh) -> Measurement {
     fixtures::measured(scan, None, &MeasureSettings::default())
-}
-
-fn made(arch: Arch, seed: u64, sides: Sides) -> Phantom {
-    Phantom::new(&Options {
-        arch,
-        seed,
-        sides,
-        edge_mm: 0.7,
-        tray_edge_mm: 2.5,
-        noise_sd_mm: 0.02,
-        handle: !seed.is_multiple_of(3),
-        ..Options::default()
-    })
 }
 
 #[test]
@@ -55,7 +42,7 @@ fn a_real_tooth_bearing_arch_is_named_as_one() {
 #[test]
 fn two_scans_in_one_file_are_told() {
     for sides in [Sides::Both, Sides::Tissue] {
-        let [upper, lower] = ARCHES.map(|arch| made(arch, 5, sides).impression);
+        let [upper, lower] = ARCHES.map(|arch| coarse(arch, 5, sides).impression);
         let beside = together(
             &upper,
             &lower.moved(&Translation3::new(95.0, 20.0, 5.0).into()),
@@ -68,7 +55,7 @@ fn two_scans_in_one_file_are_told() {
 #[test]
 fn a_badly_stitched_scan_lies_double_where_it_does() {
     for arch in ARCHES {
-        let phantom = made(arch, 8, Sides::Tissue);
+        let phantom = coarse(arch, 8, Sides::Tissue);
         let scan = &phantom.impression;
         let normals = scan.vertex_normals();
         // A quarter of the arch a second time, 0.25 mm over the first.
@@ -107,7 +94,7 @@ fn a_badly_stitched_scan_lies_double_where_it_does() {
 #[test]
 fn a_scan_of_two_minds_is_mended_and_that_is_said() {
     for arch in ARCHES {
-        let scan = made(arch, 11, Sides::Both).impression;
+        let scan = coarse(arch, 11, Sides::Both).impression;
         let sound = measured(&scan).frame;
         let triangles = scan
             .triangles()

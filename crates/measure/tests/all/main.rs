@@ -3,6 +3,5 @@
 
 mod accuracy;
 mod intake;
-mod real_surfaces;
 mod tissue_stops;
 mod unusual_scans;

@@ -4,16 +4,20 @@ use measure::{MeasureSettings, Measurement, SpotKind};
 use nalgebra::Point3;
 use phantom::{Arch, Options, Phantom};
 
-fn with_stops(arch: Arch) -> Phantom {
+fn made(arch: Arch, stops: Vec<f64>) -> Phantom {
     Phantom::new(&Options {
         arch,
         seed: 41,
-        edge_mm: 0.35,
-        tray_edge_mm: 0.4,
+        edge_mm: 0.5,
+        tray_edge_mm: 0.5,
         noise_sd_mm: 0.02,
-        stops: vec![-0.6, 0.6],
+        stops,
         ..Options::default()
     })
+}
+
+fn with_stops(arch: Arch) -> Phantom {
+    made(arch, vec![-0.6, 0.6])
 }
 
 fn measured(phantom: &Phantom, stops: Vec<Point3<f64>>) -> Measurement {
@@ -62,14 +66,7 @@ fn the_same_show_through_undeclared_is_a_fault() {
 #[test]
 fn a_stop_that_does_not_show_is_read_as_covered() {
     let phantom = with_stops(Arch::Mandibular);
-    let sound = Phantom::new(&Options {
-        arch: Arch::Mandibular,
-        seed: 41,
-        edge_mm: 0.35,
-        tray_edge_mm: 0.4,
-        noise_sd_mm: 0.02,
-        ..Options::default()
-    });
+    let sound = made(Arch::Mandibular, Vec::new());
     let result = measured(&sound, phantom.truth.stops.clone());
     assert!(show_through(&result).is_empty());
     for stop in &result.stops {

@@ -1,13 +1,25 @@
 //! Scans that are not as one would like them, on phantoms whose truth is known.
 
-use measure::{MeasureSettings, Measurement, NoCover, SpotKind, TrayNotPlaced};
+use measure::{Cover, MeasureSettings, Measuring, NoCover, Spot, SpotKind, TrayNotPlaced};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Vector3};
 use phantom::{Arch, Options, Phantom, PlantedSpot, Pose};
 use std::sync::LazyLock;
 
-fn measured(impression: &Mesh, tray: &Mesh) -> Measurement {
-    fixtures::measured(impression, Some(tray), &MeasureSettings::default())
+/// Cover, and where there is little of it.
+struct Found {
+    cover: Result<Cover, NoCover>,
+    spots: Vec<Spot>,
+}
+
+fn measured(impression: &Mesh, tray: &Mesh) -> Found {
+    let settings = MeasureSettings::default();
+    let measuring = Measuring::new(impression, Some(tray), &settings);
+    let cover = measuring.cover().expect("an impression");
+    Found {
+        cover: cover.cloned().map_err(Clone::clone),
+        spots: measuring.spots().to_vec(),
+    }
 }
 
 /// One phantom a jaw, with two show-throughs; without a handle, which would
@@ -28,7 +40,7 @@ static PHANTOMS: LazyLock<[Phantom; 2]> = LazyLock::new(|| {
 });
 
 /// The tray lies where it truly does and both show-throughs are found.
-fn is_as_planted(result: &Measurement, phantom: &Phantom, moved: &Isometry3<f64>) {
+fn is_as_planted(result: &Found, phantom: &Phantom, moved: &Isometry3<f64>) {
     let cover = result.cover.as_ref().expect("the tray is there");
     let truth = moved * phantom.truth.impression_from_tray;
     let placed = cover.registration.as_ref().expect("the tray was laid on");

@@ -2,6 +2,7 @@
 #![allow(dead_code, clippy::unwrap_used, clippy::print_stderr)]
 
 use mesh::Mesh;
+use mesh::read::parse;
 use nalgebra::Point3;
 use std::collections::HashMap;
 use std::path::{Path, PathBuf};
@@ -18,6 +19,18 @@ pub fn shared(folder: &str) -> Option<PathBuf> {
         eprintln!("skipped: there is no ../shared/data/{folder}");
         None
     }
+}
+
+/// The mesh of a file that is read without any warning.
+pub fn read(bytes: impl AsRef<[u8]>) -> Mesh {
+    let parsed = parse(bytes.as_ref()).unwrap();
+    assert_eq!(parsed.warnings, []);
+    parsed.mesh
+}
+
+/// Why a file is refused.
+pub fn refusal(bytes: impl AsRef<[u8]>) -> String {
+    parse(bytes.as_ref()).unwrap_err().to_string()
 }
 
 /// Every file below a folder, in order.

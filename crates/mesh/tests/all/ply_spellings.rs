@@ -2,21 +2,10 @@
 //! place.
 #![allow(clippy::unwrap_used)]
 
-use crate::common::{ascii_ply, bowl};
-use mesh::Mesh;
+use crate::common::{ascii_ply, bowl, read, refusal};
 use mesh::read::{ReadWarning, parse};
 use mesh::write::encode_ply;
 use rstest::rstest;
-
-fn read(text: impl AsRef<[u8]>) -> Mesh {
-    let parsed = parse(text.as_ref()).unwrap();
-    assert_eq!(parsed.warnings, []);
-    parsed.mesh
-}
-
-fn refusal(text: impl AsRef<[u8]>) -> String {
-    parse(text.as_ref()).unwrap_err().to_string()
-}
 
 #[test]
 fn ascii_ply_is_read_in_every_spelling() {

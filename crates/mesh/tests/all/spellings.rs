@@ -2,22 +2,12 @@
 //! with the place.
 #![allow(clippy::unwrap_used)]
 
-use crate::common::{ascii_ply, ascii_stl, bowl, obj, soup};
+use crate::common::{ascii_ply, ascii_stl, bowl, obj, read, refusal, soup};
 use mesh::Mesh;
 use mesh::read::{ReadWarning, parse};
 use mesh::write::encode_stl;
 use nalgebra::Point3;
 use rstest::rstest;
-
-fn read(text: impl AsRef<[u8]>) -> Mesh {
-    let parsed = parse(text.as_ref()).unwrap();
-    assert_eq!(parsed.warnings, []);
-    parsed.mesh
-}
-
-fn refusal(text: impl AsRef<[u8]>) -> String {
-    parse(text.as_ref()).unwrap_err().to_string()
-}
 
 #[test]
 fn ascii_stl_is_read_in_every_spelling() {
