@@ -4,7 +4,7 @@
 use crate::border::{self, Border, NoBorder, VertexPlace};
 use crate::cover::by_colour::{self, ColourReading};
 use crate::cover::stops::{self, Stop};
-use crate::cover::{Cover, NoCover, Spot, by_thickness, by_tray_scan, spots};
+use crate::cover::{Cover, NoColour, NoCover, Spot, TrayColour, by_thickness, by_tray_scan, spots};
 use crate::frame::{self, FoundFrame};
 use crate::impression::{Impression, Surface};
 use crate::intake;
@@ -236,7 +236,7 @@ impl<'a> Measuring<'a> {
 
     /// What the scan's colours tell of the tray; `None` where it has none.
     pub fn tray_colour(&self) -> Option<Result<&TrayColour, &NoColour>> {
-        Some(self.colour()?.as_ref().map(|(colour, _)| colour))
+        Some(self.colour()?.tray.as_ref())
     }
 
     /// Patches of little cover, then those that the scan's colours alone show.

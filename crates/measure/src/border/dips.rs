@@ -5,6 +5,7 @@ use super::figures::{BorderPart, Dip, DipKind, Measured};
 use super::height_profile::HeightProfile;
 use super::heights::ProfileDip;
 use super::station::Reached;
+use crate::anatomy;
 
 /// Short stretches this near to an end of the scan, in plan, are not told, mm.
 const UNKNOWN_WITHIN_MM: f64 = 20.0;
@@ -56,7 +57,10 @@ fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
                 && other.frenum_place == own.frenum_place
                 && steepness(other) > steepness(own)
         };
-        own.kind.may_be_frenum() && own.is_steep && dips.iter().any(beside)
+        own.kind.may_be_frenum()
+            && own.is_steep
+            && own.width_mm > anatomy::FRENUM_BAND_GREATEST_WIDTH_MM
+            && dips.iter().any(beside)
     };
     dips.iter()
         .map(|dip| {

@@ -209,7 +209,8 @@ pub struct Dip {
     pub depth: Measured,
     /// Width at half depth, mm.
     pub width_mm: f64,
-    /// The dip ends steeply, and another where the same frenum may lie is more like
-    /// its notch: the frenum has two bands, or a short stretch beside it.
+    /// The dip is wider than a band of a frenum and ends steeply, and another where
+    /// the same frenum may lie is more like its notch: a short stretch may lie beside
+    /// the frenum.
     pub beside_notch: bool,
 }

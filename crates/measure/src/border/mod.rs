@@ -165,6 +165,8 @@ fn outward_normals(line: &[Point3<f64>]) -> Vec<Vector2<f64>> {
 /// A station is where its plane was laid, not where another observer would lay
 /// it: where a figure changes along the border, that doubt is added to it.
 fn with_doubt_along(mut reached: Vec<Reached>) -> Vec<Reached> {
+    /// The change is taken over so many stations to either side.
+    const BESIDE: usize = 2;
     for figure in StationFigure::ALL {
         let values: Vec<Option<f64>> = reached
             .iter_mut()
@@ -172,10 +174,13 @@ fn with_doubt_along(mut reached: Vec<Reached>) -> Vec<Reached> {
             .collect();
         let count = values.len();
         for (i, station) in reached.iter_mut().enumerate() {
-            let (before, after) = (values[(i + count - 1) % count], values[(i + 1) % count]);
+            let (before, after) = (
+                values[(i + count - BESIDE) % count],
+                values[(i + BESIDE) % count],
+            );
             let own = station.figure_mut(figure);
             if let (Ok(own), Some(before), Some(after)) = (own, before, after) {
-                let change = (after - before).abs() / (2.0 * STATION_STEP_MM);
+                let change = (after - before).abs() / (2.0 * BESIDE as f64 * STATION_STEP_MM);
                 own.uncertainty_mm = own.uncertainty_mm.hypot(change * STATION_PLACE_MM);
             }
         }

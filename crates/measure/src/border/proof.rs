@@ -94,7 +94,6 @@ fn without_figures(mut station: Reached) -> Reached {
     for figure in StationFigure::ALL {
         *station.figure_mut(figure) = Err(Missing::OffTheSummit);
     }
-    station.uncertainty_mm = None;
     station
 }
 

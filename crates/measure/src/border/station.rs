@@ -48,9 +48,11 @@ pub(super) struct Reached {
 }
 
 impl Reached {
-    /// Whether the border itself was scanned here.
+    /// Whether the border itself was scanned here, and the line lies on it.
     pub(super) fn is_scanned(&self) -> bool {
-        !self.scan_ends && self.uncertainty_mm.is_some()
+        !self.scan_ends
+            && self.uncertainty_mm.is_some()
+            && self.flange_height != Err(Missing::OffTheSummit)
     }
 
     /// One of its figures, to be changed.

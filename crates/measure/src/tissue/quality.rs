@@ -6,7 +6,7 @@ use super::figures::{Defect, DefectKind, ZoneScan};
 use crate::impression::{Impression, Surface};
 use crate::words::{Side, Zone};
 use geometry::noise::Heights;
-use geometry::order::median;
+use geometry::order::{at_share, median};
 use nalgebra::Point3;
 use rayon::prelude::*;
 use std::collections::BTreeMap;
@@ -58,7 +58,8 @@ pub(crate) fn by_zone(
             }
             let corners = triangles.iter().flat_map(|&t| mesh.triangles()[t]);
             let noise_mm = heights.noise_mm(corners.map(|v| v as usize))?;
-            let median_edge_mm = median_edge(triangles.iter().map(|&t| mesh.corners(t)))?;
+            let mut edges = edges(triangles.iter().map(|&t| mesh.corners(t)));
+            let median_edge_mm = median(&mut edges)?;
             Some(ZoneScan {
                 zone,
                 side,
@@ -71,7 +72,7 @@ pub(crate) fn by_zone(
                 doubled_mm2: doubled_share(&triangles, is_doubled) * area_mm2,
                 median_edge_mm,
                 noise_mm,
-                least_across_mm: least_across_mm(median_edge_mm),
+                least_across_mm: least_across_mm(resolved_edge(&edges)),
                 least_depth_mm: least_depth_mm(noise_mm),
             })
         })
@@ -85,10 +86,21 @@ fn doubled_share(triangles: &[usize], is_doubled: &[bool]) -> f64 {
     doubled as f64 / sampled.count().max(1) as f64
 }
 
-fn median_edge(triangles: impl Iterator<Item = [Point3<f64>; 3]>) -> Option<f64> {
-    let mut edges: Vec<f64> = triangles
+fn edges(triangles: impl Iterator<Item = [Point3<f64>; 3]>) -> Vec<f64> {
+    triangles
         .flat_map(|[a, b, c]| [b - a, c - b, a - c])
         .map(|edge| edge.norm())
-        .collect();
-    median(&mut edges)
+        .collect()
+}
+
+/// The edge length at which a part shows its details. A scan that was thinned out
+/// where it is level keeps short edges where it is not: a void would have some.
+fn resolved_edge(edges: &[f64]) -> f64 {
+    /// Of triangles of one size the tenth part has edges this much shorter than the
+    /// median.
+    const SHORT_TO_MEDIAN: f64 = 1.5;
+    let mut edges = edges.to_vec();
+    let median = median(&mut edges).unwrap_or(f64::INFINITY);
+    let short = at_share(&mut edges, 0.1).unwrap_or(f64::INFINITY);
+    median.min(SHORT_TO_MEDIAN * short)
 }
