@@ -34,8 +34,6 @@ pub enum Other {
     SolidTray,
     /// An empty tray with holes for retention.
     PerforatedTray,
-    /// An empty tray seen from the tissue's side.
-    TrayInside,
     /// One half of an impression, cut near the midline.
     HalfImpression,
     /// One half of an impression, seen from the tissue's side.
@@ -46,7 +44,7 @@ pub enum Other {
 
 impl Other {
     /// All of them.
-    pub const ALL: [Self; 13] = [
+    pub const ALL: [Self; 12] = [
         Self::Cast,
         Self::CastWithoutUnderside,
         Self::CastShell,
@@ -56,7 +54,6 @@ impl Other {
         Self::RecordRim,
         Self::SolidTray,
         Self::PerforatedTray,
-        Self::TrayInside,
         Self::HalfImpression,
         Self::HalfTissueSide,
         Self::HalfCast,
@@ -132,8 +129,8 @@ impl Body {
             land: rng.random_range(2.0..5.0),
             vestibule: rng.random_range(1.0..3.5),
             tongue_filled: rng.random_bool(0.5),
-            thickness: rng.random_range(2.0..3.0),
-            rim: [rng.random_range(3.0..5.0), -rng.random_range(8.0..13.0)],
+            thickness: rng.random_range(2.0..2.8),
+            rim: [rng.random_range(3.0..5.0), -rng.random_range(9.5..13.0)],
             holes: [rng.random_range(5.0..8.0), rng.random_range(1.0..1.5)],
             kept: [
                 if rng.random_bool(0.5) { 1.0 } else { -1.0 },
@@ -160,15 +157,10 @@ impl Body {
         let all =
             |is: &dyn Fn(&Point3<f64>) -> bool| made.filtered(|t| made.corners(t).iter().all(is));
         let on_tissue = |p: &Point3<f64>| self.impression.is_tissue_side(p);
-        let tray = &self.impression.tray;
         match self.what {
             Other::CastWithoutUnderside => all(&|p| p.z < self.underside_z - 0.4),
             Other::CastShell | Other::HalfTissueSide => all(&on_tissue),
             Other::PolishedSide => made.filtered(|t| !made.corners(t).iter().all(on_tissue)),
-            Other::TrayInside => all(&|p| {
-                let column = tray.column(p.x, p.y);
-                tray.distance(&column, p.z).outer_face < -0.5 * tray.thickness()
-            }),
             _ => made.clone(),
         }
     }
@@ -235,8 +227,11 @@ impl Body {
         let [apart, radius] = self.holes;
         let off = |x: f64| x - (x / apart).round() * apart;
         let place = c.tray.place;
-        let through_floor =
-            (radius - off(place.along).hypot(off(place.out))).min(FROM_WALL_MM - place.out);
+        let from_walls = match self.impression.mouth.kind {
+            Arch::Maxillary => FROM_WALL_MM - place.out,
+            Arch::Mandibular => FROM_WALL_MM - place.out.abs(),
+        };
+        let through_floor = (radius - off(place.along).hypot(off(place.out))).min(from_walls);
         let through_wall = (radius - off(place.along).hypot(off(z)))
             .min(place.out - FROM_WALL_MM - 1.5)
             .min(z - 1.0);
@@ -259,7 +254,7 @@ impl Solid for Body {
             Other::ToothedCast => self.cast(c, z).min(self.teeth(c, z)),
             Other::Base | Other::PolishedSide => self.base(c, z),
             Other::RecordRim => joined(self.base(c, z), self.rim(c, z), 1.0),
-            Other::SolidTray | Other::TrayInside => self.tray(c, z),
+            Other::SolidTray => self.tray(c, z),
             Other::PerforatedTray => self.tray(c, z).max(self.holes(c, z)),
             Other::HalfImpression | Other::HalfTissueSide => self.impression.value(c, z),
         };
