@@ -240,7 +240,7 @@ pub fn a_mirrored_second_pass_is_told_and_a_true_one_is_not(population: Populati
     assert_eq!(count(1, Some(true)), outcomes.len());
 }
 
-/// Casts, bases, rims, trays and halves of sixty mouths and more.
+/// Casts, bases, rims, trays and halves: twelve scans of each mouth.
 pub fn nothing_else_is_judged_as_an_impression(population: Population) {
     const IMPRESSION: &str = "an impression";
     let promise = population.asked("something-else");
