@@ -209,19 +209,30 @@ impl HeightMap {
     /// of the given half side: how deep the cell lies in a valley narrower than
     /// the square (Serra 1982; black top-hat). 0 off the surface.
     pub fn valley_depths(&self, half_side_mm: f64) -> Vec<f32> {
+        self.top_hat(half_side_mm, 1.0)
+    }
+
+    /// Height of each cell over the grey-scale opening of the map: how high the
+    /// cell stands on a ridge narrower than the square, with lower surface on
+    /// both sides (white top-hat). 0 off the surface.
+    pub fn ridge_heights(&self, half_side_mm: f64) -> Vec<f32> {
+        self.top_hat(half_side_mm, -1.0)
+    }
+
+    /// Depths of valleys, or with a sign of -1 those of the map upside down.
+    fn top_hat(&self, half_side_mm: f64, sign: f32) -> Vec<f32> {
         let reach = (half_side_mm / self.cell_mm).round() as usize;
-        let ground: Vec<f32> = self
-            .heights
-            .iter()
-            .map(|&h| if h.is_nan() { f32::NEG_INFINITY } else { h })
-            .collect();
         // Room around the map, or its rim would count as the foot of a valley.
         let (columns, rows) = (self.columns + 2 * reach, self.rows + 2 * reach);
         let mut padded = vec![f32::NEG_INFINITY; columns * rows];
         for row in 0..self.rows {
             let start = (row + reach) * columns + reach;
-            padded[start..start + self.columns]
-                .copy_from_slice(&ground[row * self.columns..(row + 1) * self.columns]);
+            let own = &self.heights[row * self.columns..(row + 1) * self.columns];
+            for (cell, height) in padded[start..].iter_mut().zip(own) {
+                if !height.is_nan() {
+                    *cell = sign * height;
+                }
+            }
         }
         let raised = square_filter(&padded, columns, reach, f32::NEG_INFINITY, f32::max);
         let closed = square_filter(&raised, columns, reach, f32::INFINITY, f32::min);
@@ -231,7 +242,7 @@ impl HeightMap {
                 if self.heights[i].is_nan() {
                     0.0
                 } else {
-                    closed[(row + reach) * columns + column + reach] - self.heights[i]
+                    closed[(row + reach) * columns + column + reach] - sign * self.heights[i]
                 }
             })
             .collect()

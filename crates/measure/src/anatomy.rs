@@ -279,3 +279,10 @@ pub(crate) const TRAY_RIM_RADIUS_MM: f64 = 1.0;
 /// Least width of a tray as a part of the impression's, which overlaps it by a few
 /// millimetres on either side (common practice, no source).
 pub(crate) const TRAY_LEAST_WIDTH_PART: f64 = 0.8;
+/// A wall thinner than this is that of a tray or of a denture base alone: a tray has
+/// at least 2 mm (textbooks, BORDER-14, from memory), and the material in it at least
+/// 1 mm (MAT-12, as above).
+pub(crate) const SHELL_WALL_MM: f64 = 3.0;
+/// From the crest to the face of a wax rim it is farther than this: rims are 18 to
+/// 22 mm high with their flange (common practice, no source).
+pub(crate) const RIM_LEAST_DEPTH_MM: f64 = 9.0;

@@ -309,7 +309,9 @@ impl<'a> Measuring<'a> {
             Some(Some(Ok(cover))) if cover.p95_mm <= EMPTY_TRAY_MM => {
                 Some(NotAnImpression::EmptyTray)
             }
-            _ => None,
+            // The tray's own scan says more of a shell than its wall does.
+            None if self.tray_scan.is_some() => None,
+            _ => self.frame.get()?.as_ref().ok()?.shell.clone(),
         }
     }
 

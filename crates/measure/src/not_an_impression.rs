@@ -17,6 +17,20 @@ pub enum NotAnImpression {
         "the arch stands up as a ridge, as on a cast or in the mouth; an impression has a trough there"
     )]
     Positive,
+    #[error("the arch stands up as a ridge over a base that was trimmed flat: a cast")]
+    Cast,
+    #[error("its trough runs round one side of the arch only: one half of an arch")]
+    Half,
+    #[error(
+        "its wall is {wall_mm:.1} mm thick, which leaves no room for a tray with material in it: \
+         an empty tray or a denture base"
+    )]
+    Shell { wall_mm: f64 },
+    #[error(
+        "under its trough stands a block {depth_mm:.0} mm high with a level face: a record base \
+         with its wax rim"
+    )]
+    RecordRim { depth_mm: f64 },
     #[error("no arch-shaped trough was found")]
     NoTrough,
     #[error("{teeth} teeth or parts of teeth stand up side by side: a tooth-bearing arch")]
@@ -33,4 +47,25 @@ pub enum NotAnImpression {
     Exchanged,
     #[error("its tissue surface lies on the tray everywhere: this is the empty tray")]
     EmptyTray,
+}
+
+impl NotAnImpression {
+    /// What it is, in a word or two.
+    #[must_use]
+    pub fn name(&self) -> &'static str {
+        match self {
+            Self::WrongSize { .. } => "wrong size",
+            Self::Positive => "positive",
+            Self::Cast => "cast",
+            Self::Half => "half arch",
+            Self::Shell { .. } => "tray or base",
+            Self::RecordRim { .. } => "record rim",
+            Self::NoTrough => "no arch",
+            Self::Teeth { .. } => "toothed arch",
+            Self::Sockets { .. } => "toothed impression",
+            Self::TwoScans { .. } => "two scans",
+            Self::Exchanged => "tray",
+            Self::EmptyTray => "empty tray",
+        }
+    }
 }

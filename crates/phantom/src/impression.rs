@@ -33,15 +33,15 @@ pub struct Impression {
 /// What does not change along z at a point of the plan.
 #[derive(Debug, Clone)]
 pub struct ImpressionColumn {
-    tray: TrayColumn,
-    section: Section,
-    plan: [f64; 2],
-    relief: f64,
-    floor: f64,
+    pub(crate) tray: TrayColumn,
+    pub(crate) section: Section,
+    pub(crate) plan: [f64; 2],
+    pub(crate) relief: f64,
+    pub(crate) floor: f64,
     floor_slope: f64,
     dome: f64,
     slope: [f64; 2],
-    back: f64,
+    pub(crate) back: f64,
     spots: u64,
     beads: u64,
 }
@@ -56,10 +56,9 @@ pub struct Parts {
 }
 
 impl Impression {
-    /// Both parts at a point.
-    #[must_use]
-    pub fn parts(&self, c: &ImpressionColumn, z: f64) -> Parts {
-        let tray = self.tray.distance(&c.tray, z);
+    /// How far a point lies outside material that nothing but the mouth shapes:
+    /// no tray in it, no back end, nothing planted, mm.
+    pub(crate) fn mouths_side(&self, c: &ImpressionColumn, z: f64) -> f64 {
         let lifted = z - c.relief;
         let out = c.tray.place.out;
         let mut floor = (lifted - c.floor) * c.floor_slope;
@@ -76,8 +75,15 @@ impl Impression {
             }
             Arch::Mandibular => flange([out, z], &c.section.inner),
         };
-        let mut material = joined(floor, inner, 2.5);
-        material = joined(material, flange([out, z], &c.section.outer), 2.5);
+        let material = joined(floor, inner, 2.5);
+        joined(material, flange([out, z], &c.section.outer), 2.5)
+    }
+
+    /// Both parts at a point.
+    #[must_use]
+    pub fn parts(&self, c: &ImpressionColumn, z: f64) -> Parts {
+        let tray = self.tray.distance(&c.tray, z);
+        let mut material = self.mouths_side(c, z);
         material = joined(material, tray.shell - LEAST_COVER_MM, 0.4);
         let behind = c.tray.behind.max(0.0);
         let limit = tray.outer_face - self.overflow(c, z) + 0.35 * behind;

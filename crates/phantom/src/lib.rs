@@ -36,6 +36,7 @@ mod maxilla;
 mod mesher;
 mod mouth;
 mod options;
+mod others;
 mod patches;
 mod place;
 mod plan;
@@ -62,6 +63,7 @@ pub use options::{
     Across, Blemish, Colouring, FlangeSide, Options, Place, PlantedSpot, Pose, RimFaults, Sides,
     SpotKind,
 };
+pub use others::Other;
 pub use patches::SpotTruth;
 pub use truth::{Axes, BlemishKind, BlemishTruth, BorderPart, BorderPoint, Landmark, Side, Truth};
 pub use whole_case::{JawScans, WashThickness, WholeCase, washed};

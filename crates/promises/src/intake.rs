@@ -4,13 +4,14 @@
 use crate::Population;
 use fixtures::{coarse, mirrored};
 use geometry::double_layers::double_layers;
+use measure::intake::first_look;
 use measure::pair::NoPair;
 use measure::pair::{Pass, laid};
 use measure::{Frame, NotAnImpression, frame};
 use mesh::{Mesh, Topology};
 use phantom::{
-    Across, Arch, Blemish, FlangeSide, Options, Phantom, Place, PlantedSpot, Pose, RimFaults,
-    Sides, cast_from,
+    Across, Arch, Blemish, FlangeSide, Options, Other, Phantom, Place, PlantedSpot, Pose,
+    RimFaults, Sides, cast_from,
 };
 
 /// Most that may lie double unasked (the default protocol's limit).
@@ -19,7 +20,7 @@ const MOST_DOUBLE: f64 = 0.02;
 /// What is asked about a scan: nothing, for a sound impression.
 fn questions(scan: &Mesh) -> Vec<String> {
     let topology = Topology::of(scan);
-    let found = frame::find(scan).err().map(|what| what.to_string());
+    let found = first_look(scan).frame.err().map(|what| what.to_string());
     let (_, turned) = geometry::winding::righted(scan, &topology);
     let layers = double_layers(scan, &topology);
     let doubled =
@@ -224,4 +225,29 @@ pub fn a_mirrored_second_pass_is_told_and_a_true_one_is_not(population: Populati
     assert_eq!(count(0, Some(true)), 0);
     assert_eq!(count(1, Some(false)), 0);
     assert_eq!(count(1, Some(true)), outcomes.len());
+}
+
+/// Casts, bases, rims, trays and halves: twelve scans of each mouth.
+pub fn nothing_else_is_judged_as_an_impression(population: Population) {
+    const IMPRESSION: &str = "an impression";
+    let promise = population.asked("something-else");
+    let mouths = population.both_jaws(2000, 3);
+    let trials: Vec<(Other, Arch, u64)> = mouths
+        .into_iter()
+        .flat_map(|(arch, seed)| Other::ALL.map(|what| (what, arch, seed)))
+        .collect();
+    let outcomes: Vec<(String, String)> = promise.rows(trials, |&(what, arch, seed)| {
+        let scan = what.scan(arch, seed, [0.5, 0.7, 1.0][seed as usize % 3]);
+        let taken = match first_look(&scan).frame {
+            Err(what) => what.name(),
+            Ok(_) => IMPRESSION,
+        };
+        (format!("{what:?} {arch:?} {seed}"), taken.to_owned())
+    });
+    for (what, taken) in &outcomes {
+        println!("{what}: {taken}");
+    }
+    let judged: Vec<_> = outcomes.iter().filter(|o| o.1 == IMPRESSION).collect();
+    promise.figure("judged as an impression", "0", judged.len().to_string());
+    assert!(judged.is_empty(), "{judged:#?}");
 }

@@ -189,7 +189,11 @@ fn a_folder_is_one_row_a_file_and_bad_files_are_rows_too() {
     let rows: Vec<&str> = outcome.out.lines().collect();
     assert_eq!(rows.len(), 4, "a head and three rows: {}", outcome.out);
     assert!(rows[1].contains("BAD.STL: is a zip archive"), "{}", rows[1]);
-    assert!(rows[2].contains("maxillary  both"), "{}", rows[2]);
+    assert!(
+        rows[2].contains("maxillary impression  both"),
+        "{}",
+        rows[2]
+    );
     // Columns stand under one another.
     for row in &rows[1..] {
         assert_eq!(row.find("in/"), rows[0].find("file: "), "{row}");

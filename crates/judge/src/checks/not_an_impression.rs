@@ -14,11 +14,18 @@ pub(super) fn judge(subject: &ScanSubject<'_>) -> Vec<Finding> {
                 NotAnImpression::WrongSize { .. } => {
                     "Check that the right file was given, and its unit (--unit)."
                 }
-                NotAnImpression::Positive => {
+                NotAnImpression::Positive | NotAnImpression::Cast => {
                     "Give the scan of the impression itself, not of a cast, a denture or the mouth."
                 }
                 NotAnImpression::Teeth { .. } | NotAnImpression::Sockets { .. } => {
                     "This check is made for edentulous arches; look at this one by eye."
+                }
+                NotAnImpression::Half => {
+                    "Give the scan of the whole arch; where only a half was scanned, scan the rest."
+                }
+                NotAnImpression::Shell { .. } => {
+                    "Give the scan of the impression in its tray; the empty tray is given with \
+                     --tray. If this is an impression without its tray, look at it by eye."
                 }
                 NotAnImpression::TwoScans { .. } => "Export each scan into a file of its own.",
                 _ => "Give the scan of an edentulous impression in its tray.",

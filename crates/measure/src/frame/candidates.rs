@@ -56,10 +56,7 @@ pub(super) fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
         .flat_map_iter(|&axis| [axis, -axis])
         .map(|axis| {
             let map = map_along(mesh, &axis, COARSE_CELL_MM);
-            (
-                trough_size(&map, &map.valley_depths(anatomy::TROUGH_HALF_WIDTH_MM)),
-                axis,
-            )
+            (trough_size(&map), axis)
         })
         .collect();
     scored.sort_by(|a, b| b.0.total_cmp(&a.0));
@@ -82,7 +79,7 @@ pub(super) fn stands_up(mesh: &Mesh) -> bool {
     };
     let [from_front, from_behind] = [outward, -outward].map(|axis| {
         let map = map_along(mesh, &axis, FINE_CELL_MM);
-        trough_size(&map, &map.valley_depths(anatomy::TROUGH_HALF_WIDTH_MM))
+        trough_size(&map)
     });
     from_behind > NOTABLE_MM3.max(TIMES_LARGER * from_front)
 }
@@ -113,7 +110,7 @@ pub(super) fn settled(mesh: &Mesh, axis: UnitVector3<f64>) -> Option<Candidate> 
         if upright.angle(&Vector3::z_axis()) < STILL || turn_number + 1 == TURNS {
             return Some(Candidate {
                 axis,
-                trough_mm3: trough_size(&map, &depths),
+                trough_mm3: size_of(&map, &depths),
                 shows_outside: shows_outside(&map, &depths),
                 map,
                 bottoms,
@@ -149,7 +146,17 @@ fn shows_outside(map: &HeightMap, depths: &[f32]) -> bool {
     2 * outside > all
 }
 
-fn trough_size(map: &HeightMap, depths: &[f32]) -> f64 {
+/// Size of the hollows of a map, mm³.
+pub(super) fn trough_size(map: &HeightMap) -> f64 {
+    size_of(map, &map.valley_depths(anatomy::TROUGH_HALF_WIDTH_MM))
+}
+
+/// Size of the ridges of a map that have surface on both sides, mm³.
+pub(super) fn ridge_size(map: &HeightMap) -> f64 {
+    size_of(map, &map.ridge_heights(anatomy::TROUGH_HALF_WIDTH_MM))
+}
+
+fn size_of(map: &HeightMap, depths: &[f32]) -> f64 {
     let sum: f32 = depths
         .iter()
         .filter(|&&d| d > anatomy::TROUGH_LEAST_DEPTH_MM)

@@ -13,6 +13,7 @@ mod axes;
 mod candidates;
 mod crest;
 mod figures;
+mod form;
 mod symmetry;
 mod teeth;
 
@@ -40,6 +41,21 @@ pub struct FoundFrame {
     pub frame: Frame,
     /// The crest line in local coordinates.
     pub crest: CrestLine,
+    /// What the scan is, where its wall is too thin for an impression.
+    pub shell: Option<NotAnImpression>,
+}
+
+impl FoundFrame {
+    /// The frame of an impression: not of an empty tray or a base.
+    ///
+    /// # Errors
+    /// When the wall is too thin for an impression.
+    pub fn of_impression(self) -> Result<Self, NotAnImpression> {
+        match self.shell {
+            Some(what) => Err(what),
+            None => Ok(self),
+        }
+    }
 }
 
 /// Finds the frame of an impression, or of an empty tray (which has a trough
@@ -50,7 +66,7 @@ pub struct FoundFrame {
 /// it from behind.
 pub fn find(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
     frame_of(mesh).map_err(|what| match what {
-        NotAnImpression::Positive | NotAnImpression::NoTrough => {
+        NotAnImpression::Positive | NotAnImpression::Cast | NotAnImpression::NoTrough => {
             teeth::on_what_is_none(mesh).unwrap_or(what)
         }
         _ => what,
@@ -66,16 +82,17 @@ fn frame_of(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
     {
         return Err(NotAnImpression::WrongSize { longest_mm });
     }
-    let mut found: Vec<Candidate> = candidates::likely_axes(mesh)
-        .into_par_iter()
-        .filter_map(|axis| candidates::settled(mesh, axis))
+    let axes = candidates::likely_axes(mesh);
+    let mut found: Vec<Candidate> = axes
+        .par_iter()
+        .filter_map(|&axis| candidates::settled(mesh, axis))
         .collect();
     found.sort_by(|a, b| b.trough_mm3.total_cmp(&a.trough_mm3));
     let Some(largest_mm3) = found.first().map(|c| c.trough_mm3) else {
         return Err(if candidates::stands_up(mesh) {
             NotAnImpression::Positive
         } else {
-            NotAnImpression::NoTrough
+            form::without_trough(mesh, &axes).unwrap_or(NotAnImpression::NoTrough)
         });
     };
     let (best, rival_mm3) = {
@@ -92,6 +109,9 @@ fn frame_of(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
 
     if let Some(sockets) = teeth::sockets_on_map(&best.map) {
         return Err(sockets);
+    }
+    if let Some(what) = form::something_else(mesh, best) {
+        return Err(what);
     }
     let plane = symmetry::plane_of(best);
     let anterior = plane.anterior;
@@ -119,5 +139,6 @@ fn frame_of(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
             confidence: plane.confidence.min(1.0 - rival_mm3 / best.trough_mm3),
         },
         crest,
+        shell: form::shell(mesh, best),
     })
 }

@@ -37,7 +37,7 @@ pub fn first_look(mesh: &Mesh) -> FirstLook {
     let (found, (noise_mm, layers)) = rayon::join(
         || {
             two_scans(&surface.mesh, &surface.topology)
-                .map_or_else(|| frame::find(&surface.mesh), Err)
+                .map_or_else(|| frame::find(&surface.mesh)?.of_impression(), Err)
         },
         || {
             rayon::join(

@@ -5,6 +5,7 @@ use crate::text::rounding::{confidence, figure};
 use check::LoadedScan;
 use judge::UnitReading;
 use measure::intake::FirstLook;
+use measure::{Frame, NotAnImpression};
 use mesh::ReadError;
 use mesh::read::shown_path;
 use schemars::JsonSchema;
@@ -36,6 +37,8 @@ pub struct InspectedScan {
     pub unit_assumed: bool,
     /// Sides of the box around the scan, along the coordinate axes, mm.
     pub size_mm: [f64; 3],
+    /// What it shows, in a few words: "maxillary impression", "cast", "no arch".
+    pub shows: String,
     /// The jaw, as found; `null` where the scan is no impression.
     pub arch: Option<Arch>,
     /// Of the jaw found: 0 (a guess) to 1.
@@ -101,6 +104,7 @@ fn inspected(scan: &LoadedScan, seen: &FirstLook) -> InspectedScan {
         unit: scan.unit.unit().symbol().to_owned(),
         unit_assumed: scan.unit.is_assumed(),
         size_mm: <[f64; 3]>::from(seen.size_mm).map(figure),
+        shows: shows(frame),
         arch: frame.ok().map(|frame| frame.arch.into()),
         arch_confidence: frame.ok().map(|frame| confidence(frame.arch_confidence)),
         not_an_impression: frame.err().map(ToString::to_string),
@@ -124,6 +128,16 @@ fn inspected(scan: &LoadedScan, seen: &FirstLook) -> InspectedScan {
             .chain(said.into_iter().flatten())
             .collect(),
     }
+}
+
+/// What a scan shows, in a few words.
+fn shows(frame: Result<&Frame, &NotAnImpression>) -> String {
+    match frame.map(|frame| frame.arch) {
+        Ok(measure::Arch::Maxillary) => "maxillary impression",
+        Ok(measure::Arch::Mandibular) => "mandibular impression",
+        Err(what) => what.name(),
+    }
+    .to_owned()
 }
 
 /// What was assumed of the unit, where there was something to assume.

@@ -1,6 +1,5 @@
 //! A quick look at scan files as a table, one row a file.
 
-use crate::result::Arch;
 use crate::studies::inspection::{InspectedScan, Inspection};
 
 /// The row of a table, in columns of fixed width, the file's name and the
@@ -21,34 +20,30 @@ pub fn inspection_row(of: &Inspection) -> String {
 }
 
 /// Width of all columns of a row but the last.
-const WIDTH: usize = 77;
+const WIDTH: usize = 88;
 
 /// The head of the table.
 #[must_use]
 pub fn inspection_head() -> String {
     format!(
-        "{:<17} {:<4} {:<10} {:<7} {:>6} {:>6} {:>6}  {:>5}  {:>6}  file: remarks",
+        "{:<17} {:<4} {:<21} {:<7} {:>6} {:>6} {:>6}  {:>5}  {:>6}  file: remarks",
         "size mm", "unit", "shows", "sides", "parts", "loops", "faults", "edge", "noise"
     )
 }
 
 fn columns(scan: &InspectedScan) -> String {
     let [x, y, z] = scan.size_mm.map(|side| format!("{side:.0}"));
-    let shows = match scan.arch {
-        Some(Arch::Maxillary) => "maxillary",
-        Some(Arch::Mandibular) => "mandibular",
-        None => "other",
-    };
     let sides = match scan.has_outer_surface {
         Some(true) => "both",
         Some(false) => "tissue",
         None => "?",
     };
+    let shows = &scan.shows;
     let noise = scan
         .noise_mm
         .map_or_else(|| "?".to_owned(), |mm| format!("{mm:.3}"));
     format!(
-        "{:<17} {:<4} {shows:<10} {sides:<7} {:>6} {:>6} {:>6}  {:>5.2}  {noise:>6}",
+        "{:<17} {:<4} {shows:<21} {sides:<7} {:>6} {:>6} {:>6}  {:>5.2}  {noise:>6}",
         format!("{x} x {y} x {z}"),
         format!("{}{}", scan.unit, if scan.unit_assumed { "?" } else { "" }),
         scan.components,
