@@ -84,10 +84,13 @@ pub(crate) const MIDLINE_FRENA_WITHIN_MM: f64 = 8.0;
 pub(crate) const BUCCAL_FRENA_PART: RangeInclusive<f64> = 0.2..=0.7;
 /// The likeliest place of a buccal frenum in that part (own choice, no source).
 pub(crate) const BUCCAL_FRENUM_USUAL_PART: f64 = 0.42;
-/// A frenum's notch, at half its depth, is no wider than this: notches of up to 12
-/// mm, which the border's own waves widen (common practice, no source; teaching
-/// notes, BORDER-07, say only that buccal ones are broader than labial ones).
-pub(crate) const FRENUM_NOTCH_GREATEST_WIDTH_MM: f64 = 15.0;
+/// A frenum's notch, at half its depth, is no wider than this (common practice, no
+/// source; teaching notes, BORDER-07, say only that buccal ones are broader than
+/// labial ones).
+pub(crate) const FRENUM_NOTCH_USUAL_WIDTH_MM: f64 = 13.0;
+/// A broad frenum in a low of the border's own waves is no wider than this (own
+/// choice, no source).
+pub(crate) const FRENUM_NOTCH_GREATEST_WIDTH_MM: f64 = 18.0;
 /// A notch deeper than this is unusual (common practice, no source).
 pub(crate) const FRENUM_NOTCH_GREATEST_DEPTH_MM: f64 = 6.0;
 /// A notch this narrow, at half its depth, is as usual when blunt as when pointed
@@ -98,7 +101,7 @@ pub(crate) const NOTCH_NARROW_WIDTH_MM: f64 = 5.0;
 pub(crate) const FRENUM_BAND_GREATEST_WIDTH_MM: f64 = 6.5;
 /// A frenum's notch with its shoulders is shorter than this along the border (own
 /// choice, no source).
-pub(crate) const NOTCH_WITH_SHOULDERS_MM: f64 = 26.0;
+pub(crate) const NOTCH_WITH_SHOULDERS_MM: f64 = 18.0;
 
 /// A stretch of border that was not moulded ends at least this steeply, mm for each
 /// mm along the border; the vestibule's own course is gentler (own choice, no

@@ -224,12 +224,12 @@ fn a_dip_is_judged_by_its_depth(
 }
 
 #[test]
-fn a_dip_that_may_be_the_frenum_is_a_note_and_beside_another_notch_a_question() {
-    for (beside_notch, severity) in [(false, Severity::Note), (true, Severity::Borderline)] {
+fn a_dip_that_may_be_the_frenum_is_a_note_and_one_too_wide_for_it_a_question() {
+    for (is_rather_short, severity) in [(false, Severity::Note), (true, Severity::Borderline)] {
         let mut border = sound_border();
         border.dips.push(Dip {
             kind: DipKind::BroadNotch,
-            beside_notch,
+            is_rather_short,
             ..short(3.5)
         });
         let judged = judged_by(Ok(border), &Protocol::default());

@@ -1,7 +1,7 @@
 //! Where a flange's border is lower than its neighbourhood: notches that frena
 //! leave, and stretches that are short.
 
-use super::figures::{BorderPart, Dip, DipKind, Measured};
+use super::figures::{BorderPart, Dip, DipKind, Measured, STATION_STEP_MM};
 use super::height_profile::HeightProfile;
 use super::heights::ProfileDip;
 use super::station::Reached;
@@ -51,23 +51,30 @@ fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
     };
     let dips: Vec<ProfileDip> = profile.dips().into_iter().filter(is_known).collect();
     let steepness = |dip: &ProfileDip| dip.depth_mm / dip.width_mm;
-    let has_fellow = |own: &ProfileDip| {
-        let beside = |other: &ProfileDip| {
+    let apart_mm =
+        |a: &ProfileDip, b: &ProfileDip| a.bottom.abs_diff(b.bottom) as f64 * STATION_STEP_MM;
+    let lies_beside_notch = |own: &ProfileDip| {
+        dips.iter().any(|other| {
             other.kind.may_be_frenum()
                 && other.frenum_place == own.frenum_place
                 && steepness(other) > steepness(own)
-        };
-        own.kind.may_be_frenum()
-            && own.is_steep
-            && own.width_mm > anatomy::FRENUM_BAND_GREATEST_WIDTH_MM
-            && dips.iter().any(beside)
+                && apart_mm(own, other) > own.width_mm / 2.0
+        })
     };
     dips.iter()
         .map(|dip| {
+            let may_be_frenum = dip.kind.may_be_frenum();
+            let is_wide = dip.width_mm > anatomy::FRENUM_NOTCH_USUAL_WIDTH_MM;
+            let is_second = may_be_frenum && dip.is_steep && lies_beside_notch(dip);
+            let is_wider_than_band = dip.width_mm > anatomy::FRENUM_BAND_GREATEST_WIDTH_MM;
             let station = |at: usize| stretch[profile.station[at]];
             let noise = |at: usize| stations[station(at)].uncertainty_mm.unwrap_or(0.0);
             Dip {
-                kind: dip.kind,
+                kind: if is_second && is_wide {
+                    DipKind::Short
+                } else {
+                    dip.kind
+                },
                 from: station(dip.from),
                 to: station(dip.to),
                 bottom: station(dip.bottom),
@@ -77,7 +84,7 @@ fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
                         .hypot(noise(dip.from).hypot(noise(dip.to)) / 2.0),
                 },
                 width_mm: dip.width_mm,
-                beside_notch: has_fellow(dip),
+                is_rather_short: is_second && is_wider_than_band,
             }
         })
         .collect()

@@ -209,8 +209,7 @@ pub struct Dip {
     pub depth: Measured,
     /// Width at half depth, mm.
     pub width_mm: f64,
-    /// The dip is wider than a band of a frenum and ends steeply, and another where
-    /// the same frenum may lie is more like its notch: a short stretch may lie beside
-    /// the frenum.
-    pub beside_notch: bool,
+    /// Of a dip that may be a frenum's: it is steep and wide, and lies beside another
+    /// notch that is more like a frenum's.
+    pub is_rather_short: bool,
 }

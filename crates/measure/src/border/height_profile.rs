@@ -106,14 +106,20 @@ impl HeightProfile {
     /// Notches first: beside a frenum a short stretch has its shoulder only
     /// where the notch is bridged.
     pub(super) fn dips(&self) -> Vec<ProfileDip> {
-        let may_be_frenum = |dip: &ProfileDip| dip.kind.may_be_frenum();
-        let is_narrow =
-            |dip: &ProfileDip| may_be_frenum(dip) && dip.width_mm <= anatomy::NOTCH_NARROW_WIDTH_MM;
-        let (mut found, bridged) = self.under_rulers(&RULER, may_be_frenum);
+        /// Where the closing is deeper, the ruler is too short for the dip.
+        const WHOLE_PART: f64 = 0.8;
+        let narrower_than = |most_mm: f64| {
+            move |dip: &ProfileDip| dip.kind.may_be_frenum() && dip.width_mm <= most_mm
+        };
+        let is_usual = narrower_than(anatomy::FRENUM_NOTCH_USUAL_WIDTH_MM);
+        let is_narrow = narrower_than(anatomy::NOTCH_NARROW_WIDTH_MM);
+        let (mut found, bridged) = self.under_rulers(&RULER, is_usual);
         let (within, bridged) = bridged.under_rulers(&SHORT_RULER, is_narrow);
         found.extend(within);
         let closed = below_closing(&bridged.heights);
-        let (short, bridged) = bridged.under_rulers(&RULER, |dip| !may_be_frenum(dip));
+        let is_whole = |dip: &ProfileDip| dip.depth_mm >= WHOLE_PART * closed[dip.bottom];
+        let (short, bridged) =
+            bridged.under_rulers(&RULER, |dip| !dip.kind.may_be_frenum() || is_whole(dip));
         // The ruler dips into a stretch as long as itself.
         found.extend(short.into_iter().map(|dip| ProfileDip {
             depth_mm: dip.depth_mm.max(closed[dip.bottom]),
@@ -353,7 +359,8 @@ mod tests {
         let found =
             profile(|x| 9.0 - 1.4 * bell(x, 60.0, 1.3) - 1.6 * trench(x, 60.0, 16.0)).dips();
         let depth_mm = |kind| found.iter().find(|d| d.kind == kind).map(|d| d.depth_mm);
-        let [notch, short] = [DipKind::Notch, DipKind::Short].map(|k| depth_mm(k).unwrap_or(0.0));
+        let [notch, short] =
+            [DipKind::Notch, DipKind::BroadNotch].map(|k| depth_mm(k).unwrap_or(0.0));
         assert!((notch - 1.4).abs() < 0.2, "{found:?}");
         assert!((short - 1.6).abs() < 0.2, "{found:?}");
     }
@@ -394,12 +401,12 @@ mod tests {
     fn width_and_place_tell_a_frenum_from_a_short_stretch() {
         let pointed = |width: f64| move |x: f64| 9.0 - 3.0 * bell(x, 60.0, width / 2.355);
         assert_eq!(kinds(&profile(pointed(9.0)).dips()), [DipKind::Notch]);
-        assert_eq!(kinds(&profile(pointed(17.0)).dips()), [DipKind::Wave]);
         assert_eq!(kinds(&without_frena(pointed(9.0)).dips()), [DipKind::Short]);
         let blunt = |length: f64| move |x: f64| 9.0 - 3.0 * trench(x, 60.0, length);
         assert_eq!(kinds(&profile(blunt(4.0)).dips()), [DipKind::Notch]);
         assert_eq!(kinds(&profile(blunt(9.0)).dips()), [DipKind::BroadNotch]);
-        assert_eq!(kinds(&profile(blunt(17.0)).dips()), [DipKind::Short]);
+        assert_eq!(kinds(&profile(blunt(16.0)).dips()), [DipKind::BroadNotch]);
+        assert_eq!(kinds(&profile(blunt(22.0)).dips()), [DipKind::Short]);
     }
 
     /// 2 mm from top to bottom over 15 to 40 mm.

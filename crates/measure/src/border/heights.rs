@@ -119,7 +119,7 @@ pub(super) fn own_slopes(depth: &[f64], bottom: usize) -> (usize, usize) {
 /// The steepest rise on either side of a bottom, mm for each mm along the border,
 /// up to nearly the depth of the dip.
 pub(super) fn steepest_rise(heights: &[f64], bottom: usize, depth_mm: f64) -> f64 {
-    const OVER: usize = (2.0 / STATION_STEP_MM) as usize;
+    const OVER: usize = (3.0 / STATION_STEP_MM) as usize;
     const NEARLY: f64 = 0.9;
     let side = |places: &mut dyn Iterator<Item = usize>| {
         let rising: Vec<f64> = (places.map(|k| heights[k]))

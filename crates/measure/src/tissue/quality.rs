@@ -93,14 +93,17 @@ fn edges(triangles: impl Iterator<Item = [Point3<f64>; 3]>) -> Vec<f64> {
         .collect()
 }
 
-/// The edge length at which a part shows its details. A scan that was thinned out
-/// where it is level keeps short edges where it is not: a void would have some.
+/// The edge length at which a part shows its details: the median; of a scan that was
+/// thinned out where it is level, that of its short edges, since a void keeps them.
 fn resolved_edge(edges: &[f64]) -> f64 {
-    /// Of triangles of one size the tenth part has edges this much shorter than the
-    /// median.
-    const SHORT_TO_MEDIAN: f64 = 1.5;
+    /// Of triangles of one size the longest tenth is twice as long as the shortest.
+    const THINNED_OUT: f64 = 3.0;
     let mut edges = edges.to_vec();
-    let median = median(&mut edges).unwrap_or(f64::INFINITY);
-    let short = at_share(&mut edges, 0.1).unwrap_or(f64::INFINITY);
-    median.min(SHORT_TO_MEDIAN * short)
+    let mut at = |share| at_share(&mut edges, share).unwrap_or(f64::INFINITY);
+    let [short, median, long] = [0.1, 0.5, 0.9].map(&mut at);
+    if long > THINNED_OUT * short {
+        short
+    } else {
+        median
+    }
 }

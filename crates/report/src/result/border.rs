@@ -150,8 +150,9 @@ pub struct Dip {
     pub uncertainty_mm: f64,
     /// Width at half depth, mm.
     pub width_mm: f64,
-    /// Another dip, where the same frenum may lie, may be its notch.
-    pub beside_notch: bool,
+    /// Of a dip that may be a frenum's: it is steep and wide, and lies beside another
+    /// notch that is more like a frenum's.
+    pub is_rather_short: bool,
 }
 
 /// What a dip of the border is.
@@ -310,7 +311,7 @@ impl Dip {
             depth_mm: figure(dip.depth.mm),
             uncertainty_mm: figure(dip.depth.uncertainty_mm),
             width_mm: figure(dip.width_mm),
-            beside_notch: dip.beside_notch,
+            is_rather_short: dip.is_rather_short,
         }
     }
 }

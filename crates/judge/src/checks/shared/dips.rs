@@ -53,7 +53,7 @@ pub(crate) fn severity_of(subject: &Subject<'_>, border: &Border, dip: &Dip) -> 
     let is_deep = depth_against(most) == Conformity::NotConforming;
     match dip.kind {
         DipKind::Notch => None,
-        DipKind::BroadNotch => is_deep.then_some(if dip.beside_notch {
+        DipKind::BroadNotch => is_deep.then_some(if dip.is_rather_short {
             Severity::Borderline
         } else {
             Severity::Note
