@@ -7,6 +7,7 @@ use crate::impression::{Impression, Surface};
 use crate::words::{Side, Zone};
 use geometry::noise::Heights;
 use geometry::order::{at_share, median};
+use mesh::Mesh;
 use nalgebra::Point3;
 use rayon::prelude::*;
 use std::collections::BTreeMap;
@@ -44,6 +45,8 @@ pub(crate) fn by_zone(
             (t, (zones.zone(&middle), zones.side(&middle)))
         })
         .collect();
+    let on_tissue: Vec<usize> = places.iter().map(|(t, _)| *t).collect();
+    let detail_edge_mm = edges_of_detail(&mut edges_of(mesh, &on_tissue));
     let mut parts: BTreeMap<(Zone, Option<Side>), Vec<usize>> = BTreeMap::new();
     for (t, place) in places {
         parts.entry(place).or_default().push(t);
@@ -58,8 +61,8 @@ pub(crate) fn by_zone(
             }
             let corners = triangles.iter().flat_map(|&t| mesh.triangles()[t]);
             let noise_mm = heights.noise_mm(corners.map(|v| v as usize))?;
-            let mut edges = edges(triangles.iter().map(|&t| mesh.corners(t)));
-            let median_edge_mm = median(&mut edges)?;
+            let median_edge_mm = median(&mut edges_of(mesh, &triangles))?;
+            let shown_edge_mm = detail_edge_mm.map_or(median_edge_mm, |mm| mm.min(median_edge_mm));
             Some(ZoneScan {
                 zone,
                 side,
@@ -72,7 +75,7 @@ pub(crate) fn by_zone(
                 doubled_mm2: doubled_share(&triangles, is_doubled) * area_mm2,
                 median_edge_mm,
                 noise_mm,
-                least_across_mm: least_across_mm(resolved_edge(&edges)),
+                least_across_mm: least_across_mm(shown_edge_mm),
                 least_depth_mm: least_depth_mm(noise_mm),
             })
         })
@@ -86,24 +89,22 @@ fn doubled_share(triangles: &[usize], is_doubled: &[bool]) -> f64 {
     doubled as f64 / sampled.count().max(1) as f64
 }
 
-fn edges(triangles: impl Iterator<Item = [Point3<f64>; 3]>) -> Vec<f64> {
+fn edges_of(mesh: &Mesh, triangles: &[usize]) -> Vec<f64> {
     triangles
+        .iter()
+        .map(|&t| mesh.corners(t))
         .flat_map(|[a, b, c]| [b - a, c - b, a - c])
         .map(|edge| edge.norm())
         .collect()
 }
 
-/// The edge length at which a part shows its details: the median; of a scan that was
-/// thinned out where it is level, that of its short edges, since a void keeps them.
-fn resolved_edge(edges: &[f64]) -> f64 {
+/// The edges that a scan keeps where its surface is not level; `None` for one whose
+/// triangles are of one size. A scan that was thinned out would show a void by such
+/// edges, wherever it is.
+fn edges_of_detail(edges: &mut [f64]) -> Option<f64> {
     /// Of triangles of one size the longest tenth is twice as long as the shortest.
     const THINNED_OUT: f64 = 3.0;
-    let mut edges = edges.to_vec();
-    let mut at = |share| at_share(&mut edges, share).unwrap_or(f64::INFINITY);
-    let [short, median, long] = [0.1, 0.5, 0.9].map(&mut at);
-    if long > THINNED_OUT * short {
-        short
-    } else {
-        median
-    }
+    let [short, long] = [0.1, 0.9].map(|share| at_share(edges, share));
+    let (short, long) = short.zip(long)?;
+    (long > THINNED_OUT * short).then_some(short)
 }
