@@ -79,18 +79,145 @@ impl Section {
     }
 }
 
-/// Arc lengths at which landmarks were made. Sides are those of x: 0 for
-/// negative, 1 for positive.
+/// A frenum, as the notch that it leaves in a border.
 #[derive(Debug, Clone, Copy)]
+pub struct FrenumPlace {
+    /// Its name in the trade.
+    pub name: &'static str,
+    /// In which flange.
+    pub flange: FlangeSide,
+    /// Arc length at which it was made, mm.
+    pub along: f64,
+    /// How far from there the bottom of its notch may lie, mm.
+    pub reach: f64,
+    /// Whether there is one on each side.
+    pub paired: bool,
+}
+
+/// Where landmarks were made. Sides are those of x: 0 for negative, 1 for
+/// positive.
+#[derive(Debug, Clone, Default)]
 pub struct Features {
-    /// Labial frenum.
-    pub labial_frenum: f64,
-    /// Buccal frena.
-    pub buccal_frena: [f64; 2],
-    /// Lingual frenum (mandible).
-    pub lingual_frenum: f64,
-    /// Hamular notches (maxilla) or retromolar pads (mandible).
+    /// Frena.
+    pub frena: Vec<FrenumPlace>,
+    /// Arc lengths of the hamular notches (maxilla) or retromolar pads (mandible).
     pub posterior: [f64; 2],
+}
+
+/// How far from where it was made the bottom of a usual notch may lie, mm.
+const USUAL_REACH_MM: f64 = 3.0;
+
+impl Features {
+    /// One frenum each: labial, buccal on both sides and, in a mandible, lingual.
+    #[must_use]
+    pub fn usual(outer: [f64; 3], lingual: Option<f64>, posterior: [f64; 2]) -> Self {
+        let place = |name, flange, along, paired| FrenumPlace {
+            name,
+            flange,
+            along,
+            reach: USUAL_REACH_MM,
+            paired,
+        };
+        let [labial, one, other] = outer;
+        let mut frena = vec![
+            place("labial frenum", FlangeSide::Outer, labial, false),
+            place("buccal frenum", FlangeSide::Outer, one, true),
+            place("buccal frenum", FlangeSide::Outer, other, true),
+        ];
+        frena.extend(
+            lingual.map(|along| place("lingual frenum", FlangeSide::Lingual, along, false)),
+        );
+        Self { frena, posterior }
+    }
+}
+
+/// The bottom of the trough across the arch: a bowl, and a groove in it where
+/// the ridge has a sharp edge.
+#[derive(Debug, Clone)]
+pub struct Trough {
+    /// How far it rises from its middle, at most, mm.
+    pub bowl: f64,
+    /// Its radius in the middle, mm.
+    pub radius: f64,
+    /// Depth of the groove along the arch, mm.
+    pub groove: Option<Stations<f64>>,
+}
+
+/// Standard width of a sharp ridge's groove, mm.
+const GROOVE_WIDTH_MM: f64 = 1.3;
+
+impl Default for Trough {
+    fn default() -> Self {
+        Self {
+            bowl: 1.6,
+            radius: 8.0,
+            groove: None,
+        }
+    }
+}
+
+impl Trough {
+    /// Height over the crest and slope, `aside` mm of it.
+    #[must_use]
+    pub fn rise(&self, along: f64, aside: f64) -> [f64; 2] {
+        let bend = aside * aside / (2.0 * self.radius * self.bowl);
+        let slope = aside / self.radius / ((1.0 + bend) * (1.0 + bend));
+        let height = self.bowl * bend / (1.0 + bend);
+        let Some(groove) = &self.groove else {
+            return [height, slope];
+        };
+        let (depth, share) = (groove.at(along), aside / GROOVE_WIDTH_MM);
+        let filled = bell(share);
+        [
+            height + depth * (1.0 - filled),
+            slope + depth * share / GROOVE_WIDTH_MM * filled,
+        ]
+    }
+}
+
+/// A place of the back where material ends further to the front.
+#[derive(Debug, Clone, Copy)]
+pub struct Bite {
+    /// Its middle along x, mm.
+    pub x: f64,
+    /// Half its width, mm.
+    pub half_width: f64,
+    /// How far to the front, mm.
+    pub depth: f64,
+}
+
+/// How the back differs from a level one.
+#[derive(Debug, Clone)]
+pub struct Back {
+    /// How much further back material goes on each side of x, mm.
+    pub shifts: [f64; 2],
+    /// Where it goes less far.
+    pub bites: Vec<Bite>,
+    /// Lower than this the border does not lie there, mm.
+    pub lowest: f64,
+}
+
+impl Default for Back {
+    fn default() -> Self {
+        Self {
+            shifts: [0.0; 2],
+            bites: Vec::new(),
+            lowest: -4.0,
+        }
+    }
+}
+
+impl Back {
+    /// How much further back material goes at a place along x, mm.
+    fn shift(&self, x: f64) -> f64 {
+        let [one, other] = self.shifts;
+        let bitten: f64 = (self.bites.iter())
+            .map(|b| {
+                b.depth * (1.0 - rise((x - b.x).abs(), b.half_width - 2.0, b.half_width + 2.0))
+            })
+            .sum();
+        one + (other - one) * rise(x, -9.0, 9.0) - bitten
+    }
 }
 
 /// The dome of the palate, as a height over the plan.
@@ -149,6 +276,17 @@ pub enum Relief {
         /// Height of its middle, mm.
         height: f64,
     },
+    /// A line from side to side that bends to the front or back.
+    Arc {
+        /// Place along y at the midline, mm, and its change for each mm² aside.
+        middle: [f64; 2],
+        /// How far aside it goes, mm.
+        aside: f64,
+        /// Standard width, mm.
+        width: f64,
+        /// Height of its middle, mm.
+        height: f64,
+    },
     /// A line along the midline between two places along y.
     Midline {
         /// Where it begins and ends, mm.
@@ -192,6 +330,15 @@ impl Relief {
                     * (1.0 - rise(aside, span[1] - 2.0, span[1] + 1.0));
                 height * ends * bell((y - middle) / width)
             }
+            Self::Arc {
+                middle,
+                aside,
+                width,
+                height,
+            } => {
+                let ends = 1.0 - rise(x.abs(), aside - 4.0, aside);
+                height * ends * bell((y - middle[0] - middle[1] * x * x) / width)
+            }
             Self::Midline {
                 span,
                 width,
@@ -216,6 +363,10 @@ pub struct Mouth {
     pub limb_length: f64,
     /// How far material goes behind the tray's end: mean, and how much it swings.
     pub extension: [f64; 2],
+    /// How the back differs from a level one.
+    pub behind: Back,
+    /// The bottom of the trough across the arch.
+    pub trough: Trough,
     /// What changes along the arch.
     pub sections: Stations<Section>,
     /// The palate of a maxilla.
@@ -227,10 +378,12 @@ pub struct Mouth {
 }
 
 impl Mouth {
-    /// Arc length from the front to the end of the material, mm.
+    /// Arc length from the front to the end of the material on the side of x
+    /// that has the sign of `side`, mm.
     #[must_use]
-    pub fn reach(&self) -> f64 {
-        self.arch.curved_length() + self.limb_length + self.extension[0]
+    pub fn reach(&self, side: f64) -> f64 {
+        let shift = self.behind.shifts[usize::from(side >= 0.0)];
+        self.arch.curved_length() + self.limb_length + self.extension[0] + shift
     }
 
     /// Where material ends toward the back, along y.
@@ -239,7 +392,7 @@ impl Mouth {
         let [mean, swing] = self.extension;
         let phase = 0.13 * x + self.arch.depth();
         let rounded_limbs = LIMB_BULGE_MM * bell((x.abs() - self.arch.half_width()) / 5.0);
-        -self.limb_length - mean - swing * phase.sin() - rounded_limbs
+        -self.limb_length - mean - swing * phase.sin() - rounded_limbs - self.behind.shift(x)
     }
 
     /// Sum of the reliefs at a point of the plan, mm.

@@ -4,7 +4,7 @@ use crate::arch_curve::{ArchCurve, ArchPlace};
 use crate::border::levelled;
 use crate::design::Scatter;
 use crate::jaw::Arch;
-use crate::mouth::{Features, Mouth, Palate, Section};
+use crate::mouth::{Back, Features, Mouth, Palate, Section, Trough};
 use crate::profile::Profile;
 use crate::stations::Stations;
 use crate::tray::{Handle, Tray, TrayParts};
@@ -86,6 +86,8 @@ impl Plan {
             arch: self.arch.clone(),
             limb_length: self.limb_length,
             extension: self.extension,
+            behind: Back::default(),
+            trough: Trough::default(),
             sections,
             palate,
             reliefs: Vec::new(),

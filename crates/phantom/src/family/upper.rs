@@ -1,0 +1,338 @@
+//! Upper members of the broad family.
+
+use super::common::{
+    Crest, features, front_top, handle, is_lapped, outer_line, overflow, ridge_form, trough,
+};
+use super::drawn::{BackForm, Drawn, DrawnEnd, RidgeForm};
+use super::ranges::{
+    BEYOND_TRAY, END_DIFFERENCE, FOVEA, FOVEA_TO_SEAL, HAMULAR_DEEP, HAMULAR_MARGIN,
+    HAMULAR_SHALLOW, HAMULAR_WIDTH, LIMB, PAPILLA, RUGAE, SEAL_BEAD, SEAL_MARGIN, SHELL, TORUS,
+    TRAY_INSIDE, TUBEROSITY, UNDERCUT_LEAN, UPPER_DEPTH, UPPER_FLAT, UPPER_HALF_WIDTH, UPPER_HIGH,
+    UPPER_USUAL, VAULT_DEEP, VAULT_MEDIUM, VAULT_SHALLOW,
+};
+use crate::design::{Design, Mark, Scatter, Wanted};
+use crate::jaw::Arch;
+use crate::maxilla::{WALL_OUT_MM, lowest_dome, profile};
+use crate::mouth::{Back, Bite, Flange, Mouth, Palate, Relief, Section};
+use crate::options::{Cut, CutPlace};
+use crate::plan::{Plan, PlanRanges};
+use crate::shaping::bell;
+use crate::stations::{Stations, Wave};
+use nalgebra::Point2;
+use rand::{Rng, RngExt};
+
+const PLAN: PlanRanges = PlanRanges {
+    thickness: SHELL.within,
+    half_width: UPPER_HALF_WIDTH.within,
+    depth: UPPER_DEPTH.within,
+    limb_length: LIMB.within,
+    extension: [BEYOND_TRAY.within, [0.1, 0.5]],
+};
+
+/// Least cover that the tray's fit aims at over the palate, mm.
+const PALATE_COVER_MM: f64 = 2.1;
+/// Cover that it aims at under the ridge, mm.
+const FLOOR_COVER_MM: [f64; 2] = [2.1, 3.2];
+/// The tray's plate stands at least this much over its floor, mm.
+const PLATE_OVER_FLOOR_MM: f64 = 2.5;
+/// Half the width of a place where the seal is lost, and its middle, mm.
+const LOST_SEAL_MM: [f64; 2] = [5.5, 10.0];
+/// Material that stays behind the tray where the seal is lost, mm.
+const LEFT_BEHIND_TRAY_MM: f64 = 0.8;
+
+/// How the back of an upper member ends.
+struct Ends {
+    /// How much further back than the plan's end on each side of x, mm.
+    shifts: [f64; 2],
+    /// Height of the notch's ridge, its standard width, and how far behind it
+    /// material goes, mm, for each side of x.
+    notches: [[f64; 3]; 2],
+    /// How far material goes behind the seal's line in the midline, mm.
+    seal_margin: f64,
+    /// Depth of the place where the seal is lost, and the sign of its side.
+    lost: Option<[f64; 2]>,
+}
+
+impl Ends {
+    fn random(rng: &mut impl Rng, extension: f64, cut: Option<Cut>) -> Self {
+        let mut shifts = [END_DIFFERENCE.draw(rng), 0.0];
+        if rng.random_bool(0.5) {
+            shifts.reverse();
+        }
+        let mut notches = [0, 1].map(|_| {
+            let height = if rng.random_bool(0.4) {
+                HAMULAR_SHALLOW.draw(rng)
+            } else {
+                HAMULAR_DEEP.draw(rng)
+            };
+            [height, HAMULAR_WIDTH.draw(rng), HAMULAR_MARGIN.draw(rng)]
+        });
+        let seal_margin = SEAL_MARGIN.draw(rng);
+        let mut lost = None;
+        match cut {
+            Some(Cut {
+                place: CutPlace::PosteriorLandmark,
+                left,
+                by_mm,
+            }) => {
+                let short = usize::from(left != (Arch::Maxillary.right_sign() > 0.0));
+                // The other side keeps its place; this one ends before it.
+                shifts[1 - short] += notches[short][2] + by_mm - shifts[short];
+                shifts[short] = 0.0;
+                notches[short][2] = -by_mm;
+            }
+            Some(Cut {
+                place: CutPlace::Seal,
+                left,
+                by_mm,
+            }) => {
+                let side = if left { -1.0 } else { 1.0 } * Arch::Maxillary.right_sign();
+                let depth = seal_margin + by_mm;
+                let further = (depth + LEFT_BEHIND_TRAY_MM - extension).max(0.0);
+                shifts = shifts.map(|shift| shift + further);
+                lost = Some([depth, side]);
+            }
+            None => {}
+        }
+        Self {
+            shifts,
+            notches,
+            seal_margin,
+            lost,
+        }
+    }
+
+    fn notch_at(&self, plan: &Plan) -> [f64; 2] {
+        [0, 1].map(|i| plan.end() + self.shifts[i] - self.notches[i][2])
+    }
+
+    /// What the notches add to the ridge's level.
+    fn raised(&self, notch_at: [f64; 2], along: f64) -> f64 {
+        let side = usize::from(along >= 0.0);
+        let [height, width, _] = self.notches[side];
+        height * bell((along.abs() - notch_at[side]) / width)
+    }
+}
+
+/// A member with its tray.
+pub(crate) fn design(rng: &mut impl Rng, wanted: &Wanted, cut: Option<Cut>) -> Design {
+    let plan = Plan::random(rng, &PLAN);
+    let tray_end = plan.tray_end();
+    let ends = Ends::random(rng, plan.extension[0], cut);
+    let notch_at = ends.notch_at(&plan);
+    let reach = ends.shifts.map(|shift| plan.end() + shift);
+    let end = reach[0].max(reach[1]);
+
+    let ridge = ridge_form(rng);
+    let trough = trough(rng, ridge, end);
+    let crest = Crest::random(rng, &plan, trough, 0.0);
+    let crest_z = |along: f64| crest.height(along) + ends.raised(notch_at, along);
+
+    let palate = random_palate(rng);
+    let edge_of_dome = palate.vault - palate.fall_aside;
+    let slope_angle = edge_of_dome.atan2(rng.random_range(7.6..8.8));
+    let slope_out = rng.random_range(3.3..4.2);
+    let slope_wave = Wave::random(rng, 50.0);
+    let torus = (palate.vault > 6.0 && rng.random_bool(0.3)).then(|| TORUS.draw(rng));
+    let plate =
+        lowest_dome(&palate, &plan) - torus.unwrap_or(0.0) - PALATE_COVER_MM - plan.thickness / 2.0;
+    let floor = crest.lowest() - Scatter::within(rng, FLOOR_COVER_MM) - plan.thickness / 2.0;
+    let floor = floor.min(plate - PLATE_OVER_FLOOR_MM);
+    let profile = profile(floor, plate, slope_out, slope_angle, plan.thickness);
+
+    let height = match ridge {
+        RidgeForm::High => UPPER_HIGH,
+        RidgeForm::Flat => UPPER_FLAT,
+        _ => UPPER_USUAL,
+    };
+    let mut line = outer_line(rng, &height, ridge, reach, wanted, tray_end);
+    if ridge == RidgeForm::Undercut {
+        line.lean = UNDERCUT_LEAN.draw(rng);
+        line.base_radius = 2.6;
+    }
+    let lapped = is_lapped(rng);
+    let lap = overflow(rng, wanted.overflow, end, lapped);
+    let overlap = TRAY_INSIDE.draw(rng) + plan.thickness / 2.0;
+    let (outer, outer_top) = line.stations(profile.outer(), overlap, &crest_z, &lap);
+    let sections = Stations::new(end, |along| Section {
+        crest_z: crest_z(along),
+        crest_out: crest.out(along),
+        outer: outer.at(along),
+        inner: Flange::default(),
+        slope_out: slope_out + 0.25 * slope_wave.at(along),
+        slope_angle: slope_angle + 0.02 * slope_wave.at(along + 17.0),
+    });
+    let front = plan.arch.depth() + WALL_OUT_MM;
+    let (handle_form, handle) = handle(rng, front, floor, front_top(&outer_top));
+    let frena = line.drawn_frena();
+    let posterior = [-notch_at[0], notch_at[1]];
+    let mut mouth = plan.mouth(
+        Arch::Maxillary,
+        sections,
+        Some(palate),
+        features(&frena, posterior),
+    );
+    mouth.trough = crest.trough.clone();
+    mouth.behind = behind(&ends);
+    let seal = seal_line(&mouth, &ends);
+    let (reliefs, marks) = reliefs(rng, &mouth, slope_out, torus, seal);
+    mouth.reliefs = reliefs;
+    let drawn_end = |i: usize| DrawnEnd {
+        form: BackForm::HamularNotch,
+        relief_mm: ends.notches[i][0],
+        length_mm: None,
+        along: posterior[i],
+    };
+    let drawn = Drawn {
+        ridge,
+        vault_mm: Some(palate.vault),
+        torus_mm: torus,
+        rolls_mm: line.rolls,
+        left_over_right_mm: line.heights[0][1] - line.heights[1][1],
+        frena,
+        waves: vec![line.wave.drawn(line.flange)],
+        ends: [drawn_end(0), drawn_end(1)],
+        seal: Some(seal),
+        handle: handle_form,
+        lapped,
+        tray_end_mm: tray_end,
+    };
+    let inner_top = Stations::new(end, |_| 0.0);
+    Design {
+        mouth,
+        tray: plan.tray(
+            profile,
+            [outer_top, inner_top],
+            handle.filter(|_| wanted.handle),
+        ),
+        overflow_ramp: Scatter::overflow_ramp(rng),
+        marks,
+        drawn: Some(drawn),
+    }
+}
+
+fn random_palate(rng: &mut impl Rng) -> Palate {
+    let vault = [VAULT_SHALLOW, VAULT_MEDIUM, VAULT_DEEP][rng.random_range(0..3)].draw(rng);
+    Palate {
+        vault,
+        top_y: rng.random_range(-3.5..3.5),
+        fall_aside: rng.random_range(1.1..2.4f64).min(0.3 * vault),
+        fall_along: rng.random_range(0.7..1.6f64).min(0.2 * vault),
+    }
+}
+
+fn behind(ends: &Ends) -> Back {
+    let [half_width, x] = LOST_SEAL_MM;
+    let bite = |[depth, side]: [f64; 2]| Bite {
+        x: side * x,
+        half_width,
+        depth,
+    };
+    Back {
+        shifts: ends.shifts,
+        bites: ends.lost.map(bite).into_iter().collect(),
+        ..Back::default()
+    }
+}
+
+/// The line of the posterior palatal seal, from notch to notch: y in the
+/// midline, and its change for each mm² aside.
+fn seal_line(mouth: &Mouth, ends: &Ends) -> [f64; 2] {
+    let notch_y = (mouth.features.posterior)
+        .map(|along| mouth.plan(along, 0.0).y)
+        .iter()
+        .sum::<f64>()
+        / 2.0;
+    let middle = mouth.back(0.0) + ends.seal_margin;
+    [middle, (notch_y - middle) / mouth.arch.half_width().powi(2)]
+}
+
+/// Papilla, rugae, raphe, torus, foveae, seal and tuberosities, and where papilla
+/// and foveae are.
+fn reliefs(
+    rng: &mut impl Rng,
+    mouth: &Mouth,
+    slope_out: f64,
+    torus: Option<f64>,
+    seal: [f64; 2],
+) -> (Vec<Relief>, Vec<Mark>) {
+    let papilla = mouth.plan(
+        Scatter::around(rng, 1.0),
+        -slope_out - rng.random_range(0.8..2.0),
+    );
+    let mut reliefs = vec![
+        Relief::Bell {
+            at: papilla,
+            widths: [rng.random_range(1.0..1.7), rng.random_range(1.5..2.6)],
+            height: -PAPILLA.draw(rng),
+        },
+        Relief::Midline {
+            span: [seal[0] + 2.0, papilla.y - 3.0],
+            width: rng.random_range(0.7..1.1),
+            height: -rng.random_range(0.05..0.3),
+        },
+    ];
+    reliefs.extend(torus.map(|height| Relief::Pad {
+        at: Point2::new(Scatter::around(rng, 0.8), rng.random_range(-2.0..5.0)),
+        half_axes: [rng.random_range(4.0..6.5), rng.random_range(7.0..11.0)],
+        height: -height,
+    }));
+    if rng.random_bool(0.5) {
+        reliefs.push(Relief::Arc {
+            middle: seal,
+            aside: mouth.arch.half_width() - 4.0,
+            width: rng.random_range(1.0..1.8),
+            height: SEAL_BEAD.draw(rng),
+        });
+    }
+    for side in [-1.0, 1.0] {
+        reliefs.extend(rugae(rng, side, papilla.y));
+        let notch = mouth.features.posterior[usize::from(side > 0.0)];
+        reliefs.push(Relief::Pad {
+            at: mouth.plan(notch - side * rng.random_range(8.0..11.0), 0.3),
+            half_axes: [rng.random_range(4.0..5.5), rng.random_range(5.0..7.0)],
+            height: -TUBEROSITY.draw(rng),
+        });
+    }
+    let mut marks = vec![Mark {
+        name: "incisive papilla",
+        at: papilla,
+        paired: false,
+    }];
+    // Foveae cannot be found in one mouth of five.
+    if rng.random_range(0.0..1.0) > 0.2 {
+        let y = seal[0] + FOVEA_TO_SEAL.draw(rng);
+        let y = y.max(mouth.back(0.0) + 1.4);
+        for side in [-1.0, 1.0] {
+            let at = Point2::new(side * rng.random_range(1.4..2.2), y);
+            marks.push(Mark {
+                name: "foveae palatini",
+                at,
+                paired: true,
+            });
+            reliefs.push(Relief::Bell {
+                at,
+                widths: [0.55, 0.55],
+                height: FOVEA.draw(rng),
+            });
+        }
+    }
+    (reliefs, marks)
+}
+
+fn rugae(rng: &mut impl Rng, side: f64, papilla_y: f64) -> Vec<Relief> {
+    let depth = RUGAE.draw(rng);
+    let mut y = papilla_y - rng.random_range(2.5..4.0);
+    let mut folds = Vec::new();
+    for _ in 0..rng.random_range(2..6) {
+        folds.push(Relief::Fold {
+            side,
+            from: [y, rng.random_range(-0.1..0.25)],
+            span: [rng.random_range(1.5..2.5), rng.random_range(7.0..12.0)],
+            width: rng.random_range(0.6..1.0),
+            height: -depth * rng.random_range(0.7..1.0),
+        });
+        y -= rng.random_range(2.6..4.0);
+    }
+    folds
+}
