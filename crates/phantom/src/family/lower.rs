@@ -3,7 +3,7 @@
 use super::common::{
     Crest, features, front_top, handle, is_lapped, outer_line, overflow, ridge_form, sides, trough,
 };
-use super::drawn::{BackForm, Drawn, DrawnEnd, RidgeForm};
+use super::drawn::{BackForm, Drawn, DrawnEnd, DrawnFrenum, HandleForm, RidgeForm};
 use super::flange::{BorderWave, FlangeLine};
 use super::frena;
 use super::ranges::{
@@ -99,6 +99,14 @@ fn random_pads(rng: &mut impl Rng, cut: Option<Cut>) -> [Pad; 2] {
     })
 }
 
+/// How far the ridge's level changes toward a pad and behind it, mm, for a pad at
+/// an arc length and material that ends at another.
+fn toward_pad(pad: &Pad, at: f64, end: f64, along: f64) -> f64 {
+    let front = at - pad.size[0] / 2.0;
+    let sunk = pad.depth[1] * rise(along.abs(), front - 6.0, front + 2.0);
+    pad.rim * bell((along.abs() - end + 0.8) / 1.7) - sunk
+}
+
 /// A member with its tray.
 pub(crate) fn design(rng: &mut impl Rng, wanted: &Wanted, cut: Option<Cut>) -> Design {
     let plan = Plan::random(rng, &PLAN);
@@ -114,15 +122,10 @@ pub(crate) fn design(rng: &mut impl Rng, wanted: &Wanted, cut: Option<Cut>) -> D
     let crest = Crest::random(rng, &plan, trough, shelf);
     let crest_z = |along: f64| {
         let side = usize::from(along >= 0.0);
-        let (pad, at) = (&pads[side], pad_at[side]);
-        let front = at - pad.size[0] / 2.0;
-        let sunk = pad.depth[1] * rise(along.abs(), front - 6.0, front + 2.0);
-        let rim = pad.rim * bell((along.abs() - reach[side] + 0.8) / 1.7);
-        crest.height(along) - sunk + rim
+        crest.height(along) + toward_pad(&pads[side], pad_at[side], reach[side], along)
     };
     let deepest = pads.map(|pad| pad.depth[0] + pad.depth[1]);
-    let deepest = deepest[0].max(deepest[1]);
-    let lowest = crest.lowest().min(-deepest);
+    let lowest = crest.lowest().min(-deepest[0].max(deepest[1]));
     let floor = lowest - FLOOR_COVER_MM - plan.thickness / 2.0;
     let profile = profile(floor);
 
@@ -147,15 +150,9 @@ pub(crate) fn design(rng: &mut impl Rng, wanted: &Wanted, cut: Option<Cut>) -> D
         slope_out: 0.0,
         slope_angle: 0.0,
     });
-    let mut frena = buccal.drawn_frena();
-    frena.extend(lingual.drawn_frena());
-    let posterior = [-pad_at[0], pad_at[1]];
-    let mut mouth = plan.mouth(
-        Arch::Mandibular,
-        sections,
-        None,
-        features(&frena, posterior),
-    );
+    let frena = [buccal.drawn_frena(), lingual.drawn_frena()].concat();
+    let features = features(&frena, [-pad_at[0], pad_at[1]]);
+    let mut mouth = plan.mouth(Arch::Mandibular, sections, None, features);
     mouth.trough = crest.trough.clone();
     mouth.behind = Back {
         shifts: pads.map(|pad| pad.shift),
@@ -166,6 +163,29 @@ pub(crate) fn design(rng: &mut impl Rng, wanted: &Wanted, cut: Option<Cut>) -> D
     mouth.reliefs = reliefs;
     let front = plan.arch.depth() + WALLS_OUT_MM[0];
     let (handle_form, handle) = handle(rng, front, floor, front_top(&outer_top));
+    let drawn = Drawn {
+        handle: handle_form,
+        lapped,
+        ..drawn(ridge, [&buccal, &lingual], frena, &pads, &mouth)
+    };
+    let handle = handle.filter(|_| wanted.handle);
+    Design {
+        mouth,
+        tray: plan.tray(profile, [outer_top, inner_top], handle),
+        overflow_ramp: Scatter::overflow_ramp(rng),
+        marks,
+        drawn: Some(drawn),
+    }
+}
+
+/// What a member was drawn as, less its tray.
+fn drawn(
+    ridge: RidgeForm,
+    [buccal, lingual]: [&FlangeLine; 2],
+    frena: Vec<DrawnFrenum>,
+    pads: &[Pad; 2],
+    mouth: &Mouth,
+) -> Drawn {
     let drawn_end = |i: usize| DrawnEnd {
         form: match pads[i].closed {
             true => BackForm::PadClosed,
@@ -173,9 +193,9 @@ pub(crate) fn design(rng: &mut impl Rng, wanted: &Wanted, cut: Option<Cut>) -> D
         },
         relief_mm: pads[i].depth[0] + pads[i].depth[1],
         length_mm: Some(pads[i].size[0]),
-        along: posterior[i],
+        along: mouth.features.posterior[i],
     };
-    let drawn = Drawn {
+    Drawn {
         ridge,
         vault_mm: None,
         torus_mm: None,
@@ -189,20 +209,9 @@ pub(crate) fn design(rng: &mut impl Rng, wanted: &Wanted, cut: Option<Cut>) -> D
         ],
         ends: [drawn_end(0), drawn_end(1)],
         seal: None,
-        handle: handle_form,
-        lapped,
-        tray_end_mm: tray_end,
-    };
-    Design {
-        mouth,
-        tray: plan.tray(
-            profile,
-            [outer_top, inner_top],
-            handle.filter(|_| wanted.handle),
-        ),
-        overflow_ramp: Scatter::overflow_ramp(rng),
-        marks,
-        drawn: Some(drawn),
+        handle: HandleForm::None,
+        lapped: false,
+        tray_end_mm: mouth.arch.curved_length() + mouth.limb_length,
     }
 }
 

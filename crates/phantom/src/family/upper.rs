@@ -3,9 +3,10 @@
 use super::common::{
     Crest, features, front_top, handle, is_lapped, outer_line, overflow, ridge_form, trough,
 };
-use super::drawn::{BackForm, Drawn, DrawnEnd, RidgeForm};
+use super::drawn::{BackForm, Drawn, DrawnEnd, DrawnFrenum, HandleForm, RidgeForm};
+use super::flange::FlangeLine;
 use super::ranges::{
-    BEYOND_TRAY, END_DIFFERENCE, FOVEA, FOVEA_TO_SEAL, HAMULAR_DEEP, HAMULAR_MARGIN,
+    BASE_RADIUS, BEYOND_TRAY, END_DIFFERENCE, FOVEA, FOVEA_TO_SEAL, HAMULAR_DEEP, HAMULAR_MARGIN,
     HAMULAR_SHALLOW, HAMULAR_WIDTH, LIMB, PAPILLA, RUGAE, SEAL_BEAD, SEAL_MARGIN, SHELL, TORUS,
     TRAY_INSIDE, TUBEROSITY, UNDERCUT_LEAN, UPPER_DEPTH, UPPER_FLAT, UPPER_HALF_WIDTH, UPPER_HIGH,
     UPPER_USUAL, VAULT_DEEP, VAULT_MEDIUM, VAULT_SHALLOW,
@@ -16,6 +17,7 @@ use crate::maxilla::{WALL_OUT_MM, lowest_dome, profile};
 use crate::mouth::{Back, Bite, Flange, Mouth, Palate, Relief, Section};
 use crate::options::{Cut, CutPlace};
 use crate::plan::{Plan, PlanRanges};
+use crate::profile::Profile;
 use crate::shaping::bell;
 use crate::stations::{Stations, Wave};
 use nalgebra::Point2;
@@ -114,10 +116,44 @@ impl Ends {
     }
 }
 
+/// The palate, and the section of the tray that fits it.
+struct Roof {
+    palate: Palate,
+    /// Height of the torus, where there is one, mm.
+    torus: Option<f64>,
+    slope_out: f64,
+    slope_angle: f64,
+    slope_wave: Wave,
+    floor: f64,
+    profile: Profile,
+}
+
+impl Roof {
+    fn random(rng: &mut impl Rng, plan: &Plan, crest: &Crest) -> Self {
+        let palate = random_palate(rng);
+        let edge_of_dome = palate.vault - palate.fall_aside;
+        let slope_angle = edge_of_dome.atan2(rng.random_range(7.6..8.8));
+        let slope_out = rng.random_range(3.3..4.2);
+        let torus = (palate.vault > 6.0 && rng.random_bool(0.3)).then(|| TORUS.draw(rng));
+        let half = plan.thickness / 2.0;
+        let plate = lowest_dome(&palate, plan) - torus.unwrap_or(0.0) - PALATE_COVER_MM - half;
+        let floor = crest.lowest() - Scatter::within(rng, FLOOR_COVER_MM) - half;
+        let floor = floor.min(plate - PLATE_OVER_FLOOR_MM);
+        Self {
+            palate,
+            torus,
+            slope_out,
+            slope_angle,
+            slope_wave: Wave::random(rng, 50.0),
+            floor,
+            profile: profile(floor, plate, slope_out, slope_angle, plan.thickness),
+        }
+    }
+}
+
 /// A member with its tray.
 pub(crate) fn design(rng: &mut impl Rng, wanted: &Wanted, cut: Option<Cut>) -> Design {
     let plan = Plan::random(rng, &PLAN);
-    let tray_end = plan.tray_end();
     let ends = Ends::random(rng, plan.extension[0], cut);
     let notch_at = ends.notch_at(&plan);
     let reach = ends.shifts.map(|shift| plan.end() + shift);
@@ -127,87 +163,98 @@ pub(crate) fn design(rng: &mut impl Rng, wanted: &Wanted, cut: Option<Cut>) -> D
     let trough = trough(rng, ridge, end);
     let crest = Crest::random(rng, &plan, trough, 0.0);
     let crest_z = |along: f64| crest.height(along) + ends.raised(notch_at, along);
+    let roof = Roof::random(rng, &plan, &crest);
 
-    let palate = random_palate(rng);
-    let edge_of_dome = palate.vault - palate.fall_aside;
-    let slope_angle = edge_of_dome.atan2(rng.random_range(7.6..8.8));
-    let slope_out = rng.random_range(3.3..4.2);
-    let slope_wave = Wave::random(rng, 50.0);
-    let torus = (palate.vault > 6.0 && rng.random_bool(0.3)).then(|| TORUS.draw(rng));
-    let plate =
-        lowest_dome(&palate, &plan) - torus.unwrap_or(0.0) - PALATE_COVER_MM - plan.thickness / 2.0;
-    let floor = crest.lowest() - Scatter::within(rng, FLOOR_COVER_MM) - plan.thickness / 2.0;
-    let floor = floor.min(plate - PLATE_OVER_FLOOR_MM);
-    let profile = profile(floor, plate, slope_out, slope_angle, plan.thickness);
-
-    let height = match ridge {
-        RidgeForm::High => UPPER_HIGH,
-        RidgeForm::Flat => UPPER_FLAT,
-        _ => UPPER_USUAL,
-    };
-    let mut line = outer_line(rng, &height, ridge, reach, wanted, tray_end);
-    if ridge == RidgeForm::Undercut {
-        line.lean = UNDERCUT_LEAN.draw(rng);
-        line.base_radius = 2.6;
-    }
+    let line = flange_line(rng, ridge, reach, wanted, plan.tray_end());
     let lapped = is_lapped(rng);
     let lap = overflow(rng, wanted.overflow, end, lapped);
     let overlap = TRAY_INSIDE.draw(rng) + plan.thickness / 2.0;
-    let (outer, outer_top) = line.stations(profile.outer(), overlap, &crest_z, &lap);
+    let (outer, outer_top) = line.stations(roof.profile.outer(), overlap, &crest_z, &lap);
     let sections = Stations::new(end, |along| Section {
         crest_z: crest_z(along),
         crest_out: crest.out(along),
         outer: outer.at(along),
         inner: Flange::default(),
-        slope_out: slope_out + 0.25 * slope_wave.at(along),
-        slope_angle: slope_angle + 0.02 * slope_wave.at(along + 17.0),
+        slope_out: roof.slope_out + 0.25 * roof.slope_wave.at(along),
+        slope_angle: roof.slope_angle + 0.02 * roof.slope_wave.at(along + 17.0),
     });
     let front = plan.arch.depth() + WALL_OUT_MM;
-    let (handle_form, handle) = handle(rng, front, floor, front_top(&outer_top));
+    let (handle_form, handle) = handle(rng, front, roof.floor, front_top(&outer_top));
     let frena = line.drawn_frena();
-    let posterior = [-notch_at[0], notch_at[1]];
-    let mut mouth = plan.mouth(
-        Arch::Maxillary,
-        sections,
-        Some(palate),
-        features(&frena, posterior),
-    );
+    let features = features(&frena, [-notch_at[0], notch_at[1]]);
+    let mut mouth = plan.mouth(Arch::Maxillary, sections, Some(roof.palate), features);
     mouth.trough = crest.trough.clone();
     mouth.behind = behind(&ends);
     let seal = seal_line(&mouth, &ends);
-    let (reliefs, marks) = reliefs(rng, &mouth, slope_out, torus, seal);
+    let (reliefs, marks) = reliefs(rng, &mouth, &roof, seal);
     mouth.reliefs = reliefs;
+    let drawn = Drawn {
+        vault_mm: Some(roof.palate.vault),
+        torus_mm: roof.torus,
+        seal: Some(seal),
+        handle: handle_form,
+        lapped,
+        ..drawn(ridge, &line, frena, &ends, &mouth)
+    };
+    let inner_top = Stations::new(end, |_| 0.0);
+    let handle = handle.filter(|_| wanted.handle);
+    Design {
+        mouth,
+        tray: plan.tray(roof.profile, [outer_top, inner_top], handle),
+        overflow_ramp: Scatter::overflow_ramp(rng),
+        marks,
+        drawn: Some(drawn),
+    }
+}
+
+fn flange_line(
+    rng: &mut impl Rng,
+    ridge: RidgeForm,
+    ends: [f64; 2],
+    wanted: &Wanted,
+    tray_end: f64,
+) -> FlangeLine {
+    let height = match ridge {
+        RidgeForm::High => UPPER_HIGH,
+        RidgeForm::Flat => UPPER_FLAT,
+        _ => UPPER_USUAL,
+    };
+    let mut line = outer_line(rng, &height, ridge, ends, wanted, tray_end);
+    if ridge == RidgeForm::Undercut {
+        line.lean = UNDERCUT_LEAN.draw(rng);
+        line.base_radius = BASE_RADIUS.within[0];
+    }
+    line
+}
+
+/// What a member was drawn as, less what only the upper jaw has.
+fn drawn(
+    ridge: RidgeForm,
+    line: &FlangeLine,
+    frena: Vec<DrawnFrenum>,
+    ends: &Ends,
+    mouth: &Mouth,
+) -> Drawn {
     let drawn_end = |i: usize| DrawnEnd {
         form: BackForm::HamularNotch,
         relief_mm: ends.notches[i][0],
         length_mm: None,
-        along: posterior[i],
+        along: mouth.features.posterior[i],
     };
-    let drawn = Drawn {
+    Drawn {
         ridge,
-        vault_mm: Some(palate.vault),
-        torus_mm: torus,
+        vault_mm: None,
+        torus_mm: None,
         rolls_mm: line.rolls,
+        // The patient's left is the side of negative x in a maxilla.
         left_over_right_mm: line.heights[0][1] - line.heights[1][1],
         frena,
         waves: vec![line.wave.drawn(line.flange)],
         ends: [drawn_end(0), drawn_end(1)],
-        seal: Some(seal),
-        handle: handle_form,
-        lapped,
-        tray_end_mm: tray_end,
-    };
-    let inner_top = Stations::new(end, |_| 0.0);
-    Design {
-        mouth,
-        tray: plan.tray(
-            profile,
-            [outer_top, inner_top],
-            handle.filter(|_| wanted.handle),
-        ),
-        overflow_ramp: Scatter::overflow_ramp(rng),
-        marks,
-        drawn: Some(drawn),
+        seal: None,
+        handle: HandleForm::None,
+        lapped: false,
+        tray_end_mm: mouth.arch.curved_length() + mouth.limb_length,
     }
 }
 
@@ -252,13 +299,12 @@ fn seal_line(mouth: &Mouth, ends: &Ends) -> [f64; 2] {
 fn reliefs(
     rng: &mut impl Rng,
     mouth: &Mouth,
-    slope_out: f64,
-    torus: Option<f64>,
+    roof: &Roof,
     seal: [f64; 2],
 ) -> (Vec<Relief>, Vec<Mark>) {
     let papilla = mouth.plan(
         Scatter::around(rng, 1.0),
-        -slope_out - rng.random_range(0.8..2.0),
+        -roof.slope_out - rng.random_range(0.8..2.0),
     );
     let mut reliefs = vec![
         Relief::Bell {
@@ -272,7 +318,7 @@ fn reliefs(
             height: -rng.random_range(0.05..0.3),
         },
     ];
-    reliefs.extend(torus.map(|height| Relief::Pad {
+    reliefs.extend(roof.torus.map(|height| Relief::Pad {
         at: Point2::new(Scatter::around(rng, 0.8), rng.random_range(-2.0..5.0)),
         half_axes: [rng.random_range(4.0..6.5), rng.random_range(7.0..11.0)],
         height: -height,
