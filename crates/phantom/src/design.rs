@@ -2,6 +2,7 @@
 
 use crate::border::Notch;
 use crate::family::drawn::Drawn;
+use crate::impression::Impression;
 use crate::mouth::Mouth;
 use crate::options::FlangeSide;
 use crate::tray::{Handle, Tray};
@@ -21,6 +22,19 @@ pub(crate) struct Design {
     pub marks: Vec<Mark>,
     /// What a member of the broad family was drawn as.
     pub drawn: Option<Drawn>,
+}
+
+impl Design {
+    /// The impression without what is planted.
+    pub(crate) fn impression(&self) -> Impression {
+        Impression {
+            tray: self.tray.clone(),
+            mouth: self.mouth.clone(),
+            spots: Vec::new(),
+            beads: Vec::new(),
+            overflow_ramp: self.overflow_ramp,
+        }
+    }
 }
 
 /// What is not left to chance.

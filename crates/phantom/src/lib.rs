@@ -107,13 +107,7 @@ impl Phantom {
     pub fn new(options: &Options) -> Self {
         let stream = |number: u64| chance::stream(options.seed, number);
         let design = designed(options, &mut stream(0));
-        let plain = Impression {
-            tray: design.tray,
-            mouth: design.mouth,
-            spots: Vec::new(),
-            beads: Vec::new(),
-            overflow_ramp: design.overflow_ramp,
-        };
+        let plain = design.impression();
         let solid = with_plantings(&plain, options);
         let pose = scan::motion(options.pose, &mut stream(1));
         let tray_pose = scan::motion(options.tray_pose, &mut stream(2));

@@ -141,6 +141,8 @@ pub struct Trough {
     pub radius: f64,
     /// Depth of the groove along the arch, mm.
     pub groove: Option<Stations<f64>>,
+    /// How far it falls below a palate, which then covers it, mm.
+    pub inner_fall: f64,
 }
 
 /// Standard width of a sharp ridge's groove, mm.
@@ -152,6 +154,7 @@ impl Default for Trough {
             bowl: 1.6,
             radius: 8.0,
             groove: None,
+            inner_fall: 0.0,
         }
     }
 }
@@ -163,6 +166,10 @@ impl Trough {
         let bend = aside * aside / (2.0 * self.radius * self.bowl);
         let slope = aside / self.radius / ((1.0 + bend) * (1.0 + bend));
         let height = self.bowl * bend / (1.0 + bend);
+        let height = match self.inner_fall > 0.0 {
+            true => height - self.inner_fall * rise(-aside, 5.0, 14.0),
+            false => height,
+        };
         let Some(groove) = &self.groove else {
             return [height, slope];
         };

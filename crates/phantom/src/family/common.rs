@@ -49,6 +49,7 @@ pub(crate) fn trough(rng: &mut impl Rng, form: RidgeForm, end: f64) -> Trough {
         bowl,
         radius,
         groove: (form == RidgeForm::KnifeEdged).then(|| Stations::new(end, groove)),
+        inner_fall: 0.0,
     }
 }
 

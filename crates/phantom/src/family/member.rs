@@ -2,6 +2,7 @@
 
 use super::drawn::Drawn;
 use super::ranges::{NOISE, STITCH};
+use super::truth::FamilyTruth;
 use crate::chance::stream;
 use crate::designed::designed;
 use crate::jaw::Arch;
@@ -9,6 +10,7 @@ use crate::options::{
     Across, Blemish, Cut, CutPlace, FlangeSide, Options, Place, PlantedSpot, RimFaults, Scanning,
     Sides, SpotKind, Variety,
 };
+use nalgebra::Isometry3;
 use rand::{Rng, RngExt};
 
 /// A fault to plant in a member, one alone.
@@ -113,6 +115,18 @@ impl Member {
             plant(rng, &mut options, fault);
         }
         options
+    }
+}
+
+impl Member {
+    /// What is true of this member, as made, without meshing it.
+    #[must_use]
+    pub fn truth(&self) -> Option<FamilyTruth> {
+        let options = self.options(1.0);
+        let design = designed(&options, &mut stream(self.seed, 0));
+        let impression = design.impression();
+        let drawn = design.drawn.as_ref();
+        drawn.map(|drawn| FamilyTruth::of(&impression, drawn, &Isometry3::identity()))
     }
 }
 

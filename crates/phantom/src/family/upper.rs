@@ -14,7 +14,7 @@ use super::ranges::{
 use crate::design::{Design, Mark, Scatter, Wanted};
 use crate::jaw::Arch;
 use crate::maxilla::{WALL_OUT_MM, lowest_dome, profile};
-use crate::mouth::{Back, Bite, Flange, Mouth, Palate, Relief, Section};
+use crate::mouth::{Back, Bite, Flange, Mouth, Palate, Relief, Section, Trough};
 use crate::options::{Cut, CutPlace};
 use crate::plan::{Plan, PlanRanges};
 use crate::profile::Profile;
@@ -37,6 +37,10 @@ const PALATE_COVER_MM: f64 = 2.1;
 const FLOOR_COVER_MM: [f64; 2] = [2.1, 3.2];
 /// The tray's plate stands at least this much over its floor, mm.
 const PLATE_OVER_FLOOR_MM: f64 = 2.5;
+/// How far the trough's bottom falls under the palate, mm.
+const INNER_FALL_MM: f64 = 6.0;
+/// Standard width of a hamular notch's ridge across the arch, mm.
+const HAMULAR_ACROSS_MM: f64 = 4.2;
 /// Half the width of a place where the seal is lost, and its middle, mm.
 const LOST_SEAL_MM: [f64; 2] = [5.5, 10.0];
 /// Material that stays behind the tray where the seal is lost, mm.
@@ -108,6 +112,19 @@ impl Ends {
         [0, 1].map(|i| plan.end() + self.shifts[i] - self.notches[i][2])
     }
 
+    /// The ridges that the notches leave.
+    fn ridges(&self, mouth: &Mouth) -> [Relief; 2] {
+        [0, 1].map(|i| {
+            let [height, width, _] = self.notches[i];
+            let at = mouth.plan(mouth.features.posterior[i], 0.0);
+            Relief::Bell {
+                at,
+                widths: [HAMULAR_ACROSS_MM, width],
+                height,
+            }
+        })
+    }
+
     /// What the notches add to the ridge's level.
     fn raised(&self, notch_at: [f64; 2], along: f64) -> f64 {
         let side = usize::from(along >= 0.0);
@@ -160,18 +177,21 @@ pub(crate) fn design(rng: &mut impl Rng, wanted: &Wanted, cut: Option<Cut>) -> D
     let end = reach[0].max(reach[1]);
 
     let ridge = ridge_form(rng);
-    let trough = trough(rng, ridge, end);
+    let trough = Trough {
+        inner_fall: INNER_FALL_MM,
+        ..trough(rng, ridge, end)
+    };
     let crest = Crest::random(rng, &plan, trough, 0.0);
-    let crest_z = |along: f64| crest.height(along) + ends.raised(notch_at, along);
+    let with_notches = |along: f64| crest.height(along) + ends.raised(notch_at, along);
     let roof = Roof::random(rng, &plan, &crest);
 
     let line = flange_line(rng, ridge, reach, wanted, plan.tray_end());
     let lapped = is_lapped(rng);
     let lap = overflow(rng, wanted.overflow, end, lapped);
     let overlap = TRAY_INSIDE.draw(rng) + plan.thickness / 2.0;
-    let (outer, outer_top) = line.stations(roof.profile.outer(), overlap, &crest_z, &lap);
+    let (outer, outer_top) = line.stations(roof.profile.outer(), overlap, &with_notches, &lap);
     let sections = Stations::new(end, |along| Section {
-        crest_z: crest_z(along),
+        crest_z: crest.height(along),
         crest_out: crest.out(along),
         outer: outer.at(along),
         inner: Flange::default(),
@@ -186,7 +206,8 @@ pub(crate) fn design(rng: &mut impl Rng, wanted: &Wanted, cut: Option<Cut>) -> D
     mouth.trough = crest.trough.clone();
     mouth.behind = behind(&ends);
     let seal = seal_line(&mouth, &ends);
-    let (reliefs, marks) = reliefs(rng, &mouth, &roof, seal);
+    let (mut reliefs, marks) = reliefs(rng, &mouth, &roof, seal);
+    reliefs.extend(ends.ridges(&mouth));
     mouth.reliefs = reliefs;
     let drawn = Drawn {
         vault_mm: Some(roof.palate.vault),
