@@ -167,7 +167,7 @@ impl Trough {
         let slope = aside / self.radius / ((1.0 + bend) * (1.0 + bend));
         let height = self.bowl * bend / (1.0 + bend);
         let height = match self.inner_fall > 0.0 {
-            true => height - self.inner_fall * rise(-aside, 5.0, 14.0),
+            true => height - self.inner_fall * rise(-aside, 2.5, 10.0),
             false => height,
         };
         let Some(groove) = &self.groove else {
