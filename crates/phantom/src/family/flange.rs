@@ -131,7 +131,7 @@ impl FlangeLine {
             width,
             ..
         } = frenum.notch;
-        let steps = (0.6 * width / STEP_MM) as i32;
+        let steps = (0.4 * width / STEP_MM) as i32;
         let bottom = (-steps..=steps)
             .map(|i| along + f64::from(i) * STEP_MM)
             .min_by(|a, b| {
@@ -139,10 +139,10 @@ impl FlangeLine {
                 a.total_cmp(&b)
             })
             .unwrap_or(along);
-        let depth = self.dip(bottom);
+        let notch = &frenum.notch;
         let half = |sense: f64| {
             let mut gone = 0.0;
-            while gone < 2.0 * width && self.dip(bottom + sense * gone) > depth / 2.0 {
+            while gone < 2.0 * width && notch.depth_at(along + sense * gone) > notch.depth / 2.0 {
                 gone += STEP_MM;
             }
             gone
@@ -152,7 +152,7 @@ impl FlangeLine {
             flange: self.flange,
             shape,
             along: bottom,
-            depth_mm: depth,
+            depth_mm: self.dip(bottom),
             width_mm: half(-1.0) + half(1.0),
             paired: frenum.paired,
         }

@@ -14,6 +14,9 @@ const ABSENT: f64 = 0.1;
 const DOUBLED: f64 = 0.12;
 /// A notch is no deeper than so many of its widths: its sides would be walls.
 const STEEPEST: f64 = 1.4;
+/// Each of two notches is no wider than this share of the way between them, so
+/// that the border rises between.
+const TWIN_WIDTH: f64 = 0.5;
 /// Border that a notch leaves over the crest, mm.
 const LEFT_MM: f64 = 1.6;
 
@@ -51,7 +54,7 @@ fn one(
         let apart = TWIN_APART.draw(rng);
         let beside = |rng: &mut _, sense: f64| {
             let twin = notch(rng, along + sense * apart / 2.0, widths, height);
-            let width = twin.width.min(0.6 * apart);
+            let width = twin.width.min(TWIN_WIDTH * apart);
             ShapedNotch {
                 width,
                 depth: twin.depth.min(STEEPEST * width),

@@ -73,8 +73,8 @@ fn ranges_are_reached() {
         let named = frena.iter().filter(move |f| f.name == name);
         named.map(|f| f.width_mm).collect::<Vec<f64>>()
     };
-    // Twins run together, and are narrower.
-    reach("width of buccal frena", &of("buccal frenum"), [2.7, 12.0]);
+    // Twins are narrower.
+    reach("width of buccal frena", &of("buccal frenum"), [2.5, 12.0]);
     reach("width of labial frena", &of("labial frenum"), [2.0, 7.0]);
     for shape in [NotchShape::V, NotchShape::U, NotchShape::Bell] {
         assert!(frena.iter().filter(|f| f.shape == shape).count() > 50);
@@ -164,10 +164,19 @@ fn lines_and_landmarks_lie_on_the_surface() {
         let landmarks = made.truth.landmarks.iter().map(|l| l.point);
         let family = made.truth.family.as_ref().expect("a member has it");
         let frena = family.frena.iter().filter_map(|f| f.point);
-        for p in border.chain(landmarks).chain(frena) {
-            let off = index.nearest(&p, 2.0).map(|nearest| nearest.distance);
-            assert!(off.is_some_and(|off| off < 0.2), "{seed} {p}: {off:?}");
-        }
+        let mut off: Vec<f64> = border
+            .chain(landmarks)
+            .chain(frena)
+            .map(|p| {
+                index
+                    .nearest(&p, 2.0)
+                    .map_or(2.0, |nearest| nearest.distance)
+            })
+            .collect();
+        off.sort_by(f64::total_cmp);
+        // Triangles cut the corner of a narrow notch by up to half an edge.
+        let (middle, most) = (off[off.len() / 2], off[off.len() - 1]);
+        assert!(middle < 0.03 && most < 0.3, "{seed}: {middle} {most}");
     }
 }
 
