@@ -21,6 +21,7 @@
 
 mod arch_curve;
 mod artefact;
+mod back;
 mod bead;
 mod blemishes;
 mod border;
@@ -56,6 +57,7 @@ mod spots;
 mod stations;
 mod survey;
 mod tray;
+mod trough;
 mod truth;
 mod whole_case;
 

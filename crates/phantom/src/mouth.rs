@@ -2,10 +2,12 @@
 //! palate, and the fine relief of the tissue.
 
 use crate::arch_curve::{ArchCurve, ArchPlace};
+use crate::back::Back;
 use crate::jaw::Arch;
 use crate::options::FlangeSide;
 use crate::shaping::{bell, rise};
 use crate::stations::{Stations, mix_fields};
+use crate::trough::Trough;
 use nalgebra::Point2;
 
 /// A section through one flange: a capsule that tapers from its base to the
@@ -128,102 +130,6 @@ impl Features {
             lingual.map(|along| place("lingual frenum", FlangeSide::Lingual, along, false)),
         );
         Self { frena, posterior }
-    }
-}
-
-/// The bottom of the trough across the arch: a bowl, and a groove in it where
-/// the ridge has a sharp edge.
-#[derive(Debug, Clone)]
-pub struct Trough {
-    /// How far it rises from its middle, at most, mm.
-    pub bowl: f64,
-    /// Its radius in the middle, mm.
-    pub radius: f64,
-    /// Depth of the groove along the arch, mm.
-    pub groove: Option<Stations<f64>>,
-    /// How far it falls below a palate, which then covers it, mm.
-    pub inner_fall: f64,
-}
-
-/// Standard width of a sharp ridge's groove, mm.
-const GROOVE_WIDTH_MM: f64 = 1.3;
-
-impl Default for Trough {
-    fn default() -> Self {
-        Self {
-            bowl: 1.6,
-            radius: 8.0,
-            groove: None,
-            inner_fall: 0.0,
-        }
-    }
-}
-
-impl Trough {
-    /// Height over the crest and slope, `aside` mm of it.
-    #[must_use]
-    pub fn rise(&self, along: f64, aside: f64) -> [f64; 2] {
-        let bend = aside * aside / (2.0 * self.radius * self.bowl);
-        let slope = aside / self.radius / ((1.0 + bend) * (1.0 + bend));
-        let height = self.bowl * bend / (1.0 + bend);
-        let height = match self.inner_fall > 0.0 {
-            true => height - self.inner_fall * rise(-aside, 2.5, 10.0),
-            false => height,
-        };
-        let Some(groove) = &self.groove else {
-            return [height, slope];
-        };
-        let (depth, share) = (groove.at(along), aside / GROOVE_WIDTH_MM);
-        let filled = bell(share);
-        [
-            height + depth * (1.0 - filled),
-            slope + depth * share / GROOVE_WIDTH_MM * filled,
-        ]
-    }
-}
-
-/// A place of the back where material ends further to the front.
-#[derive(Debug, Clone, Copy)]
-pub struct Bite {
-    /// Its middle along x, mm.
-    pub x: f64,
-    /// Half its width, mm.
-    pub half_width: f64,
-    /// How far to the front, mm.
-    pub depth: f64,
-}
-
-/// How the back differs from a level one.
-#[derive(Debug, Clone)]
-pub struct Back {
-    /// How much further back material goes on each side of x, mm.
-    pub shifts: [f64; 2],
-    /// Where it goes less far.
-    pub bites: Vec<Bite>,
-    /// Lower than this the border does not lie there, mm.
-    pub lowest: f64,
-}
-
-impl Default for Back {
-    fn default() -> Self {
-        Self {
-            shifts: [0.0; 2],
-            bites: Vec::new(),
-            lowest: -4.0,
-        }
-    }
-}
-
-impl Back {
-    /// How much further back material goes at a place along x, mm.
-    fn shift(&self, x: f64) -> f64 {
-        let [one, other] = self.shifts;
-        let bitten: f64 = (self.bites.iter())
-            .map(|b| {
-                b.depth * (1.0 - rise((x - b.x).abs(), b.half_width - 2.0, b.half_width + 2.0))
-            })
-            .sum();
-        one + (other - one) * rise(x, -9.0, 9.0) - bitten
     }
 }
 

@@ -1,13 +1,15 @@
 //! What a mouth and its tray share: the arch, and how far the tray reaches.
 
 use crate::arch_curve::{ArchCurve, ArchPlace};
+use crate::back::Back;
 use crate::border::levelled;
 use crate::design::Scatter;
 use crate::jaw::Arch;
-use crate::mouth::{Back, Features, Mouth, Palate, Section, Trough};
+use crate::mouth::{Features, Mouth, Palate, Section};
 use crate::profile::Profile;
 use crate::stations::Stations;
 use crate::tray::{Handle, Tray, TrayParts};
+use crate::trough::Trough;
 use rand::{Rng, RngExt};
 
 /// A front that bends more tightly than this would cross the inner wall.

@@ -9,12 +9,13 @@ use super::ranges::{
 use super::{flange::BorderWave, frena};
 use crate::border::Overflow;
 use crate::design::{Scatter, Wanted};
-use crate::mouth::{Features, FrenumPlace, Trough};
+use crate::mouth::{Features, FrenumPlace};
 use crate::options::FlangeSide;
 use crate::plan::Plan;
 use crate::shaping::rise;
 use crate::stations::{Stations, Wave};
 use crate::tray::Handle;
+use crate::trough::Trough;
 use rand::{Rng, RngExt};
 
 /// How far from the bottom of a notch's outline the bottom of its surface may
@@ -109,7 +110,7 @@ pub(crate) fn outer_line(
     tray_end: f64,
 ) -> FlangeLine {
     let front = height.draw(rng);
-    let middle = height.draw_below(rng, front + BUCCAL_OVER_LABIAL.within[1]);
+    let middle = front + BUCCAL_OVER_LABIAL.draw(rng);
     let back = middle + BACK_OVER_MIDDLE.draw(rng);
     let most = match ridge {
         RidgeForm::Undercut => 2.2,

@@ -12,10 +12,11 @@ use super::ranges::{
     PAD_CLEAR, PAD_COVERED, PAD_HOLLOW, PAD_LENGTH, PAD_RIM, PAD_WIDTH, SHELL, TRAY_INSIDE,
     UNDERCUT_LEAN,
 };
+use crate::back::Back;
 use crate::design::{Design, Mark, Scatter, Wanted};
 use crate::jaw::Arch;
 use crate::mandible::{WALLS_OUT_MM, profile};
-use crate::mouth::{Back, Mouth, Relief, Section};
+use crate::mouth::{Mouth, Relief, Section};
 use crate::options::{Cut, FlangeSide};
 use crate::plan::{Plan, PlanRanges};
 use crate::shaping::{bell, rise};
@@ -32,6 +33,9 @@ const PLAN: PlanRanges = PlanRanges {
 
 /// Least cover that the tray's fit aims at under the trough, mm.
 const FLOOR_COVER_MM: f64 = 1.9;
+/// How much lower the lingual border may stand over the mylohyoid ridge than in
+/// front, mm.
+const MYLOHYOID_DIP_MM: f64 = 1.0;
 /// Share of a pad that an impression is to cover.
 pub(crate) const PAD_ASKED: f64 = 2.0 / 3.0;
 /// A pad's hollow fades out over this much of its half length.
@@ -225,7 +229,8 @@ fn lingual_line(
     tray_end: f64,
 ) -> FlangeLine {
     let front = LINGUAL_FRONT.draw(rng);
-    let middle = LINGUAL_MIDDLE.draw(rng);
+    // Between front and back it makes no dip that only a frenum would explain.
+    let middle = LINGUAL_MIDDLE.draw(rng).max(front - MYLOHYOID_DIP_MM);
     let back = middle + LINGUAL_BACK.draw(rng);
     let undercut = ridge == RidgeForm::Undercut;
     let most = if undercut { 2.0 } else { 2.6 };

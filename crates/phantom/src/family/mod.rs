@@ -8,6 +8,7 @@ mod frena;
 pub(crate) mod lower;
 pub(crate) mod member;
 pub(crate) mod notch;
+mod palate;
 pub(crate) mod ranges;
 pub(crate) mod truth;
 pub(crate) mod upper;

@@ -5,22 +5,23 @@ use super::common::{
 };
 use super::drawn::{BackForm, Drawn, DrawnEnd, DrawnFrenum, HandleForm, RidgeForm};
 use super::flange::FlangeLine;
+use super::palate::reliefs;
 use super::ranges::{
-    BASE_RADIUS, BEYOND_TRAY, END_DIFFERENCE, FOVEA, FOVEA_TO_SEAL, HAMULAR_DEEP, HAMULAR_MARGIN,
-    HAMULAR_SHALLOW, HAMULAR_WIDTH, LIMB, PAPILLA, RUGAE, SEAL_BEAD, SEAL_MARGIN, SHELL, TORUS,
-    TRAY_INSIDE, TUBEROSITY, UNDERCUT_LEAN, UPPER_DEPTH, UPPER_FLAT, UPPER_HALF_WIDTH, UPPER_HIGH,
-    UPPER_USUAL, VAULT_DEEP, VAULT_MEDIUM, VAULT_SHALLOW,
+    BASE_RADIUS, BEYOND_TRAY, END_DIFFERENCE, HAMULAR_DEEP, HAMULAR_MARGIN, HAMULAR_SHALLOW,
+    HAMULAR_WIDTH, LIMB, SEAL_MARGIN, SHELL, TORUS, TRAY_INSIDE, UNDERCUT_LEAN, UPPER_DEPTH,
+    UPPER_FLAT, UPPER_HALF_WIDTH, UPPER_HIGH, UPPER_USUAL, VAULT_DEEP, VAULT_MEDIUM, VAULT_SHALLOW,
 };
-use crate::design::{Design, Mark, Scatter, Wanted};
+use crate::back::{Back, Bite};
+use crate::design::{Design, Scatter, Wanted};
 use crate::jaw::Arch;
 use crate::maxilla::{WALL_OUT_MM, lowest_dome, profile};
-use crate::mouth::{Back, Bite, Flange, Mouth, Palate, Relief, Section, Trough};
+use crate::mouth::{Flange, Mouth, Palate, Relief, Section};
 use crate::options::{Cut, CutPlace};
 use crate::plan::{Plan, PlanRanges};
 use crate::profile::Profile;
 use crate::shaping::bell;
 use crate::stations::{Stations, Wave};
-use nalgebra::Point2;
+use crate::trough::Trough;
 use rand::{Rng, RngExt};
 
 const PLAN: PlanRanges = PlanRanges {
@@ -206,7 +207,7 @@ pub(crate) fn design(rng: &mut impl Rng, wanted: &Wanted, cut: Option<Cut>) -> D
     mouth.trough = crest.trough.clone();
     mouth.behind = behind(&ends);
     let seal = seal_line(&mouth, &ends);
-    let (mut reliefs, marks) = reliefs(rng, &mouth, &roof, seal);
+    let (mut reliefs, marks) = reliefs(rng, &mouth, roof.slope_out, roof.torus, seal);
     reliefs.extend(ends.ridges(&mouth));
     mouth.reliefs = reliefs;
     let drawn = Drawn {
@@ -313,93 +314,4 @@ fn seal_line(mouth: &Mouth, ends: &Ends) -> [f64; 2] {
         / 2.0;
     let middle = mouth.back(0.0) + ends.seal_margin;
     [middle, (notch_y - middle) / mouth.arch.half_width().powi(2)]
-}
-
-/// Papilla, rugae, raphe, torus, foveae, seal and tuberosities, and where papilla
-/// and foveae are.
-fn reliefs(
-    rng: &mut impl Rng,
-    mouth: &Mouth,
-    roof: &Roof,
-    seal: [f64; 2],
-) -> (Vec<Relief>, Vec<Mark>) {
-    let papilla = mouth.plan(
-        Scatter::around(rng, 1.0),
-        -roof.slope_out - rng.random_range(0.8..2.0),
-    );
-    let mut reliefs = vec![
-        Relief::Bell {
-            at: papilla,
-            widths: [rng.random_range(1.0..1.7), rng.random_range(1.5..2.6)],
-            height: -PAPILLA.draw(rng),
-        },
-        Relief::Midline {
-            span: [seal[0] + 2.0, papilla.y - 3.0],
-            width: rng.random_range(0.7..1.1),
-            height: -rng.random_range(0.05..0.3),
-        },
-    ];
-    reliefs.extend(roof.torus.map(|height| Relief::Pad {
-        at: Point2::new(Scatter::around(rng, 0.8), rng.random_range(-2.0..5.0)),
-        half_axes: [rng.random_range(4.0..6.5), rng.random_range(7.0..11.0)],
-        height: -height,
-    }));
-    if rng.random_bool(0.5) {
-        reliefs.push(Relief::Arc {
-            middle: seal,
-            aside: mouth.arch.half_width() - 4.0,
-            width: rng.random_range(1.0..1.8),
-            height: SEAL_BEAD.draw(rng),
-        });
-    }
-    for side in [-1.0, 1.0] {
-        reliefs.extend(rugae(rng, side, papilla.y));
-        let notch = mouth.features.posterior[usize::from(side > 0.0)];
-        reliefs.push(Relief::Pad {
-            at: mouth.plan(notch - side * rng.random_range(8.0..11.0), 0.3),
-            half_axes: [rng.random_range(4.0..5.5), rng.random_range(5.0..7.0)],
-            height: -TUBEROSITY.draw(rng),
-        });
-    }
-    let mut marks = vec![Mark {
-        name: "incisive papilla",
-        at: papilla,
-        paired: false,
-    }];
-    // Foveae cannot be found in one mouth of five.
-    if rng.random_range(0.0..1.0) > 0.2 {
-        let y = seal[0] + FOVEA_TO_SEAL.draw(rng);
-        let y = y.max(mouth.back(0.0) + 1.4);
-        for side in [-1.0, 1.0] {
-            let at = Point2::new(side * rng.random_range(1.4..2.2), y);
-            marks.push(Mark {
-                name: "foveae palatini",
-                at,
-                paired: true,
-            });
-            reliefs.push(Relief::Bell {
-                at,
-                widths: [0.55, 0.55],
-                height: FOVEA.draw(rng),
-            });
-        }
-    }
-    (reliefs, marks)
-}
-
-fn rugae(rng: &mut impl Rng, side: f64, papilla_y: f64) -> Vec<Relief> {
-    let depth = RUGAE.draw(rng);
-    let mut y = papilla_y - rng.random_range(2.5..4.0);
-    let mut folds = Vec::new();
-    for _ in 0..rng.random_range(2..6) {
-        folds.push(Relief::Fold {
-            side,
-            from: [y, rng.random_range(-0.1..0.25)],
-            span: [rng.random_range(1.5..2.5), rng.random_range(7.0..12.0)],
-            width: rng.random_range(0.6..1.0),
-            height: -depth * rng.random_range(0.7..1.0),
-        });
-        y -= rng.random_range(2.6..4.0);
-    }
-    folds
 }
