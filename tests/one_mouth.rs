@@ -56,6 +56,10 @@ mod crest {
     promises::ask!(OneMouth, crest: is_smooth_true_and_reaches_its_ends);
 }
 
+mod family {
+    promises::ask!(OneMouth, family: sound_members_are_judged);
+}
+
 mod tissue {
     promises::ask!(OneMouth, tissue:
         voids_and_nodules_are_found_and_none_is_invented,

@@ -21,7 +21,7 @@ pub(crate) struct Notch {
 
 impl Notch {
     /// 1 over a stretch as long as the notch is wide, 0 away from it.
-    fn stretch(&self, along: f64) -> f64 {
+    pub(crate) fn stretch(&self, along: f64) -> f64 {
         let half = self.width / 2.0;
         1.0 - rise((along - self.along).abs(), half - 1.5, half + 1.5)
     }
@@ -87,6 +87,51 @@ impl Border {
         notched + (last - notched) * rise(reach, end - 9.0, end - 0.5)
     }
 
+    /// The flange along the arch, and the height of the tray wall's edge that
+    /// stays `overlap` mm below the border. `sense` is +1 for the outer wall
+    /// and -1 for an inner one.
+    pub(crate) fn stations(
+        &self,
+        wall: &Wall,
+        sense: f64,
+        overlap: f64,
+        end: f64,
+        overflow: &Overflow,
+    ) -> (Stations<Flange>, Stations<f64>) {
+        let form = FlangeForm {
+            knife_edges: &self.knife_edges,
+            rolls: self.rolls,
+            roll_limits: [0.85, 2.4],
+            base_radius: self.base_radius,
+            lean: 0.0,
+            turn: self.turns[0],
+            side_wave: &self.side_wave,
+        };
+        let heights = Stations::new(end, |along| self.height(along, end));
+        form.stations(heights, wall, sense, overlap, overflow)
+    }
+}
+
+/// What a flange is like beside its height.
+pub(crate) struct FlangeForm<'a> {
+    /// Stretches where the border is sharp: radius as the depth, and length as
+    /// the width.
+    pub knife_edges: &'a [Notch],
+    /// Radii of the roll: at the front and toward the back, mm.
+    pub rolls: [f64; 2],
+    /// Least and greatest radius of the roll, mm.
+    pub roll_limits: [f64; 2],
+    /// Radius at the base, mm.
+    pub base_radius: f64,
+    /// How far the border leans over the trough, mm.
+    pub lean: f64,
+    /// Where along the arch the roll is half that of the back, mm.
+    pub turn: f64,
+    /// Wave of place and thickness.
+    pub side_wave: &'a Wave,
+}
+
+impl FlangeForm<'_> {
     /// How much a knife edge there is at an arc length, 0 to 1.
     fn knife(&self, along: f64) -> f64 {
         let shares = self.knife_edges.iter().map(|k| k.stretch(along));
@@ -100,33 +145,34 @@ impl Border {
         })
     }
 
-    /// The flange along the arch, and the height of the tray wall's edge that
-    /// stays `overlap` mm below the border. `sense` is +1 for the outer wall
-    /// and -1 for an inner one.
+    /// The flange of these heights along the arch, and the height of the tray
+    /// wall's edge that stays `overlap` mm below the border. `sense` is +1 for
+    /// the outer wall and -1 for an inner one.
     pub(crate) fn stations(
         &self,
+        heights: Stations<f64>,
         wall: &Wall,
         sense: f64,
         overlap: f64,
-        end: f64,
         overflow: &Overflow,
     ) -> (Stations<Flange>, Stations<f64>) {
-        let heights = Stations::new(end, |along| self.height(along, end));
+        let end = heights.reach();
         let low = eroded(&heights, 2.5);
         let edge = Stations::new(end, |along| {
             low.at(along) - overlap - KNIFE_BEYOND_TRAY_MM * self.knife(along)
         });
         let flange = Stations::new(end, |along| {
             let border_z = heights.at(along);
-            let share = rise(along.abs(), self.turns[0] - 8.0, self.turns[0] + 8.0);
+            let share = rise(along.abs(), self.turn - 8.0, self.turn + 8.0);
             let wave = self.side_wave.at(along);
             let roll = self.rolls[0] + (self.rolls[1] - self.rolls[0]) * share + 0.12 * wave;
+            let [least, most] = self.roll_limits;
             let middle =
                 |z: f64, swing: f64| wall.at_height(z)[0] - sense * (INSET_MM - swing * wave);
             Flange {
                 border_z,
-                border_out: middle(border_z, 0.3),
-                roll: self.sharpened(along, roll.clamp(0.85, 2.4), 1.0),
+                border_out: middle(border_z, 0.3) - sense * self.lean,
+                roll: self.sharpened(along, roll.clamp(least, most), 1.0),
                 base_out: middle(BASE_Z, -0.15),
                 base_radius: self.sharpened(along, self.base_radius + 0.2 * wave, KNIFE_TAPER),
                 overflow_z: soft_floor(edge.at(along) - overflow.reach(along), wall.foot() - 0.8),
@@ -138,7 +184,7 @@ impl Border {
 }
 
 /// Like the greater of both, without a corner.
-fn soft_floor(value: f64, least: f64) -> f64 {
+pub(crate) fn soft_floor(value: f64, least: f64) -> f64 {
     let over = value - least;
     least + 0.5 * (over + over.hypot(0.6))
 }

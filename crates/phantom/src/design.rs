@@ -1,6 +1,8 @@
 //! What both arches' random designs share.
 
-use crate::border::{Border, Notch};
+use crate::border::Notch;
+use crate::family::drawn::Drawn;
+use crate::impression::Impression;
 use crate::mouth::Mouth;
 use crate::options::FlangeSide;
 use crate::tray::{Handle, Tray};
@@ -18,6 +20,21 @@ pub(crate) struct Design {
     pub overflow_ramp: f64,
     /// Landmarks that are a place of the plan: name, side of x, place.
     pub marks: Vec<Mark>,
+    /// What a member of the broad family was drawn as.
+    pub drawn: Option<Drawn>,
+}
+
+impl Design {
+    /// The impression without what is planted.
+    pub(crate) fn impression(&self) -> Impression {
+        Impression {
+            tray: self.tray.clone(),
+            mouth: self.mouth.clone(),
+            spots: Vec::new(),
+            beads: Vec::new(),
+            overflow_ramp: self.overflow_ramp,
+        }
+    }
 }
 
 /// What is not left to chance.
@@ -54,13 +71,15 @@ pub(crate) enum Change {
 }
 
 impl Wanted {
-    /// Plants the stretches of one flange into its border, on an arch whose
-    /// tray ends at arc length `reach`.
-    pub(crate) fn plant(&self, flange: FlangeSide, reach: f64, border: &mut Border) {
+    /// The stretches of one flange that are lower (with the depth as depth) and
+    /// those that are sharp (with the radius as depth), on an arch whose tray
+    /// ends at arc length `reach`.
+    pub(crate) fn planted(&self, flange: FlangeSide, reach: f64) -> (Vec<Notch>, Vec<Notch>) {
+        let (mut lower, mut sharp) = (Vec::new(), Vec::new());
         for stretch in self.stretches.iter().filter(|s| s.flange == flange) {
             let (depth, planted) = match stretch.change {
-                Change::Lower(by) => (by, &mut border.shortages),
-                Change::Sharpen(radius) => (radius, &mut border.knife_edges),
+                Change::Lower(by) => (by, &mut lower),
+                Change::Sharpen(radius) => (radius, &mut sharp),
             };
             planted.push(Notch {
                 along: stretch.share * reach,
@@ -68,6 +87,7 @@ impl Wanted {
                 width: stretch.length_mm,
             });
         }
+        (lower, sharp)
     }
 }
 

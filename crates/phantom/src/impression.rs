@@ -11,9 +11,6 @@ use nalgebra::{Point3, Vector3};
 
 /// Material that covers the tray everywhere on the tissue's side, mm.
 pub(crate) const LEAST_COVER_MM: f64 = 1.5;
-/// How far across a ridge's bottom rises from its middle, at most, mm.
-const BOWL_MM: f64 = 1.6;
-const BOWL_RADIUS_MM: f64 = 8.0;
 
 /// Tray and material.
 #[derive(Debug, Clone)]
@@ -154,8 +151,13 @@ impl Impression {
         let palate = self.mouth.palate.map_or(0.0, |p| p.vault);
         let (lowest, front) = self.tray.low_and_front();
         let aside = arch.half_width() * 1.12 + 14.0;
+        let further = self.mouth.behind.shifts.into_iter().fold(0.0, f64::max);
         (
-            Point3::new(-aside, -self.mouth.limb_length - 8.5, lowest - 0.5),
+            Point3::new(
+                -aside,
+                -self.mouth.limb_length - 8.5 - further,
+                lowest - 0.5,
+            ),
             Point3::new(aside, front + 1.5, border.max(palate) + 1.5),
         )
     }
@@ -201,13 +203,12 @@ impl Solid for Impression {
         let tray = self.tray.column(x, y);
         let section = self.mouth.sections.at(tray.place.along);
         let aside = tray.place.out - section.crest_out;
-        let bend = aside * aside / (2.0 * BOWL_RADIUS_MM * BOWL_MM);
-        let slope = aside / BOWL_RADIUS_MM / ((1.0 + bend) * (1.0 + bend));
+        let [raised, slope] = self.mouth.trough.rise(tray.place.along, aside);
         let near = tray.place.out.abs() < 20.0 || self.mouth.palate.is_some();
         ImpressionColumn {
             plan: [x, y],
             relief: if near { self.mouth.relief(x, y) } else { 0.0 },
-            floor: section.crest_z + BOWL_MM * bend / (1.0 + bend),
+            floor: section.crest_z + raised,
             floor_slope: 1.0 / (1.0 + slope * slope).sqrt(),
             dome: self.mouth.palate.map_or(0.0, |p| p.height(x, y)),
             slope: section.slope_angle.sin_cos().into(),

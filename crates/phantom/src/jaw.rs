@@ -21,3 +21,24 @@ impl Arch {
         }
     }
 }
+
+/// The patient's side.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Side {
+    /// The patient's right.
+    Right,
+    /// The patient's left.
+    Left,
+}
+
+impl Side {
+    /// The side of a place that lies so far toward the patient's right.
+    pub(crate) fn of(toward_right: f64) -> Self {
+        if toward_right > 0.0 {
+            Self::Right
+        } else {
+            Self::Left
+        }
+    }
+}

@@ -21,13 +21,18 @@
 
 mod arch_curve;
 mod artefact;
+mod back;
 mod bead;
 mod blemishes;
 mod border;
 mod cast;
+mod chance;
 mod circle;
 mod colour;
+mod decimate;
 mod design;
+mod designed;
+mod family;
 mod gauss;
 mod impression;
 mod jaw;
@@ -47,33 +52,39 @@ mod random_spots;
 mod rebuilt;
 mod rim;
 mod scan;
+mod scanning;
 mod shaping;
 mod spots;
 mod stations;
 mod survey;
 mod tray;
+mod trough;
 mod truth;
 mod whole_case;
 
 pub use artefact::artefact;
 pub use cast::cast_from;
 pub use colour::Colours;
-pub use jaw::Arch;
+pub use family::drawn::{BackForm, DrawnWave, HandleForm, RidgeForm};
+pub use family::member::{Fault, Member};
+pub use family::notch::NotchShape;
+pub use family::ranges::{RANGES, Range};
+pub use family::truth::{EndTruth, FamilyTruth, FrenumTruth};
+pub use jaw::{Arch, Side};
 pub use options::{
-    Across, Blemish, Colouring, FlangeSide, Options, Place, PlantedSpot, Pose, RimFaults, Sides,
-    SpotKind,
+    Across, Blemish, Colouring, Cut, CutPlace, FlangeSide, Options, Place, PlantedSpot, Pose,
+    RimFaults, Scanning, Sides, SpotKind, Variety,
 };
 pub use others::Other;
 pub use patches::SpotTruth;
-pub use truth::{Axes, BlemishKind, BlemishTruth, BorderPart, BorderPoint, Landmark, Side, Truth};
+pub use truth::{Axes, BlemishKind, BlemishTruth, BorderPart, BorderPoint, Landmark, Truth};
 pub use whole_case::{JawScans, WashThickness, WholeCase, washed};
 
-use design::{Change, Design, Stretch, Wanted};
+use designed::designed;
 use impression::Impression;
 use mesh::Mesh;
 use mesher::{Grid, Solid};
 use nalgebra::Point3;
-use rand::SeedableRng;
 use rand_pcg::Pcg64;
 use spots::Spot;
 use tray::Stop;
@@ -98,18 +109,9 @@ impl Phantom {
     /// Makes a phantom.
     #[must_use]
     pub fn new(options: &Options) -> Self {
-        // Each use of chance has its own stream, so that one option does not
-        // change what another leaves to chance.
-        let stream =
-            |number: u64| Pcg64::seed_from_u64(options.seed.wrapping_mul(64).wrapping_add(number));
+        let stream = |number: u64| chance::stream(options.seed, number);
         let design = designed(options, &mut stream(0));
-        let plain = Impression {
-            tray: design.tray,
-            mouth: design.mouth,
-            spots: Vec::new(),
-            beads: Vec::new(),
-            overflow_ramp: design.overflow_ramp,
-        };
+        let plain = design.impression();
         let solid = with_plantings(&plain, options);
         let pose = scan::motion(options.pose, &mut stream(1));
         let tray_pose = scan::motion(options.tray_pose, &mut stream(2));
@@ -117,6 +119,7 @@ impl Phantom {
         let mut made = meshed(&solid, &solid, options.edge_mm, 0.0);
         let tray = meshed(&solid.tray, &solid, options.tray_edge_mm, 0.37);
         let mut truth = Truth::of(solid, &design.marks, options.seed, &pose, &tray_pose);
+        truth.family = (design.drawn.as_ref()).map(|drawn| FamilyTruth::of(&plain, drawn, &pose));
         truth.blemishes = options
             .blemishes
             .iter()
@@ -130,46 +133,12 @@ impl Phantom {
         }
         let made = lost_parts_removed(made, options, &mut truth, &mut stream(7));
         let made = rim::spoilt(&made, &options.rim, &truth, &mut stream(8));
+        let made = scanning::scanned(made, &options.scanning, &mut stream(9));
         Self {
             impression: scan::roughened(made.moved(&pose), options.noise_sd_mm, &mut stream(3)),
             tray: scan::roughened(tray.moved(&tray_pose), options.noise_sd_mm, &mut stream(4)),
             truth,
         }
-    }
-}
-
-fn designed(options: &Options, rng: &mut Pcg64) -> Design {
-    let right = options.arch.right_sign();
-    let stretches = options.blemishes.iter().filter_map(|b| match *b {
-        Blemish::ShortBorder {
-            flange,
-            station,
-            length_mm,
-            by_mm,
-        } => Some((flange, station, length_mm, Change::Lower(by_mm))),
-        Blemish::KnifeEdge {
-            flange,
-            station,
-            length_mm,
-            radius_mm,
-        } => Some((flange, station, length_mm, Change::Sharpen(radius_mm))),
-        _ => None,
-    });
-    let wanted = Wanted {
-        overflow: options.overflow,
-        handle: options.handle,
-        stretches: stretches
-            .map(|(flange, station, length_mm, change)| Stretch {
-                flange,
-                share: -right * station,
-                length_mm,
-                change,
-            })
-            .collect(),
-    };
-    match options.arch {
-        Arch::Maxillary => maxilla::random(rng, &wanted),
-        Arch::Mandibular => mandible::random(rng, &wanted),
     }
 }
 

@@ -13,7 +13,7 @@ use crate::stations::{Stations, Wave};
 use rand::{Rng, RngExt};
 
 /// Where the walls of the tray stand, from the arch curve, mm.
-const WALLS_OUT_MM: [f64; 2] = [8.0, -7.2];
+pub(crate) const WALLS_OUT_MM: [f64; 2] = [8.0, -7.2];
 /// Least cover that the tray's fit aims at under the trough, mm.
 const FLOOR_COVER_MM: f64 = 2.0;
 
@@ -61,8 +61,9 @@ pub(crate) fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
 
     let mut buccal = outer_border(rng, &BUCCAL, rim);
     let mut lingual = lingual_border(rng, rim, end);
-    wanted.plant(FlangeSide::Outer, plan.tray_end(), &mut buccal);
-    wanted.plant(FlangeSide::Lingual, plan.tray_end(), &mut lingual);
+    let planted = |flange| wanted.planted(flange, plan.tray_end());
+    (buccal.shortages, buccal.knife_edges) = planted(FlangeSide::Outer);
+    (lingual.shortages, lingual.knife_edges) = planted(FlangeSide::Lingual);
     let overflows = [0, 1].map(|_| Overflow::random(rng, wanted.overflow, end));
     let overlap = rng.random_range(3.0..3.6) + plan.thickness / 2.0 - 1.0;
     let (outer, outer_top) = buccal.stations(profile.outer(), 1.0, overlap, end, &overflows[0]);
@@ -79,12 +80,8 @@ pub(crate) fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
         slope_angle: 0.0,
     });
     let pads = [-1.0, 1.0].map(|side| side * (end - rng.random_range(6.8..7.6)));
-    let features = Features {
-        labial_frenum: buccal.notches[0].along,
-        buccal_frena: [buccal.notches[1].along, buccal.notches[2].along],
-        lingual_frenum: lingual.notches[0].along,
-        posterior: pads,
-    };
+    let outer_frena = [0, 1, 2].map(|i| buccal.notches[i].along);
+    let features = Features::usual(outer_frena, Some(lingual.notches[0].along), pads);
     let mut mouth = plan.mouth(Arch::Mandibular, sections, None, features);
     let (reliefs, marks) = retromolar_pads(rng, &mouth, crest_out, pad_depth);
     mouth.reliefs = reliefs;
@@ -95,11 +92,12 @@ pub(crate) fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
         tray: plan.tray(profile, [outer_top, inner_top], handle),
         overflow_ramp: Scatter::overflow_ramp(rng),
         marks,
+        drawn: None,
     }
 }
 
 /// The tray's section: a trough between two walls, open upward.
-fn profile(floor: f64) -> Profile {
+pub(crate) fn profile(floor: f64) -> Profile {
     let wall = |out: f64, flare: f64, z: f64| [out + flare * z, z];
     Profile::rounded(
         &[

@@ -15,7 +15,7 @@ use nalgebra::Point2;
 use rand::{Rng, RngExt};
 
 /// Where the outer wall of the tray stands, from the arch curve, mm.
-const WALL_OUT_MM: f64 = 8.7;
+pub(crate) const WALL_OUT_MM: f64 = 8.7;
 /// Least cover that the tray's fit aims at over the palate, mm.
 const PALATE_COVER_MM: f64 = 1.9;
 
@@ -68,7 +68,7 @@ pub(crate) fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
     let profile = profile(floor, plate, slope_out, slope_angle, plan.thickness);
 
     let mut border = outer_border(rng, &BORDER, notch);
-    wanted.plant(FlangeSide::Outer, plan.tray_end(), &mut border);
+    (border.shortages, border.knife_edges) = wanted.planted(FlangeSide::Outer, plan.tray_end());
     let overflow = Overflow::random(rng, wanted.overflow, end);
     let overlap = rng.random_range(3.0..3.7) + plan.thickness / 2.0 - 1.0;
     let (outer, outer_top) = border.stations(profile.outer(), 1.0, overlap, end, &overflow);
@@ -80,12 +80,8 @@ pub(crate) fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
         slope_out: slope_out + 0.25 * waves[1].at(along),
         slope_angle: slope_angle + 0.03 * waves[2].at(along),
     });
-    let features = Features {
-        labial_frenum: border.notches[0].along,
-        buccal_frena: [border.notches[1].along, border.notches[2].along],
-        lingual_frenum: 0.0,
-        posterior: [-notch_at[0], notch_at[1]],
-    };
+    let outer_frena = [0, 1, 2].map(|i| border.notches[i].along);
+    let features = Features::usual(outer_frena, None, [-notch_at[0], notch_at[1]]);
     let front = plan.arch.depth() + WALL_OUT_MM;
     let handle = wanted.handle.then(|| handle(rng, front, floor));
     let mut mouth = plan.mouth(Arch::Maxillary, sections, Some(palate), features);
@@ -97,6 +93,7 @@ pub(crate) fn random(rng: &mut impl Rng, wanted: &Wanted) -> Design {
         tray: plan.tray(profile, [outer_top, inner_top], handle),
         overflow_ramp: Scatter::overflow_ramp(rng),
         marks,
+        drawn: None,
     }
 }
 
@@ -110,7 +107,7 @@ fn random_palate(rng: &mut impl Rng, arch: &ArchCurve) -> Palate {
 }
 
 /// Least height of the dome over the part of the tray that is a level plate.
-fn lowest_dome(palate: &Palate, plan: &Plan) -> f64 {
+pub(crate) fn lowest_dome(palate: &Palate, plan: &Plan) -> f64 {
     let (arch, limb_length) = (&plan.arch, plan.limb_length);
     let aside = arch.half_width() - 12.0;
     let along = [arch.depth() - 13.0, -limb_length];
@@ -120,7 +117,14 @@ fn lowest_dome(palate: &Palate, plan: &Plan) -> f64 {
         .fold(palate.height(aside, palate.top_y), f64::min)
 }
 
-fn profile(floor: f64, plate: f64, slope_out: f64, slope_angle: f64, thickness: f64) -> Profile {
+/// The tray's section: a trough between a wall and a slope that ends in a plate.
+pub(crate) fn profile(
+    floor: f64,
+    plate: f64,
+    slope_out: f64,
+    slope_angle: f64,
+    thickness: f64,
+) -> Profile {
     let (sin, cos) = slope_angle.sin_cos();
     let away = 2.2 + thickness / 2.0;
     let foot = [-slope_out - away * sin, -away * cos];

@@ -2,10 +2,12 @@
 //! palate, and the fine relief of the tissue.
 
 use crate::arch_curve::{ArchCurve, ArchPlace};
+use crate::back::Back;
 use crate::jaw::Arch;
 use crate::options::FlangeSide;
 use crate::shaping::{bell, rise};
 use crate::stations::{Stations, mix_fields};
+use crate::trough::Trough;
 use nalgebra::Point2;
 
 /// A section through one flange: a capsule that tapers from its base to the
@@ -79,18 +81,56 @@ impl Section {
     }
 }
 
-/// Arc lengths at which landmarks were made. Sides are those of x: 0 for
-/// negative, 1 for positive.
+/// A frenum, as the notch that it leaves in a border.
 #[derive(Debug, Clone, Copy)]
+pub struct FrenumPlace {
+    /// Its name in the trade.
+    pub name: &'static str,
+    /// In which flange.
+    pub flange: FlangeSide,
+    /// Arc length at which it was made, mm.
+    pub along: f64,
+    /// How far from there the bottom of its notch may lie, mm.
+    pub reach: f64,
+    /// Whether there is one on each side.
+    pub paired: bool,
+}
+
+/// Where landmarks were made. Sides are those of x: 0 for negative, 1 for
+/// positive.
+#[derive(Debug, Clone, Default)]
 pub struct Features {
-    /// Labial frenum.
-    pub labial_frenum: f64,
-    /// Buccal frena.
-    pub buccal_frena: [f64; 2],
-    /// Lingual frenum (mandible).
-    pub lingual_frenum: f64,
-    /// Hamular notches (maxilla) or retromolar pads (mandible).
+    /// Frena.
+    pub frena: Vec<FrenumPlace>,
+    /// Arc lengths of the hamular notches (maxilla) or retromolar pads (mandible).
     pub posterior: [f64; 2],
+}
+
+/// How far from where it was made the bottom of a usual notch may lie, mm.
+const USUAL_REACH_MM: f64 = 3.0;
+
+impl Features {
+    /// One frenum each: labial, buccal on both sides and, in a mandible, lingual.
+    #[must_use]
+    pub fn usual(outer: [f64; 3], lingual: Option<f64>, posterior: [f64; 2]) -> Self {
+        let place = |name, flange, along, paired| FrenumPlace {
+            name,
+            flange,
+            along,
+            reach: USUAL_REACH_MM,
+            paired,
+        };
+        let [labial, one, other] = outer;
+        let mut frena = vec![
+            place("labial frenum", FlangeSide::Outer, labial, false),
+            place("buccal frenum", FlangeSide::Outer, one, true),
+            place("buccal frenum", FlangeSide::Outer, other, true),
+        ];
+        frena.extend(
+            lingual.map(|along| place("lingual frenum", FlangeSide::Lingual, along, false)),
+        );
+        Self { frena, posterior }
+    }
 }
 
 /// The dome of the palate, as a height over the plan.
@@ -149,6 +189,17 @@ pub enum Relief {
         /// Height of its middle, mm.
         height: f64,
     },
+    /// A line from side to side that bends to the front or back.
+    Arc {
+        /// Place along y at the midline, mm, and its change for each mm² aside.
+        middle: [f64; 2],
+        /// How far aside it goes, mm.
+        aside: f64,
+        /// Standard width, mm.
+        width: f64,
+        /// Height of its middle, mm.
+        height: f64,
+    },
     /// A line along the midline between two places along y.
     Midline {
         /// Where it begins and ends, mm.
@@ -192,6 +243,15 @@ impl Relief {
                     * (1.0 - rise(aside, span[1] - 2.0, span[1] + 1.0));
                 height * ends * bell((y - middle) / width)
             }
+            Self::Arc {
+                middle,
+                aside,
+                width,
+                height,
+            } => {
+                let ends = 1.0 - rise(x.abs(), aside - 4.0, aside);
+                height * ends * bell((y - middle[0] - middle[1] * x * x) / width)
+            }
             Self::Midline {
                 span,
                 width,
@@ -216,6 +276,10 @@ pub struct Mouth {
     pub limb_length: f64,
     /// How far material goes behind the tray's end: mean, and how much it swings.
     pub extension: [f64; 2],
+    /// How the back differs from a level one.
+    pub behind: Back,
+    /// The bottom of the trough across the arch.
+    pub trough: Trough,
     /// What changes along the arch.
     pub sections: Stations<Section>,
     /// The palate of a maxilla.
@@ -227,10 +291,12 @@ pub struct Mouth {
 }
 
 impl Mouth {
-    /// Arc length from the front to the end of the material, mm.
+    /// Arc length from the front to the end of the material on the side of x
+    /// that has the sign of `side`, mm.
     #[must_use]
-    pub fn reach(&self) -> f64 {
-        self.arch.curved_length() + self.limb_length + self.extension[0]
+    pub fn reach(&self, side: f64) -> f64 {
+        let shift = self.behind.shifts[usize::from(side >= 0.0)];
+        self.arch.curved_length() + self.limb_length + self.extension[0] + shift
     }
 
     /// Where material ends toward the back, along y.
@@ -239,7 +305,7 @@ impl Mouth {
         let [mean, swing] = self.extension;
         let phase = 0.13 * x + self.arch.depth();
         let rounded_limbs = LIMB_BULGE_MM * bell((x.abs() - self.arch.half_width()) / 5.0);
-        -self.limb_length - mean - swing * phase.sin() - rounded_limbs
+        -self.limb_length - mean - swing * phase.sin() - rounded_limbs - self.behind.shift(x)
     }
 
     /// Sum of the reliefs at a point of the plan, mm.

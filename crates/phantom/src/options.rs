@@ -38,6 +38,10 @@ pub struct Options {
     /// Tissue stops on the tray (4 x 4 mm), as stations of the crest from -1
     /// on the patient's right to 1 on the left.
     pub stops: Vec<f64>,
+    /// From which family the mouth and the tray are drawn.
+    pub variety: Variety,
+    /// What else the scanner made of the impression's surface.
+    pub scanning: Scanning,
 }
 
 impl Default for Options {
@@ -58,8 +62,56 @@ impl Default for Options {
             blemishes: Vec::new(),
             rim: RimFaults::default(),
             stops: Vec::new(),
+            variety: Variety::Usual,
+            scanning: Scanning::default(),
         }
     }
+}
+
+/// From which family a mouth and its tray are drawn.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Variety {
+    /// One narrow anatomy.
+    Usual,
+    /// The broad family: anatomy and trays of every kind.
+    Broad {
+        /// Where the impression ends before a landmark; `None` for one that
+        /// reaches all of them.
+        cut: Option<Cut>,
+    },
+}
+
+/// An impression that ends before a posterior landmark on one side.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Cut {
+    /// Before which.
+    pub place: CutPlace,
+    /// Whether on the patient's left.
+    pub left: bool,
+    /// How far before it, mm.
+    pub by_mm: f64,
+}
+
+/// A posterior landmark that an impression can end before.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum CutPlace {
+    /// The hamular notch, or two thirds of the retromolar pad.
+    PosteriorLandmark,
+    /// The posterior palatal seal (maxilla; else as the other).
+    Seal,
+}
+
+/// What a scanner and its program made of a surface.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Scanning {
+    /// Passes of smoothing that keeps the volume.
+    pub smoothing: usize,
+    /// Triangles are merged where the surface is flat, up to this edge, mm.
+    pub longest_edge_mm: Option<f64>,
+    /// Step between two views along the seating axis, mm.
+    pub stitch_mm: f64,
+    /// Number of single vertices that stand out.
+    pub spikes: usize,
 }
 
 /// Where a scan lies.

@@ -1,6 +1,7 @@
 //! What a mouth and its tray share: the arch, and how far the tray reaches.
 
 use crate::arch_curve::{ArchCurve, ArchPlace};
+use crate::back::Back;
 use crate::border::levelled;
 use crate::design::Scatter;
 use crate::jaw::Arch;
@@ -8,6 +9,7 @@ use crate::mouth::{Features, Mouth, Palate, Section};
 use crate::profile::Profile;
 use crate::stations::Stations;
 use crate::tray::{Handle, Tray, TrayParts};
+use crate::trough::Trough;
 use rand::{Rng, RngExt};
 
 /// A front that bends more tightly than this would cross the inner wall.
@@ -86,6 +88,8 @@ impl Plan {
             arch: self.arch.clone(),
             limb_length: self.limb_length,
             extension: self.extension,
+            behind: Back::default(),
+            trough: Trough::default(),
             sections,
             palate,
             reliefs: Vec::new(),

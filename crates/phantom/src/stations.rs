@@ -71,6 +71,11 @@ impl<T: Mix> Stations<T> {
         )
     }
 
+    /// Arc length of the last station, mm.
+    pub fn reach(&self) -> f64 {
+        self.reach
+    }
+
     /// Arc lengths and values of all stations.
     pub fn iter(&self) -> impl Iterator<Item = (f64, &T)> {
         self.values

@@ -3,11 +3,12 @@
 use crate::circle::fitted_radius;
 use crate::design::Mark;
 use crate::impression::Impression;
-use crate::jaw::Arch;
+use crate::jaw::{Arch, Side};
 use crate::mesher::Solid;
+use crate::mouth::FrenumPlace;
 use crate::options::FlangeSide;
 use crate::place::least_at;
-use crate::truth::{BorderPart, BorderPoint, Landmark, Side};
+use crate::truth::{BorderPart, BorderPoint, Landmark};
 use nalgebra::{Point3, Vector3};
 use rayon::prelude::*;
 
@@ -39,23 +40,24 @@ impl Impression {
     #[must_use]
     pub fn border(&self) -> Vec<BorderPoint> {
         let left = self.along(1.0).signum();
-        let end = left * (self.mouth.reach() - CORNER_MM);
+        let end = |side: f64| side * (self.mouth.reach(side) - CORNER_MM);
+        let (last, first) = (end(left), end(-left));
         let flange = |which, from, to| self.flange_border(which, &stations(from, to));
-        let mut line = flange(FlangeSide::Outer, 0.0, end);
+        let mut line = flange(FlangeSide::Outer, 0.0, last);
         match self.mouth.kind {
             Arch::Maxillary => {
-                let aside = self.end_aside(FlangeSide::Outer, end);
+                let aside = self.end_aside(FlangeSide::Outer, last);
                 line.extend(self.back_border(left * aside, -left * aside));
             }
             Arch::Mandibular => {
                 let [outer, inner] =
-                    [FlangeSide::Outer, FlangeSide::Lingual].map(|w| self.end_aside(w, end));
+                    [FlangeSide::Outer, FlangeSide::Lingual].map(|w| self.end_aside(w, last));
                 line.extend(self.back_border(left * outer, left * inner));
-                line.extend(flange(FlangeSide::Lingual, end, -end));
+                line.extend(flange(FlangeSide::Lingual, last, first));
                 line.extend(self.back_border(-left * inner, -left * outer));
             }
         }
-        line.extend(flange(FlangeSide::Outer, -end, -left * STEP_MM));
+        line.extend(flange(FlangeSide::Outer, first, -left * STEP_MM));
         let mut line = self.bridged(&line);
         number_by_length(&mut line);
         line
@@ -205,7 +207,7 @@ impl Impression {
     /// that leans back from the seating axis by 30 degrees behind a limb, where
     /// the surface turns from up to back, and by 80 behind the palate, where the
     /// posterior edge is meant; between them the lean changes smoothly.
-    fn back_point(&self, x: f64) -> Option<Point3<f64>> {
+    pub(crate) fn back_point(&self, x: f64) -> Option<Point3<f64>> {
         let behind = match self.mouth.kind {
             Arch::Maxillary => {
                 let limb = self.mouth.arch.half_width();
@@ -218,7 +220,7 @@ impl Impression {
         let start = self.mouth.back(x) - 2.0;
         let found = |z: f64| self.hit(&Point3::new(x, start, z), &Vector3::y(), 8.0);
         let goal = |z: f64| found(z).map_or(f64::INFINITY, |p| -direction.dot(&p.coords));
-        let (low, high) = (-4.0, self.bounds().1.z);
+        let (low, high) = (self.mouth.behind.lowest, self.bounds().1.z);
         found(least_at(goal, low, high, 30))
     }
 
@@ -226,45 +228,35 @@ impl Impression {
     #[must_use]
     pub fn landmarks(&self, marks: &[Mark]) -> Vec<Landmark> {
         let features = &self.mouth.features;
-        let side = |x: f64| {
-            if x * self.mouth.kind.right_sign() > 0.0 {
-                Side::Right
-            } else {
-                Side::Left
-            }
-        };
+        let side = |x: f64| Side::of(x * self.mouth.kind.right_sign());
+        // A place behind the end of the material was not recorded.
+        let is_within = |x: f64, y: f64| y > self.mouth.back(x);
         let mut found = Vec::new();
         let mut add = |name, side, point: Option<Point3<f64>>| {
             found.extend(point.map(|point| Landmark { name, side, point }));
         };
-        add(
-            "labial frenum",
-            None,
-            self.notch_bottom(FlangeSide::Outer, features.labial_frenum),
-        );
-        for along in features.buccal_frena {
-            add(
-                "buccal frenum",
-                Some(side(along)),
-                self.notch_bottom(FlangeSide::Outer, along),
-            );
+        let (outer, lingual): (Vec<&FrenumPlace>, Vec<_>) = features
+            .frena
+            .iter()
+            .partition(|frenum| frenum.flange == FlangeSide::Outer);
+        for frenum in outer {
+            let own_side = frenum.paired.then(|| side(frenum.along));
+            add(frenum.name, own_side, self.notch_bottom(frenum));
         }
-        match self.mouth.kind {
-            Arch::Maxillary => {
-                for along in features.posterior {
-                    add("hamular notch", Some(side(along)), self.notch_ridge(along));
-                }
-                add("posterior palatal seal", None, self.back_point(0.0));
+        if self.mouth.kind == Arch::Maxillary {
+            let within = |along: &f64| {
+                let at = self.mouth.plan(*along, 0.0);
+                is_within(at.x, at.y)
+            };
+            for along in features.posterior.into_iter().filter(within) {
+                add("hamular notch", Some(side(along)), self.notch_ridge(along));
             }
-            Arch::Mandibular => {
-                add(
-                    "lingual frenum",
-                    None,
-                    self.notch_bottom(FlangeSide::Lingual, features.lingual_frenum),
-                );
-            }
+            add("posterior palatal seal", None, self.back_point(0.0));
         }
-        for mark in marks {
+        for frenum in lingual {
+            add(frenum.name, None, self.notch_bottom(frenum));
+        }
+        for mark in marks.iter().filter(|m| is_within(m.at.x, m.at.y)) {
             add(
                 mark.name,
                 mark.paired.then(|| side(mark.at.x)),
@@ -275,9 +267,15 @@ impl Impression {
     }
 
     /// The lowest border point near a frenum.
-    fn notch_bottom(&self, which: FlangeSide, along: f64) -> Option<Point3<f64>> {
-        let height = |s: f64| self.flange_top(which, s).map_or(f64::INFINITY, |p| p.z);
-        self.flange_top(which, least_at(height, along - 3.0, along + 3.0, 12))
+    pub(crate) fn notch_bottom(&self, frenum: &FrenumPlace) -> Option<Point3<f64>> {
+        let FrenumPlace {
+            flange,
+            along,
+            reach,
+            ..
+        } = *frenum;
+        let height = |s: f64| self.flange_top(flange, s).map_or(f64::INFINITY, |p| p.z);
+        self.flange_top(flange, least_at(height, along - reach, along + reach, 12))
     }
 
     /// The highest point along the trough where the hamular notch closes it.

@@ -2,8 +2,9 @@
 
 use crate::colour::Colours;
 use crate::design::Mark;
+use crate::family::truth::FamilyTruth;
 use crate::impression::Impression;
-use crate::jaw::Arch;
+use crate::jaw::{Arch, Side};
 use crate::patches::{self, SpotTruth};
 use nalgebra::{Isometry3, Point3, Unit, Vector3};
 use serde::Serialize;
@@ -38,6 +39,9 @@ pub struct Truth {
     pub border: Vec<BorderPoint>,
     /// Landmarks.
     pub landmarks: Vec<Landmark>,
+    /// What else is known of a member of the broad family.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub family: Option<FamilyTruth>,
     #[serde(skip)]
     pub(crate) impression: Impression,
     #[serde(skip)]
@@ -75,16 +79,6 @@ pub struct BlemishTruth {
     pub size_mm: f64,
     /// Depth, height, how far the border is short or cut, or its radius, mm.
     pub depth_mm: f64,
-}
-
-/// The patient's side.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Side {
-    /// The patient's right.
-    Right,
-    /// The patient's left.
-    Left,
 }
 
 /// A landmark of the tissue surface.
@@ -206,6 +200,7 @@ impl Truth {
                 .into_iter()
                 .map(moved_mark)
                 .collect(),
+            family: None,
             made_from_scan: pose.inverse(),
             impression,
         }

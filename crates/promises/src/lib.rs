@@ -22,6 +22,7 @@ pub mod colour;
 pub mod cover;
 pub mod crest;
 pub mod errors;
+pub mod family;
 pub mod figures;
 pub mod frame;
 pub mod intake;

@@ -2,6 +2,7 @@
 
 mod common;
 mod cover;
+mod family;
 mod rim;
 mod shape;
 mod spots;
