@@ -190,7 +190,7 @@ impl Body {
         let [apart, along, across, height] = TEETH_MM;
         let place = c.tray.place;
         let number = (place.along / apart).round();
-        let last = ((self.impression.mouth.reach() - 6.0) / apart).floor();
+        let last = ((self.impression.mouth.reach(1.0) - 6.0) / apart).floor();
         let off = [
             (place.along - number.clamp(-last, last) * apart) / along,
             (place.out - c.section.crest_out) / across,
@@ -213,7 +213,7 @@ impl Body {
         let place = c.tray.place;
         let [half_width, face_z] = self.rim;
         let aside = (place.out - c.section.crest_out).abs() - half_width;
-        let end = place.along.abs() - (self.impression.mouth.reach() - 9.0);
+        let end = place.along.abs() - (self.impression.mouth.reach(place.along) - 9.0);
         aside.max(end).max(face_z - z).max(z - c.floor + 0.5)
     }
 
