@@ -317,6 +317,7 @@ fn settings(
         flange_depth_mm: protocol.value(FlangeDepth),
         tray_thickness: input.tray_thickness,
         tray_colour: input.tray_colour,
+        declared_jaw: input.declared,
         marks: input
             .marks
             .iter()

@@ -81,7 +81,7 @@ pub(crate) const MIDLINE_FRENA_WITHIN_MM: f64 = 8.0;
 /// Buccal frena lie in this part of the outer border, from the midline to its
 /// distal end (common practice, no source; the glossary, LM-10, from memory, puts
 /// them near the premolars).
-pub(crate) const BUCCAL_FRENA_PART: RangeInclusive<f64> = 0.2..=0.7;
+pub(crate) const BUCCAL_FRENA_PART: RangeInclusive<f64> = 0.2..=0.75;
 /// The likeliest place of a buccal frenum in that part (own choice, no source).
 pub(crate) const BUCCAL_FRENUM_USUAL_PART: f64 = 0.42;
 /// A frenum's notch, at half its depth, is no wider than this (common practice, no
@@ -282,10 +282,12 @@ pub(crate) const TRAY_RIM_RADIUS_MM: f64 = 1.0;
 /// Least width of a tray as a part of the impression's, which overlaps it by a few
 /// millimetres on either side (common practice, no source).
 pub(crate) const TRAY_LEAST_WIDTH_PART: f64 = 0.8;
-/// A wall thinner than this is that of a tray or of a denture base alone: a tray has
-/// at least 2 mm (textbooks, BORDER-14, from memory), and the material in it at least
-/// 1 mm (MAT-12, as above).
-pub(crate) const SHELL_WALL_MM: f64 = 3.0;
+/// A wall thinner than this may be that of a tray or of a denture base alone: trays have
+/// 2 to 3 mm (textbooks, BORDER-14, from memory).
+pub(crate) const SHELL_WALL_MM: f64 = 3.5;
+/// Half of such a wall is as thick as within this: trays and bases are made even, and
+/// the material in a tray is not (common practice, no source).
+pub(crate) const SHELL_EVEN_WITHIN_MM: f64 = 0.3;
 /// From the crest to the face of a wax rim it is farther than this: rims are 18 to
 /// 22 mm high with their flange (common practice, no source).
 pub(crate) const RIM_LEAST_DEPTH_MM: f64 = 9.0;

@@ -100,6 +100,7 @@ impl<'a> Measuring<'a> {
                 let surface = self.surface();
                 intake::two_scans(&surface.mesh, &surface.topology)
                     .map_or_else(|| frame::find(&surface.mesh), Err)
+                    .map(|found| found.of_declared(self.settings.declared_jaw))
             })
             .as_ref()
     }

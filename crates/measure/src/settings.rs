@@ -2,6 +2,7 @@
 
 use crate::cover::TrayThickness;
 use crate::landmarks::LandmarkMark;
+use crate::words::Arch;
 use nalgebra::Point3;
 
 /// What measuring needs to know, in mm: levels at which patches are outlined,
@@ -24,6 +25,9 @@ pub struct MeasureSettings {
     pub tray_thickness: Option<TrayThickness>,
     /// Colour of the tray in the scan, sRGB, where it was said.
     pub tray_colour: Option<[u8; 3]>,
+    /// The jaw that the scan was declared as: counts where the shape does not say
+    /// which it is.
+    pub declared_jaw: Option<Arch>,
     /// Landmarks that someone has marked.
     pub marks: Vec<LandmarkMark>,
 }
@@ -41,6 +45,7 @@ impl Default for MeasureSettings {
             flange_depth_mm: 3.0,
             tray_thickness: None,
             tray_colour: None,
+            declared_jaw: None,
             marks: Vec::new(),
         }
     }

@@ -219,10 +219,15 @@ impl HeightProfile {
     /// A dip with what it is, by its place, size and ends.
     fn classified(&self, dip: ProfileDip, is_pointed: bool) -> ProfileDip {
         let frenum_place = self.frenum_place[dip.bottom];
-        let may_be_frenum =
-            frenum_place.is_some() && dip.width_mm <= anatomy::FRENUM_NOTCH_GREATEST_WIDTH_MM;
-        let is_usual = dip.depth_mm <= anatomy::FRENUM_NOTCH_GREATEST_DEPTH_MM
-            && (dip.width_mm <= anatomy::NOTCH_NARROW_WIDTH_MM || is_pointed);
+        let is_narrow = dip.width_mm <= anatomy::NOTCH_NARROW_WIDTH_MM;
+        // A narrow notch elsewhere may be an accessory band.
+        let may_be_frenum = match frenum_place {
+            Some(_) => dip.width_mm <= anatomy::FRENUM_NOTCH_GREATEST_WIDTH_MM,
+            None => is_narrow,
+        };
+        let is_usual = frenum_place.is_some()
+            && dip.depth_mm <= anatomy::FRENUM_NOTCH_GREATEST_DEPTH_MM
+            && (is_narrow || is_pointed);
         let is_steep = steepest_rise(&self.heights, dip.bottom, dip.depth_mm)
             >= anatomy::SHORT_STRETCH_LEAST_SLOPE;
         let kind = match (may_be_frenum, is_usual, is_steep) {
@@ -401,10 +406,15 @@ mod tests {
     fn width_and_place_tell_a_frenum_from_a_short_stretch() {
         let pointed = |width: f64| move |x: f64| 9.0 - 3.0 * bell(x, 60.0, width / 2.355);
         assert_eq!(kinds(&profile(pointed(9.0)).dips()), [DipKind::Notch]);
-        assert_eq!(kinds(&without_frena(pointed(9.0)).dips()), [DipKind::Short]);
+        assert_eq!(kinds(&without_frena(pointed(9.0)).dips()), [DipKind::Wave]);
         let blunt = |length: f64| move |x: f64| 9.0 - 3.0 * trench(x, 60.0, length);
         assert_eq!(kinds(&profile(blunt(4.0)).dips()), [DipKind::Notch]);
         assert_eq!(kinds(&profile(blunt(9.0)).dips()), [DipKind::BroadNotch]);
+        assert_eq!(kinds(&without_frena(blunt(9.0)).dips()), [DipKind::Short]);
+        assert_eq!(
+            kinds(&without_frena(blunt(4.0)).dips()),
+            [DipKind::BroadNotch]
+        );
         assert_eq!(kinds(&profile(blunt(16.0)).dips()), [DipKind::BroadNotch]);
         assert_eq!(kinds(&profile(blunt(22.0)).dips()), [DipKind::Short]);
     }

@@ -185,6 +185,15 @@ fn with_doubt_along(mut reached: Vec<Reached>) -> Vec<Reached> {
             }
         }
     }
+    // A radius known no better than its own size is none.
+    for station in &mut reached {
+        if station
+            .border_radius
+            .is_ok_and(|radius| radius.uncertainty_mm >= radius.mm)
+        {
+            station.border_radius = Err(Missing::NoRoll);
+        }
+    }
     reached
 }
 

@@ -13,15 +13,15 @@ use crate::anatomy;
 use crate::not_an_impression::NotAnImpression;
 use geometry::fit::Plane;
 use geometry::height_map::{FINE_CELL_MM, HeightMap};
-use geometry::order::median;
+use geometry::order::{at_share, median};
 use geometry::sampling::{SurfacePoint, spread_over};
 use mesh::Mesh;
 use nalgebra::{Matrix2, Point2, Point3, UnitVector3, Vector2};
 
 /// What the best trough of a scan belongs to, if not to an impression.
 pub(super) fn something_else(mesh: &Mesh, best: &Candidate) -> Option<NotAnImpression> {
-    if stands_over_its_surroundings(&best.map) {
-        return Some(positive(mesh));
+    if let Some(what) = positive(mesh, ridge_over_trough(&best.map)) {
+        return Some(what);
     }
     if is_half(&best.bottoms.points()) {
         return Some(NotAnImpression::Half);
@@ -38,33 +38,40 @@ pub(super) fn shell(mesh: &Mesh, best: &Candidate) -> Option<NotAnImpression> {
 /// What a scan is in which no trough sweeps round an arch, as far as its form
 /// tells: a cast without vestibule to speak of, or a half.
 pub(super) fn without_trough(mesh: &Mesh, axes: &[UnitVector3<f64>]) -> Option<NotAnImpression> {
-    let maps: Vec<HeightMap> = axes
+    let greatest = axes
         .iter()
-        .map(|axis| map_along(mesh, axis, FINE_CELL_MM))
-        .collect();
-    if flat_base_part(mesh) >= LEAST_BASE_PART && maps.iter().any(stands_over_its_surroundings) {
-        return Some(positive(mesh));
-    }
-    None
+        .map(|axis| ridge_over_trough(&map_along(mesh, axis, FINE_CELL_MM)))
+        .fold(0.0, f64::max);
+    let rests_on_base = greatest > RIDGE_OVER_TROUGH && flat_base_part(mesh) >= LEAST_BASE_PART;
+    rests_on_base.then_some(NotAnImpression::Cast)
 }
 
-/// The ridge of a cast is so many times larger than the hollows beside it. On
-/// an impression the trough is the larger one: its borders are narrow, and fall
-/// off where a scan shows no surface beside them.
+/// The ridge of a cast is so many times larger than the hollows beside it, and its
+/// base is flat. On an impression the trough is the larger one, but for a flat
+/// ridge with high flanges.
 const RIDGE_OVER_TROUGH: f64 = 2.0;
+/// Without a base in sight a ridge so much larger is that of a cast.
+const RIDGE_ALONE_OVER_TROUGH: f64 = 5.0;
 /// A ridge smaller than this is none, mm³.
 const LEAST_RIDGE_MM3: f64 = 1000.0;
 
-fn stands_over_its_surroundings(map: &HeightMap) -> bool {
-    let [hollow, ridge] = [trough_size(map), ridge_size(map)];
-    ridge > LEAST_RIDGE_MM3 && ridge > RIDGE_OVER_TROUGH * hollow
+/// What a scan is whose ridge stands over its surroundings.
+fn positive(mesh: &Mesh, ridge_over_trough: f64) -> Option<NotAnImpression> {
+    if ridge_over_trough > RIDGE_OVER_TROUGH && flat_base_part(mesh) >= LEAST_BASE_PART {
+        Some(NotAnImpression::Cast)
+    } else {
+        (ridge_over_trough > RIDGE_ALONE_OVER_TROUGH).then_some(NotAnImpression::Positive)
+    }
 }
 
-fn positive(mesh: &Mesh) -> NotAnImpression {
-    if flat_base_part(mesh) >= LEAST_BASE_PART {
-        NotAnImpression::Cast
+/// How many times larger the ridge is than the hollows beside it; 0 where there is
+/// no ridge.
+fn ridge_over_trough(map: &HeightMap) -> f64 {
+    let [hollow, ridge] = [trough_size(map), ridge_size(map)];
+    if ridge > LEAST_RIDGE_MM3 {
+        ridge / hollow.max(1.0)
     } else {
-        NotAnImpression::Positive
+        0.0
     }
 }
 
@@ -172,9 +179,11 @@ impl Behind {
     }
 
     fn shell(&self) -> Option<NotAnImpression> {
-        let wall_mm = median(&mut self.walls_mm.clone())?;
-        (LEAST_WALL_MM..anatomy::SHELL_WALL_MM)
-            .contains(&wall_mm)
+        let mut walls_mm = self.walls_mm.clone();
+        let wall_mm = median(&mut walls_mm)?;
+        let spread_mm = at_share(&mut walls_mm, 0.75)? - at_share(&mut walls_mm, 0.25)?;
+        let is_even = spread_mm < anatomy::SHELL_EVEN_WITHIN_MM;
+        (is_even && (LEAST_WALL_MM..anatomy::SHELL_WALL_MM).contains(&wall_mm))
             .then_some(NotAnImpression::Shell { wall_mm })
     }
 
@@ -267,7 +276,7 @@ mod tests {
         for (is_cast, stands) in [(true, true), (false, false)] {
             let mesh = over_plan(|x, y| section(off_arch(x, y), is_cast));
             let map = HeightMap::of(mesh.vertices(), mesh.triangles(), FINE_CELL_MM);
-            assert_eq!(stands_over_its_surroundings(&map), stands);
+            assert_eq!(ridge_over_trough(&map) > RIDGE_OVER_TROUGH, stands);
         }
     }
 
@@ -306,6 +315,15 @@ mod tests {
             back: level(-depth_mm).collect(),
         };
         assert!(behind(2.4, 2.4).shell().is_some());
+        let mut uneven = behind(2.7, 2.7);
+        uneven
+            .walls_mm
+            .extend((0..100).map(|k| 2.0 + 0.02 * f64::from(k)));
+        assert!(uneven.shell().is_some());
+        uneven
+            .walls_mm
+            .extend((0..300).map(|k| 2.0 + 0.01 * f64::from(k)));
+        assert!(uneven.shell().is_none());
         assert!(behind(4.5, 4.5).shell().is_none());
         assert!(behind(0.0, 0.0).shell().is_none());
         assert!(behind(2.5, 11.0).rim().is_some());

@@ -22,6 +22,7 @@ pub use figures::Frame;
 
 use crate::anatomy;
 use crate::not_an_impression::NotAnImpression;
+use crate::words::Arch;
 use axes::rotation_to;
 use candidates::Candidate;
 use geometry::height_map::{FINE_CELL_MM, HeightMap};
@@ -46,6 +47,20 @@ pub struct FoundFrame {
 }
 
 impl FoundFrame {
+    /// The frame of the jaw that was declared, where the shape hardly tells which it
+    /// is: a flat palate has little over the crest line.
+    #[must_use]
+    pub fn of_declared(mut self, declared: Option<Arch>) -> Self {
+        const UNSURE_BELOW: f64 = 0.3;
+        let frame = &mut self.frame;
+        let unsure = frame.arch_confidence < UNSURE_BELOW;
+        if let Some(jaw) = declared.filter(|jaw| unsure && *jaw != frame.arch) {
+            frame.arch = jaw;
+            frame.right = jaw.right(frame.anterior.cross(&frame.seating));
+        }
+        self
+    }
+
     /// The frame of an impression: not of an empty tray or a base.
     ///
     /// # Errors

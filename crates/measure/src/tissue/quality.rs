@@ -46,7 +46,7 @@ pub(crate) fn by_zone(
         })
         .collect();
     let on_tissue: Vec<usize> = places.iter().map(|(t, _)| *t).collect();
-    let detail_edge_mm = edges_of_detail(&mut edges_of(mesh, &on_tissue));
+    let shortest_tenth_mm = at_share(&mut edges_of(mesh, &on_tissue), 0.1).unwrap_or(0.0);
     let mut parts: BTreeMap<(Zone, Option<Side>), Vec<usize>> = BTreeMap::new();
     for (t, place) in places {
         parts.entry(place).or_default().push(t);
@@ -62,7 +62,7 @@ pub(crate) fn by_zone(
             let corners = triangles.iter().flat_map(|&t| mesh.triangles()[t]);
             let noise_mm = heights.noise_mm(corners.map(|v| v as usize))?;
             let median_edge_mm = median(&mut edges_of(mesh, &triangles))?;
-            let shown_edge_mm = detail_edge_mm.map_or(median_edge_mm, |mm| mm.min(median_edge_mm));
+            let shown_edge_mm = edge_of_detail(median_edge_mm, shortest_tenth_mm);
             Some(ZoneScan {
                 zone,
                 side,
@@ -98,13 +98,15 @@ fn edges_of(mesh: &Mesh, triangles: &[usize]) -> Vec<f64> {
         .collect()
 }
 
-/// The edges that a scan keeps where its surface is not level; `None` for one whose
-/// triangles are of one size. A scan that was thinned out would show a void by such
-/// edges, wherever it is.
-fn edges_of_detail(edges: &mut [f64]) -> Option<f64> {
-    /// Of triangles of one size the longest tenth is twice as long as the shortest.
-    const THINNED_OUT: f64 = 3.0;
-    let [short, long] = [0.1, 0.9].map(|share| at_share(edges, share));
-    let (short, long) = short.zip(long)?;
-    (long > THINNED_OUT * short).then_some(short)
+/// The edge by which a part shows details. A part whose edges are much longer than
+/// the shortest of the scan was thinned out because it is level: a void would have
+/// kept its short edges.
+fn edge_of_detail(median_mm: f64, shortest_tenth_mm: f64) -> f64 {
+    /// Of triangles of one size the median is 1.4 times the edge of the shortest tenth.
+    const THINNED_OUT: f64 = 1.8;
+    if median_mm > THINNED_OUT * shortest_tenth_mm {
+        shortest_tenth_mm
+    } else {
+        median_mm
+    }
 }

@@ -20,7 +20,7 @@ const LEAST_DEPTH_MM: f64 = 0.1;
 /// Smaller places are no defect, mm across.
 const LEAST_ACROSS_MM: f64 = 0.7;
 /// A void must be this many edges across for its shape to be seen.
-const EDGES_ACROSS: f64 = 3.0;
+const EDGES_ACROSS: f64 = 2.5;
 /// A departure must be this many times the noise.
 const TIMES_NOISE: f64 = 5.0;
 
