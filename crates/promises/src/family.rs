@@ -3,7 +3,7 @@
 
 use crate::Population;
 use fixtures::impression::{evidence, input};
-use judge::{Case, Protocol, Severity, Stage, judge_case};
+use judge::{Case, Check, Finding, Protocol, Severity, Stage, judge_case};
 use measure::{MeasureSettings, Scanned};
 use nalgebra::Point3;
 use phantom::{Arch, Member, Phantom};
@@ -12,6 +12,8 @@ use std::collections::BTreeMap;
 
 /// Edges of both scans, mm.
 const EDGE_MM: f64 = 0.6;
+/// Cover at which tray shows, mm, and as much as the place is known to.
+const SHOWS_MM: f64 = 0.25;
 
 /// What was said of one member.
 #[derive(Serialize, Deserialize)]
@@ -44,16 +46,26 @@ fn judged((_, seed): &(Arch, u64)) -> Row {
     let case = Case::of_one("B-1", input(None, Stage::FirstPass));
     let evidence = [evidence(&scanned, 0)];
     let judged = judge_case(&case, &evidence, None, &Protocol::default());
-    let said = judged.findings.iter().map(|finding| {
-        let place = finding.place.as_ref();
-        let zone = place.map_or(String::new(), |place| format!(" {:?}", place.zone));
-        Said {
-            severity: finding.severity.name().to_owned(),
-            what: format!("{}{zone}", finding.check.code()),
-            measured: finding.figure.as_ref().map(|figure| figure.measured),
-            near: place.and_then(|place| nearest_frenum(&made, &place.at)),
-        }
-    });
+    // Where the formula leaves tray bare, the member is not sound.
+    let is_true = |finding: &&Finding| {
+        let at = finding.place.as_ref().map(|place| place.at);
+        let shows = at.is_some_and(|at| made.truth.cover_at(&at) <= SHOWS_MM);
+        finding.check == Check::ShowThrough && shows
+    };
+    let said = judged
+        .findings
+        .iter()
+        .filter(|finding| !is_true(finding))
+        .map(|finding| {
+            let place = finding.place.as_ref();
+            let zone = place.map_or(String::new(), |place| format!(" {:?}", place.zone));
+            Said {
+                severity: finding.severity.name().to_owned(),
+                what: format!("{}{zone}", finding.check.code()),
+                measured: finding.figure.as_ref().map(|figure| figure.measured),
+                near: place.and_then(|place| nearest_frenum(&made, &place.at)),
+            }
+        });
     Row {
         verdict: judged.verdict.name().to_owned(),
         findings: said.collect(),
@@ -98,10 +110,19 @@ pub fn sound_members_are_judged(population: Population) {
         each.collect::<Vec<_>>().join(", ")
     };
     let verdicts = verdicts.iter().map(|(what, n)| ((*what).to_owned(), *n));
-    promise.figure("verdicts", "none yet", listed(verdicts.collect()));
+    let has_fail = |row: &&Row| row.findings.iter().any(|said| said.severity == "fail");
+    let failed = rows.iter().filter(has_fail).count();
+    let refused = rows
+        .iter()
+        .filter(|row| row.verdict.starts_with("refused"))
+        .count();
     promise.figure(
-        "findings",
-        "none yet",
-        listed(findings.into_iter().collect()),
+        "members with a fail; refused as no impression",
+        "1 in 600; 0",
+        format!("{failed}; {refused} of {}", rows.len()),
     );
+    promise.figure("verdicts", "", listed(verdicts.collect()));
+    promise.figure("findings", "", listed(findings.into_iter().collect()));
+    assert!(failed <= rows.len() / 600, "{failed} of {}", rows.len());
+    assert_eq!(refused, 0);
 }

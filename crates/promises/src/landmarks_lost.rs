@@ -58,6 +58,10 @@ fn matters(name: LandmarkName) -> bool {
     )
 }
 
+fn is_there(status: LandmarkStatus) -> bool {
+    matches!(status, LandmarkStatus::Recorded | LandmarkStatus::Reached)
+}
+
 /// How often each came out so.
 type Counts = BTreeMap<String, usize>;
 
@@ -84,9 +88,9 @@ pub fn all_of_sound_impressions_are_recorded(population: Population) {
         let found = statuses(&measured(&made(arch, seed).impression));
         for (name, status, findings) in found.into_iter().filter(|f| matters(f.0)) {
             *told.entry(format!("{status:?}")).or_default() += 1;
-            assert_eq!(status == LandmarkStatus::Recorded, findings == 0, "{name}");
+            assert_eq!(status == LandmarkStatus::NotFound, findings > 0, "{name}");
             assert!(
-                matches!(status, LandmarkStatus::Recorded | LandmarkStatus::NotFound),
+                is_there(status) || status == LandmarkStatus::NotFound,
                 "{arch:?} {seed}: {name} {status:?}"
             );
         }
@@ -95,12 +99,12 @@ pub fn all_of_sound_impressions_are_recorded(population: Population) {
     let told = summed(rows);
     promise.figure(
         "landmarks by status",
-        "95 % recorded; none called cut short or obscured",
+        "95 % recorded, or reached; none called cut short or obscured",
         written(&told),
     );
-    let recorded = told.get("Recorded").copied().unwrap_or(0);
+    let missed = told.get("NotFound").copied().unwrap_or(0);
     let all: usize = told.values().sum();
-    assert!((all - recorded) as f64 <= 0.05 * recorded as f64);
+    assert!(missed as f64 <= 0.05 * all as f64);
 }
 
 /// Without what lies within a radius of a place.
@@ -167,7 +171,7 @@ pub fn those_that_are_gone_are_never_recorded(population: Population) {
                         truth.name, truth.side
                     );
                 }
-                assert_eq!(findings, usize::from(status != LandmarkStatus::Recorded));
+                assert!(is_there(status) || findings == 1);
             }
         }
         told
@@ -180,7 +184,11 @@ pub fn those_that_are_gone_are_never_recorded(population: Population) {
     );
     let wrong: usize = told
         .iter()
-        .filter(|(key, _)| key.ends_with("Recorded") || key.ends_with("NotFound"))
+        .filter(|(key, _)| {
+            ["Recorded", "Reached", "NotFound"]
+                .iter()
+                .any(|status| key.ends_with(status))
+        })
         .map(|(_, count)| count)
         .sum();
     assert_eq!(wrong, 0);
