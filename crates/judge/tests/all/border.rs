@@ -58,7 +58,7 @@ fn a_sound_border_has_no_findings_and_its_frenum_is_right() {
 #[case::far(|s: &mut Station| s.overlap = measured(7.0), Check::BorderOverlap, Severity::Note, Verdict::Accept)]
 #[case::knife(|s: &mut Station| s.border_radius = measured(0.5), Check::BorderRadius, Severity::Fail, Verdict::Rework)]
 #[case::nearly_a_knife(|s: &mut Station| s.border_radius = measured(0.75), Check::BorderRadius, Severity::Borderline, Verdict::Undecided)]
-#[case::low(|s: &mut Station| s.flange_height = measured(2.0), Check::FlangeHeight, Severity::Borderline, Verdict::Undecided)]
+#[case::low(|s: &mut Station| s.flange_height = measured(2.0), Check::FlangeHeight, Severity::Note, Verdict::Accept)]
 #[case::thin(|s: &mut Station| s.flange_thickness = measured(1.5), Check::FlangeThickness, Severity::Note, Verdict::Accept)]
 #[case::thick(|s: &mut Station| s.flange_thickness = measured(5.5), Check::FlangeThickness, Severity::Note, Verdict::Accept)]
 #[case::askew(|s: &mut Station| s.flange_height = measured(4.5), Check::BorderAsymmetry, Severity::Note, Verdict::Accept)]

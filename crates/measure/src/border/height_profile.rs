@@ -129,7 +129,7 @@ impl HeightProfile {
             (short_stretches(&bridged.heights).into_iter())
                 .map(|dip| bridged.classified(dip, false)),
         );
-        found
+        without_repeats(found)
     }
 
     /// The wanted dips under a ruler, and the profile with them bridged.
@@ -243,6 +243,17 @@ impl HeightProfile {
             ..dip
         }
     }
+}
+
+/// Dips without those that lie in a deeper one of their kind.
+fn without_repeats(dips: Vec<ProfileDip>) -> Vec<ProfileDip> {
+    let repeats = |own: &ProfileDip, other: &ProfileDip| {
+        own.kind == other.kind
+            && own.depth_mm < other.depth_mm
+            && (other.from..=other.to).contains(&own.bottom)
+    };
+    let is_first = |own: &&ProfileDip| !dips.iter().any(|other| repeats(own, other));
+    dips.iter().filter(is_first).copied().collect()
 }
 
 /// Where a frenum may lie at a station of a stretch: frena lie at the midline and,
