@@ -426,8 +426,13 @@ mod tests {
             kinds(&without_frena(blunt(4.0)).dips()),
             [DipKind::BroadNotch]
         );
-        assert_eq!(kinds(&profile(blunt(16.0)).dips()), [DipKind::BroadNotch]);
-        assert_eq!(kinds(&profile(blunt(22.0)).dips()), [DipKind::Short]);
+        for (length, kind) in [(16.0, DipKind::BroadNotch), (22.0, DipKind::Short)] {
+            let found = kinds(&profile(blunt(length)).dips());
+            assert!(
+                !found.is_empty() && found.iter().all(|of| *of == kind),
+                "{length}: {found:?}"
+            );
+        }
     }
 
     /// 2 mm from top to bottom over 15 to 40 mm.
