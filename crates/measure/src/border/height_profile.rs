@@ -393,7 +393,8 @@ mod tests {
     /// V, U and bell, 2 to 12 mm wide at half depth and 1.5 to 6 mm deep.
     #[test]
     fn a_dip_no_wider_than_the_broadest_frenum_is_no_short_stretch_where_frena_lie() {
-        let shapes: [(&str, fn(f64, f64) -> f64); 3] = [
+        type Shape = fn(f64, f64) -> f64;
+        let shapes: [(&str, Shape); 3] = [
             ("V", |x, width| (1.0 - (x - 60.0).abs() / width).max(0.0)),
             ("U", |x, width| trench(x, 60.0, width)),
             ("bell", |x, width| bell(x, 60.0, width / 2.355)),

@@ -119,6 +119,7 @@ fn of_colours(
         tissue.iter().filter(|&&v| is(v)).map(|&v| weights[v]).sum()
     };
     let is_tray = |v: usize| at_vertex[v].is_some_and(|share| share > HALFWAY);
+    let areas_mm2: Vec<(usize, f64)> = tissue.iter().map(|&v| (v, weights[v])).collect();
     let reading = TrayColour {
         material: to_srgb(&material.centre),
         tray: to_srgb(&tray),
@@ -128,20 +129,7 @@ fn of_colours(
         area_judged_mm2: area(&|v| at_vertex[v].is_some()),
         tray_seen_mm2: area(&is_tray),
         other_mm2: area(&|v| at_vertex[v].is_some() && matches!(shares[v], Some(Share::Other))),
-        beside_cover: cover.map(|cover| {
-            let least = settings.show_through_mm;
-            let covered = |v: usize| {
-                cover.at_vertex_mm[v].is_some_and(|mm| mm > least + cover.uncertainty_mm)
-            };
-            let surely_bare = |v: usize| {
-                cover.at_vertex_mm[v].is_some_and(|mm| mm <= least - cover.uncertainty_mm)
-            };
-            BesideCover {
-                both_mm2: area(&|v| is_tray(v) && may_be_bare(cover, settings, v)),
-                colour_only_mm2: area(&|v| is_tray(v) && covered(v)),
-                cover_only_mm2: area(&|v| !is_tray(v) && surely_bare(v)),
-            }
-        }),
+        beside_cover: cover.map(|cover| beside_cover(cover, settings, &is_tray, &areas_mm2)),
         at_vertex,
     };
     let spots = outlined(impression, &reading, &on_tissue, &apart, cover, settings);
@@ -150,6 +138,33 @@ fn of_colours(
         spots,
         contrasts: Vec::new(),
     })
+}
+
+/// Where colours and cover map agree, over the tissue surface's vertices, each with
+/// its area, mm².
+fn beside_cover(
+    cover: &Cover,
+    settings: &MeasureSettings,
+    is_tray: &dyn Fn(usize) -> bool,
+    areas_mm2: &[(usize, f64)],
+) -> BesideCover {
+    let area = |is: &dyn Fn(usize) -> bool| -> f64 {
+        areas_mm2
+            .iter()
+            .filter(|(v, _)| is(*v))
+            .map(|(_, area)| area)
+            .sum()
+    };
+    let least = settings.show_through_mm;
+    let covered =
+        |v: usize| cover.at_vertex_mm[v].is_some_and(|mm| mm > least + cover.uncertainty_mm);
+    let surely_bare =
+        |v: usize| cover.at_vertex_mm[v].is_some_and(|mm| mm <= least - cover.uncertainty_mm);
+    BesideCover {
+        both_mm2: area(&|v| is_tray(v) && may_be_bare(cover, settings, v)),
+        colour_only_mm2: area(&|v| is_tray(v) && covered(v)),
+        cover_only_mm2: area(&|v| !is_tray(v) && surely_bare(v)),
+    }
 }
 
 /// Whether the cover map does not surely call a place covered.
