@@ -119,8 +119,8 @@ fn lies_over(
         .find_map(|nearby| spoils(nearby, measurement, protocol))
 }
 
-/// A hole beside a landmark that shows all the same leaves it recorded: `hole`
-/// speaks of it.
+/// A small hole beside a landmark that shows all the same leaves it recorded:
+/// `hole` speaks of it.
 fn is_hole_beside(
     landmark: &Landmark,
     nearby: &Nearby,
@@ -130,11 +130,14 @@ fn is_hole_beside(
     let NearbyKind::Defect(number) = nearby.kind else {
         return false;
     };
-    let is_hole = (measurement.tissue.as_ref().ok())
+    /// A larger hole may hide the landmark itself, and what was found beside it may
+    /// be something else.
+    const SMALL_MM: f64 = 2.5;
+    let is_small_hole = (measurement.tissue.as_ref().ok())
         .and_then(|tissue| tissue.defects.get(number))
-        .is_some_and(|defect| defect.kind == DefectKind::Hole);
+        .is_some_and(|defect| defect.kind == DefectKind::Hole && defect.across_mm < SMALL_MM);
     let from_place_mm = nearby.distance_mm + landmark.name.reach_mm();
-    is_hole && landmark.is_verified() && from_place_mm > clearance
+    is_small_hole && landmark.is_verified() && from_place_mm > clearance
 }
 
 /// Whether the impression ends before a landmark, or may.
