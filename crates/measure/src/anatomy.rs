@@ -96,6 +96,9 @@ pub(crate) const FRENUM_NOTCH_GREATEST_DEPTH_MM: f64 = 6.0;
 /// A notch this narrow, at half its depth, is as usual when blunt as when pointed
 /// (own choice, no source).
 pub(crate) const NOTCH_NARROW_WIDTH_MM: f64 = 5.0;
+/// A pointed notch no wider than this, at half its depth, is usual (own choice, no
+/// source).
+pub(crate) const POINTED_NOTCH_USUAL_WIDTH_MM: f64 = 8.0;
 /// Each of two bands of a frenum leaves a notch no wider than this (common practice,
 /// no source).
 pub(crate) const FRENUM_BAND_GREATEST_WIDTH_MM: f64 = 6.5;

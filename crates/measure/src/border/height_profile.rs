@@ -30,10 +30,10 @@ const SHORT_RULER: RulerKind = RulerKind {
 /// How much a pointed notch widens from half of its depth to a quarter: 1.4
 /// times for a bell, 1.5 for a V, near 1 for one with a level bottom, more where
 /// a notch runs out into a short stretch. A note depends on it, no verdict.
-const WIDENING: std::ops::RangeInclusive<f64> = 1.22..=2.0;
+const WIDENING: std::ops::RangeInclusive<f64> = 1.22..=1.58;
 /// How much a pointed notch widens from three quarters of its depth to half of
 /// it: 1.55 times for a bell, 2 for a V.
-const WIDENING_LOW: std::ops::RangeInclusive<f64> = 1.25..=2.6;
+const WIDENING_LOW: std::ops::RangeInclusive<f64> = 1.25..=2.3;
 /// How many stations beside an end of the scan are not to be trusted.
 const BESIDE: usize = 6;
 
@@ -227,7 +227,7 @@ impl HeightProfile {
         };
         let is_usual = frenum_place.is_some()
             && dip.depth_mm <= anatomy::FRENUM_NOTCH_GREATEST_DEPTH_MM
-            && (is_narrow || is_pointed);
+            && (is_narrow || is_pointed && dip.width_mm <= anatomy::POINTED_NOTCH_USUAL_WIDTH_MM);
         let is_steep = steepest_rise(&self.heights, dip.bottom, dip.depth_mm)
             >= anatomy::SHORT_STRETCH_LEAST_SLOPE;
         let kind = match (may_be_frenum, is_usual, is_steep) {
@@ -417,7 +417,8 @@ mod tests {
     #[test]
     fn width_and_place_tell_a_frenum_from_a_short_stretch() {
         let pointed = |width: f64| move |x: f64| 9.0 - 3.0 * bell(x, 60.0, width / 2.355);
-        assert_eq!(kinds(&profile(pointed(9.0)).dips()), [DipKind::Notch]);
+        assert_eq!(kinds(&profile(pointed(7.0)).dips()), [DipKind::Notch]);
+        assert_eq!(kinds(&profile(pointed(10.0)).dips()), [DipKind::BroadNotch]);
         assert_eq!(kinds(&without_frena(pointed(9.0)).dips()), [DipKind::Wave]);
         let blunt = |length: f64| move |x: f64| 9.0 - 3.0 * trench(x, 60.0, length);
         assert_eq!(kinds(&profile(blunt(4.0)).dips()), [DipKind::Notch]);
