@@ -154,6 +154,7 @@ fn ends_before(landmark: &Landmark, protocol: &Protocol) -> (Option<Spoiled>, Co
         return match margin {
             Some(Conformity::Conforming) => (None, Conformity::Conforming),
             _ if is_open => (Some(Spoiled::TroughOpen), Conformity::Borderline),
+            Some(Conformity::NotConforming) => (Some(Spoiled::Margin), Conformity::NotConforming),
             _ => (None, Conformity::Conforming),
         };
     }

@@ -64,12 +64,12 @@ pub(crate) fn measure(
     let map = HeightMap::of(impression.local.vertices(), &kept, FINE_CELL_MM);
     let crest = impression.zones.crest_points();
     // Where the line does not prove itself, another start may lead to one that does.
-    let starts = [Spine::of(crest, &map), Spine::whole(crest, &map)];
+    let starts: [fn(&[Point3<f64>], &HeightMap) -> Spine; 2] = [Spine::of, Spine::whole];
     let mut outcome = Err(NoBorder::NoLine);
-    for spine in &starts {
+    for start in starts {
         let outlook = Outlook {
             impression,
-            spine,
+            spine: &start(crest, &map),
             cutter: Cutter::new(&impression.local, |t| belongs[t]),
             tray,
             tray_cutter: tray.map(|tray| Cutter::new(tray.mesh(), |_| true)),

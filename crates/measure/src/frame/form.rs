@@ -1,7 +1,7 @@
 //! What else than an impression shows a trough along an arch: casts, by their
 //! vestibule; halves; the shells of denture bases and empty trays; record rims.
 //!
-//! Each is told by what it is made for. A cast shows the ridge itself, which
+//! Each is known by what it is made for. A cast shows the ridge itself, which
 //! stands higher over the surface beside it than the vestibule lies below its
 //! land, and it rests on a base that was trimmed flat. A half turns through a
 //! quarter of the way round. A base and a tray are a wall of even thickness; in
