@@ -1,35 +1,17 @@
 //! Findings and verdicts on hand-built measurements.
 #![allow(clippy::unwrap_used)]
 
+use crate::one_scan::{codes, judged, judged_by};
 use fixtures::impression::*;
-use judge::{
-    Case, Check, Evidence, JudgedCase, Protocol, Severity, Stage, UnitReading, Verdict, judge_case,
-};
+use judge::{Case, Check, Evidence, Protocol, Severity, Stage, UnitReading, Verdict, judge_case};
 use measure::record::NoRelation;
 use measure::tray_fit::Amount;
 use measure::{
-    Arch, CoverMethod, Defect, DefectKind, Measurement, NoColour, NoTissue, NotAnImpression,
-    Scanned, Spot, TrayNotPlaced, TrayThickness, Zone,
+    Arch, Contrast, CoverMethod, Measurement, NoColour, NotAnImpression, Scanned, Spot,
+    TrayNotPlaced, TrayThickness, Zone,
 };
 use mesh::Unit;
 use rstest::rstest;
-
-fn judged(measurement: &Measurement) -> JudgedCase {
-    judged_by(measurement, &Protocol::default())
-}
-
-fn judged_by(measurement: &Measurement, protocol: &Protocol) -> JudgedCase {
-    let case = one(Some(Arch::Maxillary), Stage::Single);
-    judge_case(&case, &[evidence(&scanned(measurement), 0)], None, protocol)
-}
-
-fn codes(judged: &JudgedCase) -> Vec<(Severity, Check)> {
-    judged
-        .findings
-        .iter()
-        .map(|f| (f.severity, f.check))
-        .collect()
-}
 
 #[test]
 fn a_sound_impression_is_accepted_and_says_what_was_not_judged() {
@@ -578,109 +560,17 @@ fn findings_stand_in_order_of_urgency() {
     );
 }
 
-fn defect(kind: DefectKind, across_mm: f64, zone: Zone) -> Defect {
-    Defect {
-        kind,
+#[test]
+fn another_colour_is_a_question_and_says_how_to_settle_it() {
+    let mut measurement = sound();
+    measurement.contrasts = vec![Contrast {
         centre: nalgebra::Point3::new(5.0, 6.0, 7.0),
-        area_mm2: 1.0,
-        depth_mm: (kind != DefectKind::Hole).then_some(0.5),
-        depth_uncertainty_mm: (kind != DefectKind::Hole).then_some(0.05),
-        across_mm,
-        across_uncertainty_mm: 0.1,
-        length_mm: (kind == DefectKind::Fold).then_some(across_mm),
-        outline: Vec::new(),
-        from_edge_mm: 10.0,
-        zone,
+        area_mm2: 12.0,
+        zone: Zone::BuccalFlange,
         side: None,
-    }
-}
-
-// Uncertainty of the width is 0.1 mm. On the ridge voids fail above 2 mm and are
-// noted above 1 mm; on the flange, away from the border, they are noted above 2 mm.
-#[rstest]
-#[case::void_on_the_ridge(DefectKind::Void, 2.2, Zone::ResidualRidge, Some((Severity::Fail, Check::Void)), Verdict::Rework)]
-#[case::hardly(DefectKind::Void, 2.05, Zone::ResidualRidge, Some((Severity::Borderline, Check::Void)), Verdict::Undecided)]
-#[case::bubble_on_the_ridge(DefectKind::Void, 1.2, Zone::ResidualRidge, Some((Severity::Note, Check::Void)), Verdict::Accept)]
-#[case::small(DefectKind::Void, 0.8, Zone::ResidualRidge, None, Verdict::Accept)]
-#[case::void_on_the_flange(DefectKind::Void, 1.5, Zone::BuccalFlange, None, Verdict::Accept)]
-#[case::large_on_the_flange(DefectKind::Void, 2.5, Zone::BuccalFlange, Some((Severity::Note, Check::Void)), Verdict::Accept)]
-#[case::nodule(DefectKind::Nodule, 1.5, Zone::PosteriorPalatalSeal, Some((Severity::Borderline, Check::Nodule)), Verdict::Undecided)]
-#[case::fold(DefectKind::Fold, 4.0, Zone::Palate, Some((Severity::Note, Check::Fold)), Verdict::Accept)]
-#[case::fold_on_the_ridge(DefectKind::Fold, 4.0, Zone::ResidualRidge, Some((Severity::Borderline, Check::Fold)), Verdict::Undecided)]
-#[case::hole(DefectKind::Hole, 2.5, Zone::Palate, Some((Severity::Borderline, Check::Hole)), Verdict::Undecided)]
-#[case::small_hole(DefectKind::Hole, 1.5, Zone::Palate, None, Verdict::Accept)]
-fn a_defect_is_judged_by_its_size_and_place(
-    #[case] kind: DefectKind,
-    #[case] across_mm: f64,
-    #[case] zone: Zone,
-    #[case] finding: Option<(Severity, Check)>,
-    #[case] verdict: Verdict,
-) {
-    let mut measurement = sound();
-    measurement.tissue.as_mut().unwrap().defects = vec![defect(kind, across_mm, zone)];
+    }];
     let judged = judged(&measurement);
-    assert_eq!(codes(&judged), Vec::from_iter(finding));
-    assert_eq!(judged.verdict, verdict);
-    if finding.is_some() {
-        assert_eq!(judged.findings[0].defect, Some(0));
-        assert_eq!(judged.findings[0].place.as_ref().unwrap().zone, zone);
-    }
-}
-
-#[test]
-fn beside_the_border_a_void_is_judged_strictly() {
-    let mut measurement = sound();
-    let mut void = defect(DefectKind::Void, 2.5, Zone::BuccalFlange);
-    void.from_edge_mm = 2.0;
-    measurement.tissue.as_mut().unwrap().defects = vec![void];
-    assert_eq!(
-        codes(&judged(&measurement)),
-        [(Severity::Fail, Check::Void)]
-    );
-}
-
-#[test]
-fn what_a_coarse_scan_cannot_show_is_said() {
-    let mut measurement = sound();
-    measurement.tissue.as_mut().unwrap().zones[0].least_across_mm = 1.6;
-    let judged = judged(&measurement);
-    assert_eq!(judged.verdict, Verdict::Accept);
-    let entry = judged.impressions[0]
-        .not_judged
-        .iter()
-        .find(|entry| entry.what == Check::Void.into())
-        .unwrap();
-    assert!(entry.why.contains("1.6 mm"), "{}", entry.why);
-    let unseen = (Severity::Borderline, Check::VoidUnseen);
-    measurement.tissue.as_mut().unwrap().zones[0].least_across_mm = 2.3;
-    assert_eq!(codes(&self::judged(&measurement))[0], unseen);
-    measurement.tissue = Err(NoTissue::TooCoarse {
-        median_edge_mm: 0.9,
-    });
-    let judged = self::judged(&measurement);
-    assert_eq!(codes(&judged), [unseen]);
+    assert_eq!(codes(&judged), [(Severity::Borderline, Check::OtherColour)]);
     assert_eq!(judged.verdict, Verdict::Undecided);
-    for check in [Check::Void, Check::Nodule, Check::Fold, Check::Hole] {
-        let said = judged.impressions[0].not_judged.iter();
-        assert_eq!(said.filter(|entry| entry.what == check.into()).count(), 1);
-    }
-}
-
-#[test]
-fn a_part_that_was_scanned_badly_is_named() {
-    let mut measurement = sound();
-    let zones = &mut measurement.tissue.as_mut().unwrap().zones;
-    zones[0].noise_mm = 0.08;
-    zones[0].doubled_mm2 = 60.0;
-    let mut good = zones[0].clone();
-    good.zone = Zone::Palate;
-    good.noise_mm = 0.01;
-    good.doubled_mm2 = 0.0;
-    zones.push(good);
-    let judged = judged(&measurement);
-    assert_eq!(judged.verdict, Verdict::Accept);
-    assert_eq!(codes(&judged), [(Severity::Note, Check::ScanQuality); 2]);
-    for finding in &judged.findings {
-        assert!(finding.instruction.contains("residual ridge"));
-    }
+    assert!(judged.findings[0].instruction.contains("--tray-colour"));
 }

@@ -2,5 +2,8 @@
 
 mod all_checks;
 mod border;
+mod defects;
 mod findings;
+mod landmarks;
+mod one_scan;
 mod whole_case;
