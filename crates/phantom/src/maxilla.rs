@@ -191,17 +191,21 @@ fn random_reliefs(rng: &mut impl Rng, mouth: &Mouth, slope_out: f64) -> (Vec<Rel
                 side * rng.random_range(1.4..2.2),
                 back + rng.random_range(4.0..5.0),
             );
-            marks.push(Mark {
-                name: "foveae palatini",
-                at,
-                paired: true,
-            });
-            reliefs.push(Relief::Bell {
-                at,
-                widths: [0.55, 0.55],
-                height: rng.random_range(0.25..0.45),
-            });
+            let (mark, relief) = fovea(at, rng.random_range(0.25..0.45));
+            marks.push(mark);
+            reliefs.push(relief);
         }
     }
     (reliefs, marks)
+}
+
+/// One of the foveae: its mark, and a pimple in the impression of this height, mm.
+pub(crate) fn fovea(at: Point2<f64>, height: f64) -> (Mark, Relief) {
+    let mark = Mark {
+        name: "foveae palatini",
+        at,
+        paired: true,
+    };
+    let widths = [0.55, 0.55];
+    (mark, Relief::Bell { at, widths, height })
 }

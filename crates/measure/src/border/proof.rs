@@ -125,3 +125,58 @@ pub(super) fn covers_the_arch(stations: &[Reached], crest: &[Point3<f64>]) -> bo
     };
     is_covered(|x| x > 0.0) && is_covered(|x| x < 0.0)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use geometry::height_map::FINE_CELL_MM;
+
+    /// A flange along y: its height is a function of x, from 0 to 16 mm.
+    fn flange(height: impl Fn(f64) -> f64) -> HeightMap {
+        const STEP_MM: f64 = 0.25;
+        let (across, along) = (65_u32, 9_u32);
+        let vertices: Vec<Point3<f64>> = (0..across * along)
+            .map(|k| {
+                let (x, y) = (f64::from(k % across), f64::from(k / across));
+                Point3::new(x * STEP_MM, (y - 4.0) * STEP_MM, height(x * STEP_MM))
+            })
+            .collect();
+        let triangles: Vec<[u32; 3]> = (0..along - 1)
+            .flat_map(|j| (0..across - 1).map(move |i| j * across + i))
+            .flat_map(|a| [[a, a + 1, a + across + 1], [a, a + across + 1, a + across]])
+            .collect();
+        HeightMap::of(&vertices, &triangles, FINE_CELL_MM)
+    }
+
+    /// The border at 7 mm is 6 mm high; the outside falls by 4 mm and rises to a
+    /// handle, lower or higher than the border.
+    #[test]
+    fn the_summit_is_the_border_and_not_the_handle_beyond_it() {
+        for handle_mm in [5.0, 9.0] {
+            let map = flange(|x| match x {
+                ..7.0 => 6.0 * x / 7.0,
+                7.0..9.0 => 6.0 - 2.0 * (x - 7.0),
+                _ => 2.0 + (handle_mm - 2.0) * (x - 9.0) / 7.0,
+            });
+            let toward = Point2::new(15.0, 0.0);
+            let found = summit(&map, Point2::origin(), toward).expect("there is surface");
+            // To a cell of the map.
+            let off = found - Point3::new(7.0, 0.0, 6.0);
+            assert!(off.x.abs() <= 0.6 && off.z.abs() <= 0.2, "{found}");
+        }
+    }
+
+    #[test]
+    fn a_shallow_wave_on_the_way_is_no_summit() {
+        let map = flange(|x| x / 2.0 + 0.3 * (2.0 * x).sin());
+        let found = summit(&map, Point2::origin(), Point2::new(9.0, 0.0));
+        assert!(found.is_some_and(|summit| summit.x > 14.0), "{found:?}");
+    }
+
+    #[test]
+    fn runs_shorter_than_wanted_do_not_count() {
+        let places = [Some(1), None, Some(1), Some(1), Some(1), None];
+        let long = [false, false, true, true, true, false];
+        assert_eq!(runs_of_some(&places, 3), long);
+    }
+}

@@ -2,6 +2,7 @@
 
 use super::ranges::{FOVEA, FOVEA_TO_SEAL, PAPILLA, RUGAE, SEAL_BEAD, TUBEROSITY};
 use crate::design::{Mark, Scatter};
+use crate::maxilla::fovea;
 use crate::mouth::{Mouth, Relief};
 use nalgebra::Point2;
 use rand::{Rng, RngExt};
@@ -64,16 +65,9 @@ pub(crate) fn reliefs(
         let y = y.max(mouth.back(0.0) + 1.4);
         for side in [-1.0, 1.0] {
             let at = Point2::new(side * rng.random_range(1.4..2.2), y);
-            marks.push(Mark {
-                name: "foveae palatini",
-                at,
-                paired: true,
-            });
-            reliefs.push(Relief::Bell {
-                at,
-                widths: [0.55, 0.55],
-                height: FOVEA.draw(rng),
-            });
+            let (mark, relief) = fovea(at, FOVEA.draw(rng));
+            marks.push(mark);
+            reliefs.push(relief);
         }
     }
     (reliefs, marks)
