@@ -96,7 +96,11 @@ fn figure(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandmark) -
     match judged.spoiled? {
         Spoiled::Margin | Spoiled::TroughOpen => {
             let margin = landmark.extent.margin?;
-            let limit = subject.limit(LimitKey::LandmarkMargin);
+            let limit = subject.limit(if judged.is_missed {
+                LimitKey::LandmarkReach
+            } else {
+                LimitKey::LandmarkMargin
+            });
             Some(Figure::beside(
                 limit,
                 margin.mm,
