@@ -83,7 +83,7 @@ checks! {
     TraySize = "tray-size", Retake;
     /// Tray shows at the border itself.
     TrayAtBorder = "tray-at-border", Rework;
-    /// A stretch of border is short.
+    /// A stretch of border is short, or may be.
     UnderExtension = "under-extension", Rework;
     /// The border is sharp instead of rounded.
     BorderRadius = "border-radius", Rework;
@@ -117,7 +117,7 @@ checks! {
     Fold = "fold", Rework;
     /// Nothing was scanned at a place of the tissue surface.
     Hole = "hole", LookAgain;
-    /// Border or scan end at a landmark or before it.
+    /// Border or scan end at a landmark or before it, or may.
     LandmarkCutShort = "landmark-cut-short", Rework;
     /// A defect or bare tray lies over a landmark.
     LandmarkObscured = "landmark-obscured", Rework;
