@@ -64,7 +64,7 @@ pub(crate) fn measure(
     let map = HeightMap::of(impression.local.vertices(), &kept, FINE_CELL_MM);
     let crest = impression.zones.crest_points();
     // Where the line does not prove itself, another start may lead to one that does.
-    let starts: [fn(&[Point3<f64>], &HeightMap) -> Spine; 2] = [Spine::of, Spine::whole];
+    let starts: [Start; 2] = [Spine::of, Spine::whole];
     let mut outcome = Err(NoBorder::NoLine);
     for start in starts {
         let outlook = Outlook {
@@ -83,6 +83,9 @@ pub(crate) fn measure(
     }
     outcome.map(|reached| assembled(impression, reached))
 }
+
+/// Where following the border starts from, by the crest line and the height map.
+type Start = fn(&[Point3<f64>], &HeightMap) -> Spine;
 
 /// The stations of the border from one start, where they prove themselves.
 fn followed(outlook: &Outlook<'_>, map: &HeightMap) -> Result<Vec<Reached>, NoBorder> {
