@@ -49,7 +49,9 @@ fn judged((_, seed): &(Arch, u64)) -> Row {
     // Where the formula leaves tray bare, the member is not sound.
     let is_true = |finding: &&Finding| {
         let at = finding.place.as_ref().map(|place| place.at);
-        let shows = at.is_some_and(|at| made.truth.cover_at(&at) <= SHOWS_MM);
+        let shows = at.is_some_and(|at| {
+            made.truth.is_tissue_side(&at) && made.truth.cover_at(&at) <= SHOWS_MM
+        });
         finding.check == Check::ShowThrough && shows
     };
     let said = judged

@@ -97,9 +97,26 @@ fn without_figures(mut station: Reached) -> Reached {
     station
 }
 
-/// Whether stations of the labial and buccal border accompany nearly all of the
-/// crest line on either side.
+/// Whether the crest line runs back on both sides, and stations of the labial and
+/// buccal border accompany nearly all of it.
 pub(super) fn covers_the_arch(stations: &[Reached], crest: &[Point3<f64>]) -> bool {
+    has_both_limbs(crest) && accompany_both_limbs(stations, crest)
+}
+
+/// Whether neither limb of the crest line is much shorter than the other: arches
+/// are nearly symmetric, and a shorter limb was lost while it was traced.
+fn has_both_limbs(crest: &[Point3<f64>]) -> bool {
+    /// Room for an impression that ends early on one side.
+    const LEAST_SHARE: f64 = 0.6;
+    let Some(front) = (0..crest.len()).max_by(|&a, &b| crest[a].y.total_cmp(&crest[b].y)) else {
+        return false;
+    };
+    // The points lie a millimetre apart.
+    let limbs = [front, crest.len() - 1 - front].map(|points| points as f64);
+    limbs[0].min(limbs[1]) >= LEAST_SHARE * limbs[0].max(limbs[1])
+}
+
+fn accompany_both_limbs(stations: &[Reached], crest: &[Point3<f64>]) -> bool {
     /// The crest line's ends, where flanges run out into the back.
     const ENDS_MM: f64 = 12.0;
     const LEAST_SHARE: f64 = 0.8;
@@ -171,6 +188,18 @@ mod tests {
         let map = flange(|x| x / 2.0 + 0.3 * (2.0 * x).sin());
         let found = summit(&map, Point2::origin(), Point2::new(9.0, 0.0));
         assert!(found.is_some_and(|summit| summit.x > 14.0), "{found:?}");
+    }
+
+    #[test]
+    fn a_crest_line_that_lost_a_limb_is_no_whole_arch() {
+        let arch = |from_degrees: u32| -> Vec<Point3<f64>> {
+            (from_degrees..=180)
+                .map(|degrees| f64::from(degrees).to_radians().sin_cos())
+                .map(|(sin, cos)| Point3::new(57.3 * cos, 57.3 * sin, 0.0))
+                .collect()
+        };
+        assert!(has_both_limbs(&arch(0)) && has_both_limbs(&arch(30)));
+        assert!(!has_both_limbs(&arch(60)) && !has_both_limbs(&[]));
     }
 
     #[test]

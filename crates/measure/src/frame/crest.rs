@@ -81,6 +81,9 @@ impl Bottoms {
     }
 }
 
+/// A place on the way out from the centre, and how deep the trough is there, mm.
+type Place = (Point3<f64>, f32);
+
 /// A run of trough along one direction.
 struct Stretch {
     bottom: Point3<f64>,
@@ -95,7 +98,7 @@ fn deepest_stretch(
     along: Vector2<f64>,
 ) -> Option<Stretch> {
     let step = map.cell_mm() / 2.0;
-    let way: Vec<(Point3<f64>, f32)> = (1..(anatomy::RIDGE_FROM_ARCH_CENTRE_MM / step) as usize)
+    let way: Vec<Place> = (1..(anatomy::RIDGE_FROM_ARCH_CENTRE_MM / step) as usize)
         .map(|k| {
             let place = centre + along * (k as f64 * step);
             let depth = map.cell_of(place).map_or(0.0, |cell| depths[cell]);
@@ -105,22 +108,67 @@ fn deepest_stretch(
             }
         })
         .collect();
-    let deepest = |run: &[(Point3<f64>, f32)]| run.iter().map(|w| w.1).fold(0.0, f32::max);
-    let run = way
+    let deepest = |run: &[Place]| run.iter().map(|w| w.1).fold(0.0, f32::max);
+    let runs = way
         .chunk_by(|a, b| {
             (a.1 > anatomy::TROUGH_LEAST_DEPTH_MM) == (b.1 > anatomy::TROUGH_LEAST_DEPTH_MM)
         })
-        .filter(|run| run[0].1 > anatomy::TROUGH_LEAST_DEPTH_MM)
-        .max_by(|a, b| deepest(a).total_cmp(&deepest(b)))?;
+        .filter(|run| run[0].1 > anatomy::TROUGH_LEAST_DEPTH_MM);
+    let parts: Vec<&[Place]> = runs.flat_map(between_summits).collect();
+    let with_floor = parts.iter().filter(|part| has_floor(part));
+    let run = with_floor
+        .max_by(|a, b| deepest(a).total_cmp(&deepest(b)))
+        .or_else(|| {
+            parts
+                .iter()
+                .max_by(|a, b| deepest(a).total_cmp(&deepest(b)))
+        })?;
     Some(Stretch {
         bottom: middle_of_floor(run),
         depth: deepest(run),
     })
 }
 
+/// Whether a part of a run has its lowest place between its ends, and does not
+/// fall until the surface ends.
+fn has_floor(part: &[Place]) -> bool {
+    const ENDS: usize = 3;
+    let lowest = (0..part.len()).min_by(|&a, &b| part[a].0.z.total_cmp(&part[b].0.z));
+    lowest.is_some_and(|at| (ENDS..part.len().saturating_sub(ENDS)).contains(&at))
+}
+
+/// A run parted where it goes over a summit: through the notch of a frenum the
+/// trough runs on into the outside of the flange, which may lie lower.
+fn between_summits(run: &[Place]) -> Vec<&[Place]> {
+    /// A lower summit is a wave of the floor.
+    const SUMMIT_MM: f64 = 1.0;
+    let lowest_so_far = |lowest: &mut f64, way: &Place| {
+        *lowest = lowest.min(way.0.z);
+        Some(*lowest)
+    };
+    let before = run.iter().scan(f64::INFINITY, lowest_so_far);
+    let mut after: Vec<f64> = (run.iter().rev())
+        .scan(f64::INFINITY, lowest_so_far)
+        .collect();
+    after.reverse();
+    let over_both =
+        |((way, before), after): ((&Place, f64), f64)| way.0.z - f64::max(before, after);
+    let summit = (run.iter().zip(before).zip(after))
+        .map(over_both)
+        .enumerate()
+        .max_by(|a, b| a.1.total_cmp(&b.1));
+    match summit {
+        Some((at, over)) if over >= SUMMIT_MM => {
+            let (first, last) = run.split_at(at);
+            [between_summits(first), between_summits(last)].concat()
+        }
+        _ => vec![run],
+    }
+}
+
 /// Middle of the lowest part of a run: a tray's channel has a flat floor, on
 /// which the lowest place of all is anywhere.
-fn middle_of_floor(run: &[(Point3<f64>, f32)]) -> Point3<f64> {
+fn middle_of_floor(run: &[Place]) -> Point3<f64> {
     const FLAT_MM: f64 = 0.15;
     let lowest = run.iter().map(|w| w.0.z).fold(f64::INFINITY, f64::min);
     let floor = run.iter().map(|w| w.0).filter(|p| p.z <= lowest + FLAT_MM);
@@ -283,4 +331,39 @@ fn limb_length<'a>(from_front: impl Iterator<Item = &'a Point3<f64>>, midline_x:
         }
     }
     points.len().saturating_sub(1)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Places a quarter of a millimetre apart, of heights by formula, mm.
+    fn run(length_mm: f64, height: impl Fn(f64) -> f64) -> Vec<Place> {
+        let steps = (4.0 * length_mm) as u32;
+        (0..=steps)
+            .map(|k| f64::from(k) / 4.0)
+            .map(|x| (Point3::new(x, 0.0, height(x)), 5.0))
+            .collect()
+    }
+
+    /// Outside, notch of a frenum and trough on one way: the outside falls from
+    /// the notch at 4 mm to a surface that ends lower than the trough's floor.
+    #[test]
+    fn the_outside_of_a_flange_is_parted_from_the_trough() {
+        let way = run(16.0, |x| match x {
+            ..4.0 => 3.0 - 1.2 * (4.0 - x),
+            _ => 3.0 * (TAU * (x - 4.0) / 12.0).cos(),
+        });
+        let parts = between_summits(&way);
+        assert_eq!(parts.len(), 2);
+        assert!(!has_floor(parts[0]) && has_floor(parts[1]));
+        let bottom = middle_of_floor(parts[1]);
+        assert!((bottom.x - 10.0).abs() <= 0.25, "{bottom}");
+    }
+
+    #[test]
+    fn waves_of_a_floor_part_nothing() {
+        let way = run(12.0, |x| (x - 6.0).powi(2) / 6.0 + 0.3 * (3.0 * x).sin());
+        assert_eq!(between_summits(&way).len(), 1);
+    }
 }
