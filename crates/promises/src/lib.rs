@@ -18,11 +18,13 @@
 
 pub mod border;
 pub mod border_change;
+mod border_errors;
 pub mod colour;
 pub mod cover;
 pub mod crest;
 pub mod errors;
 pub mod family;
+pub mod family_figures;
 pub mod figures;
 pub mod frame;
 pub mod intake;

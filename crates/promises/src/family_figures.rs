@@ -1,0 +1,150 @@
+//! Figures of sound members of the broad family beside the formula.
+
+use crate::Population;
+use crate::border_errors::{Comparison, merged, percentages};
+use fixtures::quantile;
+use measure::{Border, MeasureSettings, Measuring, Missing, Station};
+use phantom::{Arch, BorderPoint, Member, Phantom};
+use serde::{Deserialize, Serialize};
+
+/// Edges of both scans, mm.
+const EDGE_MM: f64 = 0.6;
+/// A station with figures this far off the border is somewhere else, mm.
+const ELSEWHERE_MM: f64 = 1.5;
+
+/// What is kept of one member.
+#[derive(Serialize, Deserialize)]
+struct Row {
+    /// Whether the border proved itself.
+    has_border: bool,
+    comparison: Comparison,
+    /// Greatest distance of a station with figures from the border, mm.
+    farthest_mm: f64,
+    /// Errors of cover, median and 95th percentile, mm, and the share that its
+    /// uncertainty holds.
+    cover: Option<[f64; 3]>,
+}
+
+fn measured((_, seed): &(Arch, u64)) -> Row {
+    let made = Phantom::new(&Member::sound(*seed).options(EDGE_MM));
+    let settings = MeasureSettings::default();
+    let measuring = Measuring::new(&made.impression, Some(&made.tray), &settings);
+    let border = measuring.border().expect("a member is an impression");
+    let cover = measuring.cover().expect("a member is an impression");
+    let cover = cover.as_ref().ok().map(|cover| {
+        let mut errors: Vec<f64> = (cover.at_vertex_mm.iter())
+            .zip(made.impression.vertices())
+            .filter(|(_, place)| made.truth.is_tissue_side(place))
+            .filter_map(|(cover, place)| Some((cover.as_ref()? - made.truth.cover_at(place)).abs()))
+            .collect();
+        let held = errors
+            .iter()
+            .filter(|&&error| error <= cover.uncertainty_mm);
+        let held = held.count() as f64 / errors.len() as f64;
+        [
+            quantile(&mut errors, 0.5),
+            quantile(&mut errors, 0.95),
+            held,
+        ]
+    });
+    let judged = border.ok().map(|border| Border {
+        stations: (border.stations.iter())
+            .filter(|station| is_judged(station))
+            .cloned()
+            .collect(),
+        ..border.clone()
+    });
+    let comparison = judged
+        .as_ref()
+        .map(|border| Comparison::of(border, &made.truth.border));
+    Row {
+        has_border: judged.is_some(),
+        farthest_mm: judged.map_or(0.0, |border| farthest(&border, &made.truth.border)),
+        comparison: comparison.unwrap_or_default(),
+        cover,
+    }
+}
+
+/// Whether the border itself was scanned here and anything is judged by it.
+fn is_judged(station: &Station) -> bool {
+    !station.scan_ends
+        && station.uncertainty_mm.is_some()
+        && station.flange_height != Err(Missing::OffTheSummit)
+}
+
+fn farthest(border: &Border, truth: &[BorderPoint]) -> f64 {
+    let off = |station: &Station| {
+        let distances = truth
+            .iter()
+            .map(|point| (point.point - station.point).norm());
+        distances.fold(f64::INFINITY, f64::min)
+    };
+    border.stations.iter().map(off).fold(0.0, f64::max)
+}
+
+/// Sound members of the broad family, at edges of 0.6 mm: the border line and
+/// every figure of it, and cover, beside the formula.
+pub fn borders_and_cover_are_true(population: Population) {
+    let promise = population.asked("family-figures");
+    let trials = population.jaws_in_turn(10);
+    let rows = promise.rows(trials.clone(), measured);
+    let count = rows.len();
+    let proven = rows.iter().filter(|row| row.has_border).count();
+    for ((arch, seed), row) in trials.iter().zip(&rows) {
+        if row.farthest_mm > ELSEWHERE_MM || !row.has_border {
+            let farthest = row.farthest_mm;
+            println!(
+                "{arch:?} {seed}: border {}, farthest {farthest:.2} mm",
+                row.has_border
+            );
+        }
+    }
+    let elsewhere = rows.iter().filter(|row| row.farthest_mm > ELSEWHERE_MM);
+    let elsewhere = elsewhere.count();
+    let mut covers: [Vec<f64>; 3] =
+        [0, 1, 2].map(|i| rows.iter().filter_map(|row| Some(row.cover?[i])).collect());
+    let mut all = merged(rows.into_iter().map(|row| row.comparison));
+    let line = quantile(&mut all.line_mm, 0.95);
+    let [height, thickness, radius, overlap] = [
+        &mut all.height,
+        &mut all.thickness,
+        &mut all.radius,
+        &mut all.overlap,
+    ]
+    .map(|errors| errors.summary());
+    promise.figure(
+        "borders that prove themselves; members with a judged station more than 1.5 mm off the border",
+        "all; 0",
+        format!("{proven} of {count}; {elsewhere}"),
+    );
+    promise.figure("line, 95 % within", "0.25 mm", format!("{line:.3} mm"));
+    let errors = |[middle, most, _]: [f64; 3]| format!("{middle:.3}, {most:.3} mm");
+    promise.figure(
+        "error of flange height, thickness and overlap, each median and 95th percentile",
+        "",
+        [height, thickness, overlap].map(errors).join("; "),
+    );
+    promise.figure(
+        "error of cover, median and 95th percentile of each member: their medians",
+        "",
+        format!(
+            "{:.3}, {:.3} mm",
+            quantile(&mut covers[0], 0.5),
+            quantile(&mut covers[1], 0.5)
+        ),
+    );
+    let held = [height, thickness, radius, overlap].map(|[.., held]| held);
+    promise.figure(
+        "stated uncertainty holds the error of heights, thicknesses, radii, overlaps",
+        "93 to 98 %",
+        percentages(&held),
+    );
+    let cover_held = covers[2].iter().sum::<f64>() / covers[2].len() as f64;
+    promise.figure(
+        "stated uncertainty holds the error of cover",
+        "93 to 98 %",
+        percentages(&[cover_held]),
+    );
+    assert!(line <= 0.25);
+    assert_eq!(elsewhere, 0);
+}
