@@ -2,12 +2,16 @@
 
 use crate::anatomy;
 use geometry::height_map::HeightMap;
+use geometry::order::median;
 use geometry::polyline::{evenly, smoothed};
 use nalgebra::{Point2, Point3, Vector2, Vector3};
 use std::f64::consts::TAU;
 
 /// Directions looked in from the centre.
 const DIRECTIONS: usize = 180;
+
+/// The crest line does not jump so far from one direction to its neighbours, mm.
+const FARTHEST_OFF_MM: f64 = 4.0;
 
 /// Lowest point of the trough in each direction from the trough's centre.
 #[derive(Debug, Clone)]
@@ -34,16 +38,15 @@ impl Bottoms {
     }
 
     /// The bottoms seen from a place: in each direction, the lowest point of
-    /// the deepest stretch of trough.
+    /// the deepest stretch of trough that goes on from its neighbours.
     fn seen_from(map: &HeightMap, depths: &[f32], centre: Point2<f64>) -> Self {
         /// A stretch this shallow beside the usual is a dip of the palate.
         const LEAST_PART_OF_USUAL: f32 = 0.4;
-        let stretches: Vec<Option<Stretch>> = (0..DIRECTIONS)
-            .map(|i| {
-                let angle = TAU * i as f64 / DIRECTIONS as f64;
-                deepest_stretch(map, depths, centre, Vector2::new(angle.cos(), angle.sin()))
-            })
+        let ways: Vec<Vec<Place>> = (0..DIRECTIONS)
+            .map(|i| TAU * i as f64 / DIRECTIONS as f64)
+            .map(|angle| way_out(map, depths, centre, Vector2::new(angle.cos(), angle.sin())))
             .collect();
+        let stretches = beside_their_neighbours(&ways, centre);
         let mut known: Vec<f32> = stretches.iter().flatten().map(|s| s.depth).collect();
         known.sort_by(f32::total_cmp);
         let usual = known.get(known.len() * 3 / 4).copied().unwrap_or(0.0);
@@ -85,20 +88,30 @@ impl Bottoms {
 type Place = (Point3<f64>, f32);
 
 /// A run of trough along one direction.
+#[derive(Clone, Copy)]
 struct Stretch {
     bottom: Point3<f64>,
     depth: f32,
 }
 
-/// The deepest run of trough on the way out from the centre.
-fn deepest_stretch(
+impl Stretch {
+    fn of(run: &[Place]) -> Self {
+        Self {
+            bottom: middle_of_floor(run),
+            depth: run.iter().map(|place| place.1).fold(0.0, f32::max),
+        }
+    }
+}
+
+/// The surface on the way out from the centre; without depth where there is none.
+fn way_out(
     map: &HeightMap,
     depths: &[f32],
     centre: Point2<f64>,
     along: Vector2<f64>,
-) -> Option<Stretch> {
+) -> Vec<Place> {
     let step = map.cell_mm() / 2.0;
-    let way: Vec<Place> = (1..(anatomy::RIDGE_FROM_ARCH_CENTRE_MM / step) as usize)
+    (1..(anatomy::RIDGE_FROM_ARCH_CENTRE_MM / step) as usize)
         .map(|k| {
             let place = centre + along * (k as f64 * step);
             let depth = map.cell_of(place).map_or(0.0, |cell| depths[cell]);
@@ -107,26 +120,67 @@ fn deepest_stretch(
                 None => (Point3::new(place.x, place.y, 0.0), 0.0),
             }
         })
-        .collect();
-    let deepest = |run: &[Place]| run.iter().map(|w| w.1).fold(0.0, f32::max);
-    let runs = way
-        .chunk_by(|a, b| {
-            (a.1 > anatomy::TROUGH_LEAST_DEPTH_MM) == (b.1 > anatomy::TROUGH_LEAST_DEPTH_MM)
+        .collect()
+}
+
+/// The deepest run of trough on a way, one with a floor before others.
+fn deepest_stretch(way: &[Place]) -> Option<Stretch> {
+    let parts: Vec<&[Place]> = troughs(way).flat_map(between_summits).collect();
+    let deepest_of = |is_wanted: fn(&[Place]) -> bool| {
+        let wanted = parts.iter().filter(|part| is_wanted(part));
+        wanted
+            .map(|part| Stretch::of(part))
+            .max_by(|a, b| a.depth.total_cmp(&b.depth))
+    };
+    deepest_of(has_floor).or_else(|| deepest_of(|_| true))
+}
+
+/// The runs of a way that are deep enough to be trough.
+fn troughs(way: &[Place]) -> impl Iterator<Item = &[Place]> {
+    let is_trough = |place: &Place| place.1 > anatomy::TROUGH_LEAST_DEPTH_MM;
+    way.chunk_by(move |a, b| is_trough(a) == is_trough(b))
+        .filter(move |run| is_trough(&run[0]))
+}
+
+/// In each direction the deepest stretch; where that leaves those of many
+/// neighbours, the trough between those. It goes round without a jump, while the
+/// outside of a flange, a papilla and a palate have hollows of their own.
+fn beside_their_neighbours(ways: &[Vec<Place>], centre: Point2<f64>) -> Vec<Option<Stretch>> {
+    /// Wider than what a hollow near the centre hides.
+    const NEIGHBOURS: usize = 20;
+    let reach = |point: &Point3<f64>| (point.xy() - centre).norm();
+    let deepest: Vec<Option<Stretch>> = ways.iter().map(|way| deepest_stretch(way)).collect();
+    let count = ways.len();
+    (0..count)
+        .map(|i| {
+            let own = deepest[i]?;
+            let beside = |sense: usize| -> Vec<f64> {
+                (1..=NEIGHBOURS)
+                    .filter_map(|k| deepest[(i + sense * k) % count].as_ref())
+                    .map(|other| reach(&other.bottom))
+                    .collect()
+            };
+            let [before, after] = [beside(count - 1), beside(1)];
+            // A limb goes on to its end away from where it comes from.
+            if before.len().min(after.len()) < NEIGHBOURS / 2 {
+                return Some(own);
+            }
+            let usual = median(&mut [before, after].concat())?;
+            let is_near = |point: &Point3<f64>| (reach(point) - usual).abs() <= FARTHEST_OFF_MM;
+            if is_near(&own.bottom) {
+                return Some(own);
+            }
+            let near = ways[i]
+                .split(|place| !is_near(&place.0))
+                .max_by_key(|part| part.len())?;
+            let trough = troughs(near).max_by_key(|run| run.len());
+            match trough {
+                Some(run) => has_floor(run).then(|| Stretch::of(run)),
+                // The trough itself leads away, as at the end of a limb.
+                None => Some(own),
+            }
         })
-        .filter(|run| run[0].1 > anatomy::TROUGH_LEAST_DEPTH_MM);
-    let parts: Vec<&[Place]> = runs.flat_map(between_summits).collect();
-    let with_floor = parts.iter().filter(|part| has_floor(part));
-    let run = with_floor
-        .max_by(|a, b| deepest(a).total_cmp(&deepest(b)))
-        .or_else(|| {
-            parts
-                .iter()
-                .max_by(|a, b| deepest(a).total_cmp(&deepest(b)))
-        })?;
-    Some(Stretch {
-        bottom: middle_of_floor(run),
-        depth: deepest(run),
-    })
+        .collect()
 }
 
 /// Whether a part of a run has its lowest place between its ends, and does not
@@ -141,7 +195,7 @@ fn has_floor(part: &[Place]) -> bool {
 /// trough runs on into the outside of the flange, which may lie lower.
 fn between_summits(run: &[Place]) -> Vec<&[Place]> {
     /// A lower summit is a wave of the floor.
-    const SUMMIT_MM: f64 = 1.0;
+    const SUMMIT_MM: f64 = 0.5;
     let lowest_so_far = |lowest: &mut f64, way: &Place| {
         *lowest = lowest.min(way.0.z);
         Some(*lowest)
@@ -223,7 +277,6 @@ fn without_outliers(
     centre: Point2<f64>,
 ) -> Vec<Option<Point3<f64>>> {
     const NEIGHBOURS: usize = 5;
-    const FARTHEST_OFF_MM: f64 = 4.0;
     let count = bottoms.len();
     let reach = |p: &Point3<f64>| (p.xy() - centre).norm();
     (0..count)
