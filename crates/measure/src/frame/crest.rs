@@ -123,10 +123,9 @@ fn way_out(
         .collect()
 }
 
-/// The deepest run of trough on a way.
-fn deepest_stretch(way: &[Place]) -> Option<Stretch> {
-    troughs(way)
-        .map(Stretch::of)
+/// The deepest of some runs of trough.
+fn deepest<'a>(runs: impl Iterator<Item = &'a [Place]>) -> Option<Stretch> {
+    runs.map(Stretch::of)
         .max_by(|a, b| a.depth.total_cmp(&b.depth))
 }
 
@@ -144,23 +143,34 @@ fn beside_their_neighbours(ways: &[Vec<Place>], centre: Point2<f64>) -> Vec<Opti
     /// Wider than what a hollow near the centre hides.
     const NEIGHBOURS: usize = 20;
     let reach = |point: &Point3<f64>| (point.xy() - centre).norm();
-    let deepest: Vec<Option<Stretch>> = ways.iter().map(|way| deepest_stretch(way)).collect();
     let count = ways.len();
+    let is_trough: Vec<bool> = (ways.iter())
+        .map(|way| troughs(way).next().is_some())
+        .collect();
+    let seen_to = |i: usize, sense: usize| {
+        let beside = (1..=NEIGHBOURS).filter(|k| is_trough[(i + sense * k) % count]);
+        beside.count()
+    };
+    // A limb goes on to its end away from where it comes from.
+    let is_at_an_end: Vec<bool> = (0..count)
+        .map(|i| seen_to(i, 1).min(seen_to(i, count - 1)) < NEIGHBOURS / 2)
+        .collect();
+    let first: Vec<Option<Stretch>> = (ways.iter().zip(&is_at_an_end))
+        .map(|(way, is_at_an_end)| {
+            let with_floor = deepest(troughs(way).filter(|run| has_floor(run)));
+            let usual = with_floor.filter(|_| !is_at_an_end);
+            usual.or_else(|| deepest(troughs(way)))
+        })
+        .collect();
     (0..count)
         .map(|i| {
-            let own = deepest[i]?;
-            let beside = |sense: usize| -> Vec<f64> {
-                (1..=NEIGHBOURS)
-                    .filter_map(|k| deepest[(i + sense * k) % count].as_ref())
-                    .map(|other| reach(&other.bottom))
-                    .collect()
-            };
-            let [before, after] = [beside(count - 1), beside(1)];
-            // A limb goes on to its end away from where it comes from.
-            if before.len().min(after.len()) < NEIGHBOURS / 2 {
+            let own = first[i]?;
+            if is_at_an_end[i] {
                 return Some(own);
             }
-            let usual = median(&mut [before, after].concat())?;
+            let around = (0..=2 * NEIGHBOURS)
+                .filter_map(|k| first[(i + count + k - NEIGHBOURS) % count].as_ref());
+            let usual = median(&mut around.map(|other| reach(&other.bottom)).collect::<Vec<_>>())?;
             let is_near = |point: &Point3<f64>| (reach(point) - usual).abs() <= FARTHEST_OFF_MM;
             if is_near(&own.bottom) {
                 return Some(own);
