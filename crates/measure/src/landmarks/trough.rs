@@ -135,12 +135,29 @@ impl TroughEnd {
         Ok((seen, extent))
     }
 
+    /// Number of the last bottom before the surface turns over the back of the
+    /// border: what falls there is outside.
+    fn last_before_the_turn(&self) -> usize {
+        /// A longer fall is the slope of a pad.
+        const TURN_MM: f64 = 3.0;
+        let last = self.bottoms.len() - 1;
+        let falls = (1..=last)
+            .rev()
+            .take_while(|&i| self.bottoms[i].z < self.bottoms[i - 1].z)
+            .count();
+        if falls as f64 * TROUGH_STEP_MM <= TURN_MM {
+            last - falls
+        } else {
+            last
+        }
+    }
+
     /// The hollow before the trough's end (retromolar pad, in the negative), and
     /// how much of the pad the impression covers. Where the trough rises again
     /// behind the hollow, that is all of it; else the pad's usual length says.
     pub(super) fn hollow(&self, noise_mm: f64) -> Result<(Seen, Extent), Unseen> {
         let z = |i: usize| self.bottoms[i].z;
-        let last = self.bottoms.len() - 1;
+        let last = self.last_before_the_turn();
         let steps = |mm: f64| (mm / TROUGH_STEP_MM) as usize;
         let first = last.saturating_sub(steps(anatomy::PAD_WITHIN_MM));
         let bottom = (first..=last)
