@@ -78,14 +78,13 @@ impl<'a> Surroundings<'a> {
         }
     }
 
-    /// What the search found of the extent, no further than to the border line:
-    /// behind it lies the outside.
+    /// What the search found of the extent; else the distance to the border line.
     fn extent(&self, sighting: &Sighting) -> Extent {
         let own = sighting.extent;
         let Ok(seen) = &sighting.seen else {
             return own;
         };
-        if sighting.name.is_of_border() || own.covered.is_some() {
+        if sighting.name.is_of_border() || own != Extent::default() {
             return own;
         }
         let local = self.ground.local(&seen.point).xy();
@@ -93,11 +92,7 @@ impl<'a> Surroundings<'a> {
             mm,
             uncertainty_mm: seen.uncertainty_mm.hypot(STATION_PLACE_MM),
         });
-        let nearer = [own.margin, margin].into_iter().flatten();
-        Extent {
-            margin: nearer.min_by(|a, b| a.mm.total_cmp(&b.mm)),
-            ..own
-        }
+        Extent { margin, ..own }
     }
 
     fn nearby(&self, name: LandmarkName, place: &Point3<f64>) -> Vec<Nearby> {
