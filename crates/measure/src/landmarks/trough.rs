@@ -16,6 +16,9 @@ const BEFORE_END_MM: f64 = 24.0;
 const BESIDE_MM: f64 = 2.5;
 /// Holes up to this length are crossed, mm.
 const LONGEST_GAP_MM: f64 = 7.0;
+/// The last of the trough's bottoms lie on the roll of the posterior border: how
+/// far before them the surface turns over, mm, of the usual radius of a border.
+const TURN_WITHIN_MM: f64 = 1.5;
 /// Expanded uncertainty (k = 2) of where a pad begins, mm.
 const PAD_BEGINS_WITHIN_MM: f64 = 1.2;
 
@@ -126,7 +129,7 @@ impl TroughEnd {
         };
         let margin = Measured {
             mm: (self.last() - self.bottoms[top]).xy().norm(),
-            uncertainty_mm: TROUGH_STEP_MM,
+            uncertainty_mm: TROUGH_STEP_MM.hypot(TURN_WITHIN_MM),
         };
         let extent = Extent {
             margin: Some(margin),
