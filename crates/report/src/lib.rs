@@ -21,6 +21,8 @@
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
+#[cfg(test)]
+mod conversation;
 mod drawing;
 mod files;
 pub mod folder;
@@ -38,7 +40,8 @@ pub use files::MapError;
 pub use files::figured_mesh::{FiguredMesh, ReadSurfaceError, read_surface};
 pub use files::json::{json_text, schema_of, schema_text};
 pub use files::outputs::{
-    RESULT_FILE, ReadResultError, WriteError, default_folder, read_result, result_json, write_all,
+    RESULT_FILE, ReadResultError, WriteError, default_folder, folder_without_case, read_result,
+    result_json, write_all,
 };
 pub use files::repeats::write_repeats;
 pub use studies::artefact::{ArtefactResult, Outcome};

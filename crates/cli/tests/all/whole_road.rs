@@ -202,7 +202,15 @@ fn without_a_tray_scan_nothing_is_accepted() {
         &["check", "first.ply", "--arch", "maxillary"],
     );
     assert_eq!(outcome.code, Some(3), "{}", outcome.out);
-    let result = result(&folder.path().join("archproof-unnamed"));
+    // A folder of its own, by time and checksum: two patients never share one.
+    let made: Vec<_> = (fs::read_dir(folder.path()).unwrap())
+        .map(|entry| entry.unwrap().file_name().into_string().unwrap())
+        .filter(|name| name.starts_with("archproof-"))
+        .collect();
+    assert_eq!(made.len(), 1, "{made:?}");
+    let result = result(&folder.path().join(&made[0]));
+    let sum = result["impressions"][0]["scan"]["sha256"].as_str().unwrap();
+    assert!(made[0].ends_with(&sum[..6]), "{made:?}");
     assert_eq!(result["verdict"], "undecided");
     assert_eq!(
         result["case"], "unnamed",

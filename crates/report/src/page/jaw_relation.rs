@@ -56,16 +56,27 @@ fn rows(relation: &JawRelation, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
             )),
         ),
         (
-            "upper lip length, as given",
+            "upper lip length from the base of the nose, as given",
             relation.upper_lip_length_mm,
             Some(("least_upper_lip_length_mm", "most_upper_lip_length_mm")),
+        ),
+        (
+            "incisive papilla to lip line, as given",
+            relation.papilla_to_lip_mm,
+            Some(("least_papilla_to_lip_mm", "most_papilla_to_lip_mm")),
         ),
     ];
     let mut rows: Vec<Vec<Markup>> = given
         .into_iter()
         .filter_map(|(word, mm, limits)| {
             let limits = limits.map_or(words("no limit"), |(least, most)| between(least, most));
-            Some(vec![words(word), quantity(mm?, None, "mm"), limits])
+            let doubt = match word {
+                "interocclusal distance, from these" => {
+                    relation.interocclusal_distance_uncertainty_mm
+                }
+                _ => relation.reading_uncertainty_mm,
+            };
+            Some(vec![words(word), quantity(mm?, doubt, "mm"), limits])
         })
         .collect();
     for (word, mm, key) in [

@@ -80,7 +80,7 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
                     "Case " (result.case) ": "
                     span.verdict { (verdict) }
                 }
-                p.lead { (capital(what_to_do(result))) }
+                p.lead { (capital(&what_to_do(result))) }
             }
             @for section in SECTIONS {
                 @if let Some(markup) = section(&material) { (markup) }

@@ -18,7 +18,7 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
         section {
             h2 #wash { "Wash" }
             @for wash in washes {
-                h3 { (arch_word(wash.arch)) ", wash over its first pass" }
+                h3 { (arch_word(wash.arch)) ", wash over the impression before it" }
                 (table("Thickness of the wash", &["Figure", "Measured (k = 2)", "Limit"], &figures(wash, protocol)))
                 p {
                     "Known over " (area(wash.area_judged_mm2)) " of scanned tissue surface. Material was surely "
@@ -28,9 +28,9 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
                 }
                 @if let Some(picture) = picture(material, wash) { (picture) }
                 @if wash.places.is_empty() {
-                    p { "The first pass had no show-through and no thin place." }
+                    p { "Before the wash there was no show-through and no thin place." }
                 } @else {
-                    (table("Places of the first pass", &PLACES, &places(wash, protocol)))
+                    (table("Places before the wash", &PLACES, &places(wash, protocol)))
                 }
                 @if !wash.new.is_empty() { p { "New on the wash: " (wash.new.join(", ")) "." } }
             }
@@ -49,8 +49,8 @@ const PLACES: [&str; 7] = [
     "Place",
     "What it was",
     "Where",
-    "Least cover before",
-    "Least cover now (k = 2)",
+    "Least thickness before",
+    "Least thickness now (k = 2)",
     "Limit",
     "Under the wash",
 ];
