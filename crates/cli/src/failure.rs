@@ -32,7 +32,7 @@ pub enum Failure {
     Artefact(#[from] ArtefactCheckError),
     #[error(transparent)]
     Repeat(#[from] RepeatError),
-    #[error("{0}; 'archproof explain' lists them all")]
+    #[error("{0} ('archproof explain' lists all codes)")]
     Code(#[from] UnknownCode),
     #[error("'{0}' is not a command or a topic; 'archproof help' lists them all")]
     Topic(String),

@@ -56,4 +56,12 @@ pub use text::inspection::{inspection_head, inspection_row};
 pub use text::names::{REPORT_FILE, plain};
 pub use text::repeat::repeat_text;
 pub use text::summary::summary;
-pub use text::words;
+
+/// The words for what a result holds, the same in summary, report and window.
+pub mod words {
+    pub use crate::text::headline::what_to_do;
+    pub use crate::text::measured::finding_figure;
+    pub use crate::text::words::{
+        cause_word, exit_status, finding_place, impression_name, severity_word, verdict_word,
+    };
+}

@@ -234,7 +234,10 @@ fn not_judged(ui: &mut Ui, app: &App) {
     let result = &app.opened.result;
     let on_impressions = result.impressions.iter().flat_map(|i| &i.not_judged);
     let mut by_reason: BTreeMap<&str, Vec<&str>> = BTreeMap::new();
-    for entry in on_impressions.chain(&result.not_judged).filter(|entry| entry.asked) {
+    let borders = result.impressions.iter().flat_map(|i| &i.border);
+    let on_borders = borders.flat_map(|border| &border.not_judged);
+    let all = on_impressions.chain(on_borders).chain(&result.not_judged);
+    for entry in all.filter(|entry| entry.asked) {
         let checks = by_reason.entry(&entry.why).or_default();
         if !checks.contains(&entry.check.as_str()) {
             checks.push(&entry.check);

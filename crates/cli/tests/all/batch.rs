@@ -198,7 +198,7 @@ fn shards_together_are_the_whole() {
         (&["collect", "absent", "--out", "x"], "no finished results"),
         (
             &["collect", "s1", "all", "--out", "x"],
-            "join only what belongs together",
+            "only matching shards can be joined",
         ),
     ] {
         let outcome = run(work.path(), given);

@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used)]
 
 use crate::common::{archproof, demonstration, demonstration_files, first_pass, run};
+use judge::words::SAFETY;
 use serde_json::Value;
 use std::fs;
 use std::path::Path;
@@ -58,11 +59,11 @@ fn the_demonstration_is_to_be_reworked_at_its_planted_places() {
     );
     for finding in result["findings"].as_array().unwrap() {
         assert!(outcome.out.contains(finding["id"].as_str().unwrap()));
-        assert!(
-            outcome
-                .out
-                .contains(finding["instruction"].as_str().unwrap())
-        );
+        // The sentence on safe grinding stands once, under the list.
+        let instruction = finding["instruction"].as_str().unwrap();
+        let without_safety = instruction.replace(&format!(" {SAFETY}"), "");
+        assert!(outcome.out.contains(&without_safety), "{without_safety}");
+        assert!(!instruction.contains(SAFETY) || outcome.out.contains(SAFETY));
     }
 }
 

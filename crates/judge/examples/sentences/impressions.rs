@@ -225,6 +225,24 @@ fn of_tissue(spoil: &mut SpoilBy<'_>) {
 }
 
 fn of_landmarks(arch: Arch, spoil: &mut SpoilBy<'_>) {
+    for landmark in landmarks(arch) {
+        spoil(&|m| {
+            m.landmarks = vec![landmark.clone()];
+            m.spots = vec![spot(0.0)];
+            if let Ok(border) = &mut m.border {
+                border.dips.push(short(3.0));
+            }
+            if let Ok(tissue) = &mut m.tissue {
+                tissue.defects = [DefectKind::Void, DefectKind::Nodule, DefectKind::Hole]
+                    .map(|kind| Defect { kind, ..void() })
+                    .into();
+            }
+        });
+    }
+}
+
+/// Landmarks that are missed, covered, or not seen.
+fn landmarks(arch: Arch) -> Vec<Landmark> {
     let margin = |mm| Extent {
         margin: Some(Measured {
             mm,
@@ -266,7 +284,7 @@ fn of_landmarks(arch: Arch, spoil: &mut SpoilBy<'_>) {
             })
             .collect(),
     };
-    for landmark in [
+    [
         of(notch, there(), margin(1.2), &[]),
         of(notch, there(), margin(0.3), &[]),
         of(notch, there(), margin(-2.0), &[]),
@@ -290,18 +308,6 @@ fn of_landmarks(arch: Arch, spoil: &mut SpoilBy<'_>) {
             &[],
         ),
         of(area, Err(Unseen::NoBorder), margin(3.0), &[]),
-    ] {
-        spoil(&|m| {
-            m.landmarks = vec![landmark.clone()];
-            m.spots = vec![spot(0.0)];
-            if let Ok(border) = &mut m.border {
-                border.dips.push(short(3.0));
-            }
-            if let Ok(tissue) = &mut m.tissue {
-                tissue.defects = [DefectKind::Void, DefectKind::Nodule, DefectKind::Hole]
-                    .map(|kind| Defect { kind, ..void() })
-                    .into();
-            }
-        });
-    }
+    ]
+    .into()
 }

@@ -266,8 +266,8 @@ fn scanned_mm2(subject: &Subject<'_>) -> Result<f64, Absent> {
         }
         (_, Some(Ok(colour))) => Ok(colour.area_judged_mm2),
         _ => Err(missing(
-            "with a stated thickness of the tray, cover is known over a part of the tissue \
-             surface only",
+            "with a stated thickness of the tray, the material thickness is known over a part of \
+             the tissue surface only",
         )),
     }
 }
@@ -276,7 +276,8 @@ fn seating<'a>(subject: &Subject<'a>) -> Result<&'a Seating, Absent> {
     let fit = subject.measurement().tray_fit.as_ref();
     fit.and_then(|fit| fit.seating.as_ref()).ok_or_else(|| {
         let no_cover = cover(subject).err();
-        no_cover.unwrap_or_else(|| missing("the scan of the tray was not laid on the impression"))
+        no_cover
+            .unwrap_or_else(|| missing("the scan of the tray was not aligned with the impression"))
     })
 }
 
@@ -312,7 +313,7 @@ fn too_small_to_see(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<String
     least
         .max_by(f64::total_cmp)
         .filter(|&least_mm| least_mm > subject.limit(LimitKey::CriticalVoid).value)
-        .map(|least_mm| format!("those narrower than {least_mm:.1} mm cannot be seen on this scan"))
+        .map(|least_mm| format!("those narrower than {least_mm:.1} mm do not show on this scan"))
         .into_iter()
         .collect()
 }

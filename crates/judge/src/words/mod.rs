@@ -14,8 +14,8 @@ pub const SAFETY: &str = "Grind only out of the mouth, with eye and dust protect
                           sharp edges afterwards and smooth them.";
 
 /// What no scan of an impression shows about its border.
-pub const OVEREXTENSION: &str = "whether the border is too long is not judged: no scan shows \
-                                 it; compare it with the mouth";
+pub const OVEREXTENSION: &str =
+    "no scan shows whether the border is too long: compare it with the mouth";
 
 /// `maxillary` or `mandibular`.
 #[must_use]

@@ -6,6 +6,7 @@ pub(crate) mod format;
 pub(crate) mod gauge;
 pub(crate) mod headline;
 pub(crate) mod inspection;
+mod lists;
 pub(crate) mod measured;
 pub(crate) mod names;
 pub(crate) mod repeat;

@@ -2,22 +2,12 @@
 //! the result alone, so that every figure is that of `result.json`.
 
 use super::format;
-use super::names::REPORT_FILE;
-use super::words::{
-    arch_word, cause_word, finding_figure, finding_place, impression_name, landmark_name,
-    verdict_word, what_to_do,
-};
-use crate::result::{
-    CaseResult, Cause, FileKind, Finding, ImpressionResult, LandmarkStatus, NotJudged, Severity,
-    Verdict,
-};
+use super::headline::what_to_do;
+use super::lists::{write_findings, write_not_judged};
+use super::words::{arch_word, impression_name, landmark_name, verdict_word};
+use crate::result::{CaseResult, Cause, ImpressionResult, LandmarkStatus, Stage, Verdict};
 use anstyle::{AnsiColor, Style};
-use judge::words::SAFETY;
-use std::collections::BTreeMap;
 use std::fmt::{self, Write};
-
-/// Findings that are written out; the rest is counted.
-const MOST_FINDINGS: usize = 12;
 
 /// The summary as text with terminal colours; strip them where they are not
 /// wanted. Nothing is told by colour alone.
@@ -96,20 +86,15 @@ fn write_impression(
             )?;
         }
     }
+    if impression.stops_relieved && impression.stage == Stage::Wash {
+        write!(out, "\n    the tissue stops were relieved before the wash")?;
+    }
     writeln!(out)?;
     if has_question {
         return Ok(());
     }
     write_colour(out, impression)?;
-    write_landmarks(out, impression)?;
-    for entry in impression
-        .border
-        .iter()
-        .flat_map(|border| &border.not_judged)
-    {
-        writeln!(out, "    border: {}", entry.why)?;
-    }
-    Ok(())
+    write_landmarks(out, impression)
 }
 
 /// How much tray the colours show, and what they were taken for.
@@ -154,136 +139,6 @@ fn write_landmarks(out: &mut String, impression: &ImpressionResult) -> fmt::Resu
         }
     }
     writeln!(out)
-}
-
-fn write_findings(out: &mut String, result: &CaseResult) -> fmt::Result {
-    let mut first_with: BTreeMap<&str, &str> = BTreeMap::new();
-    let shown: Vec<&Finding> = told(result).take(MOST_FINDINGS).collect();
-    for finding in &shown {
-        let style = severity_style(finding.severity);
-        write!(
-            out,
-            "{:>4} {style}{}{style:#} {}",
-            finding.id,
-            cause_word(finding),
-            finding.check
-        )?;
-        let place = finding_place(result, finding);
-        if !place.is_empty() {
-            write!(out, ", {place}")?;
-        }
-        if let Some(figure) = finding_figure(finding) {
-            write!(out, ": {figure}")?;
-        }
-        if let Some(spot) = &finding.refers_to {
-            write!(out, " [{spot}]")?;
-        }
-        writeln!(out)?;
-        match first_with.get(finding.instruction.as_str()) {
-            Some(id) => writeln!(out, "       Same action as {id}.")?,
-            None => {
-                writeln!(out, "       {}", without_safety(&finding.instruction))?;
-                first_with.insert(&finding.instruction, &finding.id);
-            }
-        }
-    }
-    write_more(out, result, &shown)?;
-    write_held_back(out, result)?;
-    if shown.iter().any(|f| f.instruction.contains(SAFETY)) {
-        writeln!(out, "Safety: {SAFETY}")?;
-    }
-    Ok(())
-}
-
-/// An instruction without the sentence on safe grinding, which the summary prints once.
-fn without_safety(instruction: &str) -> String {
-    instruction.replace(&format!(" {SAFETY}"), "")
-}
-
-/// How many findings are written elsewhere, and where.
-fn write_more(out: &mut String, result: &CaseResult, shown: &[&Finding]) -> fmt::Result {
-    let rest = told(result).skip(shown.len());
-    let (count, notes) = rest.fold((0, 0), |(count, notes), finding| {
-        (count + 1, notes + usize::from(finding.cause == Cause::Note))
-    });
-    let what = match (count, count == notes) {
-        (0, _) => return Ok(()),
-        (1, true) => "1 further note is".to_owned(),
-        (1, false) => "1 further finding is".to_owned(),
-        (_, true) => format!("{count} further notes are"),
-        (_, false) => format!("{count} further findings are"),
-    };
-    let has_report = result
-        .files
-        .iter()
-        .any(|file| file.kind == FileKind::Report);
-    let place = if has_report {
-        REPORT_FILE
-    } else {
-        "result.json"
-    };
-    writeln!(out, "     {what} in {place}.")
-}
-
-/// The findings that a person is to read: all but those that a question holds back.
-fn told(result: &CaseResult) -> impl Iterator<Item = &Finding> {
-    let findings = result.findings.iter();
-    findings.filter(|finding| finding.cause != Cause::HeldBack)
-}
-
-fn write_held_back(out: &mut String, result: &CaseResult) -> fmt::Result {
-    let mut checks: Vec<&str> = Vec::new();
-    for finding in result
-        .findings
-        .iter()
-        .filter(|f| f.cause == Cause::HeldBack)
-    {
-        if !checks.contains(&finding.check.as_str()) {
-            checks.push(&finding.check);
-        }
-    }
-    if checks.is_empty() {
-        return Ok(());
-    }
-    writeln!(
-        out,
-        "Held back until the question is answered, because sides and places are not certain: {}",
-        checks.join(", ")
-    )
-}
-
-fn write_not_judged(out: &mut String, result: &CaseResult) -> fmt::Result {
-    for impression in &result.impressions {
-        let of = match result.impressions.len() {
-            1 => String::new(),
-            _ => format!(", {}", impression_name(impression)),
-        };
-        write_by_reason(out, &of, &impression.not_judged)?;
-    }
-    write_by_reason(out, "", &result.not_judged)?;
-    let not_asked: Vec<&str> = (result.not_judged.iter())
-        .filter(|entry| !entry.asked)
-        .map(|entry| entry.check.as_str())
-        .collect();
-    if not_asked.is_empty() {
-        return Ok(());
-    }
-    writeln!(out, "Not part of this check: {}", not_asked.join(", "))
-}
-
-fn write_by_reason(out: &mut String, of: &str, not_judged: &[NotJudged]) -> fmt::Result {
-    let mut by_reason: Vec<(&str, Vec<&str>)> = Vec::new();
-    for entry in not_judged.iter().filter(|entry| entry.asked) {
-        match by_reason.iter_mut().find(|(why, _)| *why == entry.why) {
-            Some((_, checks)) if checks.contains(&entry.check.as_str()) => {}
-            Some((_, checks)) => checks.push(&entry.check),
-            None => by_reason.push((&entry.why, vec![&entry.check])),
-        }
-    }
-    for (why, checks) in by_reason {
-        writeln!(out, "Not judged{of}: {} ({why})", checks.join(", "))?;
-    }
-    Ok(())
 }
 
 /// What each wash added, and what became of the first pass's places.
@@ -337,10 +192,12 @@ fn write_relation(out: &mut String, result: &CaseResult) -> fmt::Result {
     if let (Some((least, most)), Some(doubt), Some((angle, angle_doubt))) =
         (ends, relation.uncertainty_mm, angle)
     {
+        let [least, shown_doubt] = format::parts(least, Some(doubt), 0);
+        let [most, _] = format::parts(most, Some(doubt), 0);
         writeln!(
             out,
-            "  space between the ridges: {least:.1} to {most:.1}, each ± {doubt:.1} mm; angle between \
-             them {angle:.1} ± {angle_doubt:.1}°"
+            "  space between the ridges: {least} to {most}, each ± {shown_doubt} mm; angle between them {}",
+            format::quantity(angle, Some(angle_doubt), "deg")
         )?;
     }
     Ok(())
@@ -390,13 +247,6 @@ fn verdict_style(verdict: Verdict) -> Style {
     Style::new().bold().fg_color(Some(colour.into()))
 }
 
-fn severity_style(severity: Severity) -> Style {
-    match severity {
-        Severity::Fail => Style::new().bold(),
-        Severity::Borderline | Severity::Note => Style::new(),
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -420,7 +270,6 @@ mod tests {
 REWORK case D-1042: Correct the places marked FAIL, then take the wash impression.
   maxillary impression before the wash: rework
     material thickness over the tray: minimum 0.03 mm, median 2.46 mm (± 0.10 mm), over 36.0 cm² of tissue surface
-    border: whether the border is too long is not judged: no scan shows it; compare it with the mouth
   F1 FAIL show-through, residual ridge, patient's right: material 0.03 ± 0.10 mm thick, at least 0.2 mm [C1]
        Relieve the tray here by about 1 mm and a little beyond the place. Clean and dry it, put adhesive on the bared tray and let it dry, then take a wash.
   F2 LOOK show-through, palate: material 0.15 ± 0.10 mm thick, at least 0.2 mm [C2]
@@ -428,6 +277,7 @@ REWORK case D-1042: Correct the places marked FAIL, then take the wash impressio
   F3 note thin-cover, labial flange, patient's left: material 0.60 ± 0.10 mm thick, at least 1 mm [C3]
        The material is thin here. Look whether it is torn, lifted off the tray, or pressed the mucosa aside. If not, leave it as it is.
 Safety: Grind only out of the mouth, with eye and dust protection; feel for sharp edges afterwards and smooth them.
+Not judged: over-extension (no scan shows whether the border is too long: compare it with the mouth)
 Not part of this check: wash, jaw-relation, interocclusal-distance, parcel
 Thickness map cover-maxillary-first-pass.ply: dark = 0 mm, bright = 3 mm or more, grey = not measured
 ";

@@ -1,7 +1,5 @@
 //! The words for what a result holds, the same in summary, report and window.
 
-pub use super::headline::what_to_do;
-pub use super::measured::finding_figure;
 use crate::result::{
     Arch, CaseResult, Cause, Finding, ImpressionResult, Landmark, Severity, Side, Stage, Verdict,
 };
