@@ -75,6 +75,7 @@ fn topics() -> String {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used, reason = "a test may panic")]
 mod tests {
     use super::*;
     use judge::words::{ZONES, movement, zone};

@@ -4,6 +4,8 @@
 //!
 //! `cargo run -p archproof-judge --example sentences`
 
+#![allow(clippy::print_stdout, reason = "it prints what is to be read")]
+
 mod cases;
 mod impressions;
 
