@@ -20,46 +20,27 @@ const PAGES: [(&str, &str); 7] = [
     ("accuracy", include_str!("../pages/accuracy.md")),
 ];
 
-/// Topics that a command has too: the command's help ends with the page.
+/// Prints the help of a command, and the page of a topic where there is one of that name.
 pub fn run(of: &[String]) -> Result<(), Failure> {
     let mut command = Arguments::command();
     command.build();
-    let mut text = String::new();
-    let mut found = &mut command;
-    let mut is_command = true;
-    for name in of {
-        match found.find_subcommand_mut(name) {
-            Some(_) => {
-                found = found.find_subcommand_mut(name).ok_or_else(|| unknown(of))?;
-            }
-            None => {
-                is_command = false;
-                break;
-            }
-        }
-    }
-    if is_command {
-        text = found.render_long_help().to_string();
-    }
+    let found = of.iter().try_fold(&mut command, |within, name| {
+        within.find_subcommand_mut(name)
+    });
+    let help = found.map(|command| command.render_long_help().to_string());
     let page = match of {
         [topic] => PAGES.iter().find(|(name, _)| name == topic),
         _ => None,
     };
-    if let Some((_, page)) = page {
-        let gap = if is_command { "\n" } else { "" };
-        // Writing to a String cannot fail.
-        let _ = write!(text, "{gap}{page}");
-    } else if !is_command {
-        return Err(unknown(of));
-    } else if of.is_empty() {
-        let _ = write!(text, "\n{}", topics());
-    }
+    let text = match (help, page) {
+        (Some(help), Some((_, page))) => format!("{help}\n{page}"),
+        (Some(help), None) if of.is_empty() => format!("{help}\n{}", topics()),
+        (Some(help), None) => help,
+        (None, Some((_, page))) => (*page).to_owned(),
+        (None, None) => return Err(Failure::Topic(of.join(" ").escape_debug().to_string())),
+    };
     say(&text)?;
     Ok(())
-}
-
-fn unknown(of: &[String]) -> Failure {
-    Failure::Topic(of.join(" ").escape_debug().to_string())
 }
 
 /// The topics with what each is about.
@@ -68,6 +49,7 @@ fn topics() -> String {
     for (_, page) in PAGES {
         let head = page.lines().next().unwrap_or_default();
         if let Some((topic, about)) = head.trim_start_matches("# ").split_once(": ") {
+            // Writing to a String cannot fail.
             let _ = writeln!(text, "  {topic:<15}  {about}");
         }
     }

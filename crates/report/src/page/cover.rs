@@ -68,7 +68,7 @@ fn of_the_colours(colour: &TrayColour) -> Markup {
     html! {
         p {
             "By colour, tray (" code { (colour.tray) } ", "
-            @if colour.inferred { "told from the outer surface" } @else { "as given" }
+            @if colour.inferred { "found on the outer surface" } @else { "as given" }
             ") shows over " (exact(colour.tray_seen_mm2, "mm2")) " of " (area(colour.area_judged_mm2))
             "; the material is " code { (colour.material) } ". They lie " (exact(colour.difference, "1"))
             " apart in CIELAB and " (exact(colour.separation, "1"))
@@ -138,7 +138,7 @@ fn row(cover: &Cover, protocol: &ProtocolResult, spot: &Spot) -> Vec<Markup> {
         place(Some(&spot.zone), spot.side),
         match spot.min_mm {
             Some(mm) => quantity(mm, cover.uncertainty_mm, "mm"),
-            None => none("told by its colour"),
+            None => none("found by its colour"),
         },
         html! { @if let Some(found) = limiting { (limit(found.value, &found.unit)) } },
         quantity(spot.area_mm2, Some(spot.area_uncertainty_mm2), "mm2"),

@@ -91,7 +91,7 @@ fn facts(scan: &ScanResult, coarsest_mm: Option<f64>) -> Vec<Vec<Markup>> {
             "noise along the normal (standard deviation)",
             match scan.noise_mm {
                 Some(mm) => html! { (exact(mm, "mm")) " (its own uncertainty is not stated)" },
-                None => none("it could not be told"),
+                None => none("it could not be determined"),
             },
         ),
         row(
@@ -99,7 +99,7 @@ fn facts(scan: &ScanResult, coarsest_mm: Option<f64>) -> Vec<Vec<Markup>> {
             words(match scan.has_outer_surface {
                 Some(true) => "yes",
                 Some(false) => "no",
-                None => "cannot be told",
+                None => "not known",
             }),
         ),
         row("colour", words(if scan.has_colour { "yes" } else { "no" })),
