@@ -236,7 +236,7 @@ impl App {
         self.enlarged = !self.enlarged && self.drawing().is_some();
         if self.drawing().is_none() {
             self.notice =
-                "this finding has no section drawing; those along the border have".to_owned();
+                "No section drawing: only findings along the border have one.".to_owned();
         }
     }
 }

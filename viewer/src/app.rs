@@ -110,14 +110,16 @@ impl App {
         let mut notice = String::new();
         let marks = (0..opened.impressions.len())
             .map(|number| {
-                Marks::load(&landmarks_file(&opened, number)).unwrap_or_else(|refused| {
+                let sum = opened.result.impressions.get(number).map(|of| of.scan.sha256.as_str());
+                let file = landmarks_file(&opened, number);
+                Marks::of_scan(&file, sum.unwrap_or_default()).unwrap_or_else(|refused| {
                     notice = refused;
                     Marks::default()
                 })
             })
             .collect();
         let mut app = Self {
-            ticks: Ticks::load(&opened.folder),
+            ticks: Ticks::of_scans(&opened.folder, &scans_of(&opened)),
             marks,
             chosen: 0,
             ringed: None,
@@ -301,8 +303,8 @@ impl App {
         };
         let cover = shown.figures.get("cover_mm");
         let mut words = vec![match cover.and_then(|cover| probe.between(cover)) {
-            Some(mm) => format!("cover {mm:.2} mm"),
-            None => "cover not known".to_owned(),
+            Some(mm) => format!("thickness {mm:.2} mm"),
+            None => "thickness not known".to_owned(),
         }];
         if let Some(map) = self.map.as_ref().filter(|map| **map != Map::cover()) {
             let figures = self.map_of(impression).unwrap_or_default();
@@ -428,6 +430,12 @@ impl App {
         });
         marked.chain(found).collect()
     }
+}
+
+/// SHA-256 of each scan of a result.
+fn scans_of(opened: &Opened) -> Vec<String> {
+    let impressions = opened.result.impressions.iter();
+    impressions.map(|of| of.scan.sha256.clone()).collect()
 }
 
 /// Where the landmarks of an impression are saved: beside the result.

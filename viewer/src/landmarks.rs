@@ -79,6 +79,9 @@ pub struct Mark {
 /// The marked landmarks of an impression.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
 pub struct Marks {
+    /// SHA-256 of the scan that they were marked on.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    scan_sha256: Option<String>,
     #[serde(default, rename = "landmark")]
     marks: Vec<Mark>,
     /// What was there before each step, to go back to.
@@ -103,6 +106,19 @@ impl Marks {
             Err(error) if error.kind() == std::io::ErrorKind::NotFound => Ok(Self::default()),
             Err(error) => Err(format!("{}: cannot be read ({error})", shown_path(path))),
         }
+    }
+
+    /// Those of a file, for a scan of this SHA-256: none where they were marked on another.
+    ///
+    /// # Errors
+    /// As for [`Marks::load`].
+    pub fn of_scan(path: &Path, scan_sha256: &str) -> Result<Self, String> {
+        let mut marks = Self::load(path)?;
+        if marks.scan_sha256.as_ref().is_some_and(|sum| sum != scan_sha256) {
+            marks = Self::default();
+        }
+        marks.scan_sha256 = Some(scan_sha256.to_owned());
+        Ok(marks)
     }
 
     /// The marks.

@@ -11,9 +11,10 @@ use mesh::{Mesh, SpatialIndex, Unit};
 use nalgebra::{Point3, Vector3};
 use rayon::prelude::*;
 use report::result::{Arch, CaseResult, ImpressionResult, OutputFile};
-use report::{FiguredMesh, ReadResultError, ReadSurfaceError, WriteError, default_folder};
+use report::{FiguredMesh, ReadResultError, ReadSurfaceError, WriteError, default_folder, folder_without_case};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
+use std::time::SystemTime;
 use thiserror::Error;
 
 /// Why something could not be opened; its text is one line for people, the
@@ -131,10 +132,17 @@ pub fn open(source: &Source, progress: &(dyn Fn(String) + Sync)) -> Result<Opene
         return read(result, source.input.clone(), None);
     }
     let mut case = source.case()?;
-    let named = source.out.clone();
-    let folder = named.unwrap_or_else(|| default_folder(&case.id));
-    add_marks(&mut case, &folder).map_err(CheckError::from)?;
+    let is_named = source.case.is_some() || source.is_case_file();
+    let of_case = is_named.then(|| default_folder(&case.id));
+    let known = source.out.clone().or(of_case);
+    if let Some(folder) = &known {
+        add_marks(&mut case, folder).map_err(CheckError::from)?;
+    }
     let checked = source.check(case, &|step| progress(step.to_string()))?;
+    let folder = known.unwrap_or_else(|| {
+        let sum = checked.impressions.first().map(|one| one.scan.sha256.as_str());
+        folder_without_case(SystemTime::now(), sum.unwrap_or_default())
+    });
     let result = CaseResult::of(&checked);
     progress("writing the results".to_owned());
     report::write_all(&checked, &result, &folder)?;
@@ -214,7 +222,9 @@ fn add_marks(case: &mut Case, folder: &Path) -> Result<(), CaseError> {
         let arch = input.declared.map(Arch::from);
         let file = folder.join(marks_file(several.then_some((arch, input.stage))));
         if file.exists() {
-            input.marks = judge::read_landmarks(&file, input.declared)?;
+            let marked = judge::read_landmarks(&file, input.declared)?;
+            input.marks = marked.marks;
+            input.marks_sha256 = marked.scan_sha256;
         }
     }
     Ok(())

@@ -11,6 +11,9 @@ pub const TICKS_FILE: &str = "done.toml";
 /// The findings that are done.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
 pub struct Ticks {
+    /// SHA-256 of each scan of the result that they belong to.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    scans_sha256: Vec<String>,
     #[serde(default)]
     done: Vec<Tick>,
 }
@@ -44,6 +47,17 @@ impl Ticks {
             .ok()
             .and_then(|text| toml::from_str(&text).ok())
             .unwrap_or_default()
+    }
+
+    /// Those of a result folder, for scans of these SHA-256: none where they are of others.
+    #[must_use]
+    pub fn of_scans(folder: &Path, scans_sha256: &[String]) -> Self {
+        let mut ticks = Self::load(folder);
+        if !ticks.scans_sha256.is_empty() && ticks.scans_sha256 != scans_sha256 {
+            ticks = Self::default();
+        }
+        ticks.scans_sha256 = scans_sha256.to_owned();
+        ticks
     }
 
     /// Whether a finding is done.
@@ -80,6 +94,17 @@ impl Ticks {
 mod tests {
     use super::*;
     use crate::testing::finding;
+
+    #[test]
+    fn ticks_of_other_scans_do_not_count() {
+        let folder = tempfile::tempdir().unwrap();
+        let [one, other] = ["1a", "2b"].map(|sum| vec![sum.to_owned()]);
+        let mut ticks = Ticks::of_scans(folder.path(), &one);
+        ticks.toggle(&finding("F1", None));
+        ticks.save(folder.path()).unwrap();
+        let is_done = |of: &[String]| Ticks::of_scans(folder.path(), of).is_done(&finding("F1", None));
+        assert!(is_done(&one) && !is_done(&other));
+    }
 
     #[test]
     fn ticks_survive_the_round_trip_and_a_new_count() {

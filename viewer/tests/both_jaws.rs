@@ -394,7 +394,7 @@ fn a_place_is_named_by_its_zone_and_side() {
         };
         assert!(words.contains(named), "{words}");
         assert!(
-            words.contains("cover ") && words.contains("; x "),
+            words.contains("thickness ") && words.contains("; x "),
             "{words}"
         );
     }
@@ -430,5 +430,5 @@ fn a_bare_scan_is_opened_with_its_tray_and_jaw() {
         &|_| {},
     );
     let text = refused.err().unwrap().to_string();
-    assert!(text.contains("--arch stands in the case file"), "{text}");
+    assert!(text.contains("--arch cannot be used with a case file"), "{text}");
 }

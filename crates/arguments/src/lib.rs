@@ -14,37 +14,37 @@ use std::path::{Path, PathBuf};
 pub struct Source {
     /// Impression scan (STL, PLY, OBJ), or a case file (case.toml)
     pub input: PathBuf,
-    /// Which jaw the impression is of
+    /// Jaw of the impression (upper and lower are understood, too)
     #[arg(long)]
     pub arch: Option<ArchArgument>,
     /// Scan of the empty tray
     #[arg(long, value_name = "SCAN")]
     pub tray: Option<PathBuf>,
-    /// Thickness of the tray in mm, where it was not scanned
+    /// Thickness of the tray in mm, if it was not scanned
     #[arg(long, value_name = "MM", conflicts_with = "tray")]
     pub tray_thickness: Option<f64>,
     /// Uncertainty (k = 2) of that thickness in mm [default: 0.5]
     #[arg(long, value_name = "MM")]
     pub tray_thickness_uncertainty: Option<f64>,
-    /// Colour of the tray in a coloured scan, as #rrggbb [default: told from the scan]
+    /// Colour of the tray in a coloured scan, as #rrggbb [default: found in the scan]
     #[arg(long, value_name = "COLOUR")]
     pub tray_colour: Option<String>,
-    /// Landmarks that were marked on the scan (landmarks.toml); they are not looked for
+    /// Landmarks marked by hand (landmarks.toml); these replace automatic detection
     #[arg(long, value_name = "FILE")]
     pub landmarks: Option<PathBuf>,
-    /// How far the impression has come [default: single]
+    /// Stage of the impression [default: one-step]
     #[arg(long)]
     pub stage: Option<StageArgument>,
-    /// Unit of the scan files, where they are not in mm
+    /// Unit of the scan files, if not mm
     #[arg(long, value_parser = unit_parser())]
     pub unit: Option<Unit>,
-    /// Protocol file with acceptance limits of one's own
+    /// File with your own acceptance limits
     #[arg(long, value_name = "FILE")]
     pub protocol: Option<PathBuf>,
-    /// Folder for the results [default: archproof-CASE]
+    /// Folder for the results [default: archproof-CASE, or by time and checksum without a case code]
     #[arg(long, value_name = "DIR")]
     pub out: Option<PathBuf>,
-    /// Pseudonym of the case, never a name [default: unnamed]
+    /// Case code (never the patient's name)
     #[arg(long, value_name = "ID")]
     pub case: Option<String>,
 }
@@ -93,6 +93,12 @@ impl Source {
         self.case_source().check(case, progress)
     }
 
+    /// Whether a case file is given, which names the case.
+    #[must_use]
+    pub fn is_case_file(&self) -> bool {
+        self.case_source().is_case_file()
+    }
+
     fn case_source(&self) -> CaseSource {
         CaseSource {
             input: self.input.clone(),
@@ -114,8 +120,10 @@ impl Source {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
 pub enum ArchArgument {
     /// Upper jaw
+    #[value(alias = "upper")]
     Maxillary,
     /// Lower jaw
+    #[value(alias = "lower")]
     Mandibular,
 }
 
@@ -132,10 +140,12 @@ impl From<ArchArgument> for measure::Arch {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
 pub enum StageArgument {
     /// The heavy or medium body, before the wash
+    #[value(name = "before-wash", alias = "first-pass")]
     FirstPass,
     /// With the wash over it
     Wash,
-    /// Taken in one go
+    /// Taken in one step
+    #[value(name = "one-step", alias = "single")]
     Single,
 }
 

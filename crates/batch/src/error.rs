@@ -19,7 +19,7 @@ pub enum BatchError {
         source: io::Error,
     },
     /// There is nothing in it to check.
-    #[error("{}: holds no case file and, where a pattern was given, no scan of such a name; give another folder, or --scans PATTERN", shown_path(.0))]
+    #[error("{}: contains no case files and no scans that match the pattern; give another folder, or --scans PATTERN", shown_path(.0))]
     NoCases(PathBuf),
     /// A pattern cannot be used.
     #[error(transparent)]
@@ -45,10 +45,10 @@ pub enum BatchError {
     #[error("{}: holds no finished results; finish it with 'archproof batch … --resume' first", shown_path(.0))]
     Unfinished(PathBuf),
     /// Shards to be joined do not belong together.
-    #[error("{}: was checked by another version, by other limits or as one of another number of shards than the folders before it; join only what belongs together", shown_path(.0))]
+    #[error("{}: was made with a different version, different limits or a different shard count; only matching shards can be joined", shown_path(.0))]
     Unlike(PathBuf),
     /// One shard given twice.
-    #[error("{}: is shard {shard} once more; give each shard once", shown_path(.path))]
+    #[error("{}: repeats shard {shard}; list each shard once", shown_path(.path))]
     Twice {
         /// The folder.
         path: PathBuf,

@@ -44,7 +44,11 @@ impl Given {
                     tray_thickness: None,
                     tray_colour: None,
                     stops: Vec::new(),
+                    stops_relieved: false,
+                    material: None,
+                    hours_since_taken: None,
                     marks: Vec::new(),
+                    marks_sha256: None,
                     marks_file: None,
                 };
                 (Ok(Case::of_one(id, input)), None)

@@ -10,7 +10,7 @@
 
 use crate::error::BatchError;
 use crate::settings::LOCK;
-use report::folder::{CaseRecord, PAGE_FILE, Page, TableError, TableFiles};
+use report::folder::{CaseRecord, PAGE_FILE, Page, TableError, TableFiles, harmless};
 use serde::{Deserialize, Serialize};
 use std::fs::{self, File, TryLockError};
 use std::io::ErrorKind;
@@ -209,7 +209,11 @@ pub fn write_tables(
     write(&folder.join(PAGE_FILE), page.html().as_bytes())?;
     let mut writer = csv::Writer::from_writer(Vec::new());
     for (_, input) in &cases {
-        writer.serialize(input).map_err(TableError::from)?;
+        let safe = Input {
+            folder: input.folder.clone(),
+            place: harmless(&input.place).into_owned(),
+        };
+        writer.serialize(safe).map_err(TableError::from)?;
     }
     let inputs = writer
         .into_inner()
@@ -226,10 +230,17 @@ pub fn write_tables(
 pub fn read_inputs(folder: &Path) -> Result<Vec<Input>, BatchError> {
     let unfinished = |_| BatchError::Unfinished(folder.to_owned());
     let mut reader = csv::Reader::from_path(folder.join(INPUTS)).map_err(unfinished)?;
-    reader
-        .deserialize()
-        .collect::<Result<_, _>>()
-        .map_err(unfinished)
+    let rows: Result<Vec<Input>, _> = reader.deserialize().collect();
+    let unquoted = |input: Input| match input.place.strip_prefix('\'') {
+        // The quote that made it harmless for spreadsheets.
+        Some(place) if harmless(place) != place => Input {
+            place: place.to_owned(),
+            ..input
+        },
+        _ => input,
+    };
+    let rows = rows.map_err(unfinished)?;
+    Ok(rows.into_iter().map(unquoted).collect())
 }
 
 /// The way from one folder to another, to be followed by a name: empty, or with

@@ -2,7 +2,8 @@
 
 use crate::road::{CheckOptions, CheckedCase, Step, check_case};
 use judge::{
-    BadColour, BadThickness, Case, CaseError, ImpressionInput, Protocol, ProtocolError, Stage,
+    BadColour, BadThickness, Case, CaseError, ImpressionInput, MarkedLandmarks, Protocol,
+    ProtocolError, Stage,
 };
 use measure::Arch;
 use mesh::{ReadError, Unit};
@@ -66,6 +67,16 @@ pub enum CheckError {
     /// A scan cannot be read.
     #[error(transparent)]
     Scan(#[from] ReadError),
+    /// A scan that a case file names cannot be read.
+    #[error("{}: line {line} names a scan that cannot be read: {source}", mesh::read::shown_path(.file))]
+    NamedScan {
+        /// The case file.
+        file: PathBuf,
+        /// The line that names the scan.
+        line: usize,
+        /// Why it cannot be read.
+        source: ReadError,
+    },
     /// The case file cannot be used.
     #[error(transparent)]
     Case(#[from] CaseError),
@@ -73,7 +84,7 @@ pub enum CheckError {
     #[error(transparent)]
     Protocol(#[from] ProtocolError),
     /// Something is said twice.
-    #[error("{0} stands in the case file; leave it out beside one, or change the file")]
+    #[error("{0} cannot be used with a case file: set it in the case file instead")]
     InTheCaseFile(&'static str),
     /// The colour is none.
     #[error("{name}: {source}")]
@@ -106,14 +117,20 @@ impl CaseSource {
         }
     }
 
+    /// Whether a case file is given, and no bare scan.
+    #[must_use]
+    pub fn is_case_file(&self) -> bool {
+        let extension = self.input.extension();
+        extension.is_some_and(|extension| extension.eq_ignore_ascii_case("toml"))
+    }
+
     /// The case that is to be checked. Errors call what was given by `name_of`.
     ///
     /// # Errors
     /// When its file or its landmarks cannot be used, or something is said
     /// beside a case file that stands in it.
     pub fn case(&self, name_of: NameOf) -> Result<Case, CheckError> {
-        let extension = self.input.extension();
-        if extension.is_some_and(|extension| extension.eq_ignore_ascii_case("toml")) {
+        if self.is_case_file() {
             return match self.statements().next() {
                 Some(said) => Err(CheckError::InTheCaseFile(name_of(said))),
                 None => Ok(Case::from_file(&self.input)?),
@@ -145,9 +162,9 @@ impl CaseSource {
     }
 
     fn impression(&self, name_of: NameOf) -> Result<ImpressionInput, CheckError> {
-        let marks = match &self.landmarks {
+        let marked = match &self.landmarks {
             Some(file) => judge::read_landmarks(file, self.arch)?,
-            None => Vec::new(),
+            None => MarkedLandmarks::default(),
         };
         let tray_thickness =
             judge::thickness(self.tray_thickness_mm, self.tray_thickness_uncertainty_mm).map_err(
@@ -170,7 +187,11 @@ impl CaseSource {
                     source,
                 })?,
             stops: Vec::new(),
-            marks,
+            stops_relieved: false,
+            material: None,
+            hours_since_taken: None,
+            marks: marked.marks,
+            marks_sha256: marked.scan_sha256,
             marks_file: self.landmarks.clone(),
         })
     }
@@ -192,6 +213,27 @@ impl CaseSource {
             unit: self.unit,
             protocol,
         };
-        Ok(check_case(case, &options, progress)?)
+        check_case(case, &options, progress).map_err(|source| self.named(source))
     }
+
+    /// Why a scan cannot be read, with the line of the case file that names it.
+    fn named(&self, source: ReadError) -> CheckError {
+        let file = self.is_case_file().then_some(&self.input);
+        match file.and_then(|file| Some((file, line_naming(file, source.path())?))) {
+            Some((file, line)) => CheckError::NamedScan {
+                file: file.clone(),
+                line,
+                source,
+            },
+            None => CheckError::Scan(source),
+        }
+    }
+}
+
+/// The first line of a case file, counted from 1, that holds the name of a scan.
+fn line_naming(case_file: &Path, scan: &Path) -> Option<usize> {
+    let name = scan.file_name()?.to_str()?;
+    let text = std::fs::read_to_string(case_file).ok()?;
+    let line = text.lines().position(|line| line.contains(name))?;
+    Some(line + 1)
 }

@@ -142,6 +142,16 @@ impl fmt::Display for Step {
     }
 }
 
+/// What is said of landmarks that were marked on another scan.
+const OTHER_MARKS: &str =
+    "the landmarks file is of another scan, by its checksum, and was not used";
+
+/// Whether the marked landmarks, if there are any, were marked on this scan.
+fn are_marks_of(input: &ImpressionInput, scan: &LoadedScan) -> bool {
+    let sum = input.marks_sha256.as_ref();
+    input.marks.is_empty() || sum.is_none_or(|sum| *sum == scan.sha256)
+}
+
 /// Reads, measures and judges a case.
 ///
 /// # Errors
@@ -159,7 +169,16 @@ pub fn check_case(
         .par_iter()
         .enumerate()
         .map(|(impression, input)| {
-            let scan = Arc::clone(&scans[input.scan.as_path()]);
+            let mut scan = Arc::clone(&scans[input.scan.as_path()]);
+            let is_marked = are_marks_of(input, &scan);
+            if !is_marked {
+                // The mesh is copied, which is rare; the warning must not reach other cases.
+                let warned = LoadedScan {
+                    warnings: [&scan.warnings[..], &[OTHER_MARKS.to_owned()]].concat(),
+                    ..(*scan).clone()
+                };
+                scan = Arc::new(warned);
+            }
             let tray = input
                 .tray
                 .as_ref()
@@ -321,6 +340,7 @@ fn settings(
         marks: input
             .marks
             .iter()
+            .filter(|_| are_marks_of(input, scan))
             .map(|mark| LandmarkMark {
                 point: mark.point * scan.unit.unit().in_mm(),
                 ..mark.clone()

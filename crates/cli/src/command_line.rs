@@ -11,7 +11,12 @@ use std::path::{Path, PathBuf};
 
 /// Checks the quality of 3D scans of edentulous arch impressions.
 #[derive(Debug, Parser)]
-#[command(version, about, arg_required_else_help = true)]
+#[command(
+    version,
+    about,
+    arg_required_else_help = true,
+    disable_help_subcommand = true
+)]
 pub struct Arguments {
     #[command(subcommand)]
     pub command: Command,
@@ -58,11 +63,19 @@ pub enum Command {
         #[arg(default_value = "result")]
         of: SchemaArgument,
     },
+    /// Print the help of a command, or a page on a topic
+    ///
+    /// Without a name, commands and topics are listed.
+    Help {
+        /// Command or topic
+        #[arg(value_name = "COMMAND|TOPIC")]
+        of: Vec<String>,
+    },
     /// Show a result on the impression, in a window
     ///
     /// A case or a scan is checked first, with the options of 'check'. The window
-    /// is a program of its own, archproof-viewer, which stands beside this one or
-    /// on the PATH.
+    /// is a separate program, archproof-viewer, found beside this one or on the
+    /// PATH.
     View {
         /// Result folder, case file (case.toml) or impression scan, and options
         #[arg(
@@ -99,15 +112,16 @@ pub struct CheckArguments {
 /// Cases are the case files in the folder and below it or, with --scans, scans
 /// of such names. DIR gets a folder for each case, tables over all of them
 /// (results.jsonl, summary and findings as CSV and Parquet) and inputs.csv,
-/// which says which file each case is of. A case that cannot be read is a row.
+/// which says which file each case is of. Cases that cannot be read are listed
+/// as rows with the reason.
 /// Exit status: 0 when every case was checked, whatever the verdicts; 1 when
 /// one or more could not be read; 2 wrong use.
 #[derive(Debug, Args)]
 pub struct BatchArguments {
     #[command(flatten)]
     pub of: FolderArguments,
-    /// Go on with the results in DIR: what is done from the same files, by the
-    /// same limits and version, is not done again
+    /// Continue in DIR: cases that were checked from the same files, with the
+    /// same limits and version, are skipped
     #[arg(long)]
     pub resume: bool,
     /// Check share I of N of the cases; 'archproof collect' joins the shares
@@ -118,7 +132,7 @@ pub struct BatchArguments {
 /// Join the results of all shards of a batch into one set of tables
 ///
 /// The results of the cases stay where they are.
-/// Exit status: as of 'archproof batch'.
+/// Exit status: same as 'archproof batch'.
 #[derive(Debug, Args)]
 pub struct CollectArguments {
     /// Result folders, one of each shard
@@ -129,10 +143,10 @@ pub struct CollectArguments {
     pub out: PathBuf,
 }
 
-/// Check what arrives in a folder, once it has stopped growing
+/// Watch a folder and check each new case when its files are complete
 ///
-/// As 'archproof batch --resume', again and again, until it is stopped (Ctrl-C).
-/// What was done before is not done again; a case whose files change is.
+/// Runs 'archproof batch --resume' repeatedly until it is stopped (Ctrl-C).
+/// A case is checked again only when its files change.
 #[derive(Debug, Args)]
 pub struct WatchArguments {
     #[command(flatten)]
@@ -159,16 +173,16 @@ pub struct FolderArguments {
     /// Say that what the * stands for is a pseudonym, and name the cases by it
     #[arg(long, requires = "scans")]
     pub ids_from_names: bool,
-    /// Which jaw the scans without a case file are of
+    /// Jaw of the scans without a case file
     #[arg(long, requires = "scans")]
     pub arch: Option<ArchArgument>,
-    /// How far their impressions have come [default: single]
+    /// Stage of their impressions [default: one-step]
     #[arg(long, requires = "scans")]
     pub stage: Option<StageArgument>,
-    /// Unit of the scan files, where they are not in mm
+    /// Unit of the scan files, if not mm
     #[arg(long, value_parser = unit_parser())]
     pub unit: Option<Unit>,
-    /// Protocol file with acceptance limits of one's own
+    /// File with your own acceptance limits
     #[arg(long, value_name = "FILE")]
     pub protocol: Option<PathBuf>,
     /// Write no report.html for the cases
@@ -190,12 +204,12 @@ pub struct FolderArguments {
 /// no limit stated; 2 wrong use, or the artefact is not in a scan.
 #[derive(Debug, Args)]
 pub struct ArtefactArguments {
-    /// Description of the artefact, a TOML file (see README.md)
+    /// Description of the artefact, a TOML file (see 'archproof help measuring')
     pub description: PathBuf,
     /// Scans of it, in any pose
     #[arg(required = true, value_name = "SCAN")]
     pub scans: Vec<PathBuf>,
-    /// Unit of the scan files, where they are not in mm
+    /// Unit of the scan files, if not mm
     #[arg(long, value_parser = unit_parser())]
     pub unit: Option<Unit>,
     /// Print all of it as JSON
@@ -203,7 +217,7 @@ pub struct ArtefactArguments {
     pub json: bool,
 }
 
-/// Work out a crossed gauge study: can the measuring itself be trusted
+/// Analyse a gauge repeatability and reproducibility study
 ///
 /// By analysis of variance of two crossed random factors. Where operators do
 /// not differ from part to part (p above 0.25), that is pooled with the repeats.
@@ -219,11 +233,11 @@ pub struct GaugeArguments {
     pub scans: ScanArguments,
 }
 
-/// Compare repeated scans of one impression: how well does it repeat
+/// Compare repeated scans of one impression
 ///
-/// The scans are laid on the first. Told are the spread at each place, where
-/// they differ by more than noise and placing explain, and the repeatability
-/// standard deviation of each figure that 'check' gives.
+/// The scans are aligned with the first. Reports the spread at each point, the
+/// regions where the scans differ by more than noise and alignment explain, and
+/// the repeatability standard deviation of each figure that 'check' gives.
 #[derive(Debug, Args)]
 pub struct RepeatArguments {
     /// Scans of one impression, two or more
@@ -243,13 +257,13 @@ pub struct RepeatArguments {
 #[derive(Debug, Args)]
 #[command(next_help_heading = "How scans are checked")]
 pub struct ScanArguments {
-    /// Which jaw the impressions are of
+    /// Jaw of the impressions
     #[arg(long)]
     pub arch: Option<ArchArgument>,
     /// Scan of the empty tray of them all
     #[arg(long, value_name = "SCAN")]
     pub tray: Option<PathBuf>,
-    /// Unit of the scan files, where they are not in mm
+    /// Unit of the scan files, if not mm
     #[arg(long, value_parser = unit_parser())]
     pub unit: Option<Unit>,
     /// Protocol file, for the depth at which flange thickness is taken
@@ -270,19 +284,19 @@ impl ScanArguments {
     }
 }
 
-/// Look at scans quickly: one row a file
+/// List scans with size, unit, kind and quality, one row per file
 ///
-/// Columns: size; unit (with a question mark where nobody named it); what the
-/// scan shows; sides scanned; connected parts; boundary loops; faults
-/// (non-manifold edges and triangles without area); median edge, mm; noise, mm;
-/// the file's name and remarks.
+/// Columns: size, mm; unit (with a question mark where it is in doubt); what the
+/// scan shows; sides scanned; number of connected parts, of boundary loops and of
+/// faults (non-manifold edges and triangles without area); median edge, mm; noise,
+/// mm; the file's name and remarks.
 /// Exit status: 0; 2 if any file could not be read, which is said in its row.
 #[derive(Debug, Args)]
 pub struct InspectArguments {
     /// Scans (STL, PLY, OBJ), or folders to look through
     #[arg(required = true, value_name = "SCAN|FOLDER")]
     pub scans: Vec<PathBuf>,
-    /// Unit of the scan files, where they are not in mm
+    /// Unit of the scan files, if not mm
     #[arg(long, value_parser = unit_parser())]
     pub unit: Option<Unit>,
     /// Print the rows as JSON

@@ -1,7 +1,8 @@
 //! Wrong use or unreadable input: one line on standard error, exit code 2.
 
 use check::CheckError;
-use judge::{ProtocolError, UnknownCheck};
+use judge::ProtocolError;
+use judge::explained::UnknownCode;
 use mesh::ReadError;
 use report::WriteError;
 use std::io;
@@ -31,8 +32,10 @@ pub enum Failure {
     Artefact(#[from] ArtefactCheckError),
     #[error(transparent)]
     Repeat(#[from] RepeatError),
-    #[error("{0}; 'archproof explain' lists them all")]
-    Check(#[from] UnknownCheck),
+    #[error("{0} ('archproof explain' lists all codes)")]
+    Code(#[from] UnknownCode),
+    #[error("'{0}' is not a command or a topic; 'archproof help' lists them all")]
+    Topic(String),
     #[error("the threads could not be started ({0}); try a smaller number with --threads")]
     Threads(#[from] rayon::ThreadPoolBuildError),
     #[error(transparent)]

@@ -65,8 +65,8 @@ checks! {
     NotAnImpression = "not-an-impression", Answer;
     /// The jaw found is not the jaw declared.
     ArchMismatch = "arch-mismatch", Answer;
-    /// Which jaw, or which side is which, was not told surely.
-    OrientationUnclear = "orientation-unclear", LookAgain;
+    /// Which jaw it is, or which side is which, is not certain.
+    OrientationUnclear = "orientation-unclear", Answer;
     /// Tray shows through the material.
     ShowThrough = "show-through", Rework;
     /// Another colour than the material's shows, and the tray's is not known.
@@ -77,7 +77,7 @@ checks! {
     TissueStop = "tissue-stop", Retake;
     /// Material is thin.
     ThinCover = "thin-cover", Rework;
-    /// The tray did not stand where its cover would have been even.
+    /// The tray was not where the material would have been of even thickness.
     TraySeating = "tray-seating", Retake;
     /// The tray is too small or too large for the mouth.
     TraySize = "tray-size", Retake;
@@ -89,15 +89,15 @@ checks! {
     BorderRadius = "border-radius", Rework;
     /// A flange is low.
     FlangeHeight = "flange-height", Rework;
-    /// A flange is thin or thick.
+    /// A flange is thinner or thicker than its guide.
     FlangeThickness = "flange-thickness", Rework;
     /// The tray ends too near to the border or too far from it.
     BorderOverlap = "border-overlap", Rework;
     /// A flange is much lower than the other side's.
     BorderAsymmetry = "border-asymmetry", Rework;
-    /// The border is lower than on the first pass.
+    /// The border is lower than before the wash.
     BorderChange = "border-change", Rework;
-    /// A bare or thin place of the first pass is still so under the wash.
+    /// A place that was bare or thin before the wash still is.
     WashOpen = "wash-open", Rework;
     /// The wash is thick.
     WashThickness = "wash-thickness", LookAgain;
@@ -111,9 +111,9 @@ checks! {
     Void = "void", Rework;
     /// The scan is too coarse to show a void that would fail.
     VoidUnseen = "void-unseen", LookAgain;
-    /// A bump stands on the tissue surface.
+    /// There is a bump on the tissue surface.
     Nodule = "nodule", Rework;
-    /// A groove where material met without joining.
+    /// A groove where two fronts of material met without bonding.
     Fold = "fold", Rework;
     /// Nothing was scanned at a place of the tissue surface.
     Hole = "hole", LookAgain;
@@ -121,11 +121,11 @@ checks! {
     LandmarkCutShort = "landmark-cut-short", Rework;
     /// A defect or bare tray lies over a landmark.
     LandmarkObscured = "landmark-obscured", Rework;
-    /// A landmark could not be made out.
+    /// A landmark was not detected.
     LandmarkNotFound = "landmark-not-found", LookAgain;
-    /// Cover could not be measured.
+    /// The material thickness could not be measured.
     CoverNotJudged = "cover-not-judged", LookAgain;
-    /// Cover was measured with too large an uncertainty.
+    /// The material thickness was measured with too large an uncertainty.
     CoverUncertainty = "cover-uncertainty", LookAgain;
     /// Too little tissue surface was scanned.
     TissueArea = "tissue-area", LookAgain;
@@ -139,15 +139,19 @@ checks! {
     RidgeAngle = "ridge-angle", LookAgain;
     /// The jaw-relation record was given but could not be measured.
     JawRelationNotJudged = "jaw-relation-not-judged", LookAgain;
+    /// A jaw is still before its wash.
+    WashMissing = "wash-missing", LookAgain;
+    /// The impression is older than its material allows.
+    ImpressionAge = "impression-age", LookAgain;
     /// Rest vertical dimension less that of occlusion is unusual or impossible.
     InterocclusalDistance = "interocclusal-distance", LookAgain;
-    /// The upper lip length is one that hardly anyone has.
+    /// The length of the upper lip is outside the plausible range.
     LipLength = "lip-length", LookAgain;
-    /// Something that must be in the parcel is not.
+    /// A required item is missing from the parcel.
     ParcelIncomplete = "parcel-incomplete", LookAgain;
-    /// No written prescription goes with the parcel.
+    /// The written prescription is missing from the parcel.
     PrescriptionMissing = "prescription-missing", LookAgain;
-    /// How the set was disinfected is not stated with it.
+    /// Disinfection details are missing.
     DisinfectionNotStated = "disinfection-not-stated", LookAgain;
 }
 

@@ -25,6 +25,15 @@ pub enum Bound {
 }
 
 impl Bound {
+    /// `at least` or `at most`.
+    #[must_use]
+    pub fn in_words(self) -> &'static str {
+        match self {
+            Self::AtLeast(_) => "at least",
+            Self::AtMost(_) => "at most",
+        }
+    }
+
     /// The limiting value itself.
     #[must_use]
     pub fn value(self) -> f64 {

@@ -16,19 +16,30 @@ pub struct Figure {
     /// Its expanded uncertainty (k = 2), in `unit`; `None` for a figure that is
     /// a property of the file itself or whose uncertainty is not known.
     pub uncertainty: Option<f64>,
-    /// The limit, in `unit`.
-    pub limit: f64,
+    /// The limit, in `unit`, and which way it bounds the figure.
+    pub bound: Bound,
     /// Unit of the three; `1` for a plain number.
     pub unit: String,
 }
 
 impl Figure {
+    /// The limiting value, in `unit`.
+    #[must_use]
+    pub fn limit(&self) -> f64 {
+        self.bound.value()
+    }
+
     /// A measured figure beside its limit.
-    pub(crate) fn beside(limit: &Limit, measured: f64, uncertainty: Option<f64>) -> Self {
+    pub(crate) fn beside(
+        limit: &Limit,
+        bound: fn(f64) -> Bound,
+        measured: f64,
+        uncertainty: Option<f64>,
+    ) -> Self {
         Self {
             measured,
             uncertainty,
-            limit: limit.value,
+            bound: bound(limit.value),
             unit: limit.unit.clone(),
         }
     }
@@ -43,7 +54,7 @@ impl Figure {
     ) -> Option<(Severity, Self)> {
         let conformity = decide(measured, uncertainty.unwrap_or(0.0), bound(limit.value));
         let severity = Severity::of(conformity, limit.level)?;
-        Some((severity, Self::beside(limit, measured, uncertainty)))
+        Some((severity, Self::beside(limit, bound, measured, uncertainty)))
     }
 }
 
@@ -81,6 +92,9 @@ pub struct Finding {
     pub defect: Option<usize>,
     /// Number of the landmark of that impression that it speaks of, from 0.
     pub landmark: Option<usize>,
+    /// Whether it is held back until a question on its impression is answered: then it
+    /// names no place, and its instruction is not to be carried out.
+    pub is_held_back: bool,
     /// One plain instruction.
     pub instruction: String,
 }
@@ -103,7 +117,23 @@ impl Finding {
             stretch: None,
             defect: None,
             landmark: None,
+            is_held_back: false,
             instruction: instruction.into(),
+        }
+    }
+
+    /// The same finding while a question on its impression stands: no side is named,
+    /// nothing is to be done.
+    pub(crate) fn held_back(self) -> Self {
+        Self {
+            severity: Severity::Note,
+            place: None,
+            stretch: None,
+            is_held_back: true,
+            instruction: "Held back until the question on this impression is answered: sides and \
+                          places are not certain. Do nothing about it yet."
+                .to_owned(),
+            ..self
         }
     }
 

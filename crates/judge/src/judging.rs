@@ -1,6 +1,7 @@
 //! Judges a case: every check on every impression, then the verdicts.
 
 use crate::case::Case;
+use crate::cause::Cause;
 use crate::check::{Check, Remedy};
 use crate::checks;
 use crate::finding::Finding;
@@ -75,7 +76,8 @@ pub fn judge_case(
             .filter(|f| f.impression == Some(subject.number))
             .cloned()
             .collect();
-        let own = checks::on_impression(subject);
+        let mut own = checks::on_impression(subject);
+        hold_back(&mut own.findings, &same_file);
         impressions.push(JudgedImpression {
             verdict: Verdict::from_findings(own.findings.iter().chain(&same_file)),
             made: own.made,
@@ -111,7 +113,9 @@ fn no_wash(case: &Case) -> Option<NotJudged> {
     let is_wash = |number| case.first_pass_of(number).is_some();
     (!(0..case.impressions.len()).any(is_wash)).then(|| NotJudged {
         what: Part::Wash.into(),
-        why: "the case names no first pass beside a wash of the same jaw".to_owned(),
+        why: "the case names no impression before the wash beside a wash of the same jaw"
+            .to_owned(),
+        is_asked: false,
     })
 }
 
@@ -139,25 +143,39 @@ fn on_the_whole(case: &Case, subjects: &[ScanSubject<'_>], findings: &[Finding])
         .unwrap_or(Verdict::Undecided)
 }
 
-/// A finding on a first pass that a wash has followed: it is to be looked after
-/// on the wash, and decides nothing by itself any more.
+/// A finding on an impression that a wash has followed: it is looked after on the wash, and
+/// decides nothing by itself any more. But whether the tray was seated on its stops shows
+/// here alone.
 fn as_history(finding: Finding) -> Finding {
-    if finding.severity == Severity::Note || finding.check.remedy() == Remedy::Answer {
+    let stands = finding.check.remedy() == Remedy::Answer || finding.check == Check::TissueStop;
+    if finding.severity == Severity::Note || stands {
         return finding;
     }
     Finding {
         severity: Severity::Note,
         instruction: format!(
-            "Found on the first pass; the wash that followed is judged by itself. It called for: {}",
+            "Found before the wash; the wash that followed is judged by itself. It called for: {}",
             finding.instruction
         ),
         ..finding
     }
 }
 
-/// Order of urgency; equal findings stay in the order they were found.
-fn urgency(finding: &Finding) -> (Severity, Remedy, Check, Option<usize>) {
+/// While a question on an impression stands (which jaw, which way, which unit), nothing
+/// else that was found on it is certain.
+fn hold_back(findings: &mut [Finding], same_file: &[Finding]) {
+    let is_question = |finding: &Finding| finding.cause() == Cause::Question;
+    if findings.iter().chain(same_file).any(is_question) {
+        for finding in findings.iter_mut().filter(|finding| !is_question(finding)) {
+            *finding = finding.clone().held_back();
+        }
+    }
+}
+
+/// Order of urgency, questions first; equal findings stay in the order they were found.
+fn urgency(finding: &Finding) -> (bool, Severity, Remedy, Check, Option<usize>) {
     (
+        finding.cause() != Cause::Question,
         finding.severity,
         finding.check.remedy(),
         finding.check,

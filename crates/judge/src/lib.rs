@@ -27,13 +27,16 @@
 #![warn(unreachable_pub)]
 
 mod case;
+mod cause;
 mod check;
 mod checks;
 mod decision;
+pub mod explained;
 mod finding;
 mod judging;
 mod landmarks;
 pub mod located;
+mod nearest;
 mod not_judged;
 mod protocol;
 mod scale;
@@ -45,9 +48,11 @@ mod wash;
 pub mod words;
 
 pub use case::{
-    BadColour, BadThickness, Case, CaseError, CaseFault, CaseProblem, Consignment, ImpressionInput,
-    JawRelation, Stage, colour_from_hex, read_landmarks, thickness,
+    BadColour, BadThickness, Case, CaseError, CaseFault, CaseProblem, CentricRelationBy,
+    Consignment, ImpressionInput, JawRelation, MarkedLandmarks, Material, Stage,
+    VerticalDimensionBy, colour_from_hex, read_landmarks, thickness,
 };
+pub use cause::Cause;
 pub use check::{Check, Remedy, UnknownCheck};
 pub use checks::station_figure_of;
 pub use decision::{Bound, Conformity, decide};

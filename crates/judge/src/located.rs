@@ -1,5 +1,6 @@
 //! TOML files, and the faults in them, each with its line.
 
+use crate::nearest::nearest;
 use serde::de::DeserializeOwned;
 use std::fmt;
 use std::path::{Path, PathBuf};
@@ -88,7 +89,11 @@ pub fn from_toml<T: DeserializeOwned, F>(
     fault: impl FnOnce(String) -> F,
 ) -> Result<T, Located<F>> {
     toml::from_str(text).map_err(|error| {
-        let message = fault(on_one_line(error.message()));
+        let start = error.span().map_or(0, |span| span.start);
+        let message = fault(on_one_line(&in_plain_words(
+            error.message(),
+            line_at(text, start),
+        )));
         match error.span() {
             Some(span) => at(text, span.start, message),
             None => Located {
@@ -97,6 +102,47 @@ pub fn from_toml<T: DeserializeOwned, F>(
             },
         }
     })
+}
+
+/// The line of a text in which a byte lies.
+fn line_at(text: &str, byte: usize) -> &str {
+    let byte = byte.min(text.len());
+    let before = text.as_bytes()[..byte]
+        .iter()
+        .filter(|&&b| b == b'\n')
+        .count();
+    text.lines().nth(before).unwrap_or_default()
+}
+
+/// The reader's message as one that says what to do: the nearest of the known keys, or how
+/// a path is written.
+fn in_plain_words(message: &str, line: &str) -> String {
+    if line.contains('\\')
+        && ["escape", "unicode"]
+            .iter()
+            .any(|word| message.contains(word))
+    {
+        return "a backslash in a path: write C:/scans/upper.ply, or put the path in single quotes \
+                ('C:\\scans\\upper.ply')"
+            .to_owned();
+    }
+    let mut quoted = message.split('`').skip(1).step_by(2);
+    let named = match (message.split_once(" `"), quoted.next()) {
+        (Some(("unknown field", _)), Some(name)) => Some(("key", name)),
+        (Some(("unknown variant", _)), Some(name)) => Some(("value", name)),
+        _ => None,
+    };
+    let Some((what, name)) = named else {
+        return message.to_owned();
+    };
+    let known: Vec<&str> = quoted.collect();
+    let meant = nearest(name, known.iter().copied())
+        .map_or_else(String::new, |nearest| format!("; did you mean {nearest}?"));
+    format!(
+        "unknown {what} `{name}`{meant} Known here: {}",
+        known.join(", ")
+    )
+    .replace("` Known", "`. Known")
 }
 
 /// A file can hold anything: none of it may disturb a terminal.
@@ -110,4 +156,46 @@ fn on_one_line(message: &str) -> String {
         }
     }
     line
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use serde::Deserialize;
+
+    #[derive(Debug, Deserialize)]
+    #[serde(deny_unknown_fields)]
+    #[allow(dead_code, reason = "only its keys matter")]
+    struct Sections {
+        maxillary: Option<String>,
+        mandibular: Option<String>,
+    }
+
+    #[test]
+    fn a_fault_names_line_key_and_nearest_key() {
+        let refused = |text| from_toml::<Sections, String>(text, |text| text).unwrap_err();
+        let slip = refused("\nmaxilary = \"a\"");
+        assert_eq!(
+            slip.to_string(),
+            "line 2: unknown key `maxilary`; did you mean maxillary? Known here: maxillary, mandibular"
+        );
+        let other = refused("upper = \"a\"");
+        assert_eq!(
+            other.to_string(),
+            "line 1: unknown key `upper`. Known here: maxillary, mandibular"
+        );
+    }
+
+    #[test]
+    fn a_backslash_in_a_path_has_a_sentence_of_its_own() {
+        let text = "mandibular = \"a\"\nmaxillary = \"C:\\scans\\upper.ply\"";
+        let problem = from_toml::<Sections, String>(text, |text| text).unwrap_err();
+        assert_eq!(problem.line, Some(2));
+        assert!(
+            problem
+                .fault
+                .starts_with("a backslash in a path: write C:/"),
+            "{problem}"
+        );
+    }
 }

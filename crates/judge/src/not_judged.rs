@@ -10,6 +10,8 @@ pub struct NotJudged {
     pub what: Unjudged,
     /// The reason, in plain words.
     pub why: String,
+    /// Whether the case asked for it: a bare scan asks for nothing of the parcel.
+    pub is_asked: bool,
 }
 
 /// What was not judged: one check, or every check that needs a part of the result.
@@ -31,18 +33,54 @@ pub enum Part {
     /// The relation of the jaws.
     JawRelation,
     /// The parcel.
-    Consignment,
+    Parcel,
+    /// Whether the border is too long, which no scan shows.
+    OverExtension,
 }
 
 impl Part {
+    /// Every part.
+    pub const ALL: [Self; 5] = [
+        Self::Border,
+        Self::Wash,
+        Self::JawRelation,
+        Self::Parcel,
+        Self::OverExtension,
+    ];
+
     /// Its name in results.
     #[must_use]
     pub fn name(self) -> &'static str {
         match self {
             Self::Border => "border",
             Self::Wash => "wash",
-            Self::JawRelation => "jaw_relation",
-            Self::Consignment => "consignment",
+            Self::JawRelation => "jaw-relation",
+            Self::Parcel => "parcel",
+            Self::OverExtension => "over-extension",
+        }
+    }
+
+    /// What it is in one sentence.
+    #[must_use]
+    pub fn gist(self) -> &'static str {
+        match self {
+            Self::Border => "All checks of the border.",
+            Self::Wash => "All checks of what a wash added.",
+            Self::JawRelation => "The checks of the space between the jaws.",
+            Self::Parcel => "The checks of the parcel.",
+            Self::OverExtension => "Whether the border is too long, which no scan shows.",
+        }
+    }
+
+    /// Its page, in Markdown.
+    #[must_use]
+    pub fn page(self) -> &'static str {
+        match self {
+            Self::Border => include_str!("parts/border.md"),
+            Self::Wash => include_str!("parts/wash.md"),
+            Self::JawRelation => include_str!("parts/jaw-relation.md"),
+            Self::Parcel => include_str!("parts/parcel.md"),
+            Self::OverExtension => include_str!("parts/over-extension.md"),
         }
     }
 }

@@ -1,5 +1,6 @@
 //! From findings to a verdict.
 
+use crate::cause::Cause;
 use crate::check::Remedy;
 use crate::finding::Finding;
 use crate::severity::Severity;
@@ -11,9 +12,9 @@ pub enum Verdict {
     Retake,
     /// Relieve or add, then a wash.
     Rework,
-    /// It cannot be judged from what was given.
+    /// Something is missing, or too close to call: see [`crate::Cause`].
     Undecided,
-    /// It can be worked from, as far as it was judged.
+    /// It can be worked from, subject to what was not judged.
     Accept,
 }
 
@@ -31,20 +32,17 @@ impl Verdict {
 
     /// The verdict that findings on one impression lead to.
     ///
-    /// A failed question (what is this scan at all?) leaves everything else in
-    /// doubt. Then what clearly fails decides, then what could not be decided.
+    /// A question (what is this scan at all?) leaves everything else in doubt. Then what
+    /// clearly fails decides, whatever its remedy, then what could not be decided.
     #[must_use]
     pub fn from_findings<'a>(findings: impl Iterator<Item = &'a Finding> + Clone) -> Self {
-        let fails = |remedy| {
-            findings
-                .clone()
-                .any(|f| f.severity == Severity::Fail && f.check.remedy() == remedy)
-        };
-        if fails(Remedy::Answer) {
+        let any = |cause| findings.clone().any(|f| f.cause() == cause);
+        let mut faults = findings.clone().filter(|f| f.cause() == Cause::Fault);
+        if any(Cause::Question) {
             Self::Undecided
-        } else if fails(Remedy::Retake) {
+        } else if faults.any(|f| f.check.remedy() == Remedy::Retake) {
             Self::Retake
-        } else if fails(Remedy::Rework) {
+        } else if any(Cause::Fault) {
             Self::Rework
         } else if findings.clone().any(|f| f.severity != Severity::Note) {
             Self::Undecided
@@ -72,6 +70,7 @@ mod tests {
             stretch: None,
             defect: None,
             landmark: None,
+            is_held_back: false,
             instruction: String::new(),
         }
     }
@@ -83,7 +82,9 @@ mod tests {
     #[case(&[(Severity::Borderline, Check::ShowThrough), (Severity::Fail, Check::ShowThrough)], Verdict::Rework)]
     #[case(&[(Severity::Fail, Check::ShowThrough), (Severity::Fail, Check::ShowThroughExtent)], Verdict::Retake)]
     #[case(&[(Severity::Fail, Check::TissueStop)], Verdict::Retake)]
-    #[case(&[(Severity::Fail, Check::ArchMismatch), (Severity::Fail, Check::ShowThrough)], Verdict::Undecided)]
+    #[case(&[(Severity::Borderline, Check::ArchMismatch), (Severity::Fail, Check::ShowThrough)], Verdict::Undecided)]
+    #[case(&[(Severity::Fail, Check::InterocclusalDistance)], Verdict::Rework)]
+    #[case(&[(Severity::Fail, Check::PrescriptionMissing), (Severity::Borderline, Check::ShowThrough)], Verdict::Rework)]
     fn findings_lead_to_a_verdict(
         #[case] findings: &[(Severity, Check)],
         #[case] expected: Verdict,

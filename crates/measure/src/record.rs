@@ -39,7 +39,7 @@ pub enum NoRelation {
     #[error("the case holds no impression of the {} jaw to be laid on the record", if *arch == Arch::Maxillary { "upper" } else { "lower" })]
     JawMissing { arch: Arch },
     #[error(
-        "in the scan of the record the two impressions do not stand opposite each other with right and left alike; one of the scans may be mirrored, or the record be of another case"
+        "in the scan of the record the two impressions do not stand opposite each other with right and left alike; one of the scans may be mirrored, or the record is of another case"
     )]
     JawsNotOpposed,
     #[error("not an impression: {0}")]

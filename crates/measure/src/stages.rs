@@ -72,7 +72,7 @@ impl fmt::Display for Stage {
             Self::TissueSide => "telling tissue surface from outer surface",
             Self::Registration => "registering the tray scan",
             Self::Border => "following the border",
-            Self::Cover => "measuring cover",
+            Self::Cover => "measuring the material thickness",
             Self::Spots => "outlining show-through and thin places",
             Self::Tissue => "looking for voids, nodules, folds and holes",
             Self::Landmarks => "looking for landmarks",

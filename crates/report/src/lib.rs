@@ -21,6 +21,8 @@
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
+#[cfg(test)]
+mod conversation;
 mod drawing;
 mod files;
 pub mod folder;
@@ -38,7 +40,8 @@ pub use files::MapError;
 pub use files::figured_mesh::{FiguredMesh, ReadSurfaceError, read_surface};
 pub use files::json::{json_text, schema_of, schema_text};
 pub use files::outputs::{
-    RESULT_FILE, ReadResultError, WriteError, default_folder, read_result, result_json, write_all,
+    RESULT_FILE, ReadResultError, WriteError, default_folder, folder_without_case, read_result,
+    result_json, write_all,
 };
 pub use files::repeats::write_repeats;
 pub use studies::artefact::{ArtefactResult, Outcome};
@@ -53,4 +56,12 @@ pub use text::inspection::{inspection_head, inspection_row};
 pub use text::names::{REPORT_FILE, plain};
 pub use text::repeat::repeat_text;
 pub use text::summary::summary;
-pub use text::words;
+
+/// The words for what a result holds, the same in summary, report and window.
+pub mod words {
+    pub use crate::text::headline::what_to_do;
+    pub use crate::text::measured::finding_figure;
+    pub use crate::text::words::{
+        cause_word, exit_status, finding_place, impression_name, severity_word, verdict_word,
+    };
+}

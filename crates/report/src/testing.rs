@@ -81,6 +81,8 @@ pub(crate) fn checked_whole() -> CheckedCase {
             vertical_dimension_mm: Some(66.0),
             rest_vertical_dimension_mm: Some(69.5),
             upper_lip_length_mm: Some(21.5),
+            papilla_to_lip_mm: Some(7.5),
+            ..JawRelation::default()
         }),
         consignment: Some(Consignment {
             no_jaw_relation_because: None,
@@ -130,8 +132,8 @@ pub(crate) fn checked_whole() -> CheckedCase {
             },
         };
     }
-    let of = |measurement, tray: bool| CheckedImpression {
-        scan: Arc::new(loaded("scan.ply")),
+    let of = |name, measurement, tray: bool| CheckedImpression {
+        scan: Arc::new(loaded(name)),
         tray: tray.then(|| Arc::new(loaded("tray.stl"))),
         scanned: Scanned::Impression(Box::new(measurement)),
     };
@@ -164,10 +166,28 @@ pub(crate) fn checked_whole() -> CheckedCase {
     judged(
         case,
         Protocol::default(),
-        vec![of(first, true), of(wash, true), of(lower, false)],
+        vec![
+            of("first.ply", first, true),
+            of("wash.ply", wash, true),
+            of("lower.ply", lower, false),
+        ],
         vec![pair],
         Some((Arc::new(loaded("record.ply")), Ok(relation))),
     )
+}
+
+/// A parcel that lacks nothing.
+pub(crate) fn parcel() -> Consignment {
+    let parts = || ["upper impression", "lower impression", "record"].map(str::to_owned);
+    Consignment {
+        no_jaw_relation_because: None,
+        one_arch_because: None,
+        prescription: Some(true),
+        disinfectant: Some("as agreed".to_owned()),
+        disinfection_min: Some(10.0),
+        expected: parts().into(),
+        packed: parts().into(),
+    }
 }
 
 /// A tray that stood too far to the patient's right by so much, mm.
@@ -312,7 +332,7 @@ fn spot(min_mm: f64, zone: Zone, side: Option<Side>) -> Spot {
     }
 }
 
-fn loaded(file_name: &str) -> LoadedScan {
+pub(crate) fn loaded(file_name: &str) -> LoadedScan {
     LoadedScan {
         mesh: Mesh::new(
             vec![

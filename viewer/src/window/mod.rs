@@ -342,6 +342,10 @@ impl Running {
                 "to check again, open the case file or the scan instead of its result".to_owned();
             return;
         }
+        if let Content::Case(app, _) = &self.content {
+            // What was marked and ticked lies there.
+            self.options.source.out = Some(app.opened.folder.clone());
+        }
         self.content = Content::Loading(Loading::start(self.options.source.clone()));
     }
 

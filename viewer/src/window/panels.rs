@@ -149,7 +149,7 @@ fn list(ui: &mut Ui, app: &App, size: f32, wishes: &mut Vec<Wish>) {
                 row(ui, app, number, finding, wishes);
             }
             if result.findings.is_empty() {
-                ui.label("No findings, as far as it was judged.");
+                ui.label("No failures and no open questions in the checks that were made.");
             }
             not_judged(ui, app);
         });
@@ -183,7 +183,7 @@ fn row(ui: &mut Ui, app: &App, number: usize, finding: &Finding, wishes: &mut Ve
         let mut text = format!(
             "{mark}{} {} {}",
             finding.id,
-            words::severity_word(finding.severity),
+            words::cause_word(finding),
             finding.check
         );
         let place = words::finding_place(&app.opened.result, finding);
@@ -211,7 +211,7 @@ fn details(ui: &mut Ui, app: &App, finding: &Finding) {
             "{}: {} ({})",
             finding.id,
             finding.check,
-            words::severity_word(finding.severity)
+            words::cause_word(finding)
         ))
         .strong(),
     );
@@ -234,7 +234,10 @@ fn not_judged(ui: &mut Ui, app: &App) {
     let result = &app.opened.result;
     let on_impressions = result.impressions.iter().flat_map(|i| &i.not_judged);
     let mut by_reason: BTreeMap<&str, Vec<&str>> = BTreeMap::new();
-    for entry in on_impressions.chain(&result.not_judged) {
+    let borders = result.impressions.iter().flat_map(|i| &i.border);
+    let on_borders = borders.flat_map(|border| &border.not_judged);
+    let all = on_impressions.chain(on_borders).chain(&result.not_judged);
+    for entry in all.filter(|entry| entry.asked) {
         let checks = by_reason.entry(&entry.why).or_default();
         if !checks.contains(&entry.check.as_str()) {
             checks.push(&entry.check);

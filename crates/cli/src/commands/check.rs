@@ -5,12 +5,12 @@ use crate::failure::Failure;
 use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
 use crate::terminal::say;
-use judge::Verdict;
 use report::result::{CaseResult, FileKind};
-use report::{default_folder, result_json, summary, write_all};
+use report::{default_folder, folder_without_case, result_json, summary, words, write_all};
 use std::fmt::Write;
 use std::path::Path;
 use std::process::ExitCode;
+use std::time::SystemTime;
 
 pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     if let Some(threads) = arguments.threads {
@@ -20,11 +20,17 @@ pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     }
     let source = &arguments.source;
     let case = source.case()?;
-    let named = source.out.clone();
-    let folder = named.unwrap_or_else(|| default_folder(&case.id));
-
+    let is_named = source.case.is_some() || source.is_case_file();
+    let of_case = is_named.then(|| default_folder(&case.id));
     let progress = Progress::start();
     let checked = source.check(case, &|step| progress.show(step))?;
+    let folder = (source.out.clone()).or(of_case).unwrap_or_else(|| {
+        let sum = checked
+            .impressions
+            .first()
+            .map(|one| one.scan.sha256.as_str());
+        folder_without_case(SystemTime::now(), sum.unwrap_or_default())
+    });
     let mut result = CaseResult::of(&checked);
     if arguments.no_report {
         result.files.retain(|file| file.kind != FileKind::Report);
@@ -37,15 +43,7 @@ pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     } else {
         say(&(summary(&result) + &whereabouts(&folder, &files)))?;
     }
-    Ok(exit_code(checked.judged.verdict))
-}
-
-fn exit_code(verdict: Verdict) -> ExitCode {
-    ExitCode::from(match verdict {
-        Verdict::Accept => 0,
-        Verdict::Rework | Verdict::Retake => 1,
-        Verdict::Undecided => 3,
-    })
+    Ok(ExitCode::from(words::exit_status(result.verdict)))
 }
 
 /// Says which files lie where.

@@ -39,7 +39,7 @@ tray = \"lower-tray.stl\"
 scan = \"record.ply\"
 vertical_dimension_mm = 66.0
 rest_vertical_dimension_mm = 69.0
-upper_lip_length_mm = 21.0
+papilla_to_lip_mm = 7.5
 
 [consignment]
 prescription = true
@@ -55,22 +55,22 @@ made by formula, and there is no such patient.
 
     archproof check first-pass.toml
 
-With the patient still in the chair: a maxillary first pass in a stock tray,
+With the patient still in the chair: a maxillary impression before its wash, in a stock tray,
 scanned from all sides, and a scan of the same tray, empty, which lies in
 coordinates of its own. The tray was pressed up too far on the patient's right:
 it shows through on the crest of the ridge there and on the palate beside the
 midline. On the left the material is thin on the facial slope in front. It
 should say `rework`, name the two places where tray shows and the thin one, and
-leave report.html, the cover map and result.json in the folder archproof-DEMO-1.
+leave report.html, the thickness map and result.json in the folder archproof-DEMO-1.
 
     archproof check case.toml
 
-Before the parcel goes: both jaws, each with first pass, wash and tray, the scan
+Before the parcel goes: both jaws, each before and after the wash, with its tray, the scan
 of the jaw-relation record, and what was packed. The wash covers the palate and
 the thin place, but over the bare crest there is hardly any of it: tray still
 shows. On the lower jaw the lingual border is short on the patient's left, and
 air left a pit on the ridge on the right. The record was not packed. It should
-say `rework`, and show on which place each of these lies.
+say `rework`, and show where each of these lies.
 ";
 
 /// Edge length of the demonstration scans: as fine as clinical scans are, but

@@ -2,18 +2,25 @@
 
 use crate::failure::Failure;
 use crate::terminal::say;
-use judge::Check;
+use judge::explained::{codes, page};
+use std::fmt::Write;
 
 pub fn run(code: Option<&str>) -> Result<(), Failure> {
     match code {
-        Some(code) => say(code.parse::<Check>()?.page())?,
-        None => {
-            let mut codes: String = Check::ALL
-                .map(|check| format!("{:<21} {}\n", check.code(), check.gist()))
-                .concat();
-            codes.push_str("\n'archproof explain CODE' prints the page of a check.\n");
-            say(&codes)?;
-        }
+        Some(code) => say(page(code)?)?,
+        None => say(&list())?,
     }
     Ok(())
+}
+
+/// Every code with what it is, in two columns.
+fn list() -> String {
+    let width = codes().map(|(code, _)| code.len()).max().unwrap_or(0);
+    let mut text = String::new();
+    for (code, gist) in codes() {
+        // Writing to a String cannot fail.
+        let _ = writeln!(text, "{code:<width$}  {gist}");
+    }
+    text.push_str("\n'archproof explain CODE' prints the page of one.\n");
+    text
 }

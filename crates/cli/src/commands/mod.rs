@@ -7,6 +7,7 @@ mod clean;
 mod demo;
 mod explain;
 mod gauge;
+mod help;
 mod inspect;
 mod protocol;
 mod repeat;
@@ -33,6 +34,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::View { arguments } => return view::run(&arguments),
         Command::Clean { scan, out } => clean::run(&scan, &out)?,
         Command::Demo { dir } => demo::run(&dir)?,
+        Command::Help { of } => help::run(&of)?,
         Command::Explain { code } => explain::run(code.as_deref())?,
         Command::Protocol { command } => protocol::run(&command)?,
         Command::Repeat(arguments) => repeat::run(&arguments)?,

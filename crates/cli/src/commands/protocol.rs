@@ -22,7 +22,7 @@ pub fn run(command: &ProtocolCommand) -> Result<(), Failure> {
             })?;
             let shown = mesh::read::shown_path(file);
             say(&format!(
-                "{shown}: change what you will, then archproof protocol check {shown}\n"
+                "Written to {shown}. Edit the limits you need, then run: archproof protocol check {shown}\n"
             ))?;
         }
         ProtocolCommand::Check { file } => {

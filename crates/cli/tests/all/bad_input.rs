@@ -144,7 +144,18 @@ fn results_that_cannot_be_written_are_told() {
 #[case::unknown_key("case = \"a\"\n[maxillary]\nwash = \"good.stl\"\nscan = 1\n", "line 4")]
 #[case::not_toml("case = \"a\"\n[maxillary\n", "line 2")]
 #[case::no_impression("case = \"a\"\n", "no impression")]
-#[case::missing_scan("case = \"a\"\n[maxillary]\nwash = \"gone.stl\"\n", "gone.stl")]
+#[case::missing_scan(
+    "case = \"a\"\n[maxillary]\nwash = \"gone.stl\"\n",
+    "line 3 names a scan that cannot be read: gone.stl"
+)]
+#[case::slip(
+    "case = \"a\"\n[maxilary]\nwash = \"good.stl\"\n",
+    "line 2: unknown key `maxilary`; did you mean maxillary?"
+)]
+#[case::backslash(
+    "case = \"a\"\n[maxillary]\nwash = \"C:\\scans\\good.stl\"\n",
+    "line 3: a backslash in a path"
+)]
 fn a_faulty_case_file_is_refused_by_line(#[case] text: &str, #[case] names: &str) {
     let folder = tempfile::tempdir().unwrap();
     fs::write(folder.path().join("case.toml"), text).unwrap();

@@ -194,11 +194,11 @@ fn shards_together_are_the_whole() {
             &["collect", "s1", "s3", "--out", "x"][..],
             "shards 2 are missing",
         ),
-        (&["collect", "s1", "s1", "--out", "x"], "shard 1 once more"),
+        (&["collect", "s1", "s1", "--out", "x"], "repeats shard 1"),
         (&["collect", "absent", "--out", "x"], "no finished results"),
         (
             &["collect", "s1", "all", "--out", "x"],
-            "join only what belongs together",
+            "only matching shards can be joined",
         ),
     ] {
         let outcome = run(work.path(), given);

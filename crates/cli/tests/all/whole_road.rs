@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used)]
 
 use crate::common::{archproof, demonstration, demonstration_files, first_pass, run};
+use judge::words::SAFETY;
 use serde_json::Value;
 use std::fs;
 use std::path::Path;
@@ -58,11 +59,11 @@ fn the_demonstration_is_to_be_reworked_at_its_planted_places() {
     );
     for finding in result["findings"].as_array().unwrap() {
         assert!(outcome.out.contains(finding["id"].as_str().unwrap()));
-        assert!(
-            outcome
-                .out
-                .contains(finding["instruction"].as_str().unwrap())
-        );
+        // The sentence on safe grinding stands once, under the list.
+        let instruction = finding["instruction"].as_str().unwrap();
+        let without_safety = instruction.replace(&format!(" {SAFETY}"), "");
+        assert!(outcome.out.contains(&without_safety), "{without_safety}");
+        assert!(!instruction.contains(SAFETY) || outcome.out.contains(SAFETY));
     }
 }
 
@@ -202,7 +203,15 @@ fn without_a_tray_scan_nothing_is_accepted() {
         &["check", "first.ply", "--arch", "maxillary"],
     );
     assert_eq!(outcome.code, Some(3), "{}", outcome.out);
-    let result = result(&folder.path().join("archproof-unnamed"));
+    // A folder of its own, by time and checksum: two patients never share one.
+    let made: Vec<_> = (fs::read_dir(folder.path()).unwrap())
+        .map(|entry| entry.unwrap().file_name().into_string().unwrap())
+        .filter(|name| name.starts_with("archproof-"))
+        .collect();
+    assert_eq!(made.len(), 1, "{made:?}");
+    let result = result(&folder.path().join(&made[0]));
+    let sum = result["impressions"][0]["scan"]["sha256"].as_str().unwrap();
+    assert!(made[0].ends_with(&sum[..6]), "{made:?}");
     assert_eq!(result["verdict"], "undecided");
     assert_eq!(
         result["case"], "unnamed",

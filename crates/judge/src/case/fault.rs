@@ -19,8 +19,18 @@ pub enum CaseFault {
     Toml(String),
     #[error("the case needs a name of printable letters (a pseudonym, never a patient's name)")]
     NoId,
-    #[error("no impression is named; give first_pass or wash under [maxillary] or [mandibular]")]
+    #[error("no impression is named; give before_wash or wash under [maxillary] or [mandibular]")]
     NoImpression,
+    #[error(
+        "no impression of this jaw is named; give before_wash or wash, or leave the section out"
+    )]
+    EmptyJaw,
+    #[error("a reading under [jaw_relation] needs a finite number")]
+    ReadingNotFinite,
+    #[error("a vertical dimension is given both as a value and as readings; give one of the two")]
+    ValueAndReadings,
+    #[error("the hours since the impression was taken must be a number, 0 or more")]
+    Hours,
     #[error("a tissue stop needs three finite numbers")]
     StopNotFinite,
     #[error("tissue stops are given but no tray; they are places on the tray scan")]

@@ -3,7 +3,7 @@
 use super::fault::{CaseError, CaseFault, CaseProblem};
 use super::marks::read_landmarks;
 use super::tray::{BadThickness, colour_from_hex, thickness};
-use super::{Case, Consignment, ImpressionInput, JawRelation, Stage};
+use super::{Case, Consignment, ImpressionInput, JawRelation, Material, Stage};
 use crate::located::{self, Located};
 use measure::Arch;
 use nalgebra::Point3;
@@ -15,17 +15,20 @@ use toml::Spanned;
 #[serde(deny_unknown_fields)]
 struct CaseFile {
     case: Spanned<String>,
-    maxillary: Option<ArchEntry>,
-    mandibular: Option<ArchEntry>,
-    jaw_relation: Option<JawRelation>,
+    maxillary: Option<Spanned<ArchEntry>>,
+    mandibular: Option<Spanned<ArchEntry>>,
+    jaw_relation: Option<Spanned<JawRelation>>,
+    #[serde(alias = "parcel")]
     consignment: Option<Consignment>,
 }
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct ArchEntry {
+    #[serde(alias = "before_wash")]
     first_pass: Option<PathBuf>,
     wash: Option<PathBuf>,
+    #[serde(alias = "before_wash_landmarks")]
     first_pass_landmarks: Option<PathBuf>,
     wash_landmarks: Option<PathBuf>,
     tray: Option<PathBuf>,
@@ -34,6 +37,10 @@ struct ArchEntry {
     tray_colour: Option<Spanned<String>>,
     #[serde(default)]
     stops: Vec<Spanned<[f64; 3]>>,
+    #[serde(default)]
+    stops_relieved: bool,
+    material: Option<Material>,
+    hours_since_taken: Option<Spanned<f64>>,
 }
 
 impl Case {
@@ -48,7 +55,9 @@ impl Case {
         let (mut case, marked) = located::read(path, |text| parse(text, folder))?;
         for (impression, landmarks) in case.impressions.iter_mut().zip(marked) {
             if let Some(file) = landmarks {
-                impression.marks = read_landmarks(&file, impression.declared)?;
+                let marked = read_landmarks(&file, impression.declared)?;
+                impression.marks = marked.marks;
+                impression.marks_sha256 = marked.scan_sha256;
                 impression.marks_file = Some(file);
             }
         }
@@ -65,13 +74,18 @@ fn parse(text: &str, folder: &Path) -> Result<(Case, Vec<Option<PathBuf>>), Case
     }
     let mut impressions = Vec::new();
     let mut marked = Vec::new();
+    let mut empty = Vec::new();
     for (arch, entry) in [
         (Arch::Maxillary, &file.maxillary),
         (Arch::Mandibular, &file.mandibular),
     ] {
         if let Some(entry) = entry {
-            impressions.extend(entry.impressions(arch, folder, text)?);
-            marked.extend(entry.landmarks_files(folder));
+            let of_jaw = entry.get_ref().impressions(arch, folder, text)?;
+            if of_jaw.is_empty() {
+                empty.push(located::at(text, entry.span().start, CaseFault::EmptyJaw));
+            }
+            impressions.extend(of_jaw);
+            marked.extend(entry.get_ref().landmarks_files(folder));
         }
     }
     if impressions.is_empty() {
@@ -80,16 +94,40 @@ fn parse(text: &str, folder: &Path) -> Result<(Case, Vec<Option<PathBuf>>), Case
             fault: CaseFault::NoImpression,
         });
     }
+    if let Some(problem) = empty.into_iter().next() {
+        return Err(problem);
+    }
+    let jaw_relation = file
+        .jaw_relation
+        .map(|record| relation(record, folder, text));
     let case = Case {
         id: id.to_owned(),
         impressions,
-        jaw_relation: file.jaw_relation.map(|record| JawRelation {
-            scan: record.scan.map(|scan| folder.join(scan)),
-            ..record
-        }),
+        jaw_relation: jaw_relation.transpose()?,
         consignment: file.consignment,
     };
     Ok((case, marked))
+}
+
+/// The relation of the jaws, if its numbers make sense.
+fn relation(
+    record: Spanned<JawRelation>,
+    folder: &Path,
+    text: &str,
+) -> Result<JawRelation, CaseProblem> {
+    let start = record.span().start;
+    let record = record.into_inner();
+    let fault = if !record.numbers().all(f64::is_finite) {
+        CaseFault::ReadingNotFinite
+    } else if record.is_ambiguous() {
+        CaseFault::ValueAndReadings
+    } else {
+        return Ok(JawRelation {
+            scan: record.scan.map(|scan| folder.join(scan)),
+            ..record
+        });
+    };
+    Err(located::at(text, start, fault))
 }
 
 impl ArchEntry {
@@ -120,6 +158,11 @@ impl ArchEntry {
                 continue;
             };
             return Err(located::at(text, stop.span().start, fault));
+        }
+        if let Some(hours) = &self.hours_since_taken
+            && !(hours.get_ref().is_finite() && *hours.get_ref() >= 0.0)
+        {
+            return Err(located::at(text, hours.span().start, CaseFault::Hours));
         }
         let value = |of: &Option<Spanned<f64>>| of.as_ref().map(|value| *value.get_ref());
         let (mm, doubt) = (&self.tray_thickness_mm, &self.tray_thickness_uncertainty_mm);
@@ -152,7 +195,11 @@ impl ArchEntry {
                     .iter()
                     .map(|s| Point3::from(*s.get_ref()))
                     .collect(),
+                stops_relieved: self.stops_relieved,
+                material: self.material,
+                hours_since_taken: value(&self.hours_since_taken),
                 marks: Vec::new(),
+                marks_sha256: None,
                 marks_file: None,
             })
         })
@@ -163,6 +210,7 @@ impl ArchEntry {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::case::CentricRelationBy;
     use rstest::rstest;
 
     const WHOLE: &str = r##"
@@ -173,15 +221,21 @@ wash = "upper-wash.ply"
 wash_landmarks = "upper-marks.toml"
 tray = "upper-tray.stl"
 stops = [[12.1, 30.4, 8], [-12.3, 30.1, 8.1]]
+stops_relieved = true
 [mandibular]
+material = "addition-silicone"
+hours_since_taken = 30
 tray_thickness_mm = 2.1
 tray_colour = "#d6ceba"
 wash = "/elsewhere/lower-wash.stl"
 [jaw_relation]
 scan = "record.ply"
 vertical_dimension_mm = 66.0
-rest_vertical_dimension_mm = 69.0
+rest_vertical_dimension_readings_mm = [68.5, 69.5, 69.0]
+vertical_dimension_by = "lip-contact"
+centric_relation_by = "gothic-arch"
 upper_lip_length_mm = 21.5
+papilla_to_lip_mm = 7.5
 [consignment]
 prescription = true
 disinfectant = "as the protocol says"
@@ -189,6 +243,18 @@ disinfection_min = 10
 expected = ["upper impression", "lower impression", "jaw-relation record"]
 packed = ["upper impression", "lower impression"]
 "##;
+
+    #[test]
+    fn the_older_names_of_keys_mean_the_same() {
+        let older = "case = \"a\"\n[maxillary]\nfirst_pass = \"f\"\nfirst_pass_landmarks = \"m\"\n\
+                     [consignment]\nprescription = true";
+        let newer = "case = \"a\"\n[maxillary]\nbefore_wash = \"f\"\nbefore_wash_landmarks = \"m\"\n\
+                     [parcel]\nprescription = true";
+        let [older, newer] = [older, newer].map(|text| parse(text, Path::new("")).unwrap());
+        assert_eq!(older, newer);
+        assert_eq!(newer.0.impressions[0].stage, Stage::FirstPass);
+        assert!(newer.0.consignment.is_some());
+    }
 
     #[test]
     fn every_key_of_a_case_is_read_and_paths_lie_beside_it() {
@@ -210,7 +276,18 @@ packed = ["upper impression", "lower impression"]
         assert_eq!(case.impressions[2].tray_colour, Some([0xd6, 0xce, 0xba]));
         assert_eq!(case.impressions[2].tray_thickness.map(|t| t.mm), Some(2.1));
         assert_eq!(case.impressions[0].tray_thickness, None);
+        assert!(case.impressions[1].stops_relieved && !case.impressions[2].stops_relieved);
+        assert_eq!(
+            case.impressions[2].material,
+            Some(Material::AdditionSilicone)
+        );
+        assert_eq!(case.impressions[2].hours_since_taken, Some(30.0));
         let record = case.jaw_relation.as_ref().unwrap();
+        assert_eq!(record.rest_mm(), Some(69.0));
+        assert_eq!(
+            record.centric_relation_by,
+            Some(CentricRelationBy::GothicArch)
+        );
         assert_eq!(record.scan.as_deref(), Some(Path::new("folder/record.ply")));
         assert_eq!(
             case.consignment.as_ref().unwrap().disinfection_min,
@@ -265,6 +342,32 @@ packed = ["upper impression", "lower impression"]
         "case = \"a\"\n[maxillary]\nwash = \"w\"\nstops = [[1, 2, 3]]",
         Some(4),
         "no tray"
+    )]
+    #[case::empty_jaw(
+        "case = \"a\"\n[maxillary]\nwash = \"w\"\n[mandibular]\ntray = \"t\"",
+        Some(4),
+        "no impression of this jaw"
+    )]
+    #[case::value_and_readings(
+        "case = \"a\"\n[maxillary]\nwash = \"w\"\n[jaw_relation]\nvertical_dimension_mm = 1\n\
+         vertical_dimension_readings_mm = [1, 2]",
+        Some(4),
+        "both"
+    )]
+    #[case::reading_nan(
+        "case = \"a\"\n[maxillary]\nwash = \"w\"\n[jaw_relation]\npapilla_to_lip_mm = nan",
+        Some(4),
+        "finite"
+    )]
+    #[case::before_it_was_taken(
+        "case = \"a\"\n[maxillary]\nwash = \"w\"\nhours_since_taken = -1",
+        Some(4),
+        "0 or more"
+    )]
+    #[case::no_such_material(
+        "case = \"a\"\n[maxillary]\nwash = \"w\"\nmaterial = \"clay\"",
+        Some(4),
+        "addition-silicone"
     )]
     #[case::not_toml("case = \"a", Some(1), "")]
     fn nonsense_is_refused_by_line(

@@ -12,8 +12,18 @@ use toml::Spanned;
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct MarksFile {
+    scan_sha256: Option<String>,
     #[serde(default)]
     landmark: Vec<Entry>,
+}
+
+/// What a landmarks file says.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct MarkedLandmarks {
+    /// The landmarks, in the numbers of the scan's file.
+    pub marks: Vec<LandmarkMark>,
+    /// SHA-256 of the scan that they were marked on, where the file says so.
+    pub scan_sha256: Option<String>,
 }
 
 #[derive(Deserialize)]
@@ -55,11 +65,11 @@ impl From<ArchEntry> for Arch {
 /// # Errors
 /// When the file cannot be read or says something that no landmarks file can
 /// say; the error names file and line.
-pub fn read_landmarks(path: &Path, arch: Option<Arch>) -> Result<Vec<LandmarkMark>, CaseError> {
+pub fn read_landmarks(path: &Path, arch: Option<Arch>) -> Result<MarkedLandmarks, CaseError> {
     located::read(path, |text| parse(text, arch))
 }
 
-fn parse(text: &str, arch: Option<Arch>) -> Result<Vec<LandmarkMark>, CaseProblem> {
+fn parse(text: &str, arch: Option<Arch>) -> Result<MarkedLandmarks, CaseProblem> {
     let file: MarksFile = located::from_toml(text, CaseFault::Toml)?;
     let mut marks: Vec<LandmarkMark> = Vec::new();
     for entry in file.landmark {
@@ -98,7 +108,10 @@ fn parse(text: &str, arch: Option<Arch>) -> Result<Vec<LandmarkMark>, CaseProble
             point: Point3::from(*point),
         });
     }
-    Ok(marks)
+    Ok(MarkedLandmarks {
+        marks,
+        scan_sha256: file.scan_sha256.map(|sum| sum.to_lowercase()),
+    })
 }
 
 /// The landmark of a name, whose words may be joined by hyphens or underscores.
@@ -132,7 +145,7 @@ point = [0.0, 30.0, 4.0]
 
     #[test]
     fn marks_are_read_and_those_of_the_other_jaw_left_out() {
-        let marks = parse(WHOLE, Some(Arch::Maxillary)).unwrap();
+        let marks = parse(WHOLE, Some(Arch::Maxillary)).unwrap().marks;
         let names: Vec<_> = marks.iter().map(|m| (m.name, m.side)).collect();
         assert_eq!(
             names,
@@ -142,8 +155,8 @@ point = [0.0, 30.0, 4.0]
             ]
         );
         assert_eq!(marks[0].point, Point3::new(1.0, 2.5, 3.0));
-        assert_eq!(parse(WHOLE, None).unwrap().len(), 3);
-        assert!(parse("", None).unwrap().is_empty());
+        assert_eq!(parse(WHOLE, None).unwrap().marks.len(), 3);
+        assert!(parse("", None).unwrap().marks.is_empty());
     }
 
     #[rstest]

@@ -3,10 +3,14 @@
 mod fault;
 mod file;
 mod marks;
+mod material;
+mod relation;
 mod tray;
 
 pub use fault::{CaseError, CaseFault, CaseProblem};
-pub use marks::read_landmarks;
+pub use marks::{MarkedLandmarks, read_landmarks};
+pub use material::Material;
+pub use relation::{CentricRelationBy, JawRelation, VerticalDimensionBy};
 pub use tray::{BadColour, BadThickness, colour_from_hex, thickness};
 
 use measure::landmarks::LandmarkMark;
@@ -46,9 +50,18 @@ pub struct ImpressionInput {
     pub tray_colour: Option<[u8; 3]>,
     /// Declared tissue stops, in the numbers of the tray scan's file.
     pub stops: Vec<Point3<f64>>,
+    /// Whether the stops were relieved before the wash.
+    pub stops_relieved: bool,
+    /// Impression material, where it was said.
+    pub material: Option<Material>,
+    /// Time since the impression was taken, hours, where it was said.
+    pub hours_since_taken: Option<f64>,
     /// Landmarks that an operator has marked, in the numbers of the impression
     /// scan's file.
     pub marks: Vec<LandmarkMark>,
+    /// SHA-256 of the scan that they were marked on, where that is known: on another scan
+    /// they do not count.
+    pub marks_sha256: Option<String>,
     /// The file that they were read from.
     pub marks_file: Option<PathBuf>,
 }
@@ -74,20 +87,6 @@ impl Stage {
             Self::Single => "single",
         }
     }
-}
-
-/// Measurements and scan of the relation of the jaws, lengths in mm.
-#[derive(Debug, Clone, PartialEq, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct JawRelation {
-    /// File of the scan of both impressions with the registration material between.
-    pub scan: Option<PathBuf>,
-    /// Vertical dimension of occlusion, mm.
-    pub vertical_dimension_mm: Option<f64>,
-    /// Vertical dimension at rest, mm.
-    pub rest_vertical_dimension_mm: Option<f64>,
-    /// Incisive papilla to lip line, mm.
-    pub upper_lip_length_mm: Option<f64>,
 }
 
 /// What must be in the parcel, and what has been put in.
@@ -146,13 +145,6 @@ impl Case {
             .flatten()
             .map(PathBuf::as_path)
             .collect()
-    }
-
-    /// Rest vertical dimension less that of occlusion, mm, where both are given.
-    #[must_use]
-    pub fn interocclusal_distance_mm(&self) -> Option<f64> {
-        let record = self.jaw_relation.as_ref()?;
-        Some(record.rest_vertical_dimension_mm? - record.vertical_dimension_mm?)
     }
 
     /// Number of the first pass that a wash followed, if it is in the case.

@@ -13,11 +13,11 @@ pub(super) fn judge(subject: &Subject<'_>, frame: &Frame) -> Vec<Finding> {
         return Vec::new();
     };
     let instruction = format!(
-        "Declared as {}, but the scan has the shape of a {} impression (confidence {:.2}). Give \
-         the right scan or the right jaw; until then no side and no zone can be relied on.",
+        "Which jaw is it? It is declared as {}, but the scan has the shape of a {} impression \
+         (confidence {:.2}). Give the right scan or the right jaw.",
         words::arch(declared),
         words::arch(frame.arch),
         frame.arch_confidence
     );
-    vec![subject.finding(Check::ArchMismatch, Severity::Fail, instruction)]
+    vec![subject.finding(Check::ArchMismatch, Severity::Borderline, instruction)]
 }

@@ -42,15 +42,11 @@ fn lower_by(subject: &Subject<'_>, border: &Border, number: usize) -> Option<Mea
 }
 
 fn instruction(_: Severity, words: &StretchWords) -> String {
-    let StretchWords {
-        range,
-        movement,
-        then,
-    } = words;
+    let StretchWords { range, mould, then } = words;
     format!(
         "The flange is lower {range} than on the other side. Jaws are naturally asymmetric: \
          compare both vestibules in the mouth. If this one is deeper than the border reaches, add \
-         border material and repeat the {movement}, {then}. If the border on the other side presses \
-         into its vestibule, that side is too long: reduce it there."
+         border material and {mould}, {then}. If the border on the other side presses into its \
+         vestibule, that side is too long: reduce it there and mould it with the wash."
     )
 }

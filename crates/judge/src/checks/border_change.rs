@@ -29,11 +29,9 @@ fn lower_by(subject: &Subject<'_>, _: &Border, number: usize) -> Option<Measured
 }
 
 fn instruction(_: Severity, words: &StretchWords) -> String {
-    let StretchWords {
-        range, movement, ..
-    } = words;
+    let StretchWords { range, mould, then } = words;
     format!(
-        "The border is lower {range} than on the first pass: it was cut back, or the wash displaced \
-         it. If that was not meant, add border material there and repeat the {movement}."
+        "The border is lower {range} than before the wash: it was cut back, or the wash displaced \
+         it. If that was not intended, add border material there and {mould}, {then}."
     )
 }

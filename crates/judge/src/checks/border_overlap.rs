@@ -1,7 +1,6 @@
 //! `border-overlap`: the tray ends too near to the border or too far from it.
 
 use super::shared::overlap::{is_clear, overlap};
-use super::shared::relief::SAFELY;
 use super::shared::stations::{StationCheck, StretchWords};
 use crate::check::Check;
 use crate::decision::Bound;
@@ -9,6 +8,7 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
+use crate::words::SAFETY;
 use measure::Border;
 
 const NEAR: StationCheck = StationCheck {
@@ -36,21 +36,19 @@ pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
 }
 
 fn when_near(_: Severity, words: &StretchWords) -> String {
-    let StretchWords {
-        range, movement, ..
-    } = words;
+    let StretchWords { range, mould, .. } = words;
     format!(
-        "The tray ends close to the border {range}. Before the border is moulded again, shorten \
-         the tray there to 2 to 3 mm short of the vestibule ({SAFELY}), then repeat the {movement}."
+        "The tray ends close to the border {range}. If the border is to be moulded again, first \
+         shorten the tray there to 2 to 3 mm short of the vestibule; then add border material and \
+         {mould}. {SAFETY}"
     )
 }
 
 fn when_far(_: Severity, words: &StretchWords) -> String {
-    let StretchWords {
-        range, movement, ..
-    } = words;
+    let StretchWords { range, mould, then } = words;
     format!(
-        "Material goes far past the tray {range}. If it bends under a finger, lengthen the tray \
-         there or take a larger one, and repeat the {movement}."
+        "Material extends far past the tray {range}. If it bends under a finger, it needs support: \
+         lengthen the tray there (clean and dry it, put adhesive on it and let it dry), add border \
+         material and {mould}, {then}; or take the impression in a larger tray."
     )
 }

@@ -34,19 +34,15 @@ fn radius(_: &Subject<'_>, border: &Border, number: usize) -> Option<Measured> {
 }
 
 fn instruction(severity: Severity, words: &StretchWords) -> String {
-    let StretchWords {
-        range,
-        movement,
-        then,
-    } = words;
+    let StretchWords { range, mould, then } = words;
     match severity {
         Severity::Fail => format!(
-            "Knife edge: the border is sharp {range}. Add border material there and repeat the \
-             {movement} so that it rolls over, {then}."
+            "Knife edge: the border is sharp {range}. Add border material there and {mould} so \
+             that it rolls over, {then}."
         ),
         Severity::Borderline | Severity::Note => format!(
             "The border may be sharp {range}: feel it. If it is a knife edge, add border material \
-             there and repeat the {movement}, {then}."
+             there and {mould}, {then}."
         ),
     }
 }

@@ -13,11 +13,14 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let measurement = subject.measurement();
     let by_colour = matches!(measurement.colour, Some(Ok(_)));
     let what = match &measurement.cover {
-        Err(why) => format!("Cover was not judged: {why}. {}", what_to_do(why)),
+        Err(why) => format!(
+            "The material thickness was not judged: {why}. {}",
+            what_to_do(why)
+        ),
         Ok(cover) if cover.method != CoverMethod::TrayScan => format!(
-            "Cover was had from a stated thickness of the tray, over {:.1} cm² that lie opposite bare \
-             tray; the rest of the tissue surface, flanges above all, was not judged by it. Scan the \
-             empty tray and give it with --tray to judge all of it.",
+            "Thickness was calculated from the tray thickness you entered, and only over {:.1} cm² where \
+             the tray's outer face is visible; the rest of the tissue surface, flanges above all, was \
+             not judged. Scan the empty tray and give it with --tray to judge all of it.",
             cover.area_judged_mm2 / 100.0
         ),
         Ok(_) => return Vec::new(),
@@ -39,7 +42,8 @@ fn what_to_do(why: &NoCover) -> &'static str {
     match why {
         NoCover::Tray(why) => match why {
             TrayNotPlaced::NoTray => {
-                "Scan the empty tray and give it with --tray (in a case file: tray = \"...\")."
+                "Scan the empty tray and give it with --tray (in a case file: tray = \"...\"). If it \
+                 cannot be scanned, give its thickness with --tray-thickness, or scan in colour."
             }
             TrayNotPlaced::NoOuterSurface => ALL_SIDES,
             TrayNotPlaced::Mirrored => {
@@ -47,7 +51,7 @@ fn what_to_do(why: &NoCover) -> &'static str {
                  impression in hand."
             }
             TrayNotPlaced::DoesNotFit { .. } | TrayNotPlaced::OtherSize { .. } => {
-                "Check that the tray scan shows this very tray, empty; else scan it."
+                "Check that the tray scan shows this very tray, empty; if not, scan it."
             }
             TrayNotPlaced::Ambiguous { .. } => "Scan more of the back of the tray, the handle too.",
             TrayNotPlaced::TooCoarse { .. } => "Export the scan at full resolution.",

@@ -30,15 +30,15 @@ pub(super) fn judge(subject: &ScanSubject<'_>) -> Vec<Finding> {
         });
     let is_mirrored = matches!(evidence.pair, Some(Err(NoPair::Mirrored)));
     let mirrored = is_mirrored.then(|| {
-        "First pass and wash of this jaw fit one another only as in a mirror: one of their \
-             scans is mirrored, or they are of two mouths. Export both again without mirroring, \
+        "The impressions of this jaw before and after the wash fit one another only as in a \
+             mirror: one of their scans is mirrored, or they are of two mouths. Export both again without mirroring, \
              and compare right and left with the impressions."
             .to_owned()
     });
     asked
         .chain(one_for_both)
         .chain(mirrored)
-        .map(|instruction| subject.finding(Check::FileUnclear, Severity::Fail, instruction))
+        .map(|instruction| subject.finding(Check::FileUnclear, Severity::Borderline, instruction))
         .collect()
 }
 
@@ -52,7 +52,7 @@ pub(crate) fn same_files(subjects: &[ScanSubject<'_>]) -> Vec<Finding> {
         if same {
             findings.push(subject.finding(
                 Check::FileUnclear,
-                Severity::Fail,
+                Severity::Borderline,
                 "The same scan file is given for two impressions of this case. Give each \
                  impression its own scan.",
             ));

@@ -35,20 +35,15 @@ fn height(subject: &Subject<'_>, border: &Border, number: usize) -> Option<Measu
 }
 
 fn instruction(severity: Severity, words: &StretchWords) -> String {
-    let StretchWords {
-        range,
-        movement,
-        then,
-    } = words;
+    let StretchWords { range, mould, then } = words;
     match severity {
-        Severity::Fail => format!(
-            "The flange is low {range}. Add border material there and repeat the {movement}, \
-             {then}."
-        ),
+        Severity::Fail => {
+            format!("The flange is low {range}. Add border material there and {mould}, {then}.")
+        }
         Severity::Borderline | Severity::Note => format!(
             "The flange is low {range}: look in the mouth. If the vestibule is deeper than the \
-             border reaches, add border material there and repeat the {movement}, {then}; if the \
-             ridge itself is low, it is right as it is."
+             border reaches, add border material there and {mould}, {then}. If the ridge itself \
+             is low, leave it as it is."
         ),
     }
 }

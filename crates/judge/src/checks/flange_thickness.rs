@@ -1,7 +1,6 @@
 //! `flange-thickness`: a flange is thinner or thicker than it should be.
 
 use super::shared::dips::in_notch;
-use super::shared::relief::SAFELY;
 use super::shared::stations::{StationCheck, StretchWords, on_flange};
 use crate::check::Check;
 use crate::decision::Bound;
@@ -9,6 +8,7 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
+use crate::words::SAFETY;
 use measure::{Border, Measured};
 
 const THIN: StationCheck = StationCheck {
@@ -41,29 +41,26 @@ fn thickness(_: &Subject<'_>, border: &Border, number: usize) -> Option<Measured
 }
 
 fn when_thin(severity: Severity, words: &StretchWords) -> String {
-    let StretchWords {
-        range,
-        movement,
-        then,
-    } = words;
+    let StretchWords { range, mould, then } = words;
     let look = match severity {
         Severity::Fail => "Add border material there",
         Severity::Borderline | Severity::Note => {
             "If it bends under a finger, add border material there"
         }
     };
-    format!("The flange is thin {range}. {look} and repeat the {movement}, {then}.")
+    format!("The flange is thin {range}. {look} and {mould}, {then}.")
 }
 
 fn when_thick(severity: Severity, words: &StretchWords) -> String {
-    let StretchWords {
-        range, movement, ..
-    } = words;
+    let StretchWords { range, mould, then } = words;
     let look = match severity {
-        Severity::Fail => "Reduce it from outside",
+        Severity::Fail => "Reduce it from the outside",
         Severity::Borderline | Severity::Note => {
-            "If it is more than fills the vestibule, reduce it from outside"
+            "If it overfills the vestibule, reduce it from the outside"
         }
     };
-    format!("The flange is thick {range}. {look} ({SAFELY}) and repeat the {movement}.")
+    // Set material cannot be moulded: the wash is what takes the new shape.
+    format!(
+        "The flange is thick {range}. {look}, {then} and {mould} while the wash is soft. {SAFETY}"
+    )
 }

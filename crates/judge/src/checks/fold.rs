@@ -26,7 +26,7 @@ pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Findin
 }
 
 fn instruction(_: &Subject<'_>, _: &Defect) -> String {
-    "A groove as of material that met without joining: look at it. If the material has folded or \
-     dragged, take a wash over it; if the mucosa is furrowed so, leave it."
+    "This groove looks as if two fronts of material met without bonding. Inspect it. If the material \
+     folded or dragged, take a wash over it; if the mucosa has this furrow, leave it."
         .into()
 }

@@ -22,7 +22,7 @@ pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Findin
 }
 
 fn instruction(_: &Subject<'_>, _: &Defect) -> String {
-    "Nothing was scanned here: scan this place again. If the hole is in the impression itself, \
-     add wash."
+    "Nothing was scanned here: scan this place again. If the impression itself has a hole, the wash \
+     must fill it."
         .into()
 }

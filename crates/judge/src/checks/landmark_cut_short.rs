@@ -1,15 +1,16 @@
 //! `landmark-cut-short`: border or scan end at a landmark or before it, or may.
 
 use super::shared::landmarks::{findings, named, severity};
+use super::shared::stations::{mould_again, then_wash};
 use crate::check::Check;
-use crate::decision::Conformity;
+use crate::decision::{Bound, Conformity};
 use crate::finding::{Figure, Finding};
 use crate::landmarks::{JudgedLandmark, LandmarkStatus, Spoiled, judged, least_covered_percent};
 use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
-use measure::Frame;
 use measure::landmarks::{Landmark, LandmarkName};
+use measure::{Frame, Zone};
 
 pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
     let landmarks = &subject.measurement().landmarks;
@@ -21,7 +22,7 @@ pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
         |landmark, judged| {
             (
                 gravity(subject, landmark, judged),
-                instruction(landmark, judged),
+                instruction(subject, landmark, judged),
             )
         },
     )
@@ -54,7 +55,7 @@ fn gravity(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandmark) 
     severity(landmark.name, subject.limit(LimitKey::LandmarkMargin).level)
 }
 
-fn instruction(landmark: &Landmark, judged: &JudgedLandmark) -> String {
+fn instruction(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandmark) -> String {
     const LONGER: &str = "take the impression again in a longer tray, or with the border built up";
     let name = named(landmark);
     match judged.spoiled {
@@ -79,14 +80,17 @@ fn instruction(landmark: &Landmark, judged: &JudgedLandmark) -> String {
             "The impression may hold too little of {name}: see how much of it is there. If it is \
              cut off, {LONGER}."
         ),
-        _ if landmark.name == LandmarkName::LingualFlange => format!(
-            "The border is short at {name}: add border material there, repeat the movements of \
-             the tongue."
-        ),
-        _ => format!(
-            "The border is short at {name}: add border material there, repeat the movements that \
-             mould it."
-        ),
+        _ => {
+            let zone = match landmark.name {
+                LandmarkName::LingualFlange => Zone::LingualFlange,
+                _ => landmark.zone.unwrap_or(Zone::ResidualRidge),
+            };
+            format!(
+                "The border is short at {name}: add border material there and {}, {}.",
+                mould_again(subject.arch(), zone),
+                then_wash(subject.input().stage)
+            )
+        }
     }
 }
 
@@ -103,6 +107,7 @@ fn figure(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandmark) -
             });
             Some(Figure::beside(
                 limit,
+                Bound::AtLeast,
                 margin.mm,
                 Some(margin.uncertainty_mm),
             ))
@@ -112,7 +117,7 @@ fn figure(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandmark) -
             Some(Figure {
                 measured: covered.percent,
                 uncertainty: Some(covered.uncertainty_percent),
-                limit: least_covered_percent(landmark.name, subject.protocol()),
+                bound: Bound::AtLeast(least_covered_percent(landmark.name, subject.protocol())),
                 unit: subject.limit(LimitKey::LandmarkCovered).unit.clone(),
             })
         }

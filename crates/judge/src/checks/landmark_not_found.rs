@@ -20,10 +20,18 @@ pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
             };
             let name = named(landmark);
             let instruction = format!(
-                "Look for {name} on the impression; it was not made out on the scan{why}. If you \
-                 see it, mark it in a landmarks file."
+                "{} was not detected{why}. Look for it on the impression and, if it is there, mark \
+                 it (key L in the window, or a landmarks file).",
+                capital(&name)
             );
             (Severity::Note, instruction)
         },
     )
+}
+
+fn capital(sentence: &str) -> String {
+    let mut letters = sentence.chars();
+    letters.next().map_or(String::new(), |first| {
+        first.to_uppercase().chain(letters).collect()
+    })
 }

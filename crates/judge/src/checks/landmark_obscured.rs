@@ -1,6 +1,9 @@
 //! `landmark-obscured`: something lies over a landmark.
 
 use super::shared::landmarks::{findings, named, severity};
+use super::shared::relief::relieve;
+use super::shared::stations::then_wash;
+use crate::case::Stage;
 use crate::check::Check;
 use crate::finding::Finding;
 use crate::landmarks::{LandmarkStatus, Spoiled};
@@ -10,6 +13,7 @@ use measure::{DefectKind, Frame};
 
 pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
     let level = subject.limit(LimitKey::LandmarkClearance).level;
+    let is_finished = subject.input().stage != Stage::FirstPass;
     findings(
         subject,
         Check::LandmarkObscured,
@@ -22,19 +26,27 @@ pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
             };
             let instruction = match kind {
                 Some(DefectKind::Hole) => format!(
-                    "Nothing was scanned at {name}: scan it again; if the impression lacks \
-                     material there, mend it with the wash."
+                    "Nothing was scanned at {name}: scan it again. If material is missing there, \
+                     the wash must fill it."
+                ),
+                Some(DefectKind::Nodule) if is_finished => format!(
+                    "A bump lies over {name}. Look at it; trim what does not belong to the tissue \
+                     before pouring."
+                ),
+                Some(_) if is_finished => format!(
+                    "A void or fold lies over {name}. What it leaves on the cast must be trimmed; \
+                     if the true surface cannot be seen around it, repeat the wash."
                 ),
                 Some(DefectKind::Nodule) => format!(
-                    "A bump lies over {name}: see what it is; trim what is not tissue and take \
-                     the wash over it."
+                    "A bump lies over {name}. Look at it; trim what does not belong to the tissue \
+                     and take the wash over it."
                 ),
                 Some(_) => {
-                    format!("A void or fold lies over {name}: dry it and fill it with wash.")
+                    format!("A void or fold lies over {name}. Dry it, so that the wash fills it.")
                 }
                 None => format!(
-                    "Tray shows at {name}: relieve the tray there, out of the mouth, and take the \
-                     wash over it."
+                    "Tray shows at {name}. {}",
+                    relieve(then_wash(subject.input().stage))
                 ),
             };
             (severity(landmark.name, level), instruction)

@@ -1,32 +1,59 @@
-//! `lip-length`: an upper lip length that hardly anyone has.
+//! `lip-length`: a length at the upper lip that is outside the plausible range. Two
+//! lengths are taken there, from different points; each has its own limits.
 
 use crate::check::Check;
+use crate::decision::{Bound, Conformity, decide};
 use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
 use crate::subject::CaseSubject;
 
-const INSTRUCTION: &str = "Hardly anyone has such an upper lip: measure it again, from the \
-                           incisive papilla to the lip line at rest.";
+const LIP: &str = "This upper lip length is outside the plausible range. Measure again from the base of \
+                   the nose to the lip line at rest.";
+const LIP_SHORT: &str = "This is too short for the length of an upper lip from the base of the nose. If it \
+                         was measured from the incisive papilla, give it as papilla_to_lip_mm; \
+                         otherwise measure again.";
+const PAPILLA: &str = "This distance is outside the plausible range. Measure again from the incisive \
+                       papilla to the lip line at rest.";
+const PAPILLA_LONG: &str = "This is too long for the distance from the incisive papilla to the lip line. If \
+                            it was measured from the base of the nose, give it as upper_lip_length_mm; \
+                            otherwise measure again.";
 
 pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
-    let record = subject.case.jaw_relation.as_ref();
-    let Some(mm) = record.and_then(|record| record.upper_lip_length_mm) else {
+    let Some(record) = subject.case.jaw_relation.as_ref() else {
         return Vec::new();
     };
-    let [least, most] =
-        [LimitKey::LipLeast, LimitKey::LipMost].map(|key| subject.protocol.limit(key));
-    let missed = if mm < least.value {
-        Some(least)
-    } else if mm > most.value {
-        Some(most)
-    } else {
-        None
-    };
-    missed
-        .map(|limit| {
-            Finding::on_case(Check::LipLength, limit.level.severity(), INSTRUCTION)
-                .with(Figure::beside(limit, mm, None))
+    let of_lip = record.upper_lip_length_mm.and_then(|mm| {
+        let least = outside(subject, mm, LimitKey::LipLeast, Bound::AtLeast, LIP_SHORT);
+        least.or_else(|| outside(subject, mm, LimitKey::LipMost, Bound::AtMost, LIP))
+    });
+    let from_papilla = record.papilla_to_lip_mm.and_then(|mm| {
+        let least = outside(subject, mm, LimitKey::PapillaLeast, Bound::AtLeast, PAPILLA);
+        least.or_else(|| {
+            outside(
+                subject,
+                mm,
+                LimitKey::PapillaMost,
+                Bound::AtMost,
+                PAPILLA_LONG,
+            )
         })
-        .into_iter()
-        .collect()
+    });
+    of_lip.into_iter().chain(from_papilla).collect()
+}
+
+/// A finding where a length is surely outside a limit.
+fn outside(
+    subject: &CaseSubject<'_>,
+    mm: f64,
+    key: LimitKey,
+    bound: fn(f64) -> Bound,
+    instruction: &str,
+) -> Option<Finding> {
+    let limit = subject.protocol.limit(key);
+    let uncertainty_mm = subject.protocol.value(LimitKey::ReadingUncertainty);
+    let is_sure = decide(mm, uncertainty_mm, bound(limit.value)) == Conformity::NotConforming;
+    is_sure.then(|| {
+        Finding::on_case(Check::LipLength, limit.level.severity(), instruction)
+            .with(Figure::beside(limit, bound, mm, Some(uncertainty_mm)))
+    })
 }

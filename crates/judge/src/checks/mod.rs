@@ -18,6 +18,7 @@ mod flange_height;
 mod flange_thickness;
 mod fold;
 mod hole;
+mod impression_age;
 mod interarch_space;
 mod interocclusal_distance;
 mod jaw_relation_not_judged;
@@ -49,6 +50,7 @@ mod under_extension;
 mod unit_unclear;
 mod void;
 mod void_unseen;
+mod wash_missing;
 mod wash_open;
 mod wash_thickness;
 mod wash_uneven;
@@ -57,7 +59,7 @@ pub(crate) use file_unclear::same_files;
 
 use crate::check::Check;
 use crate::finding::Finding;
-use crate::not_judged::{NotJudged, Unjudged};
+use crate::not_judged::{NotJudged, Part, Unjudged};
 use crate::subject::{CaseSubject, ScanSubject};
 use measure::StationFigure;
 use needs::{Absent, Needs, Outcome};
@@ -71,6 +73,7 @@ const TABLE: [(Check, Needs); Check::ALL.len()] = {
         (FileUnclear, Needs::Scan(file_unclear::judge)),
         (UnitUnclear, Needs::Scan(unit_unclear::judge)),
         (NotAnImpression, Needs::Scan(not_an_impression::judge)),
+        (ImpressionAge, Needs::Scan(impression_age::judge)),
         (ArchMismatch, Needs::Frame(arch_mismatch::judge)),
         (LandmarkCutShort, Needs::Frame(landmark_cut_short::judge)),
         (LandmarkObscured, Needs::Frame(landmark_obscured::judge)),
@@ -110,6 +113,7 @@ const TABLE: [(Check, Needs); Check::ALL.len()] = {
         (RidgeAngle, Needs::Relation(ridge_angle::judge)),
         (JawRelationNotJudged, Needs::Case(jaw_relation_not_judged::judge)),
         (InterocclusalDistance, Needs::InterocclusalDistance(interocclusal_distance::judge)),
+        (WashMissing, Needs::Case(wash_missing::judge)),
         (LipLength, Needs::Case(lip_length::judge)),
         (ParcelIncomplete, Needs::Consignment(parcel_incomplete::judge)),
         (PrescriptionMissing, Needs::Consignment(prescription_missing::judge)),
@@ -182,11 +186,13 @@ impl Judged {
             }
             Err(Absent::NothingToJudge) => {}
             Err(Absent::Missing(why)) => self.enter(check.into(), why),
-            Err(Absent::WholePart(part, why)) => {
-                // One entry for all checks that need the part, where the last of them has its row.
-                self.not_judged.retain(|entry| entry.what != part.into());
-                self.enter(part.into(), why);
-            }
+            Err(Absent::WholePart(part, why)) => self.enter_part(part, why, true),
+            Err(Absent::PartNotAsked(part, why)) => self.enter_part(part, why, false),
+            Err(Absent::NotAsked(why)) => self.not_judged.push(NotJudged {
+                what: check.into(),
+                why,
+                is_asked: false,
+            }),
         }
         for why in outcome.gaps {
             self.enter(check.into(), why);
@@ -194,6 +200,20 @@ impl Judged {
     }
 
     fn enter(&mut self, what: Unjudged, why: String) {
-        self.not_judged.push(NotJudged { what, why });
+        self.not_judged.push(NotJudged {
+            what,
+            why,
+            is_asked: true,
+        });
+    }
+
+    /// One entry for all checks that need the part, where the last of them has its row.
+    fn enter_part(&mut self, part: Part, why: String, is_asked: bool) {
+        self.not_judged.retain(|entry| entry.what != part.into());
+        self.not_judged.push(NotJudged {
+            what: part.into(),
+            why,
+            is_asked,
+        });
     }
 }

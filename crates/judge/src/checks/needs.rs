@@ -4,7 +4,7 @@
 //! not met, the check is not made, and the reason is the one that measuring gave.
 
 use super::shared::stations;
-use crate::case::Consignment;
+use crate::case::{Consignment, JawRelation as JawRelationStated, Stage};
 use crate::finding::Finding;
 use crate::not_judged::Part;
 use crate::protocol::LimitKey;
@@ -12,7 +12,9 @@ use crate::subject::{CaseSubject, ScanSubject, Subject};
 use measure::pair::{NoBorderChange, Wash};
 use measure::record::JawRelation;
 use measure::tray_fit::Seating;
-use measure::{Border, Cover, CoverMethod, Frame, StationFigure, TissueSurface, TrayColour};
+use measure::{
+    Border, Cover, CoverMethod, Frame, Measured, StationFigure, TissueSurface, TrayColour,
+};
 use std::fmt;
 
 /// Judges an impression by what was measured of it.
@@ -55,8 +57,8 @@ pub(super) enum Needs {
     Case(fn(&CaseSubject<'_>) -> Vec<Finding>),
     /// The relation of the jaws.
     Relation(JudgeCase<JawRelation>),
-    /// The interocclusal distance, mm.
-    InterocclusalDistance(fn(&CaseSubject<'_>, f64) -> Vec<Finding>),
+    /// The interocclusal distance.
+    InterocclusalDistance(fn(&CaseSubject<'_>, Measured) -> Vec<Finding>),
     /// What is said of the parcel.
     Consignment(JudgeCase<Consignment>),
 }
@@ -79,6 +81,10 @@ pub(super) enum Absent {
     Missing(String),
     /// A part of the result that several checks need could not be obtained.
     WholePart(Part, String),
+    /// The case does not ask for it.
+    NotAsked(String),
+    /// The case does not ask for a part that several checks need.
+    PartNotAsked(Part, String),
 }
 
 /// What came of one check.
@@ -186,7 +192,7 @@ impl Needs {
             Self::Case(judge) => Outcome::made(judge(subject)),
             Self::Relation(judge) => Outcome::of(relation(subject).map(|of| judge(subject, of))),
             Self::InterocclusalDistance(judge) => {
-                Outcome::of(interocclusal_mm(subject).map(|mm| judge(subject, mm)))
+                Outcome::of(interocclusal(subject).map(|distance| judge(subject, distance)))
             }
             Self::Consignment(judge) => {
                 Outcome::of(consignment(subject).map(|of| judge(subject, of)))
@@ -227,6 +233,13 @@ fn cover<'a>(subject: &Subject<'a>) -> Result<&'a Cover, Absent> {
 }
 
 fn stops<'a>(subject: &Subject<'a>) -> Result<&'a Cover, Absent> {
+    let input = subject.input();
+    if input.stops_relieved && input.stage == Stage::Wash && !input.stops.is_empty() {
+        return Err(missing(
+            "the stops were relieved before the wash; whether the tray was fully seated shows on \
+             the impression before the wash",
+        ));
+    }
     cover(subject).map_err(|why| {
         if subject.input().stops.is_empty() {
             Absent::NothingToJudge
@@ -253,8 +266,8 @@ fn scanned_mm2(subject: &Subject<'_>) -> Result<f64, Absent> {
         }
         (_, Some(Ok(colour))) => Ok(colour.area_judged_mm2),
         _ => Err(missing(
-            "with a stated thickness of the tray, cover is known over a part of the tissue \
-             surface only",
+            "with a stated thickness of the tray, the material thickness is known over a part of \
+             the tissue surface only",
         )),
     }
 }
@@ -263,7 +276,8 @@ fn seating<'a>(subject: &Subject<'a>) -> Result<&'a Seating, Absent> {
     let fit = subject.measurement().tray_fit.as_ref();
     fit.and_then(|fit| fit.seating.as_ref()).ok_or_else(|| {
         let no_cover = cover(subject).err();
-        no_cover.unwrap_or_else(|| missing("the scan of the tray was not laid on the impression"))
+        no_cover
+            .unwrap_or_else(|| missing("the scan of the tray was not aligned with the impression"))
     })
 }
 
@@ -299,7 +313,7 @@ fn too_small_to_see(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<String
     least
         .max_by(f64::total_cmp)
         .filter(|&least_mm| least_mm > subject.limit(LimitKey::CriticalVoid).value)
-        .map(|least_mm| format!("those narrower than {least_mm:.1} mm cannot be seen on this scan"))
+        .map(|least_mm| format!("those narrower than {least_mm:.1} mm do not show on this scan"))
         .into_iter()
         .collect()
 }
@@ -310,22 +324,37 @@ fn border<'a>(subject: &Subject<'a>) -> Result<&'a Border, Absent> {
 }
 
 fn relation<'a>(subject: &CaseSubject<'a>) -> Result<&'a JawRelation, Absent> {
-    let absent = |why: &dyn fmt::Display| Absent::WholePart(Part::JawRelation, why.to_string());
     match subject.relation {
-        None => Err(absent(&"the case names no scan of the jaw-relation record")),
-        Some(relation) => relation.as_ref().map_err(|why| absent(why)),
+        None => Err(Absent::PartNotAsked(
+            Part::JawRelation,
+            "the case names no scan of the jaw-relation record".to_owned(),
+        )),
+        Some(relation) => {
+            let relation = relation.as_ref();
+            relation.map_err(|why| Absent::WholePart(Part::JawRelation, why.to_string()))
+        }
     }
 }
 
-fn interocclusal_mm(subject: &CaseSubject<'_>) -> Result<f64, Absent> {
-    let stated = subject.case.interocclusal_distance_mm();
-    stated.ok_or_else(|| missing("the case does not give both vertical dimensions"))
+fn interocclusal(subject: &CaseSubject<'_>) -> Result<Measured, Absent> {
+    let one_reading_mm = subject.protocol.value(LimitKey::ReadingUncertainty);
+    let record = subject.case.jaw_relation.as_ref();
+    let stated = record.and_then(|record| record.interocclusal_distance(one_reading_mm));
+    stated.ok_or_else(|| {
+        const WHY: &str = "the case does not give both vertical dimensions";
+        let gives = |of: fn(&JawRelationStated) -> Option<f64>| record.and_then(of).is_some();
+        if gives(JawRelationStated::vertical_mm) || gives(JawRelationStated::rest_mm) {
+            missing(WHY)
+        } else {
+            Absent::NotAsked(WHY.to_owned())
+        }
+    })
 }
 
 fn consignment<'a>(subject: &CaseSubject<'a>) -> Result<&'a Consignment, Absent> {
     subject.case.consignment.as_ref().ok_or_else(|| {
-        Absent::WholePart(
-            Part::Consignment,
+        Absent::PartNotAsked(
+            Part::Parcel,
             "the case says nothing of the parcel".to_owned(),
         )
     })

@@ -22,7 +22,7 @@ pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Findin
 }
 
 fn instruction(_: &Subject<'_>, _: &Defect) -> String {
-    "A bead stands here that no mucosa has left: look at it, wipe it off or trim it before the \
-     impression is poured."
+    "There is a bead here that does not look like tissue. Inspect it and compare it with the mouth; \
+     if it is not anatomy, remove it before pouring."
         .into()
 }

@@ -31,7 +31,7 @@ pub(super) fn judge(subject: &ScanSubject<'_>) -> Vec<Finding> {
                 _ => "Give the scan of an edentulous impression in its tray.",
             };
             let instruction = format!("Not an impression: {kind}. {what_to_do}");
-            subject.finding(Check::NotAnImpression, Severity::Fail, instruction)
+            subject.finding(Check::NotAnImpression, Severity::Borderline, instruction)
         })
         .into_iter()
         .collect()

@@ -10,13 +10,13 @@ use measure::Frame;
 pub(super) fn judge(subject: &Subject<'_>, frame: &Frame) -> Vec<Finding> {
     let jaw_unsure = (
         frame.arch_confidence,
-        "Say which jaw it is with --arch maxillary or --arch mandibular: the shape alone does not \
-         tell surely, and the sides depend on it.",
+        "Which jaw is it? Say so with --arch upper or --arch lower. The shape alone is not \
+         conclusive, and right and left depend on it.",
     );
     let axes_unsure = (
         frame.confidence,
-        "Which way the impression lies was not told surely: do not rely on sides and zones. Scan \
-         the whole arch again.",
+        "Which way does the impression lie? Its axes are not certain, and right and left depend on \
+         them. Scan the whole arch again.",
     );
     // A jaw that was declared and found needs no confidence of its own.
     let asked = subject.input().declared.is_none().then_some(jaw_unsure);

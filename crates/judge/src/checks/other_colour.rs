@@ -1,7 +1,8 @@
 //! `other-colour`: a patch of the tissue surface has another colour than the
 //! material, and nobody said which colour the tray has.
 
-use super::shared::relief::SAFELY;
+use super::shared::relief::relieve;
+use super::shared::stations::then_wash;
 use crate::check::Check;
 use crate::finding::{Finding, Place};
 use crate::severity::Severity;
@@ -9,9 +10,9 @@ use crate::subject::Subject;
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let instruction = format!(
-        "Another colour shows here: look at the impression. If this is the tray, relieve it \
-         ({SAFELY}) and take a wash. To have the scan judged by colour, give the tray's colour \
-         with --tray-colour."
+        "Another colour shows here: look at the impression. To have the scan judged by colour, \
+         give the tray's colour with --tray-colour. If this is the tray: {}",
+        relieve(then_wash(subject.input().stage))
     );
     let contrasts = subject.measurement().contrasts.iter();
     contrasts

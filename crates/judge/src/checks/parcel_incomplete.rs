@@ -1,7 +1,7 @@
 //! `parcel-incomplete`: something that must be in the parcel is not.
 
 use super::shared::case::{given, required};
-use crate::case::{Case, Consignment};
+use crate::case::{Case, Consignment, JawRelation};
 use crate::check::Check;
 use crate::finding::Finding;
 use crate::protocol::LimitKey;
@@ -15,12 +15,12 @@ pub(super) fn judge(subject: &CaseSubject<'_>, consignment: &Consignment) -> Vec
         .filter(|part| !consignment.is_packed(part))
         .map(|part| {
             format!(
-                "Not packed: {}. Add it, or take it off the list.",
+                "Not packed: {}. Add it, or remove it from the list.",
                 part.trim()
             )
         });
     let unlisted = consignment.expected.is_empty().then(|| {
-        "No list says what must be in the parcel: give it as `expected` under [consignment]."
+        "There is no list of what must be in the parcel: give it as `expected` under [parcel]."
             .to_owned()
     });
     let mut findings: Vec<Finding> = missing
@@ -29,15 +29,16 @@ pub(super) fn judge(subject: &CaseSubject<'_>, consignment: &Consignment) -> Vec
             Finding::on_case(Check::ParcelIncomplete, Severity::Borderline, instruction)
         })
         .collect();
-    let no_record =
-        subject.case.jaw_relation.is_none() && !given(consignment.no_jaw_relation_because.as_ref());
+    let record = subject.case.jaw_relation.as_ref();
+    let no_record = !record.is_some_and(JawRelation::is_given)
+        && !given(consignment.no_jaw_relation_because.as_ref());
     findings.extend(required(
         subject,
         LimitKey::RecordRequired,
         no_record,
         Check::ParcelIncomplete,
-        "No jaw relation is in the case: add the record, or say why there is none \
-         (no_jaw_relation_because under [consignment]).",
+        "The case holds no jaw relation: give the scan of the record or the vertical dimension under \
+         [jaw_relation], or say why there is none (no_jaw_relation_because under [parcel]).",
     ));
     let arches = |case: &Case| {
         let mut declared: Vec<_> = case.impressions.iter().map(|i| i.declared).collect();
@@ -51,8 +52,8 @@ pub(super) fn judge(subject: &CaseSubject<'_>, consignment: &Consignment) -> Vec
         LimitKey::BothArchesRequired,
         one_arch,
         Check::ParcelIncomplete,
-        "Only one jaw is in the case: add the other's impression with its stage, or say why there is \
-         none (one_arch_because under [consignment]).",
+        "The case holds one jaw only: add the impression of the other, or say why there is none \
+         (one_arch_because under [parcel]).",
     ));
     findings
 }

@@ -14,23 +14,27 @@ struct Quality {
     key: LimitKey,
     of: fn(&ZoneScan) -> f64,
     wrong: &'static str,
+    remedy: &'static str,
 }
 
 const QUALITIES: [Quality; 3] = [
     Quality {
         key: LimitKey::SmallestVoidSeen,
         of: |zone| zone.least_across_mm,
-        wrong: "The scan is too coarse to show small voids",
+        wrong: "too coarse to show small voids",
+        remedy: "To check for them, rescan at higher resolution in a single pass.",
     },
     Quality {
         key: LimitKey::ScanNoise,
         of: |zone| zone.noise_mm,
-        wrong: "The scan is too rough to show shallow faults",
+        wrong: "too rough to show shallow faults",
+        remedy: "To check for them, rescan with less noise in a single pass.",
     },
     Quality {
         key: LimitKey::DoubleLayer,
         of: |zone| 100.0 * zone.doubled_mm2 / zone.area_mm2,
-        wrong: "Places were scanned twice and stitched badly",
+        wrong: "stitched badly, with two layers left,",
+        remedy: "Rescan in a single pass.",
     },
 ];
 
@@ -49,10 +53,10 @@ pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Findin
                 .max_by(f64::total_cmp)?;
             let (severity, figure) = against(worst)?;
             let instruction = format!(
-                "{} ({}): scan {} again, finer and in one go, if that is to be seen.",
+                "The scan is {} in {}. {}",
                 quality.wrong,
                 places(&bad, tissue.zones.len()),
-                if bad.len() == 1 { "it" } else { "them" },
+                quality.remedy
             );
             Some(
                 subject
@@ -63,12 +67,12 @@ pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Findin
         .collect()
 }
 
-/// `all parts`, or the parts by name, each once.
+/// `every region`, or the parts by name, each once.
 fn places(bad: &[&ZoneScan], of: usize) -> String {
     if bad.len() == of {
-        return "all parts".into();
+        return "every region".into();
     }
     let mut names: Vec<&str> = bad.iter().map(|zone| words::zone(zone.zone)).collect();
     names.dedup();
-    names.join(", ")
+    format!("these regions: {}", names.join(", "))
 }

@@ -1,11 +1,12 @@
 //! `show-through`: tray shows through the material.
 
 use super::needs::TrayShown;
-use super::shared::relief::{IF_RELIEVED, SAFELY};
+use super::shared::relief::{IF_RELIEVED, relieve};
 use super::shared::spots::{area_conformity, judged_by, place, places};
+use super::shared::stations::then_wash;
 use crate::case::Stage;
 use crate::check::Check;
-use crate::decision::Conformity;
+use crate::decision::{Bound, Conformity};
 use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
 use crate::severity::Severity;
@@ -32,11 +33,12 @@ pub(super) fn judge(subject: &Subject<'_>, shown: TrayShown<'_>) -> Vec<Finding>
 
 fn by_cover(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Finding> {
     let least = judged_by(LimitKey::ShowThrough, subject, cover, number)?;
+    let relieve = relieve(then_wash(subject.input().stage));
     let mut instruction = match least.conformity {
-        Conformity::NotConforming => format!("Relieve the tray here ({SAFELY}), then take a wash."),
+        Conformity::NotConforming => relieve,
         Conformity::Borderline | Conformity::Conforming => format!(
-            "Too close to tell from the scan: look at the impression here. If tray shows, relieve \
-             it ({SAFELY}) and take a wash; if not, scan this place again, finer."
+            "Too close to tell from the scan: look at the impression here. If no tray shows, scan \
+             this place again at higher resolution. If tray shows: {relieve}"
         ),
     };
     if subject.input().stage == Stage::Wash {
@@ -56,17 +58,21 @@ fn by_colour(subject: &Subject<'_>, number: usize, spot: &Spot) -> Option<Findin
     {
         severity = severity.max(Severity::Borderline);
     }
+    let relieve = relieve(then_wash(subject.input().stage));
     let instruction = match severity {
-        Severity::Fail => format!(
-            "The tray's colour shows here. Look at it; where it is the tray, relieve it ({SAFELY}) \
-             and take a wash."
-        ),
+        Severity::Fail => {
+            format!("The tray's colour shows here. Look at it. If it is the tray: {relieve}")
+        }
         Severity::Borderline | Severity::Note => format!(
-            "By its colour tray may show here: look at the impression. If it does, relieve it \
-             ({SAFELY}) and take a wash."
+            "Judging by colour, tray may show here: look at the impression. If it does: {relieve}"
         ),
     };
-    let area = Figure::beside(limit, spot.area_mm2, Some(spot.area_uncertainty_mm2));
+    let area = Figure::beside(
+        limit,
+        Bound::AtMost,
+        spot.area_mm2,
+        Some(spot.area_uncertainty_mm2),
+    );
     Some(Finding {
         place: Some(place(spot)),
         spot: Some(number),
@@ -80,12 +86,13 @@ fn by_colour(subject: &Subject<'_>, number: usize, spot: &Spot) -> Option<Findin
 /// errs, so nothing is sure.
 fn beside_cover(subject: &Subject<'_>, number: usize, spot: &Spot) -> Option<Finding> {
     let found = by_colour(subject, number, spot)?;
+    let relieve = relieve(then_wash(subject.input().stage));
     Some(Finding {
         severity: found.severity.max(Severity::Borderline),
         instruction: format!(
-            "The tray's colour shows here, but the cover map finds material over it. Look at the \
-             impression: if tray shows, relieve it ({SAFELY}), take a wash, and see whether scan \
-             or thickness are those of this tray; if not, something else has its colour."
+            "The tray's colour shows here, but the thickness map finds material over it. Look at the \
+             impression. If no tray shows, something else has its colour. If tray shows, check that \
+             the scan or thickness of the tray is that of this tray. {relieve}"
         ),
         ..found
     })

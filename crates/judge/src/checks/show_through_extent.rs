@@ -46,15 +46,15 @@ fn about(subject: &Subject<'_>, shown: TrayShown<'_>) -> Option<Finding> {
     let severity = Severity::of(conformity, limit.level)?;
     let instruction = match conformity {
         Conformity::NotConforming => {
-            "Too much tray shows for relief and a wash to mend. Choose a tray that fits with room \
-             all round, or add material evenly, and take the impression again."
+            "Too much tray shows to be corrected by relief and a wash. Take the impression again, in \
+             a tray with room all round, held off the tissue by tissue stops or a spacer."
         }
         Conformity::Borderline | Conformity::Conforming => {
-            "So much tray shows that relief and a wash may not mend it. Consider taking the \
-             impression again in a tray with more room."
+            "So much tray shows that relief and a wash may not correct it. Consider taking the \
+             impression again in a tray with more room, with tissue stops or a spacer."
         }
     };
-    let figure = Figure::beside(limit, share, Some(uncertainty));
+    let figure = Figure::beside(limit, Bound::AtMost, share, Some(uncertainty));
     Some(
         subject
             .finding(Check::ShowThroughExtent, severity, instruction)

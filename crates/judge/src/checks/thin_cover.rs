@@ -1,7 +1,8 @@
 //! `thin-cover`: material is thin.
 
-use super::shared::relief::{IF_RELIEVED, SAFELY};
+use super::shared::relief::{IF_RELIEVED, relieve};
 use super::shared::spots::{judged_by, places};
+use super::shared::stations::then_wash;
 use crate::case::Stage;
 use crate::check::Check;
 use crate::finding::Finding;
@@ -22,23 +23,22 @@ pub(super) fn judge(subject: &Subject<'_>, cover: &Cover) -> Vec<Finding> {
 }
 
 fn instruction(severity: Severity, stage: Stage) -> String {
-    let is_wash = stage == Stage::Wash;
+    let if_relieved = if stage == Stage::Wash {
+        IF_RELIEVED
+    } else {
+        ""
+    };
+    let relieve = relieve(then_wash(stage));
     match severity {
-        Severity::Fail if is_wash => {
-            format!("Relieve the tray here ({SAFELY}) and take the wash again.{IF_RELIEVED}")
-        }
-        Severity::Fail => format!("Relieve the tray here ({SAFELY}), then take a wash."),
+        Severity::Fail => format!("{relieve}{if_relieved}"),
         Severity::Borderline => format!(
             "Too close to the limit to tell from the scan: look at the impression here. If the \
-             material is thin, relieve the tray ({SAFELY}) and take a wash; if not, scan this \
-             place again, finer."
+             material is not thin, scan this place again at higher resolution. If it is: {relieve}"
         ),
-        Severity::Note if is_wash => {
-            format!("Thin here: look whether the wash has torn or tray shows.{IF_RELIEVED}")
-        }
+        // Good material is not ground away for being thin.
         Severity::Note => format!(
-            "Thin here: if a wash is to follow, give it room by relieving the tray a little \
-             ({SAFELY})."
+            "The material is thin here. Look whether it is torn, lifted off the tray, or pressed the \
+             mucosa aside. If not, leave it as it is.{if_relieved}"
         ),
     }
 }

@@ -1,7 +1,6 @@
 //! `tray-at-border`: tray shows at the border itself.
 
 use super::shared::overlap::overlap;
-use super::shared::relief::SAFELY;
 use super::shared::stations::{StationCheck, StretchWords};
 use crate::check::Check;
 use crate::decision::Bound;
@@ -9,6 +8,7 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
+use crate::words::SAFETY;
 use measure::Border;
 
 const BARE: StationCheck = StationCheck {
@@ -24,20 +24,16 @@ pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
 }
 
 fn instruction(severity: Severity, words: &StretchWords) -> String {
-    let StretchWords {
-        range,
-        movement,
-        then,
-    } = words;
+    let StretchWords { range, mould, then } = words;
     let mend = format!(
-        "shorten the tray there to 2 to 3 mm short of the vestibule ({SAFELY}), add border \
-         material and repeat the {movement}, {then}"
+        "shorten the tray there to 2 to 3 mm short of the vestibule, clean and dry it, put adhesive \
+         on the bared tray and let it dry; add border material and {mould}, {then}. {SAFETY}"
     );
     match severity {
-        Severity::Fail => format!("Tray shows at the border {range}: {mend}."),
+        Severity::Fail => format!("Tray shows at the border {range}: {mend}"),
         Severity::Borderline | Severity::Note => format!(
-            "Too close to tell from the scan: look at the border {range}. If tray shows, {mend}; \
-             if not, scan this stretch again, finer."
+            "Too close to tell from the scan: look at the border {range}. If no tray shows, scan this \
+             stretch again at higher resolution. If tray shows, {mend}"
         ),
     }
 }

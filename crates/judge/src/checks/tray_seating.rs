@@ -72,8 +72,8 @@ fn finding(subject: &Subject<'_>, seating: &Seating, key: LimitKey) -> Option<Fi
     let (severity, figure) = surely_exceeds(subject.limit(key), largest)?;
     let how = displacement_in_words(subject, seating);
     let instruction = format!(
-        "Compared with the place where its cover would be even, the tray stood {how}. If the \
-         impression is taken again, set the tray over the ridge by trying it in dry first, and \
+        "Compared with the position of even material thickness, the tray lay {how}. If the \
+         impression is taken again, try the tray in dry first so that it lies over the ridge, and \
          seat it evenly with tissue stops."
     );
     Some(

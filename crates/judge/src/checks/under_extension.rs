@@ -3,6 +3,7 @@
 use super::shared::dips::severity_of;
 use super::shared::stations::{StretchWords, place};
 use crate::check::Check;
+use crate::decision::Bound;
 use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
 use crate::severity::Severity;
@@ -32,7 +33,7 @@ fn about(subject: &Subject<'_>, border: &Border, dip: &Dip) -> Option<Finding> {
         figure: Some(Figure {
             measured: dip.depth.mm,
             uncertainty: Some(dip.depth.uncertainty_mm),
-            limit: limit.in_zone(bottom.zone),
+            bound: Bound::AtMost(limit.in_zone(bottom.zone)),
             unit: limit.unit.clone(),
         }),
         stretch: Some(stretch),
@@ -45,34 +46,29 @@ fn about(subject: &Subject<'_>, border: &Border, dip: &Dip) -> Option<Finding> {
 }
 
 fn instruction(dip: &Dip, severity: Severity, words: &StretchWords) -> String {
-    let StretchWords {
-        range,
-        movement,
-        then,
-    } = words;
+    let StretchWords { range, mould, then } = words;
     if dip.kind == DipKind::Wave {
         return format!(
             "The border is low {range}, with gentle slopes: compare it with the mouth. If the \
              vestibule is as shallow there, leave it as it is. If it is deeper, add border material \
-             and repeat the {movement}, {then}."
+             and {mould}, {then}."
         );
     }
     if dip.kind == DipKind::BroadNotch {
         return format!(
             "The border dips {range}, where a frenum may lie: compare it with the mouth. If this is \
              the frenum, leave it as it is. If it is not, the border is short there: add border \
-             material and repeat the {movement}, {then}."
+             material and {mould}, {then}."
         );
     }
     match severity {
-        Severity::Fail => format!(
-            "The border is short {range}. Add border material there and repeat the {movement}, \
-             {then}."
-        ),
+        Severity::Fail => {
+            format!("The border is short {range}. Add border material there and {mould}, {then}.")
+        }
         Severity::Borderline | Severity::Note => format!(
             "The border may be short {range}: look at the impression there. If the border goes on \
              past the scan, scan this stretch again; if it is short and the vestibule is deeper, \
-             add border material and repeat the {movement}, {then}."
+             add border material and {mould}, {then}."
         ),
     }
 }

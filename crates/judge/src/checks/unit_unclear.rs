@@ -17,8 +17,9 @@ pub(super) fn judge(subject: &ScanSubject<'_>) -> Vec<Finding> {
         let instruction = match &facts?.unit {
             UnitReading::Given(_) | UnitReading::Assumed | UnitReading::Implausible => return None,
             UnitReading::Inferred(unit) => format!(
-                "The size of the {which} is not that of an impression in mm, but is in {unit}, and \
-                 it was read so. If that is right, check again with --unit {unit}; else export it in mm."
+                "The size of the {which} is not that of an impression in mm, but of one in \
+                 {unit}, and it was read so. If that is right, check again with --unit {unit}; if \
+                 not, export it in mm."
             ),
             UnitReading::Ambiguous(units) => {
                 let names: Vec<&str> = units.iter().map(|unit| unit.symbol()).collect();
@@ -29,7 +30,7 @@ pub(super) fn judge(subject: &ScanSubject<'_>) -> Vec<Finding> {
                 )
             }
         };
-        Some(subject.finding(Check::UnitUnclear, Severity::Fail, instruction))
+        Some(subject.finding(Check::UnitUnclear, Severity::Borderline, instruction))
     })
     .collect()
 }

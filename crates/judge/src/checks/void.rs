@@ -1,6 +1,6 @@
 //! `void`: air left a pit in the tissue surface.
 
-use super::shared::defects::{DefectCheck, width};
+use super::shared::defects::{DefectCheck, is_at_seal, width};
 use crate::case::Stage;
 use crate::check::Check;
 use crate::finding::Finding;
@@ -22,12 +22,18 @@ pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Findin
     VOID.findings(subject, tissue)
 }
 
-fn instruction(subject: &Subject<'_>, _: &Defect) -> String {
+fn instruction(subject: &Subject<'_>, defect: &Defect) -> String {
     match subject.input().stage {
-        Stage::FirstPass => "Air was trapped here: dry the place and fill the void with wash.",
+        Stage::FirstPass => "Air was trapped here. Dry the place, so that the wash fills it.",
+        Stage::Wash | Stage::Single if is_at_seal(subject, defect) => {
+            "Air was trapped here, where the denture must seal. The cast will have a stone bead here: \
+             trim it if the surface around it shows the true shape. Otherwise dry the place, fill the \
+             void with wash and seat the impression again."
+        }
+        // A second wash over a set impression lifts the whole tray: the bench comes first.
         Stage::Wash | Stage::Single => {
-            "Air was trapped here: dry the place, fill the void with wash and seat again; else \
-             the cast carries a bead of stone here, which must be trimmed off it."
+            "Air was trapped here. The cast will have a stone bead here that must be trimmed. If the \
+             bead is too large for the true surface to be seen around it, repeat the wash."
         }
     }
     .into()

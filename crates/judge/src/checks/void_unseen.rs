@@ -9,8 +9,9 @@ use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::{NoTissue, ZoneScan};
 
-const FINER: &str = "The scan is too coarse to show voids that would fail the impression: scan it \
-                     again, finer, or look over ridge, notches, pads and border with a light.";
+const FINER: &str = "The scan is too coarse to show voids that would fail the impression. Rescan at \
+                     higher resolution, or inspect ridge, notches, pads and border by eye with a \
+                     light.";
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let limit = subject.limit(LimitKey::CriticalVoidRedo);

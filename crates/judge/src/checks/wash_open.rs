@@ -1,7 +1,8 @@
 //! `wash-open`: a bare or thin place of the first pass is still so under the wash.
 
-use super::shared::relief::SAFELY;
+use super::shared::relief::relieve;
 use crate::check::Check;
+use crate::decision::Bound;
 use crate::finding::{Figure, Finding, Place};
 use crate::severity::Severity;
 use crate::subject::Subject;
@@ -22,12 +23,12 @@ pub(super) fn judge(subject: &Subject<'_>, wash: &Wash) -> Vec<Finding> {
             let severity = Severity::of(conformity?, limit.level)?;
             let instruction = if state == PlaceState::StillOpen {
                 format!(
-                    "The wash did not mend this place of the first pass: relieve the tray here \
-                     ({SAFELY}) and take the wash again. If it was relieved after the first pass was \
-                     scanned, there is more material than this figure says: look at it."
+                    "The wash did not correct this place. {} If the tray was relieved after the \
+                     scan before the wash, there is more material than this figure says: look at it.",
+                    relieve("then repeat the wash")
                 )
             } else {
-                "Too close to tell whether the wash mended this place of the first pass: look at it."
+                "Too close to tell whether the wash corrected this place: look at it."
                     .to_owned()
             };
             Some(Finding {
@@ -38,7 +39,7 @@ pub(super) fn judge(subject: &Subject<'_>, wash: &Wash) -> Vec<Finding> {
                 }),
                 figure: place
                     .cover_mm
-                    .map(|mm| Figure::beside(limit, mm, Some(place.uncertainty_mm))),
+                    .map(|mm| Figure::beside(limit, Bound::AtLeast, mm, Some(place.uncertainty_mm))),
                 ..subject.finding(Check::WashOpen, severity, instruction)
             })
         })

@@ -12,9 +12,9 @@ const THICK: FigureCheck = FigureCheck {
     check: Check::WashThickness,
     key: LimitKey::WashMost,
     bound: Bound::AtMost,
-    instruction: "The wash is thick: over a twentieth of the surface more than this. Look whether the \
-                  tray was fully seated in the first pass, and whether the bite will be raised by \
-                  it.",
+    instruction: "The wash is thicker than the limit over a twentieth of the surface. Check that the tray \
+                  was fully seated when the wash was taken. If the jaw relation was recorded before \
+                  the wash, record it again.",
 };
 
 pub(super) fn judge(subject: &Subject<'_>, wash: &Wash) -> Vec<Finding> {

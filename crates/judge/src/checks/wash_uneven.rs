@@ -13,12 +13,12 @@ const UNEVEN: FigureCheck = FigureCheck {
     key: LimitKey::WashSpread,
     bound: Bound::AtMost,
     instruction: "The wash is much thicker in some places than in others: the tray was tilted or \
-                  shifted when it was seated. Look at the wash map and see whether the border \
-                  still fits.",
+                  shifted when it was seated. Look at the wash map and check the border in the mouth.",
 };
 
 pub(super) fn judge(subject: &Subject<'_>, wash: &Wash) -> Vec<Finding> {
     let spread_mm = wash.p95_mm - wash.p05_mm;
-    let uncertainty_mm = 2f64.sqrt() * wash.uncertainty_mm;
+    // A tilt of one pass against the other errs both ways at once.
+    let uncertainty_mm = 2.0 * wash.uncertainty_mm;
     UNEVEN.findings(subject, spread_mm, Some(uncertainty_mm))
 }

@@ -18,7 +18,10 @@ pub struct Limit {
     pub unit: String,
     /// What missing it means.
     pub level: Level,
-    /// Where the value comes from, or that it is common practice without a source.
+    /// Where what is asked for comes from, with how that is known; `None` where the
+    /// number stands alone.
+    pub criterion: Option<String>,
+    /// Where the number comes from, or that it is common practice without a source.
     pub source: String,
 }
 
@@ -204,10 +207,22 @@ limit_keys! {
     UsualInterocclusalLeast = "least_usual_interocclusal_distance_mm",
     /// Most interocclusal distance that is usual.
     UsualInterocclusalMost = "most_usual_interocclusal_distance_mm",
-    /// Shortest plausible upper lip.
+    /// Expanded uncertainty (k = 2) of one reading taken at the chair.
+    ReadingUncertainty = "reading_uncertainty_mm",
+    /// Shortest plausible upper lip, from the base of the nose.
     LipLeast = "least_upper_lip_length_mm",
-    /// Longest plausible upper lip.
+    /// Longest plausible upper lip, from the base of the nose.
     LipMost = "most_upper_lip_length_mm",
+    /// Least plausible distance from the incisive papilla to the lip line.
+    PapillaLeast = "least_papilla_to_lip_mm",
+    /// Most plausible distance from the incisive papilla to the lip line.
+    PapillaMost = "most_papilla_to_lip_mm",
+    /// Longest time, in hours, for which addition silicone is known to keep its size.
+    SiliconeAge = "most_addition_silicone_h",
+    /// Longest time for which alginate may wait before it is poured or scanned.
+    AlginateAge = "most_alginate_min",
+    /// Whether a jaw needs its wash before the set is worked from: 1 or 0.
+    WashRequired = "wash_required",
     /// Whether a written prescription must go with the parcel: 1 or 0.
     PrescriptionRequired = "prescription_required",
     /// Whether disinfectant and exposure time must be stated: 1 or 0.

@@ -38,9 +38,10 @@ pub(super) fn impossible(protocol: &Protocol, key: LimitKey, zone: Option<Zone>)
         ShowThroughShare | DoubleLayer if value > 100.0 => Some("a share is at most 100 %".into()),
         Orientation if value > 1.0 => Some("a confidence is at most 1".into()),
         MedianEdge if value > COARSEST_EDGE_FOR_COVER_MM => Some(format!(
-            "cover is not measured on triangles coarser than {COARSEST_EDGE_FOR_COVER_MM} mm"
+            "the material thickness is not measured on triangles coarser than {COARSEST_EDGE_FOR_COVER_MM} mm"
         )),
         PrescriptionRequired | DisinfectionRequired | RecordRequired | BothArchesRequired
+        | WashRequired
             if value != 0.0 && value != 1.0 =>
         {
             Some("it is 1 (required) or 0 (not required)".into())
@@ -57,6 +58,9 @@ pub(super) fn impossible(protocol: &Protocol, key: LimitKey, zone: Option<Zone>)
         }
         LipLeast | LipMost if of(LipLeast) >= of(LipMost) => {
             Some("the least upper lip length must be less than the most".into())
+        }
+        PapillaLeast | PapillaMost if of(PapillaLeast) >= of(PapillaMost) => {
+            Some("the least distance from papilla to lip line must be less than the most".into())
         }
         DisinfectionLeast | DisinfectionMost if of(DisinfectionLeast) >= of(DisinfectionMost) => {
             Some("the least time of disinfection must be less than the most".into())

@@ -1,7 +1,7 @@
 //! Where on a border, in words.
 
 use crate::stretch::apart_mm;
-use measure::{Arch, Border, BorderPart, Side, Zone};
+use measure::{Arch, Border, BorderPart, Side};
 
 /// Nearer to a midline than this is on it, mm.
 const ON_MIDLINE_MM: f64 = 0.75;
@@ -88,20 +88,4 @@ fn midline(border: &Border, station: usize) -> usize {
         })
         .collect();
     middle.get(middle.len() / 2).copied().unwrap_or(0)
-}
-
-/// The movement that moulds a part of the border.
-#[must_use]
-pub fn movement(zone: Zone) -> &'static str {
-    match zone {
-        Zone::LabialFlange | Zone::IncisivePapilla => "lip movement",
-        Zone::BuccalFlange | Zone::BuccalShelf | Zone::Tuberosity | Zone::ResidualRidge => {
-            "cheek movement"
-        }
-        Zone::HamularNotch | Zone::RetromolarPad | Zone::Distobuccal => {
-            "cheek movement, mouth wide open"
-        }
-        Zone::LingualFlange | Zone::Retromylohyoid => "tongue movement",
-        Zone::PosteriorPalatalSeal | Zone::Palate | Zone::Rugae => "movement of the soft palate",
-    }
 }

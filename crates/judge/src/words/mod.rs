@@ -1,10 +1,21 @@
 //! The trade's words for what measuring found.
 
 mod border;
+mod moulding;
 
-pub use border::{movement, stretch};
+pub use border::stretch;
+pub use moulding::movement;
 
 use measure::{Arch, Side, Zone};
+
+/// How a tray is ground without harm to the operator or the patient. Every instruction to
+/// relieve or shorten a tray ends with it.
+pub const SAFETY: &str = "Grind only out of the mouth, with eye and dust protection; feel for \
+                          sharp edges afterwards and smooth them.";
+
+/// What no scan of an impression shows about its border.
+pub const OVEREXTENSION: &str =
+    "no scan shows whether the border is too long: compare it with the mouth";
 
 /// `maxillary` or `mandibular`.
 #[must_use]

@@ -59,6 +59,7 @@ fn whole() -> Given {
                 vertical_dimension_mm: Some(66.0),
                 rest_vertical_dimension_mm: Some(69.0),
                 upper_lip_length_mm: Some(21.5),
+                ..JawRelation::default()
             }),
             consignment: Some(Consignment {
                 no_jaw_relation_because: None,
@@ -124,7 +125,9 @@ fn needing(part: Part) -> &'static [Check] {
         ],
         Part::Wash => &[WashOpen, WashThickness, WashUneven, BorderChange],
         Part::JawRelation => &[InterarchSpace, RidgeAngle],
-        Part::Consignment => &[ParcelIncomplete, PrescriptionMissing, DisinfectionNotStated],
+        // No check judges it, and no entry of an impression or a case names it.
+        Part::OverExtension => &[],
+        Part::Parcel => &[ParcelIncomplete, PrescriptionMissing, DisinfectionNotStated],
     }
 }
 
@@ -271,7 +274,7 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
 )]
 #[case::nothing_of_the_parcel(
     |given: &mut Given| given.case.consignment = None,
-    vec![Part::Consignment.into()],
+    vec![Part::Parcel.into()],
     &[]
 )]
 #[case::no_pair(
@@ -384,12 +387,7 @@ fn a_bare_scan_says_all_that_was_not_judged() {
     );
     assert_eq!(
         names(&judged.not_judged),
-        [
-            "wash",
-            "jaw_relation",
-            "interocclusal-distance",
-            "consignment"
-        ]
+        ["wash", "jaw-relation", "interocclusal-distance", "parcel"]
     );
 }
 
@@ -402,6 +400,6 @@ fn what_was_not_judged_names_its_own_reason() {
     assert_eq!(entry.what, BorderChange.into());
     assert_eq!(
         entry.why,
-        "on the first pass, no border line could be followed round the scan"
+        "before the wash, no border line could be followed round the scan"
     );
 }

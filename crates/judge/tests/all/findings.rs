@@ -230,8 +230,8 @@ fn tray_is_told_by_its_colour(
 /// Where cover contradicts colour one of the two errs, and no scan tells which;
 /// where cover is not known, colour alone is judged.
 #[rstest]
-#[case::covered(Some(2.4), Severity::Borderline, "the cover map finds material")]
-#[case::not_known(None, Severity::Fail, "relieve it")]
+#[case::covered(Some(2.4), Severity::Borderline, "the thickness map finds material")]
+#[case::not_known(None, Severity::Fail, "Relieve the tray")]
 fn tray_by_its_colour_beside_a_cover_map(
     #[case] min_mm: Option<f64>,
     #[case] severity: Severity,
@@ -333,7 +333,10 @@ fn what_is_no_impression_is_named_and_not_judged() {
     let cast = Scanned::Else(NotAnImpression::Positive, figures());
     let case = one(Some(Arch::Maxillary), Stage::Single);
     let judged = judge_case(&case, &[evidence(&cast, 0)], None, &Protocol::default());
-    assert_eq!(codes(&judged), [(Severity::Fail, Check::NotAnImpression)]);
+    assert_eq!(
+        codes(&judged),
+        [(Severity::Borderline, Check::NotAnImpression)]
+    );
     assert!(
         judged.findings[0]
             .instruction
@@ -421,7 +424,7 @@ fn the_unit_is_asked_for_unless_it_is_clear(#[case] unit: UnitReading, #[case] a
         match asks {
             None => assert_eq!(judged.verdict, Verdict::Accept),
             Some(words) => {
-                assert_eq!(codes(&judged), [(Severity::Fail, Check::UnitUnclear)]);
+                assert_eq!(codes(&judged), [(Severity::Borderline, Check::UnitUnclear)]);
                 assert!(judged.findings[0].instruction.contains(words));
                 assert_eq!(judged.verdict, Verdict::Undecided);
             }
@@ -436,7 +439,7 @@ fn one_file_for_two_things_is_asked_about() {
     let mut doubled = evidence(&measurement, 0);
     doubled.tray = Some(facts("impression 0"));
     let judged = judge_case(&case, &[doubled], None, &Protocol::default());
-    assert_eq!(codes(&judged), [(Severity::Fail, Check::FileUnclear)]);
+    assert_eq!(codes(&judged), [(Severity::Borderline, Check::FileUnclear)]);
     assert_eq!(judged.verdict, Verdict::Undecided);
 
     let mut questioned = evidence(&measurement, 0);

@@ -5,5 +5,6 @@ mod border;
 mod defects;
 mod findings;
 mod landmarks;
+mod mouth;
 mod one_scan;
 mod whole_case;

@@ -38,17 +38,17 @@ pub enum NoBorder {
 pub enum Missing {
     #[error("the scan shows the tissue side only")]
     TissueSideOnly,
-    #[error("the scan ends here before the border turns over")]
+    #[error("the scan ends before the border turns over")]
     ScanEnds,
-    #[error("no surface was scanned here")]
+    #[error("no surface was scanned there")]
     NoSurface,
-    #[error("no crest line runs here")]
+    #[error("the ridge crest was not found there")]
     NoCrest,
-    #[error("the flange is lower than the depth at which thickness is taken")]
+    #[error("the flange is shorter than the depth at which thickness is measured")]
     FlangeTooLow,
-    #[error("the border does not turn over as a roll here")]
+    #[error("the border has no roll there")]
     NoRoll,
-    #[error("the line that was followed leaves the summit of the flange here")]
+    #[error("the line that was followed leaves the summit of the flange there")]
     OffTheSummit,
     #[error("no tray scan is registered")]
     NoTray,

@@ -149,9 +149,7 @@ pub enum Unseen {
     NoNotch { least_mm: f64 },
     #[error("no border line could be followed there")]
     NoBorder,
-    #[error(
-        "its relief, if any, is below {least_mm:.2} mm, which this scan does not tell from noise and the shape around it"
-    )]
+    #[error("any relief is below {least_mm:.2} mm, the least this scan can show")]
     NoRelief { least_mm: f64 },
     #[error(
         "the median edge of {edge_mm:.2} mm is too coarse for it ({coarsest_mm:.2} mm at most)"

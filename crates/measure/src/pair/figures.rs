@@ -29,7 +29,7 @@ pub enum NoPair {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NoBorderChange {
-    #[error("on the first pass, {0}")]
+    #[error("before the wash, {0}")]
     FirstPass(NoBorder),
     #[error(transparent)]
     Wash(NoBorder),

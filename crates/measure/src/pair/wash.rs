@@ -26,10 +26,10 @@ const DEEPEST_MM: f64 = 1.5;
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NoWash {
     #[error(
-        "of first pass or wash only the tissue side was scanned; laid on one another by it, an even wash could not be seen"
+        "of the impression before the wash or of the wash only the tissue side was scanned; aligned by it, an even wash could not be seen"
     )]
     NoOuterSurface,
-    #[error("no tissue surface of the wash lies over the first pass")]
+    #[error("no tissue surface of the wash lies over the impression before the wash")]
     NothingOver,
 }
 

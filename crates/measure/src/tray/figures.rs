@@ -27,7 +27,7 @@ pub enum TrayNotPlaced {
     )]
     OtherSize { tray_mm: f64, impression_mm: f64 },
     #[error(
-        "the tray scan fits the impression only as in a mirror: one of the two scans is mirrored, and right and left are not sure"
+        "the tray scan fits the impression only as in a mirror: one of the two scans is mirrored, and right and left are not certain"
     )]
     Mirrored,
     #[error(
@@ -35,7 +35,7 @@ pub enum TrayNotPlaced {
     )]
     Ambiguous { spread_mm: f64 },
     #[error(
-        "the median edge is {median_edge_mm:.2} mm, too coarse to measure cover ({COARSEST_EDGE_FOR_COVER_MM} mm at most)"
+        "the median edge is {median_edge_mm:.2} mm, too coarse to measure the material thickness ({COARSEST_EDGE_FOR_COVER_MM} mm at most)"
     )]
     TooCoarse { median_edge_mm: f64 },
     #[error("not an impression: {0}")]

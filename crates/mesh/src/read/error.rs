@@ -75,7 +75,7 @@ pub enum OpenError {
     #[error("is not an ordinary file (a device, pipe or socket); give a scan file")]
     Special,
     /// The user may not read it.
-    #[error("may not be read (permission denied); ask for read access")]
+    #[error("cannot be read: permission denied; ask for read access")]
     PermissionDenied,
     /// More bytes than are ever read.
     #[error(
@@ -171,7 +171,7 @@ pub enum ParseError {
     },
     /// A PLY whose last vertices are made of the first faces.
     #[error(
-        "declares {declared} vertices, but the last of them is none: its count does not fit its data; export the scan again"
+        "declares {declared} vertices but contains fewer: the header does not match the data; export the scan again"
     )]
     VertexCount {
         /// Number in the header.
@@ -222,7 +222,7 @@ pub enum ParseError {
     },
     /// A coordinate that no scan has.
     #[error(
-        "{place}: a coordinate of {value:e} is out of all proportion; repair the scan and export it again"
+        "{place}: the coordinate {value:e} is far outside any plausible scan; repair the scan and export it again"
     )]
     OutOfProportion {
         /// Where.

@@ -295,9 +295,15 @@ impl StationTable<'_> {
         });
         let figure = self.finding.figure.as_ref().map(|figure| {
             let found = format!(
-                "found: {}, limit {}{}",
-                format::quantity(figure.measured, figure.uncertainty, &figure.unit),
-                figure.limit,
+                "found: {}, {} {}{}",
+                format::decided(
+                    figure.measured,
+                    figure.uncertainty,
+                    figure.bound,
+                    &figure.unit
+                ),
+                figure.bound.in_words(),
+                figure.limit(),
                 format::unit(&figure.unit)
             );
             (false, found)

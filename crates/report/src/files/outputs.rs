@@ -4,14 +4,17 @@ use super::coloured_mesh::MapError;
 use super::json::json_text;
 use super::output::Output;
 use super::{border_table, cover_map, wash_map};
-use crate::result::{CaseResult, FileKind, OutputFile};
+use crate::result::{CaseResult, Contract, FileKind, OutputFile};
 use crate::text::names::plain;
 use crate::{drawing, page, picture};
 use check::CheckedCase;
+use chrono::{DateTime, Utc};
 use rayon::prelude::*;
+use serde::Deserialize;
 use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
+use std::time::SystemTime;
 use thiserror::Error;
 
 /// Name of the result file.
@@ -35,7 +38,7 @@ pub enum WriteError {
     #[error("the report's pictures cannot be made: {0}")]
     Picture(io::Error),
     /// The cover map is no mesh.
-    #[error("the cover map cannot be made: {0}")]
+    #[error("the thickness map cannot be made: {0}")]
     Map(#[from] MapError),
 }
 
@@ -89,6 +92,15 @@ pub fn default_folder(case: &str) -> PathBuf {
     PathBuf::from(format!("archproof-{}", plain(case)))
 }
 
+/// Where results go of a scan that nobody gave a case code: a folder of its own, by the time
+/// (UTC) and the scan's SHA-256, so that two patients never share one.
+#[must_use]
+pub fn folder_without_case(at: SystemTime, sha256: &str) -> PathBuf {
+    let time = DateTime::<Utc>::from(at).format("%Y%m%dT%H%M%SZ");
+    let sum: String = sha256.chars().take(6).collect();
+    PathBuf::from(format!("archproof-{time}-{}", plain(&sum)))
+}
+
 /// The text of `result.json`.
 #[must_use]
 pub fn result_json(result: &CaseResult) -> String {
@@ -97,7 +109,8 @@ pub fn result_json(result: &CaseResult) -> String {
 
 /// Writes the files that `result` names and `result.json` into `folder`, which
 /// is made if it is not there. Gives the names of the files. A file that was
-/// taken off `result.files` is not made.
+/// taken off `result.files` is not made. Files that a result already there
+/// names, and this one does not, are removed; nothing else is.
 ///
 /// Everything is first written aside within the folder and then moved into
 /// place, `result.json` last: whatever fails or is broken off, an earlier
@@ -112,13 +125,40 @@ pub fn write_all(
 ) -> Result<Vec<String>, WriteError> {
     let outputs = outputs(checked, result)?;
     let is_new = !folder.exists();
+    let earlier = earlier_files(folder);
     let written = write_aside_then_move(&outputs, folder);
     if written.is_err() && is_new {
         // Only an empty folder goes; one that stays does no harm.
         let _ = fs::remove_dir(folder);
     }
     written?;
+    remove_stale(&earlier, &outputs, folder);
     Ok(outputs.into_iter().map(|(name, _)| name).collect())
+}
+
+/// The files that a result already in a folder names.
+fn earlier_files(folder: &Path) -> Vec<String> {
+    #[derive(Deserialize)]
+    struct Earlier {
+        #[serde(rename = "schema")]
+        _schema: Contract,
+        files: Vec<OutputFile>,
+    }
+    let text = fs::read(folder.join(RESULT_FILE)).unwrap_or_default();
+    let earlier: Option<Earlier> = serde_json::from_slice(&text).ok();
+    let files = earlier.into_iter().flat_map(|earlier| earlier.files);
+    files.map(|file| file.file).collect()
+}
+
+/// Removes files of an earlier result that this one does not write. What is left behind by
+/// a failure here is old, and named by no result.
+fn remove_stale(earlier: &[String], outputs: &[Output], folder: &Path) {
+    let is_plain = |name: &str| Path::new(name).file_name() == Some(name.as_ref());
+    for name in earlier.iter().filter(|name| is_plain(name)) {
+        if outputs.iter().all(|(written, _)| written != name) {
+            let _ = fs::remove_file(folder.join(name));
+        }
+    }
 }
 
 /// Every file of a result with its bytes, `result.json` last.
@@ -283,6 +323,46 @@ mod tests {
         named.push(RESULT_FILE);
         named.sort_unstable();
         assert_eq!(names_in(parent.path()), named);
+    }
+
+    #[test]
+    fn a_second_check_leaves_no_file_of_the_first_and_touches_nothing_else() {
+        let parent = tempfile::tempdir().unwrap();
+        let first = checked_with_border();
+        write_all(&first, &CaseResult::of(&first), parent.path()).unwrap();
+        fs::write(parent.path().join("notes.txt"), "the clinic's own").unwrap();
+        fs::write(parent.path().join("section-F9.svg"), "not from here").unwrap();
+        let second = checked_without_cover();
+        let result = CaseResult::of(&second);
+        let mut expected = write_all(&second, &result, parent.path()).unwrap();
+        expected.extend(["notes.txt".to_owned(), "section-F9.svg".to_owned()]);
+        expected.sort_unstable();
+        assert_eq!(names_in(parent.path()), expected);
+    }
+
+    #[test]
+    fn a_list_of_files_names_nothing_outside_its_folder() {
+        let parent = tempfile::tempdir().unwrap();
+        let folder = parent.path().join("results");
+        fs::create_dir(&folder).unwrap();
+        fs::write(parent.path().join("precious"), "").unwrap();
+        let kind = "\"kind\": \"report\", \"impression\": null, \"finding\": null";
+        let text = format!(
+            "{{\"schema\": \"archproof-result/1\", \"files\": [{{\"file\": \"../precious\", {kind}}}]}}"
+        );
+        fs::write(folder.join(RESULT_FILE), text).unwrap();
+        assert_eq!(earlier_files(&folder), ["../precious"]);
+        let checked = checked_with_spots();
+        write_all(&checked, &CaseResult::of(&checked), &folder).unwrap();
+        assert!(parent.path().join("precious").exists());
+    }
+
+    #[test]
+    fn two_scans_without_a_case_code_never_share_a_folder() {
+        let at = std::time::UNIX_EPOCH + std::time::Duration::from_secs(1_700_000_000);
+        let [one, other] = ["1a2b3c4d", "9f8e7d6c"].map(|sum| folder_without_case(at, sum));
+        assert_eq!(one, Path::new("archproof-20231114T221320Z-1a2b3c"));
+        assert_ne!(one, other);
     }
 
     #[test]

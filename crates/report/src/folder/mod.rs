@@ -9,5 +9,5 @@ mod thumbnail;
 pub use page::{PAGE_FILE, Page};
 pub use record::{CaseRecord, Provenance, RecordError};
 pub use rows::{FindingRow, ImpressionRow};
-pub use tables::{TableError, TableFiles};
+pub use tables::{TableError, TableFiles, harmless};
 pub use thumbnail::{Thumbnail, write_case};

@@ -104,6 +104,11 @@ pub struct FindingRow {
     pub measured: Option<f64>,
     /// The limit, in `unit`.
     pub limit: Option<f64>,
+    /// Whether the figure must be at least the limit or at most: `at_least` or `at_most`.
+    pub bound: Option<String>,
+    /// Why it bears on the verdict: `question`, `fault`, `missing`, `look`, `parcel`, `note` or
+    /// `held_back`.
+    pub cause: String,
     /// Expanded uncertainty (k = 2) of the figure, in `unit`.
     pub uncertainty: Option<f64>,
     /// Unit of the three; `1` for a plain number.
@@ -208,6 +213,8 @@ pub(super) fn of_findings(result: &CaseResult, folder: &str) -> Vec<FindingRow> 
             side: finding.side.map(|side| word(&side)),
             measured: finding.measured,
             limit: finding.limit,
+            bound: finding.bound.map(|bound| word(&bound)),
+            cause: word(&finding.cause),
             uncertainty: finding.uncertainty,
             unit: finding.unit.clone(),
             right_mm: place.map(|p| p[0]),

@@ -8,6 +8,7 @@ use parquet::errors::ParquetError;
 use parquet::file::writer::SerializedFileWriter;
 use parquet::record::RecordWriter;
 use serde::Serialize;
+use std::borrow::Cow;
 use std::io::{self, BufWriter, Write};
 use std::path::{Path, PathBuf};
 use tempfile::NamedTempFile;
@@ -97,6 +98,33 @@ struct Table<T> {
     waiting: Vec<T>,
 }
 
+/// The fields of a row, as CSV has them.
+fn fields_of<T: Serialize>(row: &T) -> Result<csv::StringRecord, TableError> {
+    let mut writer = csv::WriterBuilder::new()
+        .has_headers(false)
+        .from_writer(Vec::new());
+    writer.serialize(row)?;
+    let bytes = writer.into_inner().map_err(|e| e.into_error())?;
+    let mut reader = csv::ReaderBuilder::new()
+        .has_headers(false)
+        .from_reader(bytes.as_slice());
+    let mut fields = csv::StringRecord::new();
+    reader.read_record(&mut fields)?;
+    Ok(fields)
+}
+
+/// A text that a spreadsheet would take for a formula, made harmless by a quote before it;
+/// numbers are left as they are.
+#[must_use]
+pub fn harmless(text: &str) -> Cow<'_, str> {
+    let is_formula = text.starts_with(['=', '+', '-', '@', '\t', '\r']);
+    if is_formula && text.parse::<f64>().is_err() {
+        Cow::Owned(format!("'{text}"))
+    } else {
+        Cow::Borrowed(text)
+    }
+}
+
 impl<T: Serialize> Table<T>
 where
     for<'a> &'a [T]: RecordWriter<T>,
@@ -120,7 +148,9 @@ where
     fn add(&mut self, row: T) -> Result<(), TableError> {
         serde_json::to_writer(&mut self.json, &row).map_err(io::Error::from)?;
         self.json.write_all(b"\n")?;
-        self.csv.serialize(&row)?;
+        let fields = fields_of(&row)?;
+        self.csv
+            .write_record(fields.iter().map(|field| harmless(field).into_owned()))?;
         self.waiting.push(row);
         if self.waiting.len() == GROUP {
             self.put_group()?;
@@ -213,6 +243,26 @@ mod tests {
             csv.starts_with("folder,case,finding,severity,check,"),
             "{csv}"
         );
+    }
+
+    #[test]
+    fn no_text_of_a_user_is_a_formula_in_a_spreadsheet() {
+        for (text, safe) in [
+            ("=1+1", "'=1+1"),
+            ("@SUM(A1)", "'@SUM(A1)"),
+            ("-cmd", "'-cmd"),
+            ("+cmd", "'+cmd"),
+            ("-0.25", "-0.25"),
+            ("D-1042", "D-1042"),
+            ("", ""),
+        ] {
+            assert_eq!(harmless(text), safe);
+        }
+        let mut records = records();
+        records[0].impressions[0].case = Some("=HYPERLINK(\"x\")".to_owned());
+        let folder = written(&records);
+        let csv = fs::read_to_string(folder.path().join("summary.csv")).unwrap();
+        assert!(csv.contains("'=HYPERLINK") && !csv.contains(",=") && !csv.contains(",\"="));
     }
 
     #[test]

@@ -31,7 +31,7 @@ pub fn part(
                     div.scroll role="region" tabindex="0" aria-label={ "Chart of the border, " (impression_name(impression)) } { (chart) }
                     figcaption {
                         (what) ": the border unrolled, the labial midline in the middle, the patient's right on the "
-                        "left. The same figures stand in " (border.table) "."
+                        "left. The same figures are in " (border.table) "."
                     }
                 }
             }
@@ -39,14 +39,15 @@ pub fn part(
         (table("Extremes along the border", &["Figure", "Measured (k = 2)", "Limit", "Where"], &rows))
         @if let Some(least) = material.result.protocol.limits.get("least_border_stretch_mm") {
             p.aside {
-                "Judged are stretches of at least " (limit(least.value, &least.unit)) ", without frena, the back and the "
-                "ends toward it, where every flange runs out: an extreme in the table may miss its limit and be no fault."
+                "Only stretches of at least " (limit(least.value, &least.unit)) " are judged. Frenum notches, the posterior "
+                "border and the last 10 mm before it are excluded, so an extreme value in this table is not necessarily a "
+                "fault. " (capital(judge::words::OVEREXTENSION)) "."
             }
         }
         p {
-            "Length of the border " (quantity(border.length_mm, None, "mm")) "; it is "
-            @if border.closed { "one closed line on scanned surface." } @else { "not one closed line on scanned surface." }
-            " Flange thickness is taken " (exact(border.flange_depth_mm, "mm")) " below the border."
+            "Length of the border " (quantity(border.length_mm, None, "mm")) "."
+            @if !border.closed { " The scan does not show the border all the way round." }
+            " Flange thickness is measured " (exact(border.flange_depth_mm, "mm")) " below the border."
         }
     })
 }
@@ -66,7 +67,7 @@ fn rows(
         })
         .collect();
     if had.is_empty() {
-        let why = none("at no station could it be had");
+        let why = none("could not be measured at any point of the border");
         return vec![vec![words(of.name), why, words(""), words("")]];
     }
     let least = had

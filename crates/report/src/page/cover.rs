@@ -24,24 +24,24 @@ pub fn part(
         "Patch",
         "What",
         "Where",
-        "Least cover (k = 2)",
+        "Least thickness (k = 2)",
         "Limit",
         "Area (k = 2)",
     ];
     let figures = figures(cover, protocol);
     Some(html! {
-        h3 { "Cover" }
+        h3 { "Material thickness" }
         @if !figures.is_empty() {
-            (table("Cover over the tissue surface", &["Figure", "Measured (k = 2)", "Limit"], &figures))
+            (table("Material thickness over the tray", &["Figure", "Measured (k = 2)", "Limit"], &figures))
         }
         p {
-            "Known over " (area(cover.area_judged_mm2)) " of scanned tissue surface, flange slopes included: about "
-            "half as large again as the classic denture-bearing areas. Had from "
-            (method(cover.method)) "."
+            "Measured over " (area(cover.area_judged_mm2)) " of tissue surface, flange slopes included. Such areas are "
+            "larger than the classic denture-bearing areas: by about 60 % in the upper and 100 % in the lower jaw. "
+            "Measured by " (method(cover.method)) "."
             (of_the_tray(cover))
         }
         @if let Some(colour) = &impression.tray_colour { (of_the_colours(colour)) }
-        @if !spots.is_empty() { (table("Patches of little cover", &columns, &spots)) }
+        @if !spots.is_empty() { (table("Patches of thin material", &columns, &spots)) }
     })
 }
 
@@ -59,7 +59,7 @@ fn of_the_tray(cover: &Cover) -> Markup {
         }
         @if let Some(mm) = cover.tray_thickness_mm {
             " The tray's thickness was stated as " (quantity(mm, cover.tray_thickness_uncertainty_mm, "mm"))
-            "; cover is not known opposite material that laps over the tray's outer face."
+            "; the thickness is not known opposite material that laps over the tray's outer face."
         }
     }
 }
@@ -68,14 +68,14 @@ fn of_the_colours(colour: &TrayColour) -> Markup {
     html! {
         p {
             "By colour, tray (" code { (colour.tray) } ", "
-            @if colour.inferred { "told from the outer surface" } @else { "as given" }
+            @if colour.inferred { "found on the outer surface" } @else { "as given" }
             ") shows over " (exact(colour.tray_seen_mm2, "mm2")) " of " (area(colour.area_judged_mm2))
             "; the material is " code { (colour.material) } ". They lie " (exact(colour.difference, "1"))
             " apart in CIELAB and " (exact(colour.separation, "1"))
             " standard deviations of the scan's colours; a third colour covers "
             (exact(colour.other_mm2, "mm2")) "."
             @if let Some(beside) = &colour.beside_cover {
-                " Beside the cover map: bare by both " (exact(beside.both_mm2, "mm2"))
+                " Beside the thickness map: bare by both " (exact(beside.both_mm2, "mm2"))
                 ", by colour alone " (exact(beside.colour_only_mm2, "mm2"))
                 ", by cover alone " (exact(beside.cover_only_mm2, "mm2")) "."
             }
@@ -138,7 +138,7 @@ fn row(cover: &Cover, protocol: &ProtocolResult, spot: &Spot) -> Vec<Markup> {
         place(Some(&spot.zone), spot.side),
         match spot.min_mm {
             Some(mm) => quantity(mm, cover.uncertainty_mm, "mm"),
-            None => none("told by its colour"),
+            None => none("found by its colour"),
         },
         html! { @if let Some(found) = limiting { (limit(found.value, &found.unit)) } },
         quantity(spot.area_mm2, Some(spot.area_uncertainty_mm2), "mm2"),

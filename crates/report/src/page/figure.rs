@@ -13,10 +13,25 @@ fn shown(value: f64, text: &str) -> Markup {
 pub fn quantity(value: f64, uncertainty: Option<f64>, unit: &str) -> Markup {
     html! {
         span.figure {
-            (shown(value, &format::two_decimals(value)))
-            @if let Some(u) = uncertainty { " ± " (shown(u, &format::two_decimals(u))) }
+            @let [text, doubt] = format::parts(value, uncertainty, 0);
+            (shown(value, &text))
+            @if let Some(u) = uncertainty { " ± " (shown(u, &doubt)) }
             (format::unit(unit))
-            @if uncertainty.is_none() { span.aside { " (uncertainty not known)" } }
+            @if uncertainty.is_none() { span.aside { " (uncertainty not stated)" } }
+        }
+    }
+}
+
+/// A measured figure beside its limit: as [`quantity`], to so many digits that the decision
+/// shows.
+pub fn decided(value: f64, uncertainty: Option<f64>, bound: judge::Bound, unit: &str) -> Markup {
+    html! {
+        span.figure {
+            @let [text, doubt] = format::decided_parts(value, uncertainty, bound);
+            (shown(value, &text))
+            @if let Some(u) = uncertainty { " ± " (shown(u, &doubt)) }
+            (format::unit(unit))
+            @if uncertainty.is_none() { span.aside { " (uncertainty not stated)" } }
         }
     }
 }
@@ -48,5 +63,5 @@ pub fn share(share: f64) -> Markup {
 
 /// Where no figure stands, and why.
 pub fn none(why: &str) -> Markup {
-    html! { span.aside { "none: " (why) } }
+    html! { span.aside { "not available (" (why) ")" } }
 }

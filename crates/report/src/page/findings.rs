@@ -1,10 +1,10 @@
 //! Every finding, most urgent first, with its close picture and its section.
 
-use super::figure::{limit, quantity};
+use super::figure::{decided, limit};
 use super::material::Material;
 use super::overlay;
 use crate::picture::MOST_CLOSE;
-use crate::result::{Finding, Severity};
+use crate::result::{Bound, Finding, Severity};
 use crate::text::words::finding_place;
 use maud::{Markup, html};
 
@@ -17,9 +17,9 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
                 p { "None." }
             } @else {
                 p {
-                    "Figures are given with their expanded uncertainty (k = 2). A figure fails only if it "
-                    "misses its limit by more than that, and conforms only if it meets it by more; in "
-                    "between it cannot be decided."
+                    "The value after ± is the measuring uncertainty (95 % coverage, k = 2). A check fails only when "
+                    "the value is beyond its limit even after allowing for that uncertainty, and passes only when "
+                    "it is within the limit by the same margin. Anything between is reported as too close to call."
                 }
             }
             @for (number, finding) in findings.iter().enumerate() { (article(material, number, finding)) }
@@ -62,7 +62,7 @@ fn article(material: &Material<'_>, number: usize, finding: &Finding) -> Markup 
                 div {
                     @if let Some(gist) = gist(&finding.check) { p.gist { (gist) } }
                     @if let Some(figure) = figure(finding) { p.measured { (figure) } }
-                    @if let Some(name) = &finding.refers_to { p.aside { "Named " (name) " in the tables below." } }
+                    @if let Some(name) = &finding.refers_to { p.aside { "Listed as " (name) " in the tables below." } }
                     p.instruction { strong { "Do: " } (finding.instruction) }
                 }
                 @if let Some(picture) = picture {
@@ -89,8 +89,9 @@ fn gist(code: &str) -> Option<&'static str> {
 fn figure(finding: &Finding) -> Option<Markup> {
     let (measured, limiting) = finding.measured.zip(finding.limit)?;
     let unit = finding.unit.as_deref().unwrap_or("1");
+    let bound = finding.bound.unwrap_or(Bound::AtLeast);
     Some(html! {
-        "Measured " (quantity(measured, finding.uncertainty, unit))
-        ", limit " (limit(limiting, unit)) "."
+        "Measured " (decided(measured, finding.uncertainty, bound.of(limiting), unit))
+        ", " (bound.in_words()) " " (limit(limiting, unit)) "."
     })
 }

@@ -18,6 +18,8 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
             }
             @if !relation.stations.is_empty() { (chart(relation, protocol)) }
             @for entry in &relation.not_judged { p { "Not judged: the record (" (entry.why) ")." } }
+            @if let Some(by) = &relation.vertical_dimension_by { p { "The vertical dimension of occlusion was found " (by) "." } }
+            @if let Some(by) = &relation.centric_relation_by { p { "Centric relation was found " (by) "." } }
             p {
                 "The scan of the record shows where the jaws were held. Whether that is centric relation, and "
                 "whether the vertical dimension suits the patient, cannot be read from it."
@@ -26,16 +28,15 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
     })
 }
 
+/// A limit from below and one from above, as far as there are such.
+fn between(protocol: &ProtocolResult, least: &str, most: &str) -> Markup {
+    html! {
+        @if let Some(found) = protocol.limits.get(least) { "at least " (limit(found.value, &found.unit)) }
+        @if let Some(found) = protocol.limits.get(most) { " at most " (limit(found.value, &found.unit)) }
+    }
+}
+
 fn rows(relation: &JawRelation, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
-    let between = |least: &str, most: &str| {
-        html! {
-            @if let Some(found) = protocol.limits.get(least) { "at least " (limit(found.value, &found.unit)) }
-            @if let Some(found) = protocol.limits.get(most) { " at most " (limit(found.value, &found.unit)) }
-        }
-    };
-    let spaces = relation.interarch_space_mm.iter().copied();
-    let least = spaces.clone().reduce(f64::min);
-    let most = spaces.reduce(f64::max);
     let given = [
         (
             "vertical dimension of occlusion, as given",
@@ -56,18 +57,41 @@ fn rows(relation: &JawRelation, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
             )),
         ),
         (
-            "upper lip length, as given",
+            "upper lip length from the base of the nose, as given",
             relation.upper_lip_length_mm,
             Some(("least_upper_lip_length_mm", "most_upper_lip_length_mm")),
+        ),
+        (
+            "incisive papilla to lip line, as given",
+            relation.papilla_to_lip_mm,
+            Some(("least_papilla_to_lip_mm", "most_papilla_to_lip_mm")),
         ),
     ];
     let mut rows: Vec<Vec<Markup>> = given
         .into_iter()
         .filter_map(|(word, mm, limits)| {
-            let limits = limits.map_or(words("no limit"), |(least, most)| between(least, most));
-            Some(vec![words(word), quantity(mm?, None, "mm"), limits])
+            let limits = limits.map_or(words("no limit"), |(least, most)| {
+                between(protocol, least, most)
+            });
+            let doubt = match word {
+                "interocclusal distance, from these" => {
+                    relation.interocclusal_distance_uncertainty_mm
+                }
+                _ => relation.reading_uncertainty_mm,
+            };
+            Some(vec![words(word), quantity(mm?, doubt, "mm"), limits])
         })
         .collect();
+    rows.extend(measured(relation, protocol));
+    rows
+}
+
+/// What the scan of the record gave.
+fn measured(relation: &JawRelation, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
+    let mut rows = Vec::new();
+    let spaces = relation.interarch_space_mm.iter().copied();
+    let least = spaces.clone().reduce(f64::min);
+    let most = spaces.reduce(f64::max);
     for (word, mm, key) in [
         (
             "least space between the ridges",
@@ -80,7 +104,7 @@ fn rows(relation: &JawRelation, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
             let limits = if key.is_empty() {
                 words("no limit")
             } else {
-                between(key, "")
+                between(protocol, key, "")
             };
             rows.push(vec![
                 words(word),
@@ -93,7 +117,7 @@ fn rows(relation: &JawRelation, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
         rows.push(vec![
             words("angle between the ridges"),
             quantity(angle, relation.ridge_angle_uncertainty_deg, "deg"),
-            between("", "most_ridge_angle_deg"),
+            between(protocol, "", "most_ridge_angle_deg"),
         ]);
     }
     rows

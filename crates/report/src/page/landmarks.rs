@@ -21,9 +21,9 @@ pub fn part(
         "No.",
         "Landmark",
         "Recorded",
-        "Place (k = 2)",
+        "Position uncertainty (k = 2)",
         "Confidence",
-        "Known by",
+        "Source",
     ];
     Some(html! {
         h3 { "Landmarks" }

@@ -31,7 +31,10 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
                     Level::Undecided => "not accepted on this measurement",
                     Level::Note => "noted",
                 }),
-                words(&found.source),
+                html! {
+                    @if let Some(criterion) = &found.criterion { (criterion) br; "Number: " }
+                    (found.source)
+                },
             ]
         })
         .collect();

@@ -6,10 +6,10 @@ use maud::{Markup, html};
 pub fn section(_material: &Material<'_>) -> Option<Markup> {
     Some(html! {
         section {
-            h2 #method { "How it was measured and judged" }
+            h2 #method { "Methods" }
             dl {
-                dt { "Cover" }
-                dd { "At a point of the tissue surface, the distance to the nearest point of the tray; nothing or less where tray is at or through the surface." }
+                dt { "Material thickness" }
+                dd { "At a point of the tissue surface, the distance to the nearest point of the tray; zero or negative where tray is at or through the surface." }
                 dt { "Flange height" }
                 dd { "In a section, from the crest point to the border point along the seating axis." }
                 dt { "Flange thickness" }
@@ -19,11 +19,11 @@ pub fn section(_material: &Material<'_>) -> Option<Markup> {
                 dt { "Overlap" }
                 dd { "From a border point to the nearest point of the tray: how far material goes past the tray's edge." }
                 dt { "Uncertainty" }
-                dd { "Expanded, with coverage factor k = 2. It holds what the scan's noise and the tray's place add. What a real elastomer, a bent tray or a scanner's own distortion adds is not in it." }
+                dd { "Expanded, with coverage factor k = 2. It holds what the scan's noise and the tray's place add. What a real elastomer, a bent tray or a scanner's own distortion adds is not included." }
                 dt { "Decision rule" }
-                dd { "That of ISO 14253-1, in general terms: a figure conforms only if it meets its limit by more than its uncertainty and fails only if it misses it by more. In between it cannot be decided, which is never accepted in silence." }
+                dd { "That of ISO 14253-1, in general terms: a figure conforms only if it meets its limit by more than its uncertainty and fails only if it misses it by more. Anything in between is too close to call and is never accepted in silence." }
                 dt { "What cannot be known from an impression alone" }
-                dd { "Whether the vestibule was deeper or wider than the material reached; whether lip, cheek and tongue were moved while it was soft; whether a low stretch of border is a broad muscle attachment and a low flange a low ridge. Compare those places with the mouth." }
+                dd { "Whether the vestibule was deeper or wider than the material reached; whether lip, cheek and tongue were moved while it was soft; whether a low stretch of border is a broad muscle attachment and a low flange a low ridge; whether the border is too long. Compare those places with the mouth." }
             }
         }
     })

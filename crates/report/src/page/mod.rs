@@ -38,7 +38,8 @@ use crate::files::Output;
 use crate::picture::Pictures;
 use crate::result::CaseResult;
 use crate::text::format::capital;
-use crate::text::words::{verdict_word, what_to_do};
+use crate::text::headline::what_to_do;
+use crate::text::words::verdict_word;
 use material::Material;
 use maud::{Markup, html};
 
@@ -80,7 +81,7 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
                     "Case " (result.case) ": "
                     span.verdict { (verdict) }
                 }
-                p.lead { (capital(what_to_do(result))) }
+                p.lead { (capital(&what_to_do(result))) }
             }
             @for section in SECTIONS {
                 @if let Some(markup) = section(&material) { (markup) }

@@ -8,14 +8,18 @@ use maud::{Markup, html};
 
 pub fn section(material: &Material<'_>) -> Option<Markup> {
     let entries = entries(material.result);
-    if entries.is_empty() {
+    let not_asked: Vec<&str> = (material.result.not_judged.iter())
+        .filter(|entry| !entry.asked)
+        .map(|entry| entry.check.as_str())
+        .collect();
+    if entries.is_empty() && not_asked.is_empty() {
         return None;
     }
     let rows: Vec<Vec<Markup>> = entries
         .into_iter()
         .map(|entry| {
             vec![
-                words(entry.checks.join(", ").replace('_', " ")),
+                words(entry.checks.join(", ")),
                 words(entry.of),
                 words(entry.why),
             ]
@@ -24,8 +28,11 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
     Some(html! {
         section.notice {
             h2 #not-judged { "Not judged" }
-            p { "The verdict says nothing about these. Look at the impression itself." }
-            (table("What was not judged, and why", &["Not judged", "Of", "Why"], &rows))
+            @if !rows.is_empty() {
+                p { "The verdict does not cover the following items. Inspect the impression by eye." }
+                (table("What was not judged, and why", &["Not judged", "Of", "Why"], &rows))
+            }
+            @if !not_asked.is_empty() { p { "Not part of this check: " (not_asked.join(", ")) "." } }
         }
     })
 }
@@ -48,7 +55,7 @@ fn entries(result: &CaseResult) -> Vec<Entry<'_>> {
 
 fn gathered<'a>(of: &str, not_judged: &'a [NotJudged]) -> Vec<Entry<'a>> {
     let mut entries: Vec<Entry<'a>> = Vec::new();
-    for one in not_judged {
+    for one in not_judged.iter().filter(|one| one.asked) {
         match entries.iter_mut().find(|entry| entry.why == one.why) {
             Some(entry) => entry.checks.push(&one.check),
             None => entries.push(Entry {

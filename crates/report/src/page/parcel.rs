@@ -18,11 +18,11 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
         section {
             h2 #parcel { "Parcel" }
             @if parts.is_empty() {
-                p { "No list says what must be in the parcel." }
+                p { "There is no list of what must be in the parcel." }
             } @else {
                 (table("What must be in the parcel", &["Part", "State"], &parts))
             }
-            (table("Papers and disinfection", &["What", "Said", "Limits"], &papers(material, said)))
+            (table("Papers and disinfection", &["What", "Stated", "Limits"], &papers(material, said)))
             p {
                 "Disinfect before handling and shipping, by local regulations and the makers' instructions; label "
                 "each impression with the case's pseudonym and its stage."
@@ -40,7 +40,7 @@ fn papers(material: &Material<'_>, said: &Consignment) -> Vec<Vec<Markup>> {
     let prescription = match said.prescription {
         Some(true) => "enclosed",
         Some(false) => "NOT enclosed",
-        None => "nothing said",
+        None => "not stated",
     };
     let time = html! {
         @match said.disinfection_min {

@@ -44,7 +44,7 @@ pub fn part(
         @let warnings = impression.scan.warnings.iter().chain(impression.tray.iter().flat_map(|tray| &tray.warnings));
         @for warning in warnings { p { "On reading: " (warning) } }
         @if !zones.is_empty() {
-            (table("How well each part was scanned (these describe the mesh; no uncertainty is stated)", &columns, &zones))
+            (table("Scan quality by region (properties of the mesh, given without uncertainty)", &columns, &zones))
         }
     })
 }
@@ -90,8 +90,8 @@ fn facts(scan: &ScanResult, coarsest_mm: Option<f64>) -> Vec<Vec<Markup>> {
         row(
             "noise along the normal (standard deviation)",
             match scan.noise_mm {
-                Some(mm) => html! { (exact(mm, "mm")) " (its own uncertainty is not known)" },
-                None => none("it could not be told"),
+                Some(mm) => html! { (exact(mm, "mm")) " (its own uncertainty is not stated)" },
+                None => none("it could not be determined"),
             },
         ),
         row(
@@ -99,7 +99,7 @@ fn facts(scan: &ScanResult, coarsest_mm: Option<f64>) -> Vec<Vec<Markup>> {
             words(match scan.has_outer_surface {
                 Some(true) => "yes",
                 Some(false) => "no",
-                None => "cannot be told",
+                None => "not known",
             }),
         ),
         row("colour", words(if scan.has_colour { "yes" } else { "no" })),

@@ -103,6 +103,7 @@ fn every_figure_is_that_of_the_result() {
             );
             let readings = [
                 format::two_decimals(value),
+                rounded_to(value, &text),
                 format::area(value),
                 format::percent(value),
                 value.to_string(),
@@ -111,12 +112,24 @@ fn every_figure_is_that_of_the_result() {
         }
         // No figure stands outside: whatever else has a digit is a name, a word
         // of the result, or belongs to the page's own fixed words.
-        let fixed = ["2", "5th", "95th", "SHA-256", "14253-1", "10", "5"];
+        let fixed = [
+            "2", "5th", "95th", "95", "60", "100", "SHA-256", "14253-1", "10", "5",
+        ];
         for word in words_of(&rest).filter(|w| w.contains(|c: char| c.is_ascii_digit())) {
             let known = said.words.contains(&word) || fixed.contains(&word.as_str());
             assert!(known, "{word} is not from the result");
         }
     }
+}
+
+/// A number as it is printed with as many decimals as a text has; an uncertainty is rounded
+/// up, so that the next step counts as well.
+fn rounded_to(value: f64, text: &str) -> String {
+    let decimals = text.split_once('.').map_or(0, |(_, after)| after.len());
+    let step = 10f64.powi(-(decimals as i32));
+    let nearest = format!("{:.decimals$}", (value / step).round() * step + 0.0);
+    let up = format!("{:.decimals$}", (value / step - 1e-6).ceil() * step + 0.0);
+    if text == up { up } else { nearest }
 }
 
 #[test]
@@ -134,17 +147,17 @@ fn every_finding_states_figure_uncertainty_unit_and_limit() {
                 continue;
             };
             let unit = format::unit(finding.unit.as_deref().unwrap());
+            let bound = finding.bound.unwrap();
+            let [printed, printed_doubt] =
+                format::decided_parts(measured, finding.uncertainty, bound.of(limit));
             let doubt = match finding.uncertainty {
-                Some(u) => format!(
-                    " ± <data value=\"{u}\">{}</data>{unit}",
-                    format::two_decimals(u)
-                ),
-                None => format!("{unit}<span class=\"aside\"> (uncertainty not known)</span>"),
+                Some(u) => format!(" ± <data value=\"{u}\">{printed_doubt}</data>{unit}"),
+                None => format!("{unit}<span class=\"aside\"> (uncertainty not stated)</span>"),
             };
             let whole = format!(
-                "Measured <span class=\"figure\"><data value=\"{measured}\">{}</data>{doubt}</span>, \
-                 limit <data value=\"{limit}\">{limit}</data>{unit}.",
-                format::two_decimals(measured)
+                "Measured <span class=\"figure\"><data value=\"{measured}\">{printed}</data>{doubt}</span>, \
+                 {} <data value=\"{limit}\">{limit}</data>{unit}.",
+                bound.in_words()
             );
             assert!(article.contains(&whole), "{whole}\n{article}");
             stated += 1;
@@ -159,7 +172,7 @@ fn no_figure_stands_without_its_uncertainty() {
         let (_, page) = page(&checked);
         for figure in page.split("<span class=\"figure\">").skip(1) {
             let figure = figure.split_once("</span>").unwrap().0;
-            let is_told = figure.contains(" ± ") || figure.contains("uncertainty not known");
+            let is_told = figure.contains(" ± ") || figure.contains("uncertainty not stated");
             assert!(is_told, "{figure}");
         }
     }

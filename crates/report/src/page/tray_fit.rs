@@ -18,17 +18,17 @@ pub fn part(
         h3 { "Tray" }
         @if let Some(seating) = &fit.seating {
             (table(
-                "Where the tray stood beside the place of most even cover",
-                &["Too far", "Measured (k = 2)", "Limit"],
+                "Tray position compared with the position that would have given the most even thickness",
+                &["Deviation", "Measured (k = 2)", "Limit"],
                 &rows(seating, protocol),
             ))
             p {
-                "Cover spreads by " (exact(seating.cover_sd_mm, "mm")) " (standard deviation); at the place of most "
-                "even cover " (exact(seating.even_sd_mm, "mm")) " would be left."
+                "Thickness varies with a standard deviation of " (exact(seating.cover_sd_mm, "mm")) "; in the best tray "
+                "position it would be " (exact(seating.even_sd_mm, "mm")) "."
             }
         }
         @if !zones.is_empty() {
-            (table("The tray in each part of the arch, medians", &["Part", "Tray's edge to border (k = 2)", "Cover (k = 2)"], &zones))
+            (table("The tray in each part of the arch, medians", &["Part", "Tray's edge to border (k = 2)", "Material thickness (k = 2)"], &zones))
         }
     })
 }

@@ -26,7 +26,7 @@ fn in_order(result: &CaseResult) -> Markup {
     let steps = steps(result);
     html! {
         @if steps.is_empty() {
-            p { "Nothing was found that fails or could not be decided, as far as it was judged." }
+            p { "No failures and no open questions in the checks that were made." }
         } @else {
             ol.steps {
                 @for step in &steps {
@@ -58,9 +58,9 @@ fn verdicts(result: &CaseResult) -> Markup {
                     a href={ "#impression-" (number + 1) } { (capital(&impression_name(impression))) }
                     ": " strong { (verdict_word(impression.verdict)) }
                     @if let Some(least) = impression.cover.as_ref().and_then(|cover| cover.min_mm) {
-                        "; least cover " (quantity(least, impression.cover.as_ref().and_then(|cover| cover.uncertainty_mm), "mm"))
+                        "; least thickness " (quantity(least, impression.cover.as_ref().and_then(|cover| cover.uncertainty_mm), "mm"))
                         @if let Some(found) = result.protocol.limits.get("show_through_mm") {
-                            ", limit " (limit(found.value, &found.unit))
+                            ", at least " (limit(found.value, &found.unit))
                         }
                     }
                 }

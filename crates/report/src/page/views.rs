@@ -18,10 +18,10 @@ pub fn part(
         } @else {
             p {
                 @if impression.cover.as_ref().is_some_and(|cover| cover.map.is_some()) {
-                    "Colours show cover, the distance from the tissue surface to the tray, by the scale below "
-                    "each picture; grey where cover is not known. "
+                    "Colours show the material thickness, the distance from the tissue surface to the tray, by the scale below "
+                    "each picture; grey where it is not known. "
                 } @else {
-                    "Grey: cover was not measured. "
+                    "Grey: the material thickness was not measured. "
                 }
                 "R and L are the patient's right and left. There is no perspective. Findings are numbered "
                 "as above: "

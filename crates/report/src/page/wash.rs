@@ -18,19 +18,19 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
         section {
             h2 #wash { "Wash" }
             @for wash in washes {
-                h3 { (arch_word(wash.arch)) ", wash over its first pass" }
+                h3 { (arch_word(wash.arch)) ", wash over the impression before it" }
                 (table("Thickness of the wash", &["Figure", "Measured (k = 2)", "Limit"], &figures(wash, protocol)))
                 p {
-                    "Known over " (area(wash.area_judged_mm2)) " of scanned tissue surface. Material was surely "
-                    "added over " (share(wash.added_share)) " of it, and the surface lies surely lower than before "
+                    "Measured over " (area(wash.area_judged_mm2)) " of scanned tissue surface. Material was clearly "
+                    "added over " (share(wash.added_share)) " of it, and the surface is clearly lower than before "
                     "over " (share(wash.lowered_share)) "; differences within the uncertainty do not count. "
                     @if let Some(map) = &wash.map { "The map is " code { (map.file) } "." }
                 }
                 @if let Some(picture) = picture(material, wash) { (picture) }
                 @if wash.places.is_empty() {
-                    p { "The first pass had no show-through and no thin place." }
+                    p { "Before the wash there was no show-through and no thin place." }
                 } @else {
-                    (table("Places of the first pass", &PLACES, &places(wash, protocol)))
+                    (table("Places before the wash", &PLACES, &places(wash, protocol)))
                 }
                 @if !wash.new.is_empty() { p { "New on the wash: " (wash.new.join(", ")) "." } }
             }
@@ -49,8 +49,8 @@ const PLACES: [&str; 7] = [
     "Place",
     "What it was",
     "Where",
-    "Least cover before",
-    "Least cover now (k = 2)",
+    "Least thickness before",
+    "Least thickness now (k = 2)",
     "Limit",
     "Under the wash",
 ];
@@ -86,7 +86,7 @@ fn places(wash: &Wash, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
                 place(Some(&found.zone), found.side),
                 match found.was_mm {
                     Some(mm) => quantity(mm, Some(found.was_uncertainty_mm), "mm"),
-                    None => none("told by its colour"),
+                    None => none("found by its colour"),
                 },
                 match found.cover_mm {
                     Some(mm) => quantity(mm, Some(found.uncertainty_mm), "mm"),
@@ -105,6 +105,6 @@ fn state(wash: &Wash, place: &WashPlace) -> &'static str {
     } else if wash.still_open.contains(&place.spot) {
         "still open"
     } else {
-        "not told"
+        "too close to call"
     }
 }

@@ -40,7 +40,7 @@ impl View {
     /// Where one looks from, in a clause.
     pub fn in_words(self) -> &'static str {
         match self {
-            Self::Tissue => "seen onto the tissue surface, front up",
+            Self::Tissue => "view of the tissue side, front at the top",
             Self::Outer => "seen from the tray's side, front up",
             Self::Back => "seen from behind and above, tissue side up",
         }

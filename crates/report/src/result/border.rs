@@ -1,10 +1,11 @@
 //! The border in a result.
 
 use super::common::{Point, Side};
+use super::findings::NotJudged;
 use crate::text::names;
 use crate::text::rounding::{figure, point, share};
 use check::CheckedCase;
-use judge::{LimitKey, words};
+use judge::{LimitKey, Part, words};
 use measure::{Measured, Reading, StationFigure};
 use mesh::Unit;
 use schemars::JsonSchema;
@@ -29,6 +30,9 @@ pub struct Border {
     pub dips: Vec<Dip>,
     /// The crest line, from the patient's right to the left.
     pub crest_line: Vec<Point>,
+    /// What no scan shows of a border, and why.
+    #[serde(default)]
+    pub not_judged: Vec<NotJudged>,
 }
 
 /// One station of the border.
@@ -193,6 +197,11 @@ impl Border {
                 .collect(),
             dips: border.dips.iter().map(Dip::of).collect(),
             crest_line: border.crest_line.iter().map(|p| point(p, unit)).collect(),
+            not_judged: vec![NotJudged {
+                check: Part::OverExtension.name().to_owned(),
+                why: words::OVEREXTENSION.to_owned(),
+                asked: true,
+            }],
         })
     }
 }

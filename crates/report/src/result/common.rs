@@ -10,7 +10,7 @@ pub type Point = [f64; 3];
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
-    /// It can be worked from, as far as it was judged.
+    /// It can be worked from, subject to what was not judged.
     Accept,
     /// Relieve or add, then a wash.
     Rework,

@@ -21,6 +21,69 @@ pub enum Severity {
     Note,
 }
 
+/// Which way a limit bounds a figure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Bound {
+    /// The figure must not be less.
+    AtLeast,
+    /// The figure must not be more.
+    AtMost,
+}
+
+impl Bound {
+    /// `at least` or `at most`.
+    #[must_use]
+    pub fn in_words(self) -> &'static str {
+        match self {
+            Self::AtLeast => "at least",
+            Self::AtMost => "at most",
+        }
+    }
+
+    /// The bound of a limiting value.
+    pub(crate) fn of(self, limit: f64) -> judge::Bound {
+        match self {
+            Self::AtLeast => judge::Bound::AtLeast(limit),
+            Self::AtMost => judge::Bound::AtMost(limit),
+        }
+    }
+}
+
+/// Why a finding bears on the verdict.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Cause {
+    /// A question that stands before everything else on its impression.
+    Question,
+    /// A limit is clearly missed.
+    Fault,
+    /// Something is missing that a verdict needs.
+    Missing,
+    /// Too close to its limit to call, or for a person to see.
+    Look,
+    /// The parcel is not complete.
+    Parcel,
+    /// Worth knowing; changes no verdict.
+    Note,
+    /// Held back until a question on its impression is answered.
+    HeldBack,
+}
+
+impl From<judge::Cause> for Cause {
+    fn from(cause: judge::Cause) -> Self {
+        match cause {
+            judge::Cause::Question => Self::Question,
+            judge::Cause::Fault => Self::Fault,
+            judge::Cause::Missing => Self::Missing,
+            judge::Cause::Look => Self::Look,
+            judge::Cause::Parcel => Self::Parcel,
+            judge::Cause::Note => Self::Note,
+            judge::Cause::HeldBack => Self::HeldBack,
+        }
+    }
+}
+
 /// One thing that fails or cannot be judged.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Finding {
@@ -28,6 +91,9 @@ pub struct Finding {
     pub id: String,
     /// How it came out.
     pub severity: Severity,
+    /// Why it bears on the verdict.
+    #[serde(default = "noted")]
+    pub cause: Cause,
     /// Code of the check; `archproof explain CODE` prints its page.
     pub check: String,
     /// Number, from 0, of the impression in `impressions`; `null` for the case itself.
@@ -44,6 +110,9 @@ pub struct Finding {
     pub unit: Option<String>,
     /// The limit, in `unit`.
     pub limit: Option<f64>,
+    /// Whether the figure must be at least the limit or at most.
+    #[serde(default)]
+    pub bound: Option<Bound>,
     /// Expanded uncertainty (k = 2) of `measured`, in `unit`; `null` where none is known.
     pub uncertainty: Option<f64>,
     /// Where, in the coordinates of the impression scan.
@@ -65,10 +134,14 @@ pub struct Finding {
 /// A check that was not made, and why.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct NotJudged {
-    /// Code of the check, or name of the part of the result that stays empty.
+    /// Code of the check, or name of the part of the result that stays empty;
+    /// `archproof explain` knows both.
     pub check: String,
     /// The reason, in plain words.
     pub why: String,
+    /// Whether the case asked for it. A bare scan, for one, asks for nothing of the parcel.
+    #[serde(default = "asked")]
+    pub asked: bool,
 }
 
 impl From<judge::Severity> for Severity {
@@ -81,7 +154,22 @@ impl From<judge::Severity> for Severity {
     }
 }
 
+fn asked() -> bool {
+    true
+}
+
+/// Results of an earlier version do not say why.
+fn noted() -> Cause {
+    Cause::Note
+}
+
 impl Finding {
+    /// Whether the impression must be taken again.
+    pub(crate) fn asks_for_retake(&self) -> bool {
+        let check = self.check.parse::<judge::Check>();
+        self.cause == Cause::Fault && check.is_ok_and(|c| c.remedy() == judge::Remedy::Retake)
+    }
+
     /// A finding with this number in the case, from 0.
     pub(super) fn of(
         checked: &CheckedCase,
@@ -97,6 +185,7 @@ impl Finding {
         Self {
             id: names::finding(number),
             severity: found.severity.into(),
+            cause: found.cause().into(),
             check: found.check.code().to_owned(),
             impression: found.impression.map(|impression| impression as u64),
             arch: found.arch.map(Into::into),
@@ -104,7 +193,11 @@ impl Finding {
             side: place.and_then(|place| place.side).map(Into::into),
             measured: value.map(|value| figure(value.measured)),
             unit: value.map(|value| value.unit.clone()),
-            limit: value.map(|value| figure(value.limit)),
+            limit: value.map(|value| figure(value.limit())),
+            bound: value.map(|value| match value.bound {
+                judge::Bound::AtLeast(_) => Bound::AtLeast,
+                judge::Bound::AtMost(_) => Bound::AtMost,
+            }),
             uncertainty: value.and_then(|value| value.uncertainty).map(figure),
             at: place.zip(unit).map(|(place, unit)| point(&place.at, unit)),
             refers_to: refers_to(found, before),
@@ -134,6 +227,7 @@ pub(super) fn not_judged(entries: &[judge::NotJudged]) -> Vec<NotJudged> {
         .map(|entry| NotJudged {
             check: entry.what.to_string(),
             why: entry.why.clone(),
+            asked: entry.is_asked,
         })
         .collect()
 }

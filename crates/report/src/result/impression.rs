@@ -24,6 +24,15 @@ pub struct ImpressionResult {
     pub arch: ArchReading,
     /// How far the impression has come.
     pub stage: Stage,
+    /// Impression material, as given; `null` where nothing was said.
+    #[serde(default)]
+    pub material: Option<String>,
+    /// Hours since the impression was taken, as given.
+    #[serde(default)]
+    pub hours_since_taken: Option<f64>,
+    /// Whether the tissue stops were relieved before the wash, as given.
+    #[serde(default)]
+    pub stops_relieved: bool,
     /// Verdict on this impression alone.
     pub verdict: Verdict,
     /// The scan file.
@@ -132,6 +141,9 @@ impl ImpressionResult {
                 confidence: frame.map(|frame| confidence(frame.arch_confidence)),
             },
             stage: input.stage.into(),
+            material: (input.material).map(|material| material.in_words().to_owned()),
+            hours_since_taken: input.hours_since_taken,
+            stops_relieved: input.stops_relieved,
             verdict: judged.verdict.into(),
             scan: ScanResult::of(one, &names::scan(checked, number)),
             tray: one

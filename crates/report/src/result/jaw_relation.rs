@@ -4,6 +4,7 @@ use super::common::{Point, Side};
 use super::findings::{NotJudged, not_judged};
 use crate::text::rounding::{figure, point};
 use check::CheckedCase;
+use judge::{LimitKey, Part};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -23,14 +24,29 @@ pub struct JawRelation {
     pub ridge_angle_uncertainty_deg: Option<f64>,
     /// SHA-256 of the scan of the record.
     pub record_sha256: Option<String>,
-    /// Vertical dimension of occlusion, mm.
+    /// Vertical dimension of occlusion, mm; the mean where readings were given.
     pub vertical_dimension_mm: Option<f64>,
-    /// Vertical dimension at rest, mm.
+    /// Vertical dimension at rest, mm; the mean where readings were given.
     pub rest_vertical_dimension_mm: Option<f64>,
+    /// How the vertical dimension of occlusion was found.
+    #[serde(default)]
+    pub vertical_dimension_by: Option<String>,
+    /// How centric relation was found.
+    #[serde(default)]
+    pub centric_relation_by: Option<String>,
     /// Rest vertical dimension less that of occlusion, mm.
     pub interocclusal_distance_mm: Option<f64>,
-    /// Incisive papilla to lip line, mm.
+    /// Expanded uncertainty (k = 2) of that distance, mm.
+    #[serde(default)]
+    pub interocclusal_distance_uncertainty_mm: Option<f64>,
+    /// Upper lip length, mm: from the base of the nose to the lip line.
     pub upper_lip_length_mm: Option<f64>,
+    /// From the incisive papilla to the lip line at rest, mm.
+    #[serde(default)]
+    pub papilla_to_lip_mm: Option<f64>,
+    /// Expanded uncertainty (k = 2) that one reading of these lengths is taken to have, mm.
+    #[serde(default)]
+    pub reading_uncertainty_mm: Option<f64>,
     /// What was not judged, and why.
     pub not_judged: Vec<NotJudged>,
 }
@@ -54,6 +70,8 @@ impl JawRelation {
         let given = checked.case.jaw_relation.as_ref()?;
         let measured = checked.jaw_relation.as_ref().and_then(|r| r.as_ref().ok());
         let stations = measured.map_or(&[][..], |relation| &relation.stations);
+        let one_reading_mm = checked.protocol.value(LimitKey::ReadingUncertainty);
+        let interocclusal = given.interocclusal_distance(one_reading_mm);
         let unit = checked.record.as_ref().map(|record| record.unit.unit());
         Some(Self {
             interarch_space_mm: stations.iter().filter_map(|s| s.mm).map(figure).collect(),
@@ -72,13 +90,21 @@ impl JawRelation {
             ridge_angle_uncertainty_deg: measured
                 .map(|relation| figure(relation.ridge_angle_uncertainty_deg)),
             record_sha256: checked.record.as_ref().map(|record| record.sha256.clone()),
-            vertical_dimension_mm: given.vertical_dimension_mm,
-            rest_vertical_dimension_mm: given.rest_vertical_dimension_mm,
-            interocclusal_distance_mm: checked.case.interocclusal_distance_mm().map(figure),
+            vertical_dimension_mm: given.vertical_mm().map(figure),
+            rest_vertical_dimension_mm: given.rest_mm().map(figure),
+            vertical_dimension_by: given
+                .vertical_dimension_by
+                .map(|by| by.in_words().to_owned()),
+            centric_relation_by: given.centric_relation_by.map(|by| by.in_words().to_owned()),
+            interocclusal_distance_mm: interocclusal.map(|distance| figure(distance.mm)),
+            interocclusal_distance_uncertainty_mm: interocclusal
+                .map(|distance| figure(distance.uncertainty_mm)),
             upper_lip_length_mm: given.upper_lip_length_mm,
+            papilla_to_lip_mm: given.papilla_to_lip_mm,
+            reading_uncertainty_mm: Some(one_reading_mm),
             not_judged: not_judged(&checked.judged.not_judged)
                 .into_iter()
-                .filter(|entry| entry.check == "jaw_relation")
+                .filter(|entry| entry.check == Part::JawRelation.name())
                 .collect(),
         })
     }

@@ -34,7 +34,7 @@ pub(crate) use cover::parts;
 pub use cover::{ArchPart, Cover, CoverMap, CoverMethod, Spot, SpotKind, SurfaceFile};
 pub use defects::{Defect, DefectKind, ZoneScan};
 pub use files::{FileKind, OutputFile};
-pub use findings::{Finding, NotJudged, Severity};
+pub use findings::{Bound, Cause, Finding, NotJudged, Severity};
 pub use impression::{ArchReading, Frame, ImpressionResult, Stage};
 pub use jaw_relation::{JawRelation, SpaceStation};
 pub use landmarks::{Landmark, LandmarkSource, LandmarkStatus};

@@ -25,7 +25,11 @@ pub struct LimitResult {
     pub unit: String,
     /// What missing it means: `fail`, `undecided` or `note`.
     pub level: Level,
-    /// Where it comes from.
+    /// Where what is asked for comes from, with how that is known; `null` where the number
+    /// stands alone.
+    #[serde(default)]
+    pub criterion: Option<String>,
+    /// Where the number comes from, with how that is known.
     pub source: String,
 }
 
@@ -61,6 +65,7 @@ impl From<&judge::Limit> for LimitResult {
                 .collect(),
             unit: limit.unit.clone(),
             level: limit.level.into(),
+            criterion: limit.criterion.clone(),
             source: limit.source.clone(),
         }
     }

@@ -35,6 +35,9 @@ pub struct InspectedScan {
     pub unit: String,
     /// Whether nobody named the unit.
     pub unit_assumed: bool,
+    /// Whether the size leaves the unit in doubt: it is not that of an impression in mm.
+    #[serde(default)]
+    pub unit_in_doubt: bool,
     /// Sides of the box around the scan, along the coordinate axes, mm.
     pub size_mm: [f64; 3],
     /// What it shows, in a few words: "maxillary impression", "cast", "no arch".
@@ -103,6 +106,7 @@ fn inspected(scan: &LoadedScan, seen: &FirstLook) -> InspectedScan {
         format: scan.format.into(),
         unit: scan.unit.unit().symbol().to_owned(),
         unit_assumed: scan.unit.is_assumed(),
+        unit_in_doubt: !matches!(scan.unit, UnitReading::Given(_) | UnitReading::Assumed),
         size_mm: <[f64; 3]>::from(seen.size_mm).map(figure),
         shows: shows(frame),
         arch: frame.ok().map(|frame| frame.arch.into()),

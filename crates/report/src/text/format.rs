@@ -1,6 +1,7 @@
 //! Figures as people read them: the one place where they are rounded for the
 //! summary, the drawings and the report.
 
+use judge::{Bound, decide};
 use measure::Measured;
 
 /// Two decimals, and no sign before nothing.
@@ -17,10 +18,83 @@ pub(crate) fn unit(unit: &str) -> String {
     }
 }
 
-/// A figure with its expanded uncertainty and its unit: `8.12 ± 0.10 mm`.
+/// A figure with its expanded uncertainty and its unit: `8.12 ± 0.11 mm`. The uncertainty
+/// has two significant digits, rounded up; the figure goes to the same place.
 pub(crate) fn quantity(value: f64, uncertainty: Option<f64>, of: &str) -> String {
-    let doubt = uncertainty.map_or(String::new(), |u| format!(" ± {}", two_decimals(u)));
-    format!("{}{doubt}{}", two_decimals(value), unit(of))
+    with_unit(parts(value, uncertainty, 0), of)
+}
+
+/// A figure with its expanded uncertainty and its unit, to so many digits that what is
+/// printed leads to the same decision as what was measured.
+pub(crate) fn decided(value: f64, uncertainty: Option<f64>, bound: Bound, of: &str) -> String {
+    with_unit(decided_parts(value, uncertainty, bound), of)
+}
+
+fn with_unit([value, doubt]: [String; 2], of: &str) -> String {
+    let doubt = if doubt.is_empty() {
+        doubt
+    } else {
+        format!(" ± {doubt}")
+    };
+    format!("{value}{doubt}{}", unit(of))
+}
+
+/// Figure and uncertainty as they are printed beside a bound; the second is empty where no
+/// uncertainty is known.
+pub(crate) fn decided_parts(value: f64, uncertainty: Option<f64>, bound: Bound) -> [String; 2] {
+    const MOST_MORE: i32 = 3;
+    let decision = |value, doubt| decide(value, doubt, bound);
+    let sought = decision(value, uncertainty.unwrap_or(0.0));
+    let shows_it = |printed: &[String; 2]| {
+        let [value, doubt] = printed.each_ref().map(|text| text.parse().unwrap_or(0.0));
+        decision(value, doubt) == sought
+    };
+    let tries = (0..=MOST_MORE).map(|more| parts(value, uncertainty, more));
+    let mut last = parts(value, uncertainty, 0);
+    for printed in tries {
+        if shows_it(&printed) {
+            return printed;
+        }
+        last = printed;
+    }
+    last
+}
+
+/// Figure and uncertainty as they are printed, to `more` digits than usual; the second is
+/// empty where no uncertainty is known.
+pub(crate) fn parts(value: f64, uncertainty: Option<f64>, more: i32) -> [String; 2] {
+    let Some(doubt) = uncertainty else {
+        return [rounded(value, 2 + more), String::new()];
+    };
+    if !(doubt.is_finite() && doubt > 0.0) {
+        return [rounded(value, 2 + more), rounded(doubt, 2 + more)];
+    }
+    let mut decimals = places(doubt) + more;
+    let mut up = rounded_up(doubt, decimals);
+    // What rounds up to the next power of ten has a digit too many.
+    if places(up) + more < decimals {
+        decimals -= 1;
+        up = rounded_up(doubt, decimals);
+    }
+    [rounded(value, decimals), rounded(up, decimals)]
+}
+
+/// Decimals that show two significant digits of a number above 0.
+fn places(number: f64) -> i32 {
+    1 - number.log10().floor() as i32
+}
+
+fn rounded_up(number: f64, decimals: i32) -> f64 {
+    let factor = 10_f64.powi(decimals);
+    // What is a round number but for the last bit of its binary form is not rounded up.
+    (number * factor - 1e-6).ceil() / factor
+}
+
+/// A number to so many decimals, below 0 to tens and hundreds; no sign before nothing.
+fn rounded(number: f64, decimals: i32) -> String {
+    let factor = 10_f64.powi(decimals);
+    let number = (number * factor).round() / factor + 0.0;
+    format!("{number:.*}", usize::try_from(decimals).unwrap_or(0))
 }
 
 /// A measured length with its uncertainty: `8.12 ± 0.10 mm`.
@@ -50,6 +124,50 @@ pub(crate) fn capital(sentence: &str) -> String {
 mod tests {
     use super::*;
 
+    // U to two significant digits, rounded up; the figure to the same place.
+    #[test]
+    fn an_uncertainty_is_rounded_up_to_two_digits() {
+        for (value, uncertainty, expected) in [
+            (5.3149, 0.0783, "5.315 ± 0.079 mm"),
+            (5.3149, 0.1, "5.31 ± 0.10 mm"),
+            (5.3149, 0.0996, "5.31 ± 0.10 mm"),
+            (5.3149, 0.009_99, "5.315 ± 0.010 mm"),
+            (5.3149, 1.23, "5.3 ± 1.3 mm"),
+            (543.2, 72.4, "543 ± 73 mm"),
+            (5432.0, 123.0, "5430 ± 130 mm"),
+            (-0.004, 0.031, "-0.004 ± 0.031 mm"),
+            (-0.0001, 0.031, "0.000 ± 0.031 mm"),
+            (1.0, 0.0, "1.00 ± 0.00 mm"),
+        ] {
+            assert_eq!(quantity(value, Some(uncertainty), "mm"), expected);
+        }
+    }
+
+    #[test]
+    fn printed_figures_never_contradict_the_decision() {
+        for (value, doubt) in [
+            (0.184, 0.017),
+            (0.182, 0.016),
+            (0.1869, 0.0131),
+            (0.1868, 0.0131),
+            (0.2101, 0.010_01),
+            (0.2, 0.0),
+            (0.2004, 0.0),
+            (0.196, 0.0),
+        ] {
+            for bound in [Bound::AtLeast(0.2), Bound::AtMost(0.2)] {
+                let printed = decided_parts(value, Some(doubt), bound);
+                let [shown, shown_doubt] = printed.map(|text| text.parse::<f64>().unwrap());
+                let meant = decide(value, doubt, bound);
+                assert_eq!(
+                    decide(shown, shown_doubt, bound),
+                    meant,
+                    "{value} ± {doubt}"
+                );
+            }
+        }
+    }
+
     #[test]
     fn nothing_has_no_sign() {
         assert_eq!(two_decimals(-0.004), "0.00");
@@ -58,7 +176,7 @@ mod tests {
 
     #[test]
     fn a_figure_has_its_uncertainty_and_its_unit() {
-        assert_eq!(quantity(8.123, Some(0.104), "mm"), "8.12 ± 0.10 mm");
+        assert_eq!(quantity(8.123, Some(0.104), "mm"), "8.12 ± 0.11 mm");
         assert_eq!(quantity(12.0, None, "mm2"), "12.00 mm²");
         assert_eq!(quantity(0.25, None, "1"), "0.25");
         assert_eq!(area(4251.0), "42.5 cm²");

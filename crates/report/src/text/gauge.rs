@@ -138,7 +138,7 @@ fn write_end(out: &mut String, result: &GaugeResult) -> Result {
 fn confidence(row: &VariationRow) -> String {
     match row.from.zip(row.to) {
         Some((from, to)) => format!("{from:.5} to {to:.5}"),
-        None => "none: estimate not above 0".to_owned(),
+        None => "not available (estimate not above 0)".to_owned(),
     }
 }
 

@@ -20,14 +20,14 @@ pub fn inspection_row(of: &Inspection) -> String {
 }
 
 /// Width of all columns of a row but the last.
-const WIDTH: usize = 88;
+const WIDTH: usize = 94;
 
 /// The head of the table.
 #[must_use]
 pub fn inspection_head() -> String {
     format!(
-        "{:<17} {:<4} {:<21} {:<7} {:>6} {:>6} {:>6}  {:>5}  {:>6}  file: remarks",
-        "size mm", "unit", "shows", "sides", "parts", "loops", "faults", "edge", "noise"
+        "{:<17} {:<4} {:<21} {:<7} {:>6} {:>6} {:>6}  {:>8}  {:>9}  file: remarks",
+        "size, mm", "unit", "shows", "sides", "parts", "loops", "faults", "edge, mm", "noise, mm"
     )
 }
 
@@ -43,9 +43,9 @@ fn columns(scan: &InspectedScan) -> String {
         .noise_mm
         .map_or_else(|| "?".to_owned(), |mm| format!("{mm:.3}"));
     format!(
-        "{:<17} {:<4} {shows:<21} {sides:<7} {:>6} {:>6} {:>6}  {:>5.2}  {noise:>6}",
+        "{:<17} {:<4} {shows:<21} {sides:<7} {:>6} {:>6} {:>6}  {:>8.2}  {noise:>9}",
         format!("{x} x {y} x {z}"),
-        format!("{}{}", scan.unit, if scan.unit_assumed { "?" } else { "" }),
+        format!("{}{}", scan.unit, if scan.unit_in_doubt { "?" } else { "" }),
         scan.components,
         scan.boundary_loops,
         scan.non_manifold_edges + scan.degenerate_triangles,

@@ -24,7 +24,7 @@ fn write_text(out: &mut String, result: &RepeatResult) -> std::fmt::Result {
         };
         writeln!(
             out,
-            "  scan {} laid on the first: rms {rms:.3} mm over {} of it, placed to ± {doubt:.3} mm",
+            "  scan {} aligned with the first: rms {rms:.3} mm over {} of it, placed to ± {doubt:.3} mm",
             number + 1,
             percent(share)
         )?;
@@ -90,13 +90,13 @@ fn write_spread(out: &mut String, spread: &SpreadResult) -> std::fmt::Result {
     if spread.places.is_empty() {
         return writeln!(
             out,
-            "Nowhere do they differ by more than noise and placing explain ({:.3} mm)",
+            "They differ nowhere by more than noise and alignment explain ({:.3} mm)",
             spread.detectable_mm
         );
     }
     writeln!(
         out,
-        "They differ by more than noise and placing explain ({:.3} mm) in {} place{}:",
+        "They differ by more than noise and alignment explain ({:.3} mm) in {} place{}:",
         spread.detectable_mm,
         spread.places.len(),
         if spread.places.len() == 1 { "" } else { "s" }

@@ -1,18 +1,13 @@
 //! The terminal summary: the verdict first, then one entry a finding. Made from
 //! the result alone, so that every figure is that of `result.json`.
 
-use super::format::{self, two_decimals};
-use super::words::{
-    arch_word, finding_figure, finding_place, impression_name, landmark_name, severity_word,
-    verdict_word, what_to_do,
-};
-use crate::result::{CaseResult, ImpressionResult, LandmarkStatus, NotJudged, Severity, Verdict};
+use super::format;
+use super::headline::what_to_do;
+use super::lists::{write_findings, write_not_judged};
+use super::words::{arch_word, impression_name, landmark_name, verdict_word};
+use crate::result::{CaseResult, Cause, ImpressionResult, LandmarkStatus, Stage, Verdict};
 use anstyle::{AnsiColor, Style};
-use std::collections::BTreeMap;
 use std::fmt::{self, Write};
-
-/// Findings that are written out; the rest is counted.
-const MOST_FINDINGS: usize = 12;
 
 /// The summary as text with terminal colours; strip them where they are not
 /// wanted. Nothing is told by colour alone.
@@ -33,8 +28,8 @@ fn write_summary(out: &mut String, result: &CaseResult) -> fmt::Result {
         result.case,
         what_to_do(result)
     )?;
-    for impression in &result.impressions {
-        write_impression(out, impression)?;
+    for (impression, number) in result.impressions.iter().zip(0u64..) {
+        write_impression(out, impression, has_question(result, number))?;
     }
     write_washes(out, result)?;
     write_relation(out, result)?;
@@ -44,22 +39,38 @@ fn write_summary(out: &mut String, result: &CaseResult) -> fmt::Result {
     write_warnings(out, result)
 }
 
-fn write_impression(out: &mut String, impression: &ImpressionResult) -> fmt::Result {
+/// Whether a question on an impression stands: then no side of it is named.
+fn has_question(result: &CaseResult, impression: u64) -> bool {
+    let mut findings = result.findings.iter();
+    findings.any(|f| f.cause == Cause::Question && f.impression == Some(impression))
+}
+
+fn write_impression(
+    out: &mut String,
+    impression: &ImpressionResult,
+    has_question: bool,
+) -> fmt::Result {
     write!(
         out,
         "  {}: {}",
         impression_name(impression),
         verdict_word(impression.verdict)
     )?;
-    if let Some(cover) = &impression.cover {
+    let cover = impression.cover.as_ref().filter(|_| !has_question);
+    if let Some(cover) = cover {
         let values = cover.min_mm.zip(cover.median_mm).zip(cover.uncertainty_mm);
         if let Some(((least, median), doubt)) = values {
+            let [median, doubt] = format::parts(median, Some(doubt), 0);
+            let least = if least <= 0.0 {
+                "0 (tray at the surface)".to_owned()
+            } else {
+                let [least, _] = format::parts(least, cover.uncertainty_mm, 0);
+                format!("{least} mm")
+            };
             write!(
                 out,
-                "; cover least {}, median {}, each ± {} mm, over {} of scanned tissue surface",
-                two_decimals(least),
-                two_decimals(median),
-                two_decimals(doubt),
+                "\n    material thickness over the tray: minimum {least}, median {median} mm (± {doubt} mm), \
+                 over {} of tissue surface",
                 format::area(cover.area_judged_mm2)
             )?;
         }
@@ -71,11 +82,17 @@ fn write_impression(out: &mut String, impression: &ImpressionResult) -> fmt::Res
         if stops > 0 {
             write!(
                 out,
-                "; tray shows at {stops} declared tissue stops, as it should"
+                "\n    tray shows at {stops} declared tissue stops, as it should"
             )?;
         }
     }
+    if impression.stops_relieved && impression.stage == Stage::Wash {
+        write!(out, "\n    the tissue stops were relieved before the wash")?;
+    }
     writeln!(out)?;
+    if has_question {
+        return Ok(());
+    }
     write_colour(out, impression)?;
     write_landmarks(out, impression)
 }
@@ -87,10 +104,10 @@ fn write_colour(out: &mut String, impression: &ImpressionResult) -> fmt::Result 
     };
     writeln!(
         out,
-        "    by colour tray ({}, {}) shows over {} of {}, material is {}",
+        "    by colour, tray ({}, {}) shows over {} of {}; the material is {}",
         colour.tray,
         if colour.inferred {
-            "told from the scan"
+            "found in the scan"
         } else {
             "as given"
         },
@@ -124,84 +141,26 @@ fn write_landmarks(out: &mut String, impression: &ImpressionResult) -> fmt::Resu
     writeln!(out)
 }
 
-fn write_findings(out: &mut String, result: &CaseResult) -> fmt::Result {
-    let mut first_with: BTreeMap<&str, &str> = BTreeMap::new();
-    for finding in result.findings.iter().take(MOST_FINDINGS) {
-        let style = severity_style(finding.severity);
-        write!(
-            out,
-            "{:>4} {style}{}{style:#} {}",
-            finding.id,
-            severity_word(finding.severity),
-            finding.check
-        )?;
-        let place = finding_place(result, finding);
-        if !place.is_empty() {
-            write!(out, ", {place}")?;
-        }
-        if let Some(figure) = finding_figure(finding) {
-            write!(out, ": {figure}")?;
-        }
-        if let Some(spot) = &finding.refers_to {
-            write!(out, " [{spot}]")?;
-        }
-        writeln!(out)?;
-        match first_with.get(finding.instruction.as_str()) {
-            Some(id) => writeln!(out, "       as {id}")?,
-            None => {
-                writeln!(out, "       {}", finding.instruction)?;
-                first_with.insert(&finding.instruction, &finding.id);
-            }
-        }
-    }
-    match result.findings.len().saturating_sub(MOST_FINDINGS) {
-        0 => Ok(()),
-        more => writeln!(out, "     and {more} more in the result file"),
-    }
-}
-
-fn write_not_judged(out: &mut String, result: &CaseResult) -> fmt::Result {
-    for impression in &result.impressions {
-        let of = match result.impressions.len() {
-            1 => String::new(),
-            _ => format!(", {}", impression_name(impression)),
-        };
-        write_by_reason(out, &of, &impression.not_judged)?;
-    }
-    write_by_reason(out, "", &result.not_judged)
-}
-
-fn write_by_reason(out: &mut String, of: &str, not_judged: &[NotJudged]) -> fmt::Result {
-    let mut by_reason: Vec<(&str, Vec<&str>)> = Vec::new();
-    for entry in not_judged {
-        match by_reason.iter_mut().find(|(why, _)| *why == entry.why) {
-            Some((_, checks)) if checks.contains(&entry.check.as_str()) => {}
-            Some((_, checks)) => checks.push(&entry.check),
-            None => by_reason.push((&entry.why, vec![&entry.check])),
-        }
-    }
-    for (why, checks) in by_reason {
-        writeln!(out, "Not judged{of}: {} ({why})", checks.join(", "))?;
-    }
-    Ok(())
-}
-
 /// What each wash added, and what became of the first pass's places.
 fn write_washes(out: &mut String, result: &CaseResult) -> fmt::Result {
     for wash in &result.wash {
+        let of = |mm| {
+            let [mm, _] = format::parts(mm, Some(wash.uncertainty_mm), 0);
+            mm
+        };
         write!(
             out,
-            "  {} wash over its first pass: median {:.2}, 5 to 95 % {:.2} to {:.2}, each ± {:.2} mm",
+            "  {} wash: thickness median {}, 5 to 95 % {} to {}, each ± {} mm",
             arch_word(wash.arch),
-            wash.median_mm,
-            wash.p05_mm,
-            wash.p95_mm,
-            wash.uncertainty_mm
+            of(wash.median_mm),
+            of(wash.p05_mm),
+            of(wash.p95_mm),
+            format::parts(0.0, Some(wash.uncertainty_mm), 0)[1]
         )?;
         for (places, word) in [
             (&wash.resolved, "resolved"),
             (&wash.still_open, "still open"),
-            (&wash.unclear, "not told"),
+            (&wash.unclear, "too close to call"),
             (&wash.new, "new"),
         ] {
             if !places.is_empty() {
@@ -221,7 +180,8 @@ fn write_relation(out: &mut String, result: &CaseResult) -> fmt::Result {
     if let Some(mm) = relation.interocclusal_distance_mm {
         writeln!(
             out,
-            "  interocclusal distance: {mm:.1} mm, as the case gives it"
+            "  interocclusal distance, from the readings given: {}",
+            format::quantity(mm, relation.interocclusal_distance_uncertainty_mm, "mm")
         )?;
     }
     let spaces = relation.interarch_space_mm.iter().copied();
@@ -232,10 +192,12 @@ fn write_relation(out: &mut String, result: &CaseResult) -> fmt::Result {
     if let (Some((least, most)), Some(doubt), Some((angle, angle_doubt))) =
         (ends, relation.uncertainty_mm, angle)
     {
+        let [least, shown_doubt] = format::parts(least, Some(doubt), 0);
+        let [most, _] = format::parts(most, Some(doubt), 0);
         writeln!(
             out,
-            "  space between the ridges: {least:.1} to {most:.1}, each ± {doubt:.1} mm; angle between \
-             them {angle:.1} ± {angle_doubt:.1}°"
+            "  space between the ridges: {least} to {most}, each ± {shown_doubt} mm; angle between them {}",
+            format::quantity(angle, Some(angle_doubt), "deg")
         )?;
     }
     Ok(())
@@ -247,15 +209,15 @@ fn write_maps(out: &mut String, result: &CaseResult) -> fmt::Result {
     for map in covers.flat_map(|cover| &cover.map) {
         writeln!(
             out,
-            "Cover map {}: {}, dark {} mm to bright {} mm; grey where cover is not known",
-            map.file, map.colours, map.from_mm, map.to_mm
+            "Thickness map {}: dark = {} mm, bright = {} mm or more, grey = not measured",
+            map.file, map.from_mm, map.to_mm
         )?;
     }
     for map in result.wash.iter().flat_map(|wash| &wash.map) {
         writeln!(
             out,
-            "Wash map {}: {}, dark {} mm to bright {} mm; grey where its thickness is not known",
-            map.file, map.colours, map.from_mm, map.to_mm
+            "Wash map {}: dark = {} mm, bright = {} mm or more, grey = not measured",
+            map.file, map.from_mm, map.to_mm
         )?;
     }
     Ok(())
@@ -285,13 +247,6 @@ fn verdict_style(verdict: Verdict) -> Style {
     Style::new().bold().fg_color(Some(colour.into()))
 }
 
-fn severity_style(severity: Severity) -> Style {
-    match severity {
-        Severity::Fail => Style::new().bold(),
-        Severity::Borderline | Severity::Note => Style::new(),
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -312,19 +267,19 @@ mod tests {
     fn the_verdict_comes_first_then_a_place_a_line() {
         let text = plain(&summary(&CaseResult::of(&checked_with_spots())));
         let expected = "\
-REWORK case D-1042: mend the places that fail, then take a wash.
-  maxillary first pass: rework; cover least 0.03, median 2.46, each ± 0.10 mm, over 36.0 cm² of scanned tissue surface
-  F1 FAIL show-through, residual ridge, patient's right: 0.03 ± 0.10 mm, limit 0.2 mm [C1]
-       Relieve the tray here (out of the mouth, with eye and dust protection, then feel for sharp edges), then take a wash.
-  F2 BORDERLINE show-through, palate: 0.15 ± 0.10 mm, limit 0.2 mm [C2]
-       Too close to tell from the scan: look at the impression here. If tray shows, relieve it (out of the mouth, with eye and dust protection, then feel for sharp edges) and take a wash; if not, scan this place again, finer.
-  F3 note thin-cover, labial flange, patient's left: 0.60 ± 0.10 mm, limit 1 mm [C3]
-       Thin here: if a wash is to follow, give it room by relieving the tray a little (out of the mouth, with eye and dust protection, then feel for sharp edges).
-Not judged: wash (the case names no first pass beside a wash of the same jaw)
-Not judged: jaw_relation (the case names no scan of the jaw-relation record)
-Not judged: interocclusal-distance (the case does not give both vertical dimensions)
-Not judged: consignment (the case says nothing of the parcel)
-Cover map cover-maxillary-first-pass.ply: viridis, dark 0 mm to bright 3 mm; grey where cover is not known
+REWORK case D-1042: Correct the places marked FAIL, then take the wash impression.
+  maxillary impression before the wash: rework
+    material thickness over the tray: minimum 0.03 mm, median 2.46 mm (± 0.10 mm), over 36.0 cm² of tissue surface
+  F1 FAIL show-through, residual ridge, patient's right: material 0.03 ± 0.10 mm thick, at least 0.2 mm [C1]
+       Relieve the tray here by about 1 mm and a little beyond the place. Clean and dry it, put adhesive on the bared tray and let it dry, then take a wash.
+  F2 LOOK show-through, palate: material 0.15 ± 0.10 mm thick, at least 0.2 mm [C2]
+       Too close to tell from the scan: look at the impression here. If no tray shows, scan this place again at higher resolution. If tray shows: Relieve the tray here by about 1 mm and a little beyond the place. Clean and dry it, put adhesive on the bared tray and let it dry, then take a wash.
+  F3 note thin-cover, labial flange, patient's left: material 0.60 ± 0.10 mm thick, at least 1 mm [C3]
+       The material is thin here. Look whether it is torn, lifted off the tray, or pressed the mucosa aside. If not, leave it as it is.
+Safety: Grind only out of the mouth, with eye and dust protection; feel for sharp edges afterwards and smooth them.
+Not judged: over-extension (no scan shows whether the border is too long: compare it with the mouth)
+Not part of this check: wash, jaw-relation, interocclusal-distance, parcel
+Thickness map cover-maxillary-first-pass.ply: dark = 0 mm, bright = 3 mm or more, grey = not measured
 ";
         assert_eq!(text, expected);
     }
@@ -348,7 +303,10 @@ Cover map cover-maxillary-first-pass.ply: viridis, dark 0 mm to bright 3 mm; gre
         let one = result.findings[0].clone();
         result.findings.extend(std::iter::repeat_n(one, 20));
         let text = plain(&summary(&result));
-        assert!(text.contains("and 11 more in the result file"), "{text}");
-        assert!(text.contains("       as F1\n"), "{text}");
+        assert!(
+            text.contains("11 further findings are in report.html."),
+            "{text}"
+        );
+        assert!(text.contains("       Same action as F1.\n"), "{text}");
     }
 }

@@ -1,8 +1,7 @@
 //! The words for what a result holds, the same in summary, report and window.
 
-use super::format;
 use crate::result::{
-    Arch, CaseResult, Finding, ImpressionResult, Landmark, Severity, Side, Stage, Verdict,
+    Arch, CaseResult, Cause, Finding, ImpressionResult, Landmark, Severity, Side, Stage, Verdict,
 };
 
 /// A landmark with its side.
@@ -21,7 +20,7 @@ pub fn impression_name(impression: &ImpressionResult) -> String {
         None => "unknown jaw",
     };
     match impression.stage {
-        Stage::FirstPass => format!("{jaw} first pass"),
+        Stage::FirstPass => format!("{jaw} impression before the wash"),
         Stage::Wash => format!("{jaw} wash"),
         Stage::Single => format!("{jaw} impression"),
     }
@@ -52,19 +51,6 @@ pub fn finding_place(result: &CaseResult, finding: &Finding) -> String {
     parts.join(", ")
 }
 
-/// The figure of a finding with its uncertainty, its limit and their unit;
-/// `None` where it is no matter of figures.
-#[must_use]
-pub fn finding_figure(finding: &Finding) -> Option<String> {
-    let (measured, limit) = finding.measured.zip(finding.limit)?;
-    let unit = finding.unit.as_deref().unwrap_or("1");
-    Some(format!(
-        "{}, limit {limit}{}",
-        format::quantity(measured, finding.uncertainty, unit),
-        format::unit(unit)
-    ))
-}
-
 /// The word for a jaw.
 pub(crate) fn arch_word(arch: Arch) -> &'static str {
     match arch {
@@ -84,19 +70,13 @@ pub fn verdict_word(verdict: Verdict) -> &'static str {
     }
 }
 
-/// What a verdict asks for, in one sentence.
+/// The exit status of `check` for a verdict; 2 is for wrong use and unreadable input.
 #[must_use]
-pub fn what_to_do(result: &CaseResult) -> &'static str {
-    let only_first_passes = result
-        .impressions
-        .iter()
-        .all(|impression| impression.stage == Stage::FirstPass);
-    match result.verdict {
-        Verdict::Accept if only_first_passes => "ready for the wash, as far as it was judged.",
-        Verdict::Accept => "it can be worked from, as far as it was judged.",
-        Verdict::Rework => "mend the places that fail, then take a wash.",
-        Verdict::Retake => "take the impression again.",
-        Verdict::Undecided => "it cannot be judged from what was given; do what is said below.",
+pub fn exit_status(verdict: Verdict) -> u8 {
+    match verdict {
+        Verdict::Accept => 0,
+        Verdict::Rework | Verdict::Retake => 1,
+        Verdict::Undecided => 3,
     }
 }
 
@@ -107,5 +87,19 @@ pub fn severity_word(severity: Severity) -> &'static str {
         Severity::Fail => "FAIL",
         Severity::Borderline => "BORDERLINE",
         Severity::Note => "note",
+    }
+}
+
+/// The word for how a finding came out, and why: a question and a missing thing are no
+/// figures that are too close to their limits.
+#[must_use]
+pub fn cause_word(finding: &Finding) -> &'static str {
+    match finding.cause {
+        Cause::Question => "QUESTION",
+        Cause::Fault => "FAIL",
+        Cause::Missing | Cause::Parcel => "MISSING",
+        Cause::Look => "LOOK",
+        Cause::Note => "note",
+        Cause::HeldBack => "held back",
     }
 }

@@ -70,7 +70,12 @@ impl DefectCheck {
                 zone: defect.zone,
                 side: defect.side,
             }),
-            figure: Some(Figure::beside(limit, size, Some(uncertainty))),
+            figure: Some(Figure::beside(
+                limit,
+                Bound::AtMost,
+                size,
+                Some(uncertainty),
+            )),
             defect: Some(number),
             ..subject.finding(self.check, severity, instruction)
         })
@@ -83,8 +88,17 @@ pub(crate) fn width(defect: &Defect) -> [f64; 2] {
 }
 
 fn is_critical(subject: &Subject<'_>, defect: &Defect) -> bool {
-    let beside_border = subject.limit(LimitKey::BorderMargin).value;
-    is_critical_zone(defect.zone) || defect.from_edge_mm < beside_border
+    is_critical_zone(defect.zone) || is_beside_border(subject, defect)
+}
+
+fn is_beside_border(subject: &Subject<'_>, defect: &Defect) -> bool {
+    defect.from_edge_mm < subject.limit(LimitKey::BorderMargin).value
+}
+
+/// Whether a defect lies where the denture seals: at the border, or at the back.
+pub(crate) fn is_at_seal(subject: &Subject<'_>, defect: &Defect) -> bool {
+    let back = [Zone::PosteriorPalatalSeal, Zone::HamularNotch];
+    back.contains(&defect.zone) || is_beside_border(subject, defect)
 }
 
 /// Whether the surface of a zone bears the denture or seals it.

@@ -4,7 +4,7 @@ use crate::check::Check;
 use crate::decision::Bound;
 use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
-use crate::subject::{CaseSubject, Subject};
+use crate::subject::{CaseSubject, ScanSubject, Subject};
 
 /// One figure against one limit.
 pub(crate) struct FigureCheck {
@@ -26,6 +26,24 @@ impl FigureCheck {
         uncertainty: Option<f64>,
     ) -> Vec<Finding> {
         Figure::against(subject.limit(self.key), self.bound, measured, uncertainty)
+            .map(|(severity, figure)| {
+                subject
+                    .finding(self.check, severity, self.instruction)
+                    .with(figure)
+            })
+            .into_iter()
+            .collect()
+    }
+
+    /// The finding on a figure that is stated beside a scan, if any.
+    pub(crate) fn findings_on_scan(
+        &self,
+        subject: &ScanSubject<'_>,
+        stated: f64,
+        uncertainty: Option<f64>,
+    ) -> Vec<Finding> {
+        let limit = subject.protocol.limit(self.key);
+        Figure::against(limit, self.bound, stated, uncertainty)
             .map(|(severity, figure)| {
                 subject
                     .finding(self.check, severity, self.instruction)

@@ -73,7 +73,7 @@ fn least_cover(
     Some(LeastCover {
         conformity,
         severity: Severity::of(conformity, limit.level)?,
-        figure: Figure::beside(limit, min_mm, Some(cover.uncertainty_mm)),
+        figure: Figure::beside(limit, Bound::AtLeast, min_mm, Some(cover.uncertainty_mm)),
     })
 }
 

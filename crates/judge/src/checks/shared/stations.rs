@@ -10,7 +10,7 @@ use crate::severity::{Level, Severity};
 use crate::stretch::{Doubt, Doubtful, Stretch, doubtful};
 use crate::subject::Subject;
 use crate::words;
-use measure::{Border, BorderPart, Measured, Missing, Station, StationFigure};
+use measure::{Arch, Border, BorderPart, Measured, Missing, Station, StationFigure, Zone};
 use std::collections::BTreeMap;
 
 /// One figure of every station against one limit.
@@ -66,7 +66,7 @@ impl StationCheck {
             figure: Some(Figure {
                 measured: figure.mm,
                 uncertainty: Some(figure.uncertainty_mm),
-                limit: self.bound_at(subject, worst)?.value(),
+                bound: self.bound_at(subject, worst)?,
                 unit: limit.unit.clone(),
             }),
             stretch: Some(found.stretch),
@@ -79,8 +79,8 @@ impl StationCheck {
 pub(crate) struct StretchWords {
     /// `from 10 to 22 mm left of the labial midline`.
     pub(crate) range: String,
-    /// The movement that moulds it.
-    pub(crate) movement: &'static str,
+    /// `mould it again (draw the lip outward and down)`.
+    pub(crate) mould: String,
     /// `then take a wash`, or what comes next.
     pub(crate) then: &'static str,
 }
@@ -90,12 +90,25 @@ impl StretchWords {
         let zone = border.stations[stretch.worst].zone;
         Self {
             range: words::stretch(border, Some(subject.arch()), stretch.from, stretch.to),
-            movement: words::movement(zone),
-            then: match subject.input().stage {
-                Stage::Wash => "then take the wash again",
-                Stage::FirstPass | Stage::Single => "then take a wash",
-            },
+            mould: mould_again(subject.arch(), zone),
+            then: then_wash(subject.input().stage),
         }
+    }
+}
+
+/// `mould it again (draw the lip outward and down)`.
+pub(crate) fn mould_again(arch: Arch, zone: Zone) -> String {
+    match words::movement(arch, zone) {
+        Some(movement) => format!("mould it again ({movement})"),
+        None => "mould it again".to_owned(),
+    }
+}
+
+/// The wash that follows a correction.
+pub(crate) fn then_wash(stage: Stage) -> &'static str {
+    match stage {
+        Stage::Wash => "then repeat the wash",
+        Stage::FirstPass | Stage::Single => "then take a wash",
     }
 }
 
@@ -157,7 +170,7 @@ pub(crate) fn reasons_missing(
                 return why.to_string();
             }
             let [part, whole] = [count, flange.len()].map(|n| n as f64 * step_mm);
-            format!("over {part:.0} of {whole:.0} mm of border: {why}")
+            format!("{part:.0} of {whole:.0} mm of border could not be judged: {why}")
         })
         .collect()
 }

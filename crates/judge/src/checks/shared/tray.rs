@@ -15,7 +15,7 @@ pub(crate) fn surely_exceeds(limit: &Limit, amount: Amount) -> Option<(Severity,
     (conformity == Conformity::NotConforming).then(|| {
         (
             severity,
-            Figure::beside(limit, size, Some(amount.uncertainty)),
+            Figure::beside(limit, Bound::AtMost, size, Some(amount.uncertainty)),
         )
     })
 }

@@ -63,7 +63,7 @@ pub(super) struct Latest {
 pub(super) const CHARTED: [(&str, usize); 3] = [
     ("Noise of the scan, mm", 4),
     ("Impression on its tray, root mean square, mm", 4),
-    ("Median cover, mm", 2),
+    ("Median thickness, mm", 2),
 ];
 
 /// One of the worst cases.
@@ -236,7 +236,7 @@ mod tests {
             "1 of 3 cases checked are accepted: pass rate 33 %. 1 could not be checked.",
             "show through, ",
             "Where findings fail, maxillary",
-            "Median cover, mm",
+            "Median thickness, mm",
             "href=\"cases/a/report.html\"",
             "href=\"cases/b/report.html\"",
             "&lt;b&gt;",

@@ -78,10 +78,10 @@ fn verdicts(page: &Page) -> Markup {
             thead { tr { th { "verdict" } th { "cases" } th { "share of cases" } th { "impressions" } } }
             tbody {
                 @for (word, verdict, meaning) in [
-                    ("accept", Verdict::Accept, "can be worked from, as far as it was judged"),
-                    ("rework", Verdict::Rework, "mend, then take a wash"),
+                    ("accept", Verdict::Accept, "ready for the next step, subject to what was not judged"),
+                    ("rework", Verdict::Rework, "correct the places that fail, then take the wash or repeat it"),
                     ("retake", Verdict::Retake, "take the impression again"),
-                    ("undecided", Verdict::Undecided, "cannot be judged from what was given"),
+                    ("undecided", Verdict::Undecided, "something is missing, or too close to call"),
                 ] {
                     @let cases = count(&page.cases_by_verdict, word);
                     tr {
@@ -115,7 +115,7 @@ fn what_fails(page: &Page) -> Markup {
         (name, count)
     });
     html! {
-        h2 { "What fails, most first" }
+        h2 { "Most frequent failures" }
         @if page.by_check.is_empty() {
             p { "Nothing failed." }
         } @else {
@@ -148,7 +148,7 @@ fn where_it_lies(page: &Page) -> Markup {
 
 fn spreads(page: &Page) -> Markup {
     html! {
-        h2 { "How figures are spread" }
+        h2 { "Distributions" }
         p.aside { "One figure for each impression; the dashed line is their median. Uncertainties are in summary.csv." }
         @for (name, arch) in &page.arches {
             h3 { (name) }
@@ -196,13 +196,13 @@ fn over_time(page: &Page) -> Markup {
 
 fn worst(page: &Page) -> Markup {
     html! {
-        h2 { "The worst" }
+        h2 { "Cases needing most attention" }
         @if page.worst.is_empty() {
             p { "Nothing failed." }
         } @else {
             p.aside {
-                "Most failing findings first, then least cover. Seen onto the tissue side, front up, "
-                "coloured by cover (viridis, dark is little); rings where findings fail, dashed where "
+                "Most failing findings first, then least thickness. View of the tissue side, front at the top, "
+                "coloured by material thickness (dark is thin); rings where findings fail, dashed where "
                 "other surface lies before them."
             }
             div.views {
@@ -239,8 +239,8 @@ fn card(one: &Worst) -> Markup {
                 (one.fails) " failing: " (failed.join(", "))
                 br;
                 @match row.cover_min_mm {
-                    Some(mm) => { "least cover " (format::quantity(mm, row.cover_uncertainty_mm, "mm")) }
-                    None => { "cover not measured" }
+                    Some(mm) => { "least thickness " (format::quantity(mm, row.cover_uncertainty_mm, "mm")) }
+                    None => { "thickness not measured" }
                 }
             }
         }

@@ -81,7 +81,7 @@ pub fn whole(
                     strong { (view.name()) } ", "
                 }
                 (view.in_words()) "."
-                @if !hidden.is_empty() { " Not to be seen from here: " (hidden.join(", ")) "." }
+                @if !hidden.is_empty() { " Hidden in this view: " (hidden.join(", ")) "." }
             }
         }
     }

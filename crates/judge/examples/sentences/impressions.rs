@@ -1,0 +1,313 @@
+//! Impressions that are spoiled in one way each.
+
+use fixtures::border::{measured, short, sound_border};
+use fixtures::impression::{colours, sound, spot, stop, void};
+use measure::landmarks::{
+    Covered, Extent, Landmark, LandmarkName, LandmarkSource, Nearby, NearbyKind, Seen, Unseen,
+};
+use measure::tray_fit::Amount;
+use measure::{
+    Arch, Contrast, CoverMethod, Defect, DefectKind, DipKind, Measured, Measurement, Missing,
+    NoBorder, NoTissue, Side, Spot, Station, TrayNotPlaced, TrayThickness, Zone,
+};
+use nalgebra::Point3;
+
+/// Sound impressions of a jaw, each spoiled in one way.
+pub fn spoiled(arch: Arch) -> Vec<Measurement> {
+    let mut all: Vec<Measurement> = Vec::new();
+    let mut spoil = |change: &dyn Fn(&mut Measurement)| {
+        let mut measurement = sound();
+        measurement.frame.arch = arch;
+        change(&mut measurement);
+        all.push(measurement);
+    };
+    for min_mm in [0.0, 0.15, 0.5, 0.95] {
+        spoil(&|m| m.spots = vec![spot(min_mm)]);
+    }
+    spoil(&|m| {
+        m.spots = vec![Spot {
+            area_mm2: 540.0,
+            area_uncertainty_mm2: 72.0,
+            ..spot(0.0)
+        }];
+    });
+    for min_mm in [Some(0.8), Some(0.25), None] {
+        spoil(&|m| m.stops = vec![stop(min_mm)]);
+    }
+    for min_mm in [None, Some(2.4)] {
+        spoil(&|m| {
+            m.colour = Some(Ok(colours(5.0)));
+            m.spots = vec![Spot {
+                min_mm,
+                confidence: Some(0.9),
+                ..spot(0.0)
+            }];
+        });
+    }
+    spoil(&|m| {
+        m.contrasts = vec![Contrast {
+            centre: Point3::origin(),
+            area_mm2: 12.0,
+            zone: Zone::BuccalFlange,
+            side: None,
+        }];
+    });
+    spoil(&|m| m.scan.integrity.median_edge = 1.3);
+    of_cover(&mut spoil);
+    of_border(arch, &mut spoil);
+    of_tissue(&mut spoil);
+    of_landmarks(arch, &mut spoil);
+    all
+}
+
+type SpoilBy<'a> = dyn FnMut(&dyn Fn(&mut Measurement)) + 'a;
+
+fn of_cover(spoil: &mut SpoilBy<'_>) {
+    let two_sided = CoverMethod::TwoSided {
+        tray: TrayThickness {
+            mm: 2.0,
+            uncertainty_mm: 0.5,
+        },
+    };
+    for (method, uncertainty_mm) in [(None, 0.5), (Some(two_sided), 0.5), (Some(two_sided), 0.1)] {
+        spoil(&|m| {
+            if let Ok(cover) = &mut m.cover {
+                cover.uncertainty_mm = uncertainty_mm;
+                cover.method = method.unwrap_or(cover.method);
+            }
+        });
+    }
+    spoil(&|m| {
+        if let Ok(cover) = &mut m.cover {
+            cover.area_judged_mm2 = 700.0;
+        }
+    });
+    for why in [
+        TrayNotPlaced::NoTray,
+        TrayNotPlaced::NoOuterSurface,
+        TrayNotPlaced::Mirrored,
+        TrayNotPlaced::DoesNotFit {
+            fitting_percent: 3.0,
+        },
+        TrayNotPlaced::Ambiguous { spread_mm: 2.0 },
+        TrayNotPlaced::TooCoarse {
+            median_edge_mm: 1.4,
+        },
+    ] {
+        spoil(&|m| m.cover = Err(why.clone().into()));
+    }
+    spoil(&|m| {
+        if let Some(seating) = m.tray_fit.as_mut().and_then(|fit| fit.seating.as_mut()) {
+            let much = Amount {
+                value: 5.0,
+                uncertainty: 0.2,
+            };
+            (seating.right_mm, seating.front_up_deg, seating.wider_mm) = (much, much, much);
+        }
+    });
+}
+
+fn of_border(arch: Arch, spoil: &mut SpoilBy<'_>) {
+    spoil(&|m| m.border = Err(NoBorder::NoLine));
+    spoil(&|m| m.border = Err(NoBorder::NotRound));
+    let zones = match arch {
+        Arch::Maxillary => [
+            Zone::LabialFlange,
+            Zone::BuccalFlange,
+            Zone::Tuberosity,
+            Zone::HamularNotch,
+        ],
+        Arch::Mandibular => [
+            Zone::LabialFlange,
+            Zone::BuccalFlange,
+            Zone::Distobuccal,
+            Zone::LingualFlange,
+        ],
+    };
+    let changes: [fn(&mut Station); 10] = [
+        |s| s.flange_height = measured(1.0),
+        |s| s.flange_height = measured(2.95),
+        |s| s.flange_thickness = measured(1.0),
+        |s| s.flange_thickness = measured(7.0),
+        |s| s.border_radius = measured(0.3),
+        |s| s.border_radius = measured(0.68),
+        |s| s.overlap = measured(0.0),
+        |s| s.overlap = measured(1.0),
+        |s| s.overlap = measured(9.0),
+        |s| {
+            s.scan_ends = true;
+            s.flange_height = Err(Missing::ScanEnds);
+        },
+    ];
+    for zone in zones {
+        for change in changes {
+            spoil(&|m| {
+                if let Ok(border) = &mut m.border {
+                    for station in &mut border.stations[80..110] {
+                        station.zone = zone;
+                        change(station);
+                    }
+                }
+            });
+        }
+    }
+    for (kind, depth_mm) in [
+        (DipKind::Short, 3.0),
+        (DipKind::Short, 2.1),
+        (DipKind::Wave, 3.0),
+        (DipKind::BroadNotch, 3.0),
+    ] {
+        spoil(&|m| {
+            if let Ok(border) = &mut m.border {
+                border.dips.push(measure::Dip {
+                    kind,
+                    ..short(depth_mm)
+                });
+            }
+        });
+    }
+    spoil(&|m| {
+        let mut border = sound_border();
+        for number in 20..50 {
+            border.stations[number].flange_height = measured(4.0);
+            border.stations[number].opposite = Some(130 - number);
+            border.stations[130 - number].flange_height = measured(12.0);
+        }
+        m.border = Ok(border);
+    });
+}
+
+fn of_tissue(spoil: &mut SpoilBy<'_>) {
+    spoil(&|m| {
+        m.tissue = Err(NoTissue::TooCoarse {
+            median_edge_mm: 0.9,
+        })
+    });
+    for (kind, across_mm) in [
+        (DefectKind::Void, 3.0),
+        (DefectKind::Void, 2.05),
+        (DefectKind::Nodule, 3.0),
+        (DefectKind::Fold, 5.0),
+        (DefectKind::Hole, 3.0),
+    ] {
+        for (zone, from_edge_mm) in [
+            (Zone::ResidualRidge, 12.0),
+            (Zone::PosteriorPalatalSeal, 12.0),
+            (Zone::BuccalFlange, 1.0),
+        ] {
+            spoil(&|m| {
+                if let Ok(tissue) = &mut m.tissue {
+                    tissue.defects = vec![Defect {
+                        kind,
+                        across_mm,
+                        length_mm: (kind == DefectKind::Fold).then_some(across_mm),
+                        across_uncertainty_mm: 0.1,
+                        zone,
+                        from_edge_mm,
+                        ..void()
+                    }];
+                }
+            });
+        }
+    }
+    let regions: [fn(&mut measure::ZoneScan); 3] = [
+        |zone| zone.least_across_mm = 2.6,
+        |zone| zone.noise_mm = 0.2,
+        |zone| zone.doubled_mm2 = zone.area_mm2 / 10.0,
+    ];
+    for change in regions {
+        spoil(&|m| {
+            if let Ok(tissue) = &mut m.tissue {
+                tissue.zones.iter_mut().for_each(change);
+            }
+        });
+    }
+}
+
+fn of_landmarks(arch: Arch, spoil: &mut SpoilBy<'_>) {
+    for landmark in landmarks(arch) {
+        spoil(&|m| {
+            m.landmarks = vec![landmark.clone()];
+            m.spots = vec![spot(0.0)];
+            if let Ok(border) = &mut m.border {
+                border.dips.push(short(3.0));
+            }
+            if let Ok(tissue) = &mut m.tissue {
+                tissue.defects = [DefectKind::Void, DefectKind::Nodule, DefectKind::Hole]
+                    .map(|kind| Defect { kind, ..void() })
+                    .into();
+            }
+        });
+    }
+}
+
+/// Landmarks that are missed, covered, or not seen.
+fn landmarks(arch: Arch) -> Vec<Landmark> {
+    let margin = |mm| Extent {
+        margin: Some(Measured {
+            mm,
+            uncertainty_mm: 0.5,
+        }),
+        covered: None,
+    };
+    let little = Extent {
+        margin: None,
+        covered: Some(Covered {
+            percent: 30.0,
+            uncertainty_percent: 12.0,
+        }),
+    };
+    let there = || {
+        Ok(Seen {
+            point: Point3::origin(),
+            uncertainty_mm: 0.5,
+            confidence: 0.9,
+            relief_mm: Some(0.6),
+        })
+    };
+    let (notch, area) = match arch {
+        Arch::Maxillary => (LandmarkName::HamularNotch, LandmarkName::IncisivePapilla),
+        Arch::Mandibular => (LandmarkName::RetromolarPad, LandmarkName::LingualFlange),
+    };
+    let of = |name: LandmarkName, seen, extent, nearby: &[NearbyKind]| Landmark {
+        name,
+        side: name.is_paired().then_some(Side::Right),
+        source: LandmarkSource::Detected,
+        seen,
+        expected: Some(Point3::origin()),
+        zone: Some(Zone::ResidualRidge),
+        extent,
+        nearby: (nearby.iter())
+            .map(|&kind| Nearby {
+                kind,
+                distance_mm: 0.1,
+            })
+            .collect(),
+    };
+    [
+        of(notch, there(), margin(1.2), &[]),
+        of(notch, there(), margin(0.3), &[]),
+        of(notch, there(), margin(-2.0), &[]),
+        of(notch, there(), little, &[]),
+        of(
+            notch,
+            Err(Unseen::TroughOpen { open_mm: 2.0 }),
+            margin(0.2),
+            &[],
+        ),
+        of(area, there(), margin(3.0), &[NearbyKind::ScanEnds]),
+        of(area, there(), margin(3.0), &[NearbyKind::ShortBorder(1)]),
+        of(area, there(), margin(3.0), &[NearbyKind::Defect(0)]),
+        of(area, there(), margin(3.0), &[NearbyKind::Defect(1)]),
+        of(area, there(), margin(3.0), &[NearbyKind::Defect(2)]),
+        of(area, there(), margin(3.0), &[NearbyKind::ShowThrough(0)]),
+        of(
+            area,
+            Err(Unseen::NoRelief { least_mm: 0.25 }),
+            margin(3.0),
+            &[],
+        ),
+        of(area, Err(Unseen::NoBorder), margin(3.0), &[]),
+    ]
+    .into()
+}

@@ -1,0 +1,67 @@
+//! The page of every code that results print: of checks, and of parts that several checks
+//! need.
+
+use crate::check::Check;
+use crate::nearest::nearest;
+use crate::not_judged::Part;
+use thiserror::Error;
+
+/// Nothing that results print has this code.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+#[error("'{code}' is not the code of a check{}", did_you_mean(*.nearest))]
+pub struct UnknownCode {
+    /// What was asked for.
+    pub code: String,
+    /// What was probably meant.
+    pub nearest: Option<&'static str>,
+}
+
+fn did_you_mean(nearest: Option<&str>) -> String {
+    nearest.map_or_else(String::new, |name| format!("; did you mean {name}?"))
+}
+
+/// Every code with what it is in one sentence: checks, then parts.
+pub fn codes() -> impl Iterator<Item = (&'static str, &'static str)> {
+    let checks = Check::ALL
+        .into_iter()
+        .map(|check| (check.code(), check.gist()));
+    let parts = Part::ALL.into_iter().map(|part| (part.name(), part.gist()));
+    checks.chain(parts)
+}
+
+/// The page of a code, in Markdown.
+///
+/// # Errors
+/// When nothing has this code; the error names the nearest one.
+pub fn page(code: &str) -> Result<&'static str, UnknownCode> {
+    let of_part = || Part::ALL.into_iter().find(|part| part.name() == code);
+    match code.parse::<Check>() {
+        Ok(check) => Ok(check.page()),
+        Err(_) => of_part().map(Part::page).ok_or_else(|| UnknownCode {
+            code: code.escape_debug().to_string(),
+            nearest: nearest(code, codes().map(|(code, _)| code)),
+        }),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_code_has_its_page_and_a_near_miss_its_name() {
+        for (code, gist) in codes() {
+            assert!(
+                page(code).unwrap().starts_with(&format!("# {code}\n")),
+                "{code}"
+            );
+            assert!(gist.ends_with('.'), "{code}: {gist}");
+        }
+        let message = |code| page(code).unwrap_err().to_string();
+        assert_eq!(
+            message("show through"),
+            "'show through' is not the code of a check; did you mean show-through?"
+        );
+        assert_eq!(message("xyz"), "'xyz' is not the code of a check");
+    }
+}
