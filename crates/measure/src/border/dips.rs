@@ -18,7 +18,42 @@ pub(super) fn dips(stations: &[Reached]) -> Vec<Dip> {
         .flat_map(|stretch| in_stretch(stations, &stretch))
         .collect();
     found.sort_by_key(|dip| dip.from);
-    found
+    without_the_mouths_own(found, stations)
+}
+
+/// Of the lingual flange: what is as low on either side is the mouth's own course
+/// over the mylohyoid ridges (LM-17), or short on both, which shape does not tell.
+fn without_the_mouths_own(dips: Vec<Dip>, stations: &[Reached]) -> Vec<Dip> {
+    /// Both sides lie as nearly opposite (common practice, no source).
+    const OPPOSITE_MM: f64 = 8.0;
+    /// The shallower has at least this part of the other's depth.
+    const LEAST_PART: f64 = 0.5;
+    let place = |dip: &Dip| stations[dip.bottom].point.xy();
+    let is_lingual = |dip: &Dip| stations[dip.bottom].part == BorderPart::Lingual;
+    let is_on_both_sides = |own: &Dip| {
+        let mut mirrored = place(own);
+        mirrored.x = -mirrored.x;
+        dips.iter().any(|other| {
+            is_lingual(other)
+                && matches!(other.kind, DipKind::Short | DipKind::Wave)
+                && place(other).x * mirrored.x > 0.0
+                && (place(other) - mirrored).norm() <= OPPOSITE_MM
+                && other.depth.mm >= LEAST_PART * own.depth.mm
+        })
+    };
+    let is_own: Vec<bool> = dips
+        .iter()
+        .map(|dip| dip.kind == DipKind::Short && is_lingual(dip) && is_on_both_sides(dip))
+        .collect();
+    (dips.into_iter().zip(is_own))
+        .map(|(dip, is_own)| match is_own {
+            true => Dip {
+                kind: DipKind::Wave,
+                ..dip
+            },
+            false => dip,
+        })
+        .collect()
 }
 
 /// Runs of stations of one flange, each in order; a run across the first

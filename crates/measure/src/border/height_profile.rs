@@ -10,7 +10,7 @@
 use super::figures::{BorderPart, DipKind, STATION_STEP_MM};
 use super::heights::{
     FrenumPlace, ProfileDip, Ruler, RulerKind, all_below, bridge, own_slopes, peaks, rulers,
-    steepest_rise, widths_above,
+    steepest_rises, widths_above,
 };
 use super::short::{below_closing, short_stretches};
 use super::station::Reached;
@@ -45,6 +45,8 @@ pub(super) struct HeightProfile {
     pub station: Vec<usize>,
     /// Where a frenum may lie at each.
     frenum_place: Vec<Option<FrenumPlace>>,
+    /// Whether it is that of the lingual flange.
+    is_lingual: bool,
 }
 
 impl HeightProfile {
@@ -65,6 +67,8 @@ impl HeightProfile {
             }
         }
         let mut profile = Self::through(&known);
+        profile.is_lingual =
+            (stretch.first()).is_some_and(|&i| stations[i].part == BorderPart::Lingual);
         profile.frenum_place = profile
             .station
             .iter()
@@ -80,6 +84,7 @@ impl HeightProfile {
                 heights: Vec::new(),
                 station: Vec::new(),
                 frenum_place: Vec::new(),
+                is_lingual: false,
             };
         };
         let count = ((last.0 - first.0) / STATION_STEP_MM) as usize + 1;
@@ -100,6 +105,7 @@ impl HeightProfile {
             frenum_place: vec![None; heights.len()],
             heights,
             station,
+            is_lingual: false,
         }
     }
 
@@ -223,13 +229,20 @@ impl HeightProfile {
         // A narrow notch elsewhere may be an accessory band.
         let may_be_frenum = match frenum_place {
             Some(_) => dip.width_mm <= anatomy::FRENUM_NOTCH_GREATEST_WIDTH_MM,
-            None => is_narrow,
+            None => dip.width_mm <= anatomy::FRENUM_BAND_GREATEST_WIDTH_MM,
         };
         let is_usual = frenum_place.is_some()
             && dip.depth_mm <= anatomy::FRENUM_NOTCH_GREATEST_DEPTH_MM
             && (is_narrow || is_pointed && dip.width_mm <= anatomy::POINTED_NOTCH_USUAL_WIDTH_MM);
-        let is_steep = steepest_rise(&self.heights, dip.bottom, dip.depth_mm)
-            >= anatomy::SHORT_STRETCH_LEAST_SLOPE;
+        let rises = steepest_rises(&self.heights, dip.bottom, dip.depth_mm);
+        let is_steep = |rise: f64| rise >= anatomy::SHORT_STRETCH_LEAST_SLOPE;
+        let is_steep = match (self.is_lingual, frenum_place) {
+            (false, _) => rises.into_iter().any(is_steep),
+            // In front the flange is low beside its frenum, over the mylohyoid ridge it
+            // is shallowest and behind it deep (LM-17, LM-19): one steep side is usual.
+            (true, None) => rises.into_iter().all(is_steep),
+            (true, Some(_)) => may_be_frenum && rises.into_iter().any(is_steep),
+        };
         let kind = match (may_be_frenum, is_usual, is_steep) {
             (true, true, _) => DipKind::Notch,
             (true, false, _) => DipKind::BroadNotch,

@@ -118,7 +118,7 @@ pub(super) fn own_slopes(depth: &[f64], bottom: usize) -> (usize, usize) {
 
 /// The steepest rise on either side of a bottom, mm for each mm along the border,
 /// up to nearly the depth of the dip.
-pub(super) fn steepest_rise(heights: &[f64], bottom: usize, depth_mm: f64) -> f64 {
+pub(super) fn steepest_rises(heights: &[f64], bottom: usize, depth_mm: f64) -> [f64; 2] {
     const OVER: usize = (3.0 / STATION_STEP_MM) as usize;
     const NEARLY: f64 = 0.9;
     let side = |places: &mut dyn Iterator<Item = usize>| {
@@ -133,7 +133,10 @@ pub(super) fn steepest_rise(heights: &[f64], bottom: usize, depth_mm: f64) -> f6
             .map(|run| (run[OVER] - run[0]) / (OVER as f64 * STATION_STEP_MM))
             .fold(0.0, f64::max)
     };
-    side(&mut (0..=bottom).rev()).max(side(&mut (bottom..heights.len())))
+    [
+        side(&mut (0..=bottom).rev()),
+        side(&mut (bottom..heights.len())),
+    ]
 }
 
 /// All round a bottom that lies below the ruler.

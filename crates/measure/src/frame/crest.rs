@@ -391,15 +391,14 @@ mod tests {
         };
         let ways: Vec<Vec<Place>> = (0..DIRECTIONS)
             .map(|i| match i {
-                0..=80 => usual(24.0),
-                85..=94 => run(24.0, open),
-                81..=99 => usual(24.0),
+                45..=54 => run(24.0, open),
+                0..=99 => usual(24.0),
                 _ => Vec::new(),
             })
             .map(|way| way.into_iter().skip(18).collect())
             .collect();
         let found = beside_their_neighbours(&ways, Point2::origin());
-        let far: Vec<usize> = (40..95)
+        let far: Vec<usize> = (0..100)
             .filter(|&i| found[i].is_none_or(|s| (s.bottom.x - 16.0).abs() > 0.5))
             .collect();
         assert!(far.is_empty(), "{far:?}");
