@@ -349,12 +349,14 @@ fn limb_length<'a>(from_front: impl Iterator<Item = &'a Point3<f64>>, midline_x:
     const SPAN: usize = 5;
     const BACKWARD: f64 = 0.7;
     const INWARD: f64 = 0.6;
+    /// Nearer to the front the line may turn in toward a papilla.
+    const BEHIND_FRONT_MM: f64 = 10.0;
     let points: Vec<&Point3<f64>> = from_front.collect();
     let mut is_limb = false;
     for i in SPAN..points.len() {
         let (from, to) = (points[i - SPAN], points[i]);
         let length = (to - from).norm().max(f64::MIN_POSITIVE);
-        is_limb |= (from.y - to.y) / length > BACKWARD;
+        is_limb |= (from.y - to.y) / length > BACKWARD && points[0].y - to.y > BEHIND_FRONT_MM;
         if is_limb && (off_midline(from) - off_midline(to)) / length > INWARD {
             return i - SPAN;
         }
