@@ -20,8 +20,9 @@ mod limits;
 mod material;
 mod method;
 mod not_judged;
-mod overlay;
+pub(crate) mod overlay;
 mod parcel;
+mod provenance;
 mod scan;
 mod table;
 #[cfg(test)]
@@ -38,6 +39,7 @@ use crate::files::Output;
 use crate::picture::Pictures;
 use crate::result::CaseResult;
 use crate::text::format::capital;
+use crate::text::times;
 use crate::text::words::{verdict_word, what_to_do};
 use material::Material;
 use maud::{Markup, html};
@@ -46,7 +48,7 @@ use maud::{Markup, html};
 type Section = fn(&Material<'_>) -> Option<Markup>;
 
 /// Sections of the report, in their order.
-const SECTIONS: [Section; 11] = [
+const SECTIONS: [Section; 12] = [
     verdict::section,
     not_judged::section,
     findings::section,
@@ -56,6 +58,7 @@ const SECTIONS: [Section; 11] = [
     parcel::section,
     method::section,
     limits::section,
+    provenance::section,
     cautions::section,
     files,
 ];
@@ -81,6 +84,7 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
                     span.verdict { (verdict) }
                 }
                 p.lead { (capital(what_to_do(result))) }
+                @if let Some(times) = &result.times { p.time { (times::in_words(times)) "." } }
             }
             @for section in SECTIONS {
                 @if let Some(markup) = section(&material) { (markup) }

@@ -24,6 +24,9 @@ pub struct ImpressionResult {
     pub arch: ArchReading,
     /// How far the impression has come.
     pub stage: Stage,
+    /// Whether a later stage of the same jaw is in the case, so that this is
+    /// no longer the impression to be worked from.
+    pub superseded: bool,
     /// Verdict on this impression alone.
     pub verdict: Verdict,
     /// The scan file.
@@ -132,6 +135,7 @@ impl ImpressionResult {
                 confidence: frame.map(|frame| confidence(frame.arch_confidence)),
             },
             stage: input.stage.into(),
+            superseded: checked.case.is_superseded(number),
             verdict: judged.verdict.into(),
             scan: ScanResult::of(one, &names::scan(checked, number)),
             tray: one

@@ -8,5 +8,7 @@ pub(crate) mod inspection;
 pub(crate) mod names;
 pub(crate) mod repeat;
 pub(crate) mod rounding;
+pub(crate) mod steps;
 pub mod summary;
+pub(crate) mod times;
 pub mod words;

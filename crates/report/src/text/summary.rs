@@ -156,7 +156,7 @@ fn write_findings(out: &mut String, result: &CaseResult) -> fmt::Result {
     }
     match result.findings.len().saturating_sub(MOST_FINDINGS) {
         0 => Ok(()),
-        more => writeln!(out, "     and {more} more in the result file"),
+        more => writeln!(out, "     and {more} more in the report"),
     }
 }
 
@@ -348,7 +348,7 @@ Cover map cover-maxillary-first-pass.ply: viridis, dark 0 mm to bright 3 mm; gre
         let one = result.findings[0].clone();
         result.findings.extend(std::iter::repeat_n(one, 20));
         let text = plain(&summary(&result));
-        assert!(text.contains("and 11 more in the result file"), "{text}");
+        assert!(text.contains("and 11 more in the report"), "{text}");
         assert!(text.contains("       as F1\n"), "{text}");
     }
 }
