@@ -9,7 +9,7 @@ use chrono::{DateTime, SecondsFormat, Utc};
 use judge::Case;
 use report::WriteError;
 use report::folder::{CaseRecord, Provenance, write_case};
-use report::result::{CaseResult, FileKind};
+use report::result::CaseResult;
 use std::fs;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::Path;
@@ -31,7 +31,7 @@ pub fn check(
         Ok(checked) => {
             let mut result = CaseResult::of(&checked);
             if settings.no_report {
-                result.files.retain(|file| file.kind != FileKind::Report);
+                result.files.retain(|file| !file.kind.is_page());
             }
             let inputs = checked.case.impressions.iter();
             let scanned: Vec<_> = inputs.map(|input| changed(&input.scan)).collect();

@@ -26,10 +26,12 @@
 #![warn(unreachable_pub)]
 
 mod case_source;
+mod clock;
 mod load;
 mod road;
 
 pub use case_source::{CaseSource, CheckError, NameOf, Statement};
+pub use clock::{Clock, Timing};
 pub use load::{LoadedScan, load, load_all};
 pub use road::{
     CheckOptions, CheckedCase, CheckedImpression, CheckedPair, Step, check_case, judged,

@@ -99,9 +99,15 @@ pub struct CheckArguments {
     /// Print result.json instead of the summary
     #[arg(long)]
     pub json: bool,
-    /// Write no report.html
+    /// Write no report.html and no sheet
     #[arg(long)]
     pub no_report: bool,
+    /// Open the sheet when it is written
+    #[arg(long, conflicts_with = "no_report")]
+    pub open: bool,
+    /// List every file that was written
+    #[arg(long, conflicts_with = "json")]
+    pub verbose: bool,
     /// Number of threads [default: one for each core]
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..))]
     pub threads: Option<u16>,
@@ -185,7 +191,7 @@ pub struct FolderArguments {
     /// File with your own acceptance limits
     #[arg(long, value_name = "FILE")]
     pub protocol: Option<PathBuf>,
-    /// Write no report.html for the cases
+    /// Write no report.html and no sheet for the cases
     #[arg(long)]
     pub no_report: bool,
     /// Memory for the cases in hand, as in 8GiB or in bytes

@@ -40,6 +40,8 @@ pub enum Failure {
     Threads(#[from] rayon::ThreadPoolBuildError),
     #[error(transparent)]
     Scans(#[from] mesh::write::WriteError),
+    #[error("the sheet was written but cannot be opened ({0}); open it by hand")]
+    Opening(io::Error),
     #[error("{}: cannot be written ({source}); free space or give another folder", mesh::read::shown_path(.path))]
     Demo { path: PathBuf, source: io::Error },
     #[error("{}: cannot be written ({source}); give a file that is not there yet", mesh::read::shown_path(.path))]

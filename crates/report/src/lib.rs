@@ -29,6 +29,7 @@ pub mod folder;
 mod page;
 mod picture;
 pub mod result;
+mod sheet;
 #[cfg(test)]
 mod snapshots;
 mod studies;
@@ -53,7 +54,7 @@ pub use text::artefact::artefact_text;
 pub use text::figures;
 pub use text::gauge::gauge_text;
 pub use text::inspection::{inspection_head, inspection_row};
-pub use text::names::{REPORT_FILE, plain};
+pub use text::names::{REPORT_FILE, SHEET_FILE, plain};
 pub use text::repeat::repeat_text;
 pub use text::summary::summary;
 

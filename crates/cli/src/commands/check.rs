@@ -5,8 +5,12 @@ use crate::failure::Failure;
 use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
 use crate::terminal::say;
-use report::result::{CaseResult, FileKind};
-use report::{default_folder, folder_without_case, result_json, summary, words, write_all};
+use check::Clock;
+use report::result::{CaseResult, Times};
+use report::{
+    REPORT_FILE, RESULT_FILE, SHEET_FILE, default_folder, folder_without_case, result_json,
+    summary, words, write_all,
+};
 use std::fmt::Write;
 use std::path::Path;
 use std::process::ExitCode;
@@ -23,7 +27,11 @@ pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     let is_named = source.case.is_some() || source.is_case_file();
     let of_case = is_named.then(|| default_folder(&case.id));
     let progress = Progress::start();
-    let checked = source.check(case, &|step| progress.show(step))?;
+    let clock = Clock::start();
+    let checked = source.check(case, &|step| {
+        clock.begin(step);
+        progress.show(step);
+    })?;
     let folder = (source.out.clone()).or(of_case).unwrap_or_else(|| {
         let sum = checked
             .impressions
@@ -32,8 +40,9 @@ pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
         folder_without_case(SystemTime::now(), sum.unwrap_or_default())
     });
     let mut result = CaseResult::of(&checked);
+    result.times = Some(Times::of(&checked, &clock.stop()));
     if arguments.no_report {
-        result.files.retain(|file| file.kind != FileKind::Report);
+        result.files.retain(|file| !file.kind.is_page());
     }
     let files = uninterrupted(|| write_all(&checked, &result, &folder))?;
     drop(progress);
@@ -41,9 +50,32 @@ pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     if arguments.json {
         say(&result_json(&result))?;
     } else {
-        say(&(summary(&result) + &whereabouts(&folder, &files)))?;
+        let mut text = summary(&result) + &to_read(&folder, &files);
+        if arguments.verbose {
+            text += &whereabouts(&folder, &files);
+        }
+        say(&text)?;
+    }
+    if arguments.open {
+        open::that_detached(folder.join(SHEET_FILE)).map_err(Failure::Opening)?;
     }
     Ok(ExitCode::from(words::exit_status(result.verdict)))
+}
+
+/// Says where the pages for people lie; where there are none, the result.
+fn to_read(folder: &Path, files: &[String]) -> String {
+    let pages = [("Sheet", SHEET_FILE), ("Report", REPORT_FILE)];
+    let line = |(word, file): (&str, &str)| {
+        let path = folder.join(file);
+        format!("{word}: {}\n", mesh::read::shown_path(&path))
+    };
+    let written = |(_, file): &(&str, &str)| files.iter().any(|name| name == file);
+    let lines: String = pages.into_iter().filter(written).map(line).collect();
+    if lines.is_empty() {
+        line(("Result", RESULT_FILE))
+    } else {
+        lines
+    }
 }
 
 /// Says which files lie where.

@@ -68,6 +68,13 @@ impl Browser {
     }
 
     fn ask(&mut self, method: &str, parameters: Value) -> Value {
+        let told = self.answer(method, parameters);
+        assert!(told["error"].is_null(), "{method}: {told}");
+        told["result"].clone()
+    }
+
+    /// What is told to a request, be it a refusal.
+    fn answer(&mut self, method: &str, parameters: Value) -> Value {
         self.sent += 1;
         let mut message = json!({"id": self.sent, "method": method, "params": parameters});
         if let Some(session) = &self.session {
@@ -78,11 +85,19 @@ impl Browser {
         loop {
             let told = self.hear();
             if told["id"] == json!(self.sent) {
-                assert!(told["error"].is_null(), "{method}: {told}");
-                return told["result"].clone();
+                return told;
             }
             self.events.push(told);
         }
+    }
+
+    /// On how many pages the page at hand prints.
+    fn pages(&mut self) -> usize {
+        let mut prints = |number: usize| {
+            let asked = json!({"preferCSSPageSize": true, "pageRanges": number.to_string()});
+            self.answer("Page.printToPDF", asked)["error"].is_null()
+        };
+        (1..).take_while(|&number| prints(number)).count()
     }
 
     fn hear(&mut self) -> Value {
@@ -133,7 +148,8 @@ fn demonstration(folder: &Path) -> PathBuf {
         &["check", case.to_str().unwrap(), "--out", "results"],
     );
     assert_eq!(outcome.code, Some(1), "{}", outcome.complaint);
-    assert!(outcome.out.contains(" report.html "), "{}", outcome.out);
+    let ends = "Sheet: results/sheet.html\nReport: results/report.html\n";
+    assert!(outcome.out.ends_with(ends), "{}", outcome.out);
     folder.join("results/report.html").canonicalize().unwrap()
 }
 
@@ -147,8 +163,29 @@ fn the_report_opens_alone_fits_the_screen_and_prints() {
     let bytes = fs::metadata(&page).unwrap().len();
     assert!(bytes < 1_500_000, "{bytes} bytes for one arch");
 
+    assert_opens_alone(&mut browser, &page);
+    let pictures = browser.value("document.querySelectorAll('figure svg image').length");
+    assert!(
+        pictures.as_u64().is_some_and(|count| count >= 3),
+        "{pictures}"
+    );
+
+    let printed = browser.ask("Page.printToPDF", json!({"preferCSSPageSize": true}));
+    let pdf = printed["data"].as_str().unwrap();
+    // The beginning of a PDF file in base64.
+    assert!(pdf.starts_with("JVBERi0"), "{pdf:.20}");
+    assert!(pdf.len() > 100_000, "{}", pdf.len());
+
+    let sheet = page.with_file_name("sheet.html");
+    assert_opens_alone(&mut browser, &sheet);
+    assert_eq!(browser.pages(), 1);
+}
+
+/// Nothing is asked of any other place, nothing complains, nothing is wider than
+/// the screen, and every drawing and table has its names.
+fn assert_opens_alone(browser: &mut Browser, page: &Path) {
     for (width, height) in [(1280, 900), (390, 844)] {
-        browser.visit(&page, width, height);
+        browser.visit(page, width, height);
         let asked: Vec<&str> = browser
             .events
             .iter()
@@ -180,11 +217,6 @@ fn the_report_opens_alone_fits_the_screen_and_prints() {
             wide.is_some_and(|wide| wide <= width),
             "{wide:?} px wide on {width}"
         );
-        let pictures = browser.value("document.querySelectorAll('figure svg image').length");
-        assert!(
-            pictures.as_u64().is_some_and(|count| count >= 3),
-            "{pictures}"
-        );
         // Every drawing says what it is to whoever cannot see it.
         let silent = browser.value(
             "[...document.querySelectorAll('svg')].filter(s => !s.closest('[aria-hidden]') \
@@ -196,10 +228,4 @@ fn the_report_opens_alone_fits_the_screen_and_prints() {
         );
         assert_eq!(headless, json!(0));
     }
-
-    let printed = browser.ask("Page.printToPDF", json!({"preferCSSPageSize": true}));
-    let pdf = printed["data"].as_str().unwrap();
-    // The beginning of a PDF file in base64.
-    assert!(pdf.starts_with("JVBERi0"), "{pdf:.20}");
-    assert!(pdf.len() > 100_000, "{}", pdf.len());
 }

@@ -38,6 +38,9 @@ fn the_demonstration_is_to_be_reworked_at_its_planted_places() {
         "no colours where it is no terminal"
     );
 
+    let ends = "Sheet: archproof-DEMO-1/sheet.html\nReport: archproof-DEMO-1/report.html\n";
+    assert!(outcome.out.ends_with(ends), "{}", outcome.out);
+
     let result = result(&demo.path().join("archproof-DEMO-1"));
     let places: Vec<String> = result["findings"]
         .as_array()
@@ -143,27 +146,42 @@ fn a_demonstration_is_never_written_over_a_case() {
 fn one_input_gives_the_same_bytes_on_one_thread_and_on_many() {
     let folder = first_pass();
     for (out, threads) in [("one", "1"), ("many", "8")] {
-        run(
-            folder.path(),
-            &[
-                "check",
-                "first-pass.toml",
-                "--out",
-                out,
-                "--threads",
-                threads,
-            ],
-        );
+        let arguments = ["check", "first-pass.toml", "--out", out, "--verbose"];
+        let threads = ["--threads", threads];
+        let outcome = run(folder.path(), &[&arguments[..], &threads].concat());
+        let listed = format!("Results in {out}: cover-maxillary-first-pass.ply ");
+        assert!(outcome.out.contains(&listed), "{}", outcome.out);
     }
-    for file in [
-        "result.json",
-        "report.html",
-        "cover-maxillary-first-pass.ply",
-    ] {
+    let [one, many] = ["one", "many"].map(|out| folder.path().join(out));
+    let map = "cover-maxillary-first-pass.ply";
+    assert!(fs::read(one.join(map)).unwrap() == fs::read(many.join(map)).unwrap());
+    // Times differ, and nothing else.
+    let results = [&one, &many].map(|out| {
+        let mut result = result(out);
+        assert!(result["times"]["checked_at"].is_string());
+        result["times"].take();
+        result
+    });
+    assert!(results[0] == results[1]);
+    for page in ["report.html", "sheet.html"] {
         let [one, many] =
-            ["one", "many"].map(|out| fs::read(folder.path().join(out).join(file)).unwrap());
-        assert!(one == many, "{file}");
+            [&one, &many].map(|out| timeless(&fs::read_to_string(out.join(page)).unwrap()));
+        assert!(one == many, "{page}");
     }
+}
+
+/// A page without its elements of class `time`.
+fn timeless(page: &str) -> String {
+    const CLASS: &str = "class=\"time\"";
+    let mut rest = page;
+    let mut kept = String::new();
+    while let Some((before, after)) = rest.split_once(CLASS) {
+        let (outside, tag) = before.rsplit_once('<').unwrap();
+        kept += outside;
+        rest = after.split_once(&format!("</{}>", tag.trim())).unwrap().1;
+    }
+    assert!(kept.len() > 1000, "the page states its times");
+    kept + rest
 }
 
 #[test]
@@ -192,7 +210,9 @@ fn a_report_that_is_not_wanted_is_not_written() {
         ],
     );
     assert!(!outcome.out.contains("report.html"));
-    assert!(!folder.path().join("results/report.html").exists());
+    for page in ["report.html", "sheet.html", "sheet.pdf"] {
+        assert!(!folder.path().join("results").join(page).exists(), "{page}");
+    }
 }
 
 #[test]

@@ -6,7 +6,7 @@ use super::output::Output;
 use super::{border_table, cover_map, wash_map};
 use crate::result::{CaseResult, Contract, FileKind, OutputFile};
 use crate::text::names::plain;
-use crate::{drawing, page, picture};
+use crate::{drawing, page, picture, sheet};
 use check::CheckedCase;
 use chrono::{DateTime, Utc};
 use rayon::prelude::*;
@@ -174,18 +174,35 @@ pub(crate) fn outputs(
             Some(bytes.map(|bytes| (file.file.clone(), bytes)))
         })
         .collect::<Result<_, WriteError>>()?;
-    let report = (result
-        .files
-        .iter()
-        .find(|file| file.kind == FileKind::Report))
-    .map(|file| {
-        let pictures = picture::pictures(checked).map_err(WriteError::Picture)?;
-        let page = page::report(result, &pictures, &files);
-        Ok::<_, WriteError>((file.file.clone(), page.into_bytes()))
-    })
-    .transpose()?;
+    let pages = pages(checked, result, &files)?;
     let json = (RESULT_FILE.to_owned(), result_json(result).into_bytes());
-    Ok(files.into_iter().chain(report).chain([json]).collect())
+    Ok(files.into_iter().chain(pages).chain([json]).collect())
+}
+
+/// The pages for people. They share their pictures, which are drawn once.
+fn pages(
+    checked: &CheckedCase,
+    result: &CaseResult,
+    files: &[Output],
+) -> Result<Vec<Output>, WriteError> {
+    let wanted: Vec<&OutputFile> = (result.files.iter())
+        .filter(|file| file.kind.is_page())
+        .collect();
+    if wanted.is_empty() {
+        return Ok(Vec::new());
+    }
+    let pictures = picture::pictures(checked).map_err(WriteError::Picture)?;
+    let sheet = sheet::sheet(result, &pictures);
+    (wanted.par_iter())
+        .map(|file| {
+            let bytes = match file.kind {
+                FileKind::Sheet => sheet::page(&sheet).into_bytes(),
+                FileKind::SheetPdf => sheet::pdf(&sheet).map_err(WriteError::Picture)?,
+                _ => page::report(result, &pictures, files).into_bytes(),
+            };
+            Ok((file.file.clone(), bytes))
+        })
+        .collect()
 }
 
 /// The bytes of one of the files that a result names.
@@ -215,7 +232,7 @@ fn encoded(
             finding.and_then(|finding| drawing::finding_section(checked, finding))
         }
         // It shows the other files, and is made of them.
-        FileKind::Report => None,
+        FileKind::Report | FileKind::Sheet | FileKind::SheetPdf => None,
     })
 }
 
@@ -241,7 +258,7 @@ mod tests {
     use super::*;
     use crate::result::CaseResult;
     use crate::testing::{checked_with_border, checked_with_spots, checked_without_cover};
-    use crate::text::names::REPORT_FILE;
+    use crate::text::names::{REPORT_FILE, SHEET_FILE, SHEET_PDF_FILE};
 
     #[test]
     fn everything_is_written_and_nothing_else_is_left() {
@@ -254,6 +271,8 @@ mod tests {
             "cover-maxillary-first-pass.ply",
             "border-maxillary-first-pass.csv",
             "border-maxillary-first-pass.svg",
+            SHEET_FILE,
+            SHEET_PDF_FILE,
             REPORT_FILE,
             RESULT_FILE,
         ];

@@ -5,7 +5,7 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 /// A page that needs no other file.
 pub(crate) fn whole(title: &str, body: &Markup) -> String {
     // Whatever a browser would do with a name in the case: nothing is loaded or run.
-    let policy = "default-src 'none'; img-src data:; style-src 'unsafe-inline'";
+    let policy = "default-src 'none'; img-src data:; font-src data:; style-src 'unsafe-inline'";
     let page = html! {
         (DOCTYPE)
         html lang="en" {

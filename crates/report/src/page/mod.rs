@@ -20,8 +20,9 @@ mod limits;
 mod material;
 mod method;
 mod not_judged;
-mod overlay;
+pub(crate) mod overlay;
 mod parcel;
+mod provenance;
 mod scan;
 mod table;
 #[cfg(test)]
@@ -39,6 +40,7 @@ use crate::picture::Pictures;
 use crate::result::CaseResult;
 use crate::text::format::capital;
 use crate::text::headline::what_to_do;
+use crate::text::times;
 use crate::text::words::verdict_word;
 use material::Material;
 use maud::{Markup, html};
@@ -47,7 +49,7 @@ use maud::{Markup, html};
 type Section = fn(&Material<'_>) -> Option<Markup>;
 
 /// Sections of the report, in their order.
-const SECTIONS: [Section; 11] = [
+const SECTIONS: [Section; 12] = [
     verdict::section,
     not_judged::section,
     findings::section,
@@ -57,6 +59,7 @@ const SECTIONS: [Section; 11] = [
     parcel::section,
     method::section,
     limits::section,
+    provenance::section,
     cautions::section,
     files,
 ];
@@ -82,6 +85,7 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
                     span.verdict { (verdict) }
                 }
                 p.lead { (capital(&what_to_do(result))) }
+                @if let Some(times) = &result.times { p.time { (times::in_words(times)) "." } }
             }
             @for section in SECTIONS {
                 @if let Some(markup) = section(&material) { (markup) }

@@ -4,8 +4,9 @@ use super::figure::{limit, quantity};
 use super::material::Material;
 use super::overlay;
 use super::overlay::Marked;
-use crate::result::{CaseResult, Finding, Severity};
+use crate::result::CaseResult;
 use crate::text::format::capital;
+use crate::text::steps::steps;
 use crate::text::words::{finding_place, impression_name, verdict_word};
 use maud::{Markup, html};
 
@@ -79,32 +80,4 @@ fn overview(material: &Material<'_>) -> Markup {
             }
         }
     }
-}
-
-/// One thing to do, and for which findings.
-struct Step<'a> {
-    instruction: &'a str,
-    findings: Vec<&'a Finding>,
-}
-
-/// What failing and undecided findings ask for, each once, most urgent first.
-fn steps(result: &CaseResult) -> Vec<Step<'_>> {
-    let mut steps: Vec<Step<'_>> = Vec::new();
-    let pressing = result
-        .findings
-        .iter()
-        .filter(|f| f.severity != Severity::Note);
-    for finding in pressing {
-        match steps
-            .iter_mut()
-            .find(|step| step.instruction == finding.instruction)
-        {
-            Some(step) => step.findings.push(finding),
-            None => steps.push(Step {
-                instruction: &finding.instruction,
-                findings: vec![finding],
-            }),
-        }
-    }
-    steps
 }

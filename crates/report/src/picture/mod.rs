@@ -57,6 +57,15 @@ pub struct Picture {
 }
 
 impl Picture {
+    /// The letters of the patient's sides on the left and the right of the picture.
+    pub fn sides(&self) -> [&'static str; 2] {
+        if self.right_is_right {
+            ["L", "R"]
+        } else {
+            ["R", "L"]
+        }
+    }
+
     /// Where a point of the surface (mm) shows, px; `None` where other surface
     /// hides it.
     pub fn shown(&self, point: &Point3<f64>) -> Option<[f64; 2]> {

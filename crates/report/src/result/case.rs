@@ -8,6 +8,7 @@ use super::impression::ImpressionResult;
 use super::jaw_relation::JawRelation;
 use super::numbering::Before;
 use super::protocol::ProtocolResult;
+use super::times::Times;
 use super::wash::Wash;
 use check::CheckedCase;
 use schemars::JsonSchema;
@@ -28,6 +29,8 @@ pub struct CaseResult {
     pub schema: Contract,
     /// Version of the program that wrote it.
     pub program: String,
+    /// The commit that the program was built from; `null` where the build does not state it.
+    pub commit: Option<String>,
     /// Pseudonym of the case.
     pub case: String,
     /// Verdict on the whole case.
@@ -48,6 +51,9 @@ pub struct CaseResult {
     pub not_judged: Vec<NotJudged>,
     /// The files that belong to the result, beside `result.json`.
     pub files: Vec<OutputFile>,
+    /// When the case was checked and how long that took; `null` where nobody
+    /// took the time. Nothing else differs between two results of the same files.
+    pub times: Option<Times>,
 }
 
 impl CaseResult {
@@ -66,6 +72,7 @@ impl CaseResult {
         Self {
             schema: Contract::V1,
             program: concat!("archproof ", env!("CARGO_PKG_VERSION")).to_owned(),
+            commit: option_env!("ARCHPROOF_COMMIT").map(str::to_owned),
             case: checked.case.id.clone(),
             verdict: checked.judged.verdict.into(),
             protocol: (&checked.protocol).into(),
@@ -76,6 +83,7 @@ impl CaseResult {
             consignment: Consignment::of(&checked.case),
             findings,
             not_judged: not_judged(&checked.judged.not_judged),
+            times: None,
         }
     }
 }

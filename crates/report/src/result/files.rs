@@ -38,6 +38,18 @@ pub enum FileKind {
     SectionDrawing,
     /// Everything in one file, to be read, printed and handed over.
     Report,
+    /// One page that goes with the parcel (HTML).
+    Sheet,
+    /// The same page as PDF.
+    SheetPdf,
+}
+
+impl FileKind {
+    /// Whether it is a page for people rather than data.
+    #[must_use]
+    pub fn is_page(self) -> bool {
+        matches!(self, Self::Report | Self::Sheet | Self::SheetPdf)
+    }
 }
 
 /// The files that the parts of a result name.
@@ -83,15 +95,20 @@ pub(super) fn files_of(
             finding: Some(finding.id.clone()),
         })
     });
-    let report = OutputFile {
-        file: names::REPORT_FILE.to_owned(),
-        kind: FileKind::Report,
+    let pages = [
+        (names::SHEET_FILE, FileKind::Sheet),
+        (names::SHEET_PDF_FILE, FileKind::SheetPdf),
+        (names::REPORT_FILE, FileKind::Report),
+    ];
+    let pages = pages.map(|(file, kind)| OutputFile {
+        file: file.to_owned(),
+        kind,
         impression: None,
         finding: None,
-    };
+    });
     of_impressions
         .chain(of_washes)
         .chain(of_findings)
-        .chain([report])
+        .chain(pages)
         .collect()
 }

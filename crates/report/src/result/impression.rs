@@ -33,6 +33,9 @@ pub struct ImpressionResult {
     /// Whether the tissue stops were relieved before the wash, as given.
     #[serde(default)]
     pub stops_relieved: bool,
+    /// Whether a later stage of the same jaw is in the case, so that this is
+    /// no longer the impression to be worked from.
+    pub superseded: bool,
     /// Verdict on this impression alone.
     pub verdict: Verdict,
     /// The scan file.
@@ -144,6 +147,7 @@ impl ImpressionResult {
             material: (input.material).map(|material| material.in_words().to_owned()),
             hours_since_taken: input.hours_since_taken,
             stops_relieved: input.stops_relieved,
+            superseded: checked.case.is_superseded(number),
             verdict: judged.verdict.into(),
             scan: ScanResult::of(one, &names::scan(checked, number)),
             tray: one

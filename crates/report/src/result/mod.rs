@@ -20,6 +20,7 @@ mod landmarks;
 mod numbering;
 mod protocol;
 mod scan;
+mod times;
 mod tray_fit;
 mod wash;
 
@@ -40,6 +41,7 @@ pub use jaw_relation::{JawRelation, SpaceStation};
 pub use landmarks::{Landmark, LandmarkSource, LandmarkStatus};
 pub use protocol::{Level, LimitResult, ProtocolResult};
 pub use scan::{Format, ScanResult, TrayScan};
+pub use times::{StepTime, Times};
 pub use tray_fit::{TrayFit, TraySeating, TrayZone};
 pub use wash::{Wash, WashPlace};
 

@@ -1,8 +1,10 @@
 //! The limits in a result.
 
+use crate::files::json::json_text;
 use judge::{Protocol, words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 
 /// The limits that a case was judged by.
@@ -10,6 +12,10 @@ use std::collections::BTreeMap;
 pub struct ProtocolResult {
     /// What the protocol calls itself.
     pub name: String,
+    /// SHA-256 of name and limits as they stand here, lower-case hexadecimal.
+    pub sha256: String,
+    /// The limits that differ from the program's own in value, zones or level.
+    pub changed: Vec<String>,
     /// Every limit by its name; the name ends with the unit.
     pub limits: BTreeMap<String, LimitResult>,
 }
@@ -73,12 +79,32 @@ impl From<&judge::Limit> for LimitResult {
 
 impl From<&Protocol> for ProtocolResult {
     fn from(protocol: &Protocol) -> Self {
-        let limits = protocol.limits();
+        let name = protocol.name().to_owned();
+        let limits: BTreeMap<String, LimitResult> = (protocol.limits())
+            .map(|(key, limit)| (key.name().to_owned(), limit.into()))
+            .collect();
         Self {
-            name: protocol.name().to_owned(),
-            limits: limits
-                .map(|(key, limit)| (key.name().to_owned(), limit.into()))
-                .collect(),
+            sha256: sha256(json_text(&(&name, &limits)).as_bytes()),
+            changed: changed(protocol),
+            name,
+            limits,
         }
     }
+}
+
+fn sha256(bytes: &[u8]) -> String {
+    let digest = Sha256::digest(bytes);
+    digest.iter().map(|byte| format!("{byte:02x}")).collect()
+}
+
+/// Names of the limits that differ from the program's own.
+fn changed(protocol: &Protocol) -> Vec<String> {
+    let own = Protocol::default();
+    let differs = |limit: &judge::Limit, own: &judge::Limit| {
+        (limit.value, limit.level) != (own.value, own.level) || limit.zones != own.zones
+    };
+    (protocol.limits().zip(own.limits()))
+        .filter(|((_, limit), (_, own))| differs(limit, own))
+        .map(|((key, _), _)| key.name().to_owned())
+        .collect()
 }

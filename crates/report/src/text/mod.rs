@@ -11,5 +11,7 @@ pub(crate) mod measured;
 pub(crate) mod names;
 pub(crate) mod repeat;
 pub(crate) mod rounding;
+pub(crate) mod steps;
 pub mod summary;
+pub(crate) mod times;
 pub mod words;

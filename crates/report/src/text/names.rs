@@ -6,6 +6,12 @@ use judge::words;
 /// Name of the report.
 pub const REPORT_FILE: &str = "report.html";
 
+/// Name of the sheet that goes with the parcel.
+pub const SHEET_FILE: &str = "sheet.html";
+
+/// Name of the same sheet as PDF.
+pub(crate) const SHEET_PDF_FILE: &str = "sheet.pdf";
+
 /// A pseudonym in letters that any system takes in a file's name.
 #[must_use]
 pub fn plain(case: &str) -> String {

@@ -42,7 +42,7 @@ fn column(mut marks: Vec<&Mark<'_>>, high: f64, is_left: bool) -> Markup {
 
 /// Heights close to those wanted (in rising order), between two bounds and with
 /// a distance from each other; closer together where there is no room for it.
-fn apart(wanted: &[f64], low: f64, high: f64, distance: f64) -> Vec<f64> {
+pub(crate) fn apart(wanted: &[f64], low: f64, high: f64, distance: f64) -> Vec<f64> {
     let distance = distance.min((high - low) / wanted.len().max(1) as f64);
     let mut heights: Vec<f64> = Vec::with_capacity(wanted.len());
     for &y in wanted {

@@ -9,18 +9,18 @@ use nalgebra::Point3;
 /// Findings that are marked on one picture: more could not be told apart.
 const MOST_MARKS: usize = 40;
 /// Something on a picture.
-pub(super) struct Mark<'a> {
-    pub(super) id: &'a str,
-    pub(super) kind: Kind,
-    pub(super) at: SheetPoint,
-    pub(super) radius: f64,
+pub(crate) struct Mark<'a> {
+    pub(crate) id: &'a str,
+    pub(crate) kind: Kind,
+    pub(crate) at: SheetPoint,
+    pub(crate) radius: f64,
     /// The stretch of border that it is about, as far as it shows.
-    pub(super) lines: Vec<Vec<SheetPoint>>,
+    pub(crate) lines: Vec<Vec<SheetPoint>>,
 }
 
 /// What a mark stands for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Kind {
+pub(crate) enum Kind {
     /// A ring, and a line along a stretch.
     Finding(Severity),
     /// A saltire.
@@ -28,7 +28,7 @@ pub(super) enum Kind {
 }
 
 /// Findings with a place on an impression, and marks of those that show.
-pub(super) fn finding_marks<'a>(
+pub(crate) fn finding_marks<'a>(
     result: &'a CaseResult,
     number: usize,
     impression: &ImpressionResult,

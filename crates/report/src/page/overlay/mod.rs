@@ -7,5 +7,8 @@ mod sheet;
 mod symbols;
 mod views;
 
+pub(crate) use labels::apart;
+pub(crate) use marks::{Kind, Mark, finding_marks};
 pub(super) use symbols::sample;
-pub(super) use views::{Marked, close, telling, wash, whole};
+pub(crate) use views::telling;
+pub(super) use views::{Marked, close, wash, whole};

@@ -6,7 +6,7 @@ use base64::engine::general_purpose::STANDARD;
 use maud::{Markup, html};
 
 /// A point of a sheet: to the right and down.
-pub(super) type SheetPoint = [f64; 2];
+pub(crate) type SheetPoint = [f64; 2];
 
 /// Width of a sheet; lettering is sized so that it is read on a phone too.
 pub(super) const WIDTH: f64 = 800.0;
@@ -25,11 +25,7 @@ pub(super) fn embedded(picture: &Picture, x: f64, y: f64, px: f64) -> Markup {
 
 /// Which side is the patient's right.
 pub(super) fn sides(picture: &Picture, width: f64, y: f64) -> Markup {
-    let [left, right] = if picture.right_is_right {
-        ["L", "R"]
-    } else {
-        ["R", "L"]
-    };
+    let [left, right] = picture.sides();
     html! {
         text x="8" y=(y) font-size="30" font-weight="bold" { (left) }
         text x=(width - 8.0) y=(y) font-size="30" font-weight="bold" text-anchor="end" { (right) }

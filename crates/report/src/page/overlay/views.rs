@@ -154,7 +154,7 @@ fn listed(names: &[&str]) -> String {
 }
 
 /// Of several views the first that shows the most findings that are no notes.
-pub fn telling<'a>(
+pub(crate) fn telling<'a>(
     result: &CaseResult,
     number: usize,
     impression: &ImpressionResult,

@@ -1,0 +1,98 @@
+//! How long each step of a check takes.
+
+use crate::road::Step;
+use std::sync::{Mutex, PoisonError};
+use std::time::{Duration, Instant, SystemTime};
+
+/// Runs while a case is checked, and hears of each step as it begins.
+#[derive(Debug)]
+pub struct Clock {
+    started: SystemTime,
+    begun: Instant,
+    steps: Mutex<Vec<(Step, Duration)>>,
+}
+
+/// When a case was checked, and how long each step took.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Timing {
+    /// When checking began.
+    pub started: SystemTime,
+    /// Each step and its duration, in the order in which they began.
+    pub steps: Vec<(Step, Duration)>,
+}
+
+impl Clock {
+    /// Starts the clock.
+    #[must_use]
+    pub fn start() -> Self {
+        Self {
+            started: SystemTime::now(),
+            begun: Instant::now(),
+            steps: Mutex::default(),
+        }
+    }
+
+    /// A step begins now.
+    pub fn begin(&self, step: Step) {
+        let mut steps = self.steps.lock().unwrap_or_else(PoisonError::into_inner);
+        steps.push((step, self.begun.elapsed()));
+    }
+
+    /// Stops the clock.
+    #[must_use]
+    pub fn stop(self) -> Timing {
+        let end = self.begun.elapsed();
+        let steps = self.steps.into_inner();
+        Timing {
+            started: self.started,
+            steps: durations(&steps.unwrap_or_else(PoisonError::into_inner), end),
+        }
+    }
+}
+
+/// Duration of each step from when it began, and when the last one ended.
+/// Impressions are measured side by side: a stage of one of them lasts until
+/// the next of the same impression or of the whole case begins.
+fn durations(steps: &[(Step, Duration)], end: Duration) -> Vec<(Step, Duration)> {
+    let impression = |step: &Step| match step {
+        Step::Measuring { impression, .. } => Some(*impression),
+        _ => None,
+    };
+    let each = steps.iter().enumerate();
+    each.map(|(number, (step, from))| {
+        let own = impression(step);
+        let next = steps[number + 1..].iter().find(|(next, _)| {
+            own.is_none() || impression(next).is_none() || impression(next) == own
+        });
+        let until = next.map_or(end, |(_, from)| *from);
+        (*step, until.saturating_sub(*from))
+    })
+    .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use measure::Stage;
+
+    #[test]
+    fn stages_of_impressions_side_by_side_are_timed_apart() {
+        let measuring = |impression, stage| Step::Measuring {
+            impression,
+            of: 2,
+            stage,
+        };
+        let at = Duration::from_secs;
+        let steps = [
+            (Step::Reading, at(0)),
+            (measuring(0, Stage::Frame), at(2)),
+            (measuring(1, Stage::Frame), at(3)),
+            (measuring(0, Stage::Cover), at(7)),
+            (Step::Judging, at(9)),
+        ];
+        let lasted: Vec<u64> = (durations(&steps, at(10)).iter())
+            .map(|(_, duration)| duration.as_secs())
+            .collect();
+        assert_eq!(lasted, [2, 5, 6, 2, 1]);
+    }
+}

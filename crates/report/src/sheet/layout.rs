@@ -1,0 +1,352 @@
+//! Where everything lies on the sheet. What is at the bottom has its place
+//! first; what is to be done fills the room that is left, in lettering as large
+//! as fits, and what does not fit is counted.
+
+use super::content::{Content, Parcel, Shown, Task};
+use super::font::{Weight, clipped, wrapped};
+use super::paper::{A4, GREY, INK, Paper, Pen};
+use super::picture;
+use crate::picture::Pictures;
+use crate::result::CaseResult;
+
+const LEFT: f64 = 36.0;
+const RIGHT: f64 = A4[0] - 36.0;
+const WIDE: f64 = RIGHT - LEFT;
+const TOP: f64 = 34.0;
+const BOTTOM: f64 = A4[1] - 30.0;
+/// Most impressions that have a picture.
+const MOST_PICTURES: usize = 2;
+/// Most lines that places of one task take.
+const MOST_PLACES: usize = 2;
+/// Most lines of what is missing from the parcel.
+const MOST_MISSING: usize = 5;
+/// Sizes of lettering, the largest that fits is taken.
+const SIZES: [f64; 4] = [10.0, 9.2, 8.5, 7.8];
+/// Width of a box to tick, and of the gap after it, as shares of the lettering.
+const BOX: f64 = 1.05;
+const INDENT: f64 = 1.7;
+const SMALL: f64 = 8.5;
+const THIN: Pen = Pen::whole(0.6, GREY);
+
+/// The page of a case.
+pub(super) fn laid_out<'a>(
+    result: &'a CaseResult,
+    pictures: &'a Pictures,
+    content: &Content<'a>,
+) -> Paper<'a> {
+    let mut paper = Paper::new(format!("Case {}: {}", content.case, content.verdict));
+    let below_head = head(&mut paper, content);
+    let foot = foot(&mut paper, content);
+    let foot = parcel(&mut paper, &content.parcel, foot);
+    let top = views(
+        &mut paper,
+        result,
+        pictures,
+        &content.impressions,
+        below_head,
+    );
+    tasks(&mut paper, content, top, foot);
+    paper
+}
+
+/// Case, verdict, what it asks for, and when. Gives where the next thing begins.
+fn head(paper: &mut Paper<'_>, content: &Content<'_>) -> f64 {
+    const VERDICT: f64 = 20.0;
+    let word = content.verdict.to_uppercase();
+    let width = Weight::Bold.width(&word, VERDICT);
+    let frame = [RIGHT - width - 16.0, TOP];
+    paper.area(
+        frame,
+        [width + 16.0, 30.0],
+        Some(Pen::whole(2.2, INK)),
+        None,
+    );
+    paper.words(
+        [RIGHT - width - 8.0, TOP + 22.5],
+        Weight::Bold,
+        VERDICT,
+        word,
+    );
+    let room = frame[0] - LEFT - 12.0;
+    let case = clipped(&format!("Case {}", content.case), Weight::Bold, 18.0, room);
+    paper.words(
+        [LEFT, TOP + 8.0],
+        Weight::Book,
+        SMALL,
+        "Impression check: goes with the parcel",
+    );
+    paper.words([LEFT, TOP + 28.0], Weight::Bold, 18.0, case);
+    let mut y = TOP + 48.0;
+    for line in wrapped(&content.lead, Weight::Bold, 11.5, WIDE) {
+        paper.words([LEFT, y], Weight::Bold, 11.5, line);
+        y += 14.0;
+    }
+    let times = content.times.as_deref();
+    let times = times.unwrap_or("Time of the check: not recorded.");
+    paper.time([LEFT, y], SMALL, clipped(times, Weight::Book, SMALL, WIDE));
+    paper.line([LEFT, y + 6.0], [RIGHT, y + 6.0], Pen::whole(1.2, INK));
+    y + 10.0
+}
+
+/// What every sheet ends with, drawn from the lower edge upward. Gives where it
+/// begins.
+fn foot(paper: &mut Paper<'_>, content: &Content<'_>) -> f64 {
+    const CAUTIONS: [&str; 2] = [
+        "An aid to inspection, not a medical device; the licensed clinician decides. Disinfect before handling and shipping. \
+         Makers' instructions take precedence.",
+        "Relieve a tray only out of the mouth, with eye and dust protection; then feel for sharp edges. This page is health \
+         data: keep it as such.",
+    ];
+    const TINY: f64 = 7.4;
+    let program = format!("{} · limits: {}", content.program, content.limits);
+    let program = clipped(&program, Weight::Book, TINY, WIDE);
+    paper.words([LEFT, BOTTOM], Weight::Book, TINY, program);
+    let mut y = BOTTOM - 12.0;
+    for line in CAUTIONS.iter().rev() {
+        paper.words([LEFT, y], Weight::Book, TINY, *line);
+        y -= 9.6;
+    }
+    y -= 12.0;
+    signatures(paper, y);
+    y -= 54.0;
+    paper.line([LEFT, y + 12.0], [RIGHT, y + 12.0], THIN);
+    paper.words(
+        [LEFT, y + 6.0],
+        Weight::Book,
+        SMALL,
+        not_judged(&content.not_judged),
+    );
+    y -= 6.0;
+    paper.line([LEFT, y], [RIGHT, y], THIN);
+    y
+}
+
+/// Lines for names, dates and a reason, the lower one at `y`.
+fn signatures(paper: &mut Paper<'_>, y: f64) {
+    let middle = LEFT + WIDE * 0.6;
+    for (text, from, to, y) in [
+        ("Checked by", LEFT, middle - 12.0, y - 22.0),
+        ("Date", middle, RIGHT, y - 22.0),
+        ("Returned because", LEFT, RIGHT, y),
+    ] {
+        paper.words([from, y], Weight::Book, SMALL, text);
+        let start = from + Weight::Book.width(text, SMALL) + 5.0;
+        paper.line([start, y + 1.5], [to, y + 1.5], Pen::whole(0.8, INK));
+    }
+}
+
+/// What was not judged, in one line; what does not fit is counted.
+fn not_judged(checks: &[String]) -> String {
+    if checks.is_empty() {
+        return "Not judged: nothing; every check was made.".to_owned();
+    }
+    let line = |shown: usize| {
+        let more = checks.len() - shown;
+        let rest = match more {
+            0 => String::new(),
+            _ => format!(" and {more} more"),
+        };
+        format!(
+            "Not judged ({}, see the report): {}{rest}.",
+            checks.len(),
+            checks[..shown].join(", ")
+        )
+    };
+    (1..=checks.len())
+        .rev()
+        .map(line)
+        .find(|line| Weight::Book.width(line, SMALL) <= WIDE)
+        .unwrap_or_else(|| format!("Not judged: {} checks; see the report.", checks.len()))
+}
+
+/// What is missing from the parcel, drawn above `bottom`. Gives where it begins.
+fn parcel(paper: &mut Paper<'_>, parcel: &Parcel, bottom: f64) -> f64 {
+    let tasks: Vec<Task> = match parcel {
+        Parcel::NotStated => Vec::new(),
+        Parcel::Missing(texts) => (texts.iter())
+            .map(|text| Task {
+                text: text.clone(),
+                places: Vec::new(),
+            })
+            .collect(),
+    };
+    let said = match parcel {
+        Parcel::NotStated => "Parcel: the case does not state what is in it.",
+        Parcel::Missing(texts) if texts.is_empty() => "Parcel: nothing is missing.",
+        Parcel::Missing(_) => "Missing from the parcel",
+    };
+    const SIZE: f64 = 9.2;
+    let rows: Vec<Vec<Line>> = tasks.iter().map(|task| task_lines(task, SIZE)).collect();
+    let mut kept = rows.len();
+    while rows[..kept].iter().map(Vec::len).sum::<usize>() > MOST_MISSING && kept > 1 {
+        kept -= 1;
+    }
+    let more = rows.len() - kept;
+    let lines: usize = rows[..kept].iter().map(Vec::len).sum();
+    let top = bottom - 18.0 - lines as f64 * leading(SIZE) - 3.0 * kept as f64;
+    let mut y = top + 12.0;
+    let said = match more {
+        0 => said.to_owned(),
+        _ => format!("{said} (and {more} more in the report)"),
+    };
+    paper.words([LEFT, y], Weight::Bold, 9.5, said);
+    y += 3.0;
+    for row in &rows[..kept] {
+        y = ticked(paper, row, SIZE, y);
+    }
+    paper.line([LEFT, top], [RIGHT, top], THIN);
+    top
+}
+
+/// The pictures side by side. Gives where the next thing begins.
+fn views<'a>(
+    paper: &mut Paper<'a>,
+    result: &'a CaseResult,
+    pictures: &'a Pictures,
+    shown: &[Shown<'a>],
+    top: f64,
+) -> f64 {
+    const HIGH: f64 = 222.0;
+    const GAP: f64 = 14.0;
+    let few = &shown[..shown.len().min(MOST_PICTURES)];
+    let wide = match few.len() {
+        0 => return top,
+        1 => WIDE * 0.66,
+        number => (WIDE - GAP * (number - 1) as f64) / number as f64,
+    };
+    let mut hidden = Vec::new();
+    for (number, one) in few.iter().enumerate() {
+        let left = if few.len() == 1 {
+            LEFT + (WIDE - wide) / 2.0
+        } else {
+            LEFT + number as f64 * (wide + GAP)
+        };
+        let name = format!("{}: {}", one.name, one.verdict);
+        paper.words(
+            [left, top + 10.0],
+            Weight::Bold,
+            10.0,
+            clipped(&name, Weight::Bold, 10.0, wide),
+        );
+        let place = [left, top + 14.0];
+        hidden.extend(picture::draw(
+            paper,
+            result,
+            pictures,
+            one,
+            place,
+            [wide, HIGH],
+        ));
+    }
+    let y = top + 14.0 + HIGH + 12.0;
+    let mut legend = "R, L: the patient's right and left. Numbered ring: a place that fails; dashed: a question. Dark: thin \
+                      material over the tray; bright: 3 mm or more; grey: not measured."
+        .to_owned();
+    if !hidden.is_empty() {
+        legend = format!("Hidden in these views: {}. {legend}", hidden.join(", "));
+    }
+    if shown.len() > few.len() {
+        legend = format!(
+            "{} more impressions are in the report. {legend}",
+            shown.len() - few.len()
+        );
+    }
+    let mut y = y;
+    for line in wrapped(&legend, Weight::Book, 7.4, WIDE)
+        .into_iter()
+        .take(2)
+    {
+        paper.words([LEFT, y], Weight::Book, 7.4, line);
+        y += 9.4;
+    }
+    paper.line([LEFT, y - 4.0], [RIGHT, y - 4.0], THIN);
+    y
+}
+
+/// What is to be done between two heights.
+fn tasks(paper: &mut Paper<'_>, content: &Content<'_>, top: f64, bottom: f64) {
+    let mut y = top + 12.0;
+    paper.words([LEFT, y], Weight::Bold, 11.5, "What to do, in this order");
+    y += 3.0;
+    if content.tasks.is_empty() {
+        let words = "Nothing fails and nothing is in question in the checks that were made.";
+        paper.words([LEFT, y + 13.0], Weight::Book, 10.0, words);
+        y += 16.0;
+    }
+    let room = bottom - y - leading(SMALL) - 4.0;
+    let smallest = SIZES[SIZES.len() - 1];
+    let size = (SIZES.into_iter())
+        .find(|&size| fitting(&content.tasks, size, room) == content.tasks.len())
+        .unwrap_or(smallest);
+    let kept = fitting(&content.tasks, size, room);
+    for task in &content.tasks[..kept] {
+        y = ticked(paper, &task_lines(task, size), size, y);
+    }
+    let more = content.tasks.len() - kept;
+    let rest = match (more, content.notes) {
+        (0, 0) => return,
+        (0, notes) => format!("Notes that change no verdict: {notes}, in the report."),
+        (more, 0) => format!("And {more} more to do, in the report."),
+        (more, notes) => format!("And {more} more to do, and {notes} notes, in the report."),
+    };
+    let weight = if more > 0 { Weight::Bold } else { Weight::Book };
+    paper.words([LEFT, y + leading(SMALL)], weight, SMALL, rest);
+}
+
+/// How many tasks, from the first, fit into a height.
+fn fitting(tasks: &[Task], size: f64, room: f64) -> usize {
+    let mut y = 0.0;
+    let high = |task: &Task| task_lines(task, size).len() as f64 * leading(size) + 3.0;
+    (tasks.iter())
+        .take_while(|task| {
+            y += high(task);
+            y <= room
+        })
+        .count()
+}
+
+fn leading(size: f64) -> f64 {
+    size * 1.22
+}
+
+/// A line of lettering.
+type Line = (Weight, String);
+
+/// The lines of a task: where, then what is to be done.
+fn task_lines(task: &Task, size: f64) -> Vec<Line> {
+    let wide = WIDE - INDENT * size;
+    let of = |weight, lines: Vec<String>| lines.into_iter().map(move |line| (weight, line));
+    let all = task.places.len();
+    let places = |kept: usize| {
+        let more = match all - kept {
+            0 => String::new(),
+            more => format!("; and {more} more"),
+        };
+        let text = format!("{}{more}", task.places[..kept].join("; "));
+        wrapped(&text, Weight::Bold, size, wide)
+    };
+    let fits = |lines: &Vec<String>| lines.len() <= MOST_PLACES;
+    let places = (1..=all).rev().map(places).find(fits).unwrap_or_default();
+    let text = wrapped(&task.text, Weight::Book, size, wide);
+    of(Weight::Bold, places)
+        .chain(of(Weight::Book, text))
+        .collect()
+}
+
+/// Lines with a box to tick before the first. Gives where the next begin.
+fn ticked(paper: &mut Paper<'_>, lines: &[Line], size: f64, top: f64) -> f64 {
+    let side = BOX * size;
+    let box_top = top + leading(size) - size * 0.9;
+    paper.area(
+        [LEFT, box_top],
+        [side, side],
+        Some(Pen::whole(1.0, INK)),
+        None,
+    );
+    let mut y = top;
+    for (weight, line) in lines {
+        y += leading(size);
+        paper.words([LEFT + INDENT * size, y], *weight, size, line.clone());
+    }
+    y + 3.0
+}

@@ -1,0 +1,73 @@
+//! The sheet that goes with the parcel: one A4 page for one case, as HTML and as
+//! PDF. It holds what a person at the bench needs and no more: the verdict, what
+//! is to be done in order, one picture of each impression to be worked from,
+//! what is missing from the parcel, and lines to sign.
+//!
+//! [`content`] says what stands on it, [`layout`] where; the page is plain data
+//! ([`paper`]) that [`svg`] and [`pdf`] draw alike. Its fonts are part of the
+//! program. It uses shades of grey alone, so that any printer will do.
+
+mod content;
+mod font;
+mod layout;
+mod paper;
+mod pdf;
+mod pdf_font;
+mod picture;
+mod svg;
+#[cfg(test)]
+mod tests;
+
+use crate::page::whole;
+use crate::picture::Pictures;
+use crate::result::CaseResult;
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use content::Content;
+use font::Weight;
+use maud::{PreEscaped, html};
+pub(crate) use paper::Paper;
+use std::io;
+
+/// The sheet of a case.
+pub(crate) fn sheet<'a>(result: &'a CaseResult, pictures: &'a Pictures) -> Paper<'a> {
+    layout::laid_out(result, pictures, &Content::of(result))
+}
+
+/// The sheet as a web page that needs no other file.
+pub(crate) fn page(paper: &Paper<'_>) -> String {
+    let body = html! {
+        style { (PreEscaped(style())) }
+        main.sheet {
+            h1.visually-hidden { (paper.title) }
+            div.scroll role="region" tabindex="0" aria-label="The sheet" { (svg::drawn(paper)) }
+        }
+    };
+    whole(&paper.title, &body)
+}
+
+/// The sheet as a PDF file.
+///
+/// # Errors
+/// When a picture or a font cannot be read.
+pub(crate) fn pdf(paper: &Paper<'_>) -> Result<Vec<u8>, io::Error> {
+    pdf::encoded(paper)
+}
+
+/// The fonts, and how the page lies on a screen and on paper.
+fn style() -> String {
+    let faces: String = Weight::ALL
+        .map(|weight| {
+            let value = match weight {
+                Weight::Book => "normal",
+                Weight::Bold => "bold",
+            };
+            let file = STANDARD.encode(weight.file());
+            format!(
+                "@font-face {{ font-family: Sheet; font-weight: {value}; \
+                 src: url(data:font/ttf;base64,{file}); }}\n"
+            )
+        })
+        .concat();
+    faces + include_str!("style.css")
+}
