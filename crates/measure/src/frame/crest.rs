@@ -23,9 +23,25 @@ pub(super) struct Bottoms {
 }
 
 impl Bottoms {
-    /// The bottoms seen from the centroid of the trough's cells. `None` without
-    /// a trough.
+    /// The bottoms seen from the centroid of the trough's cells, each the deepest of
+    /// its direction. `None` without a trough.
     pub(super) fn seen_from_centre(map: &HeightMap, depths: &[f32]) -> Option<Self> {
+        let deepest_of_each = |ways: &[Vec<Place>], _: Point2<f64>| -> Vec<Option<Stretch>> {
+            ways.iter().map(|way| deepest(troughs(way))).collect()
+        };
+        Self::chosen(map, depths, deepest_of_each)
+    }
+
+    /// The bottoms of a trough that goes round an arch. `None` without a trough.
+    fn round_the_arch(map: &HeightMap, depths: &[f32]) -> Option<Self> {
+        Self::chosen(map, depths, beside_their_neighbours)
+    }
+
+    fn chosen(
+        map: &HeightMap,
+        depths: &[f32],
+        choose: impl Fn(&[Vec<Place>], Point2<f64>) -> Vec<Option<Stretch>>,
+    ) -> Option<Self> {
         let depths = &of_large_parts(map, depths);
         let (mut sum, mut weight) = (Vector2::zeros(), 0.0);
         for (i, centre) in map.cells() {
@@ -34,19 +50,24 @@ impl Bottoms {
                 weight += f64::from(depths[i]);
             }
         }
-        (weight > 0.0).then(|| Self::seen_from(map, depths, Point2::from(sum / weight)))
+        (weight > 0.0).then(|| Self::seen_from(map, depths, Point2::from(sum / weight), choose))
     }
 
     /// The bottoms seen from a place: in each direction, the lowest point of
-    /// the deepest stretch of trough that goes on from its neighbours.
-    fn seen_from(map: &HeightMap, depths: &[f32], centre: Point2<f64>) -> Self {
+    /// the stretch of trough that is chosen.
+    fn seen_from(
+        map: &HeightMap,
+        depths: &[f32],
+        centre: Point2<f64>,
+        choose: impl Fn(&[Vec<Place>], Point2<f64>) -> Vec<Option<Stretch>>,
+    ) -> Self {
         /// A stretch this shallow beside the usual is a dip of the palate.
         const LEAST_PART_OF_USUAL: f32 = 0.4;
         let ways: Vec<Vec<Place>> = (0..DIRECTIONS)
             .map(|i| TAU * i as f64 / DIRECTIONS as f64)
             .map(|angle| way_out(map, depths, centre, Vector2::new(angle.cos(), angle.sin())))
             .collect();
-        let stretches = beside_their_neighbours(&ways, centre);
+        let stretches = choose(&ways, centre);
         let mut known: Vec<f32> = stretches.iter().flatten().map(|s| s.depth).collect();
         known.sort_by(f32::total_cmp);
         let usual = known.get(known.len() * 3 / 4).copied().unwrap_or(0.0);
@@ -281,7 +302,7 @@ impl CrestLine {
     /// of symmetry lies at `midline_x`.
     pub fn trace(map: &HeightMap, midline_x: f64) -> Option<Self> {
         let depths = map.valley_depths(anatomy::TROUGH_HALF_WIDTH_MM);
-        let bottoms = Bottoms::seen_from_centre(map, &depths)?;
+        let bottoms = Bottoms::round_the_arch(map, &depths)?;
         // From straight back (-y), anticlockwise: over +x, front, -x.
         let back = DIRECTIONS * 3 / 4;
         let ordered: Vec<Point3<f64>> = (0..DIRECTIONS)
