@@ -235,8 +235,7 @@ impl App {
     fn enlarge_drawing(&mut self) {
         self.enlarged = !self.enlarged && self.drawing().is_some();
         if self.drawing().is_none() {
-            self.notice =
-                "No section drawing: only findings along the border have one.".to_owned();
+            self.notice = "No section drawing: only findings along the border have one.".to_owned();
         }
     }
 }

@@ -110,7 +110,11 @@ impl App {
         let mut notice = String::new();
         let marks = (0..opened.impressions.len())
             .map(|number| {
-                let sum = opened.result.impressions.get(number).map(|of| of.scan.sha256.as_str());
+                let sum = opened
+                    .result
+                    .impressions
+                    .get(number)
+                    .map(|of| of.scan.sha256.as_str());
                 let file = landmarks_file(&opened, number);
                 Marks::of_scan(&file, sum.unwrap_or_default()).unwrap_or_else(|refused| {
                     notice = refused;

@@ -114,7 +114,11 @@ impl Marks {
     /// As for [`Marks::load`].
     pub fn of_scan(path: &Path, scan_sha256: &str) -> Result<Self, String> {
         let mut marks = Self::load(path)?;
-        if marks.scan_sha256.as_ref().is_some_and(|sum| sum != scan_sha256) {
+        if marks
+            .scan_sha256
+            .as_ref()
+            .is_some_and(|sum| sum != scan_sha256)
+        {
             marks = Self::default();
         }
         marks.scan_sha256 = Some(scan_sha256.to_owned());

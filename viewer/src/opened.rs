@@ -11,7 +11,9 @@ use mesh::{Mesh, SpatialIndex, Unit};
 use nalgebra::{Point3, Vector3};
 use rayon::prelude::*;
 use report::result::{Arch, CaseResult, ImpressionResult, OutputFile};
-use report::{FiguredMesh, ReadResultError, ReadSurfaceError, WriteError, default_folder, folder_without_case};
+use report::{
+    FiguredMesh, ReadResultError, ReadSurfaceError, WriteError, default_folder, folder_without_case,
+};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
@@ -140,7 +142,10 @@ pub fn open(source: &Source, progress: &(dyn Fn(String) + Sync)) -> Result<Opene
     }
     let checked = source.check(case, &|step| progress(step.to_string()))?;
     let folder = known.unwrap_or_else(|| {
-        let sum = checked.impressions.first().map(|one| one.scan.sha256.as_str());
+        let sum = checked
+            .impressions
+            .first()
+            .map(|one| one.scan.sha256.as_str());
         folder_without_case(SystemTime::now(), sum.unwrap_or_default())
     });
     let result = CaseResult::of(&checked);

@@ -102,7 +102,8 @@ mod tests {
         let mut ticks = Ticks::of_scans(folder.path(), &one);
         ticks.toggle(&finding("F1", None));
         ticks.save(folder.path()).unwrap();
-        let is_done = |of: &[String]| Ticks::of_scans(folder.path(), of).is_done(&finding("F1", None));
+        let is_done =
+            |of: &[String]| Ticks::of_scans(folder.path(), of).is_done(&finding("F1", None));
         assert!(is_done(&one) && !is_done(&other));
     }
 

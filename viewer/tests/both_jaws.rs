@@ -430,5 +430,8 @@ fn a_bare_scan_is_opened_with_its_tray_and_jaw() {
         &|_| {},
     );
     let text = refused.err().unwrap().to_string();
-    assert!(text.contains("--arch cannot be used with a case file"), "{text}");
+    assert!(
+        text.contains("--arch cannot be used with a case file"),
+        "{text}"
+    );
 }
