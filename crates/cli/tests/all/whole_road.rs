@@ -1,7 +1,7 @@
 //! The whole road on the demonstration case: a scan in, a verdict out.
 #![allow(clippy::unwrap_used)]
 
-use crate::common::{archproof, demonstration, demonstration_files, first_pass, run};
+use crate::common::{archproof, demonstration, demonstration_files, first_pass, run, timeless};
 use judge::words::SAFETY;
 use serde_json::Value;
 use std::fs;
@@ -168,20 +168,6 @@ fn one_input_gives_the_same_bytes_on_one_thread_and_on_many() {
             [&one, &many].map(|out| timeless(&fs::read_to_string(out.join(page)).unwrap()));
         assert!(one == many, "{page}");
     }
-}
-
-/// A page without its elements of class `time`.
-fn timeless(page: &str) -> String {
-    const CLASS: &str = "class=\"time\"";
-    let mut rest = page;
-    let mut kept = String::new();
-    while let Some((before, after)) = rest.split_once(CLASS) {
-        let (outside, tag) = before.rsplit_once('<').unwrap();
-        kept += outside;
-        rest = after.split_once(&format!("</{}>", tag.trim())).unwrap().1;
-    }
-    assert!(kept.len() > 1000, "the page states its times");
-    kept + rest
 }
 
 #[test]

@@ -17,8 +17,8 @@ const BESIDE_MM: f64 = 2.5;
 /// Holes up to this length are crossed, mm.
 const LONGEST_GAP_MM: f64 = 7.0;
 /// The last of the trough's bottoms lie on the roll of the posterior border: how
-/// far before them the surface turns over, mm, of the usual radius of a border.
-const TURN_WITHIN_MM: f64 = 1.5;
+/// far before them the surface turns over, mm (own choice, no source).
+const TURN_WITHIN_MM: f64 = 1.0;
 /// Expanded uncertainty (k = 2) of where a pad begins, mm.
 const PAD_BEGINS_WITHIN_MM: f64 = 1.2;
 

@@ -108,7 +108,7 @@ fn a_large_binary_stl_is_numbered_in_order_of_appearance() {
     "vertex -inf",
     "line 4: a coordinate is not a finite number"
 )]
-#[case::out_of_proportion("vertex 0e0", "vertex 1e30", "line 4: a coordinate of 1e30")]
+#[case::out_of_proportion("vertex 0e0", "vertex 1e30", "line 4: the coordinate 1e30")]
 #[case::four_corners("endloop", "vertex 9 9 9\nendloop", "line 8: triangle 1 has 4 corners")]
 #[case::two_corners("vertex 0e0 0e0 0e0\n", "", "line 6: triangle 1 has 2 corners")]
 #[case::stray_word("endfacet", "endface", "line 8: 'endfacet' expected")]
