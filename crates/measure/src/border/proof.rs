@@ -5,6 +5,7 @@
 use super::figures::{BorderPart, Missing, STATION_STEP_MM, StationFigure};
 use super::station::{Outlook, Reached};
 use crate::anatomy;
+use crate::frame::has_both_limbs;
 use geometry::height_map::HeightMap;
 use nalgebra::{Point2, Point3, Vector2};
 use rayon::prelude::*;
@@ -101,19 +102,6 @@ fn without_figures(mut station: Reached) -> Reached {
 /// buccal border accompany nearly all of it.
 pub(super) fn covers_the_arch(stations: &[Reached], crest: &[Point3<f64>]) -> bool {
     has_both_limbs(crest) && accompany_both_limbs(stations, crest)
-}
-
-/// Whether neither limb of the crest line is much shorter than the other: arches
-/// are nearly symmetric, and a shorter limb was lost while it was traced.
-fn has_both_limbs(crest: &[Point3<f64>]) -> bool {
-    /// Room for an impression that ends early on one side.
-    const LEAST_SHARE: f64 = 0.6;
-    let Some(front) = (0..crest.len()).max_by(|&a, &b| crest[a].y.total_cmp(&crest[b].y)) else {
-        return false;
-    };
-    // The points lie a millimetre apart.
-    let limbs = [front, crest.len() - 1 - front].map(|points| points as f64);
-    limbs[0].min(limbs[1]) >= LEAST_SHARE * limbs[0].max(limbs[1])
 }
 
 fn accompany_both_limbs(stations: &[Reached], crest: &[Point3<f64>]) -> bool {

@@ -302,7 +302,30 @@ impl CrestLine {
     /// of symmetry lies at `midline_x`.
     pub fn trace(map: &HeightMap, midline_x: f64) -> Option<Self> {
         let depths = map.valley_depths(anatomy::TROUGH_HALF_WIDTH_MM);
-        let bottoms = Bottoms::round_the_arch(map, &depths)?;
+        let deepest = Bottoms::seen_from_centre(map, &depths)?;
+        let first = Self::through(&deepest, |from_front| {
+            limb_length(from_front, midline_x, 0.0)
+        })?;
+        if has_both_limbs(&first.points) {
+            return Some(first);
+        }
+        // Hollows beside the trough led the line astray.
+        let round = Bottoms::round_the_arch(map, &depths).and_then(|bottoms| {
+            Self::through(&bottoms, |from_front| {
+                limb_length(from_front, midline_x, BEHIND_FRONT_MM)
+            })
+        });
+        round
+            .filter(|crest| has_both_limbs(&crest.points))
+            .or(Some(first))
+    }
+
+    /// The line through bottoms, from limb to limb; `limb_length` says how many of
+    /// the points from the front belong to a limb.
+    fn through(
+        bottoms: &Bottoms,
+        limb_length: impl Fn(Vec<&Point3<f64>>) -> usize,
+    ) -> Option<Self> {
         // From straight back (-y), anticlockwise: over +x, front, -x.
         let back = DIRECTIONS * 3 / 4;
         let ordered: Vec<Point3<f64>> = (0..DIRECTIONS)
@@ -313,8 +336,8 @@ impl CrestLine {
         }
         let whole = evenly(&smoothed(&ordered, 3), 1.0);
         let front = (0..whole.len()).max_by(|&a, &b| whole[a].y.total_cmp(&whole[b].y))?;
-        let first = front - limb_length(whole[..=front].iter().rev(), midline_x);
-        let last = front + limb_length(whole[front..].iter(), midline_x);
+        let first = front - limb_length(whole[..=front].iter().rev().collect());
+        let last = front + limb_length(whole[front..].iter().collect());
         Some(Self {
             points: whole[first..=last].to_vec(),
         })
@@ -363,21 +386,36 @@ impl CrestLine {
     }
 }
 
+/// Nearer to the front a line may turn in toward a papilla, mm.
+const BEHIND_FRONT_MM: f64 = 10.0;
+
+/// Whether neither limb of a crest line, whose points lie a millimetre apart, is much
+/// shorter than the other: arches are nearly symmetric, and a shorter limb was lost
+/// while it was traced.
+pub(crate) fn has_both_limbs(crest: &[Point3<f64>]) -> bool {
+    /// Room for an impression that ends early on one side.
+    const LEAST_SHARE: f64 = 0.6;
+    let Some(front) = (0..crest.len()).max_by(|&a, &b| crest[a].y.total_cmp(&crest[b].y)) else {
+        return false;
+    };
+    let limbs = [front, crest.len() - 1 - front].map(|points| points as f64);
+    limbs[0].min(limbs[1]) >= LEAST_SHARE * limbs[0].max(limbs[1])
+}
+
 /// How many points of a line from the front run on until it turns in across
-/// the back: limbs run backward, and what joins them is not crest.
-fn limb_length<'a>(from_front: impl Iterator<Item = &'a Point3<f64>>, midline_x: f64) -> usize {
+/// the back, further than `behind_front_mm` behind the front: limbs run backward,
+/// and what joins them is not crest.
+fn limb_length(from_front: Vec<&Point3<f64>>, midline_x: f64, behind_front_mm: f64) -> usize {
     let off_midline = |p: &Point3<f64>| (p.x - midline_x).abs();
     const SPAN: usize = 5;
     const BACKWARD: f64 = 0.7;
     const INWARD: f64 = 0.6;
-    /// Nearer to the front the line may turn in toward a papilla.
-    const BEHIND_FRONT_MM: f64 = 10.0;
-    let points: Vec<&Point3<f64>> = from_front.collect();
+    let points = from_front;
     let mut is_limb = false;
     for i in SPAN..points.len() {
         let (from, to) = (points[i - SPAN], points[i]);
         let length = (to - from).norm().max(f64::MIN_POSITIVE);
-        is_limb |= (from.y - to.y) / length > BACKWARD && points[0].y - to.y > BEHIND_FRONT_MM;
+        is_limb |= (from.y - to.y) / length > BACKWARD && points[0].y - to.y > behind_front_mm;
         if is_limb && (off_midline(from) - off_midline(to)) / length > INWARD {
             return i - SPAN;
         }

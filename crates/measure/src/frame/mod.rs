@@ -18,6 +18,7 @@ mod symmetry;
 mod teeth;
 
 pub use crest::CrestLine;
+pub(crate) use crest::has_both_limbs;
 pub use figures::Frame;
 
 use crate::anatomy;
