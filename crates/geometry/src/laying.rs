@@ -64,17 +64,30 @@ impl Laying {
         target: &Target,
         starts: &[Isometry3<f64>],
     ) -> Result<Registered, NotLaid> {
-        if !starts.is_empty()
-            && let Ok(found) = register(source, target, starts)
-            && self.accepts(&found)
-        {
-            return Ok(found);
-        }
-        let found = register_anywhere(source, target)?;
-        if self.accepts(&found) {
-            Ok(found)
-        } else {
-            Err(NotLaid::Unfit(Box::new(found)))
-        }
+        lay_refined(source, target, starts, |found| {
+            self.accepts(found).then(|| found.clone())
+        })
     }
+}
+
+/// Lays evenly spread points of a surface on a target, from the starts if one of
+/// them leads to a pose that can be refined to something acceptable, else from
+/// anywhere.
+///
+/// # Errors
+/// When no pose is found, or none can be refined.
+pub fn lay_refined<T>(
+    source: &[SurfacePoint],
+    target: &Target,
+    starts: &[Isometry3<f64>],
+    refined: impl Fn(&Registered) -> Option<T>,
+) -> Result<T, NotLaid> {
+    if !starts.is_empty()
+        && let Ok(found) = register(source, target, starts)
+        && let Some(refined) = refined(&found)
+    {
+        return Ok(refined);
+    }
+    let found = register_anywhere(source, target)?;
+    refined(&found).ok_or_else(|| NotLaid::Unfit(Box::new(found)))
 }

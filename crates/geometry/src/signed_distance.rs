@@ -1,7 +1,28 @@
 //! Signed distance to the surface of a thin-walled solid.
 
 use mesh::{Mesh, Nearest, SpatialIndex, Topology};
-use nalgebra::{Isometry3, Point3, Vector3};
+use nalgebra::{Point3, Unit, UnitVector3, Vector3};
+
+/// Barycentric weight below which a place lies on the edge opposite the corner.
+const ON_EDGE: f64 = 1e-6;
+
+/// How a point lies beside a solid.
+#[derive(Debug, Clone, Copy)]
+pub struct Beside {
+    /// Signed distance, mm, negative inside the solid's wall.
+    pub mm: f64,
+    /// Away from the solid: from its nearest place to the point, or its outward
+    /// normal where the two nearly coincide.
+    pub away: UnitVector3<f64>,
+    /// The nearest place, solid coordinates.
+    pub place: Point3<f64>,
+    /// Angle between `away` and the normal of the nearest triangle, rad: above 0
+    /// on an edge or corner alone.
+    pub off_normal: f64,
+    /// Whether the nearest place lies on an edge of one triangle alone, where the
+    /// surface ends.
+    pub on_open_edge: bool,
+}
 
 /// A thin-walled solid ready to be measured from.
 pub struct Solid<'a> {
@@ -32,22 +53,58 @@ impl<'a> Solid<'a> {
         }
     }
 
-    /// Signed distances, mm, of points to the solid, negative inside its wall;
-    /// `solid_from_points` moves them into its coordinates. `None` where the
-    /// nearest part of it shows its back: the wall between was not scanned, or
-    /// no solid lies there.
-    pub fn distances(
-        &self,
-        points: &[Point3<f64>],
-        solid_from_points: &Isometry3<f64>,
-    ) -> Vec<Option<f64>> {
-        let moved: Vec<Point3<f64>> = points.iter().map(|p| solid_from_points * p).collect();
-        self.index
-            .nearest_many(&moved, f64::INFINITY)
-            .iter()
-            .zip(&moved)
-            .map(|(nearest, point)| self.signed(point, nearest.as_ref()?))
+    /// Signed distances, mm, of points (solid coordinates) to the solid, negative
+    /// inside its wall. `None` where the nearest part of it shows its back: the
+    /// wall between was not scanned, or no solid lies there.
+    #[must_use]
+    pub fn distances(&self, points: &[Point3<f64>]) -> Vec<Option<f64>> {
+        self.beside(points)
+            .into_iter()
+            .map(|beside| Some(beside?.mm))
             .collect()
+    }
+
+    /// How points (solid coordinates) lie beside the solid; `None` as for
+    /// [`distances`](Self::distances).
+    #[must_use]
+    pub fn beside(&self, points: &[Point3<f64>]) -> Vec<Option<Beside>> {
+        self.index
+            .nearest_many(points, f64::INFINITY)
+            .iter()
+            .zip(points)
+            .map(|(nearest, point)| {
+                let nearest = nearest.as_ref()?;
+                self.at(point, nearest, self.signed(point, nearest)?)
+            })
+            .collect()
+    }
+
+    fn at(&self, point: &Point3<f64>, nearest: &Nearest, mm: f64) -> Option<Beside> {
+        /// Nearer than this, mm, the way from one place to the other says nothing.
+        const COINCIDE_MM: f64 = 0.02;
+        let triangle = nearest.triangle as usize;
+        let off = (point - nearest.point) * mm.signum();
+        let normal = unit_normal(self.mesh, triangle);
+        let away = Unit::try_new(off, COINCIDE_MM).or_else(|| Unit::try_new(normal, 0.0))?;
+        Some(Beside {
+            mm,
+            away,
+            place: nearest.point,
+            off_normal: away.angle(&normal),
+            on_open_edge: self.is_on_open_edge(nearest),
+        })
+    }
+
+    fn is_on_open_edge(&self, nearest: &Nearest) -> bool {
+        let triangle = nearest.triangle as usize;
+        let corners = self.mesh.triangles()[triangle];
+        (0..3)
+            .filter(|&opposite| nearest.weights[opposite] < ON_EDGE)
+            .any(|opposite| {
+                let edge = [(opposite + 1) % 3, (opposite + 2) % 3].map(|k| corners[k]);
+                let mut neighbours = self.topology.neighbours(triangle);
+                !neighbours.any(|n| edge.iter().all(|v| self.mesh.triangles()[n].contains(v)))
+            })
     }
 
     /// The sign is that of the pseudonormal of the nearest face, edge or corner
@@ -71,7 +128,6 @@ impl<'a> Solid<'a> {
     }
 
     fn pseudonormal(&self, nearest: &Nearest) -> Vector3<f64> {
-        const ON_EDGE: f64 = 1e-6;
         let triangle = nearest.triangle as usize;
         let corners = self.mesh.triangles()[triangle];
         let off: Vec<usize> = (0..3).filter(|&k| nearest.weights[k] < ON_EDGE).collect();

@@ -79,6 +79,8 @@ checks! {
     ThinCover = "thin-cover", Rework;
     /// The tray was not where the material would have been of even thickness.
     TraySeating = "tray-seating", Retake;
+    /// The tray bent between its scan and the impression.
+    TrayBent = "tray-bent", Retake;
     /// The tray is too small or too large for the mouth.
     TraySize = "tray-size", Retake;
     /// Tray shows at the border itself.

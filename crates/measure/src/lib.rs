@@ -24,6 +24,7 @@
 
 #![warn(unreachable_pub)]
 
+mod amount;
 mod anatomy;
 mod arch;
 pub mod border;
@@ -49,8 +50,8 @@ pub use border::{
     Station, StationFigure, VertexPlace,
 };
 pub use cover::{
-    Contrast, Cover, CoverMethod, NoColour, NoCover, Spot, SpotKind, StopReading, TrayColour,
-    TrayThickness,
+    Contrast, Cover, CoverGap, CoverMethod, NoColour, NoCover, NoCoverHere, Spot, SpotKind,
+    StopReading, TrayColour, TrayThickness,
 };
 pub use frame::Frame;
 pub use measurement::{Measurement, ScanFigures, Scanned};
@@ -61,7 +62,8 @@ pub use settings::MeasureSettings;
 pub use stages::Stage;
 pub use tissue::{Defect, DefectKind, NoTissue, TissueSurface, ZoneScan};
 
-pub use tray::{COARSEST_EDGE_FOR_COVER_MM, TrayNotPlaced, TrayRegistration};
+pub use amount::Amount;
+pub use tray::{COARSEST_EDGE_FOR_COVER_MM, LimbBend, TrayNotPlaced, TrayRegistration};
 pub use tray_fit::TrayFit;
 pub use words::{Arch, Side, Zone};
 

@@ -7,6 +7,7 @@
 //! the even cover that leave the least squares of what remains follow from one
 //! linear system.
 
+pub use crate::amount::Amount;
 use crate::anatomy;
 use crate::border::Border;
 use crate::cover::Cover;
@@ -16,16 +17,6 @@ use crate::words::{Arch, Side, Zone};
 use geometry::order::median;
 use nalgebra::{Point3, SMatrix, SVector, Vector3};
 use std::collections::BTreeMap;
-
-/// A figure with its expanded uncertainty (k = 2), in the unit that the name of
-/// its field says.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Amount {
-    /// The figure.
-    pub value: f64,
-    /// Its expanded uncertainty (k = 2).
-    pub uncertainty: f64,
-}
 
 /// How the tray suits the mouth.
 #[derive(Debug, Clone, PartialEq)]
@@ -158,9 +149,9 @@ fn over_tray(impression: &Impression, tray: LocalTray<'_>, cover: &Cover) -> Vec
         .iter()
         .step_by(every)
         .filter_map(|&(place, cover_mm)| {
-            let in_tray = tray.tray_from_local() * place;
+            let in_tray = tray.into_tray(&place);
             let nearest = tray.index().nearest(&in_tray, f64::INFINITY)?;
-            let away = place - tray.tray_from_local().inverse() * nearest.point;
+            let away = place - tray.out_of_tray(&nearest.point);
             let normal = tray.mesh().area_vector(nearest.triangle as usize);
             let normal = normal.try_normalize(0.0)?;
             // Where tray shows the line has no length to speak of.

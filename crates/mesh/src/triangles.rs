@@ -271,7 +271,9 @@ impl Mesh {
         }
     }
 
-    fn mapped(&self, f: impl Fn(&Point3<f64>) -> Point3<f64> + Sync + Send) -> Self {
+    /// The mesh with every vertex where `f` puts it.
+    #[must_use]
+    pub fn mapped(&self, f: impl Fn(&Point3<f64>) -> Point3<f64> + Sync + Send) -> Self {
         Self {
             vertices: self.vertices.par_iter().map(f).collect(),
             triangles: self.triangles.clone(),

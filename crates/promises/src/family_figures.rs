@@ -36,15 +36,20 @@ fn measured((_, seed): &(Arch, u64)) -> Row {
         return Row::default();
     };
     let cover = cover.as_ref().ok().map(|cover| {
-        let mut errors: Vec<f64> = (cover.at_vertex_mm.iter())
+        let (mut errors, mut held) = (Vec::new(), 0);
+        for ((mm, doubt), place) in (cover.at_vertex_mm.iter())
+            .zip(&cover.uncertainty_at_vertex_mm)
             .zip(made.impression.vertices())
-            .filter(|(_, place)| made.truth.is_tissue_side(place))
-            .filter_map(|(cover, place)| Some((cover.as_ref()? - made.truth.cover_at(place)).abs()))
-            .collect();
-        let held = errors
-            .iter()
-            .filter(|&&error| error <= cover.uncertainty_mm);
-        let held = held.count() as f64 / errors.len() as f64;
+        {
+            if let Some(mm) = mm
+                && made.truth.is_tissue_side(place)
+            {
+                let error = (mm - made.truth.cover_at(place)).abs();
+                held += usize::from(error <= *doubt);
+                errors.push(error);
+            }
+        }
+        let held = f64::from(u32::try_from(held).unwrap_or(u32::MAX)) / errors.len() as f64;
         [
             quantile(&mut errors, 0.5),
             quantile(&mut errors, 0.95),

@@ -16,6 +16,7 @@
 #![warn(unreachable_pub)]
 #![allow(clippy::print_stdout, reason = "the figures are what it is for")]
 
+pub mod bent_tray;
 pub mod border;
 pub mod border_change;
 mod border_errors;
@@ -31,6 +32,7 @@ pub mod intake;
 pub mod jaws;
 pub mod landmarks;
 pub mod landmarks_lost;
+pub mod part_of_a_tray;
 mod population;
 pub mod real_surfaces;
 pub mod registration;

@@ -98,7 +98,7 @@ pub fn a_copy_moved_out_by_1_5_mm_reads_1_5_mm() {
             .collect();
         let normals = angle_weighted_normals(&scan);
         let mut distances: Vec<f64> = Solid::new(&scan, &topology, &index, &normals, 1.5)
-            .distances(&out, &Isometry3::identity())
+            .distances(&out)
             .into_iter()
             .flatten()
             .collect();

@@ -13,7 +13,7 @@ mod target;
 mod uncertainty;
 
 pub use starts::{Scatter, anywhere, around};
-pub use target::Target;
+pub use target::{Match, Target};
 
 use crate::order::robust_sd;
 use crate::sampling::{SurfacePoint, centre_of};
@@ -247,7 +247,7 @@ fn finished(points: &[SurfacePoint], target: &Target, start: Isometry3<f64>) -> 
         .into_iter()
         .flatten()
         .collect();
-    let off: Vec<f64> = near.iter().map(target::Match::off_plane).collect();
+    let off: Vec<f64> = near.iter().map(Match::off_plane).collect();
     let fitting: Vec<f64> = off.iter().copied().filter(|r| r.abs() <= width).collect();
     let behind = off.iter().filter(|&&r| r < -(width + PLAY_MM)).count();
     let squares: f64 = fitting.iter().map(|r| r * r).sum();
@@ -324,7 +324,7 @@ fn narrowed(
         pose = motion * pose;
         let close = matches
             .iter()
-            .map(target::Match::off_plane)
+            .map(Match::off_plane)
             .filter(|r| r.abs() <= width);
         let own = (3.0 * robust_sd(close).unwrap_or(0.0)).clamp(NARROWEST_MM, first_width);
         if still && own > 0.95 * width {

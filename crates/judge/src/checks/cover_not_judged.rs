@@ -4,7 +4,8 @@ use crate::check::Check;
 use crate::finding::Finding;
 use crate::severity::Severity;
 use crate::subject::Subject;
-use measure::{CoverMethod, NoCover, TrayNotPlaced};
+use crate::words;
+use measure::{CoverGap, CoverMethod, NoCover, NoCoverHere, TrayNotPlaced};
 
 const ALL_SIDES: &str = "Scan the impression from all sides, the back of the tray too.";
 const BY_EYE: &str = "Look at the impression by eye.";
@@ -23,7 +24,7 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
              not judged. Scan the empty tray and give it with --tray to judge all of it.",
             cover.area_judged_mm2 / 100.0
         ),
-        Ok(_) => return Vec::new(),
+        Ok(cover) => return cover.gaps.iter().map(|gap| of_gap(subject, gap)).collect(),
     };
     // A tray that was given and does not fit is a question of its own.
     let is_expected =
@@ -36,6 +37,32 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
         (Severity::Borderline, what)
     };
     vec![subject.finding(Check::CoverNotJudged, severity, instruction)]
+}
+
+/// A part of the arch over which the tray's place is not known.
+fn of_gap(subject: &Subject<'_>, gap: &CoverGap) -> Finding {
+    let what_to_do = match gap.why {
+        NoCoverHere::NoTray => "Scan the whole tray.",
+        NoCoverHere::OuterSurfaceDiffers => {
+            "Look there by eye. If the tray was relieved or shaped after its scan, scan this tray \
+             itself once it is empty."
+        }
+    };
+    let instruction = format!(
+        "Over {:.1} cm² of the {} the material thickness was not judged: {}. {what_to_do}",
+        gap.area_mm2 / 100.0,
+        part_of_the_arch(gap),
+        gap.why,
+    );
+    subject.finding(Check::CoverNotJudged, Severity::Borderline, instruction)
+}
+
+fn part_of_the_arch(gap: &CoverGap) -> String {
+    let zone = words::zone(gap.zone);
+    gap.side.map_or_else(
+        || zone.to_owned(),
+        |side| format!("{} {zone}", words::side(side)),
+    )
 }
 
 fn what_to_do(why: &NoCover) -> &'static str {

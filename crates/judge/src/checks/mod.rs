@@ -44,6 +44,7 @@ mod thin_cover;
 mod tissue_area;
 mod tissue_stop;
 mod tray_at_border;
+mod tray_bent;
 mod tray_seating;
 mod tray_size;
 mod under_extension;
@@ -89,6 +90,7 @@ const TABLE: [(Check, Needs); Check::ALL.len()] = {
         (CoverUncertainty, Needs::Cover(cover_uncertainty::judge)),
         (TissueStop, Needs::Stops(tissue_stop::judge)),
         (TraySeating, Needs::Seating(tray_seating::judge)),
+        (TrayBent, Needs::PlacedTray(tray_bent::judge)),
         (TraySize, Needs::Seating(tray_size::judge)),
         (WashOpen, Needs::Wash(wash_open::judge)),
         (WashThickness, Needs::Wash(wash_thickness::judge)),

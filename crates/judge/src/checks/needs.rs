@@ -14,6 +14,7 @@ use measure::record::JawRelation;
 use measure::tray_fit::Seating;
 use measure::{
     Border, Cover, CoverMethod, Frame, Measured, StationFigure, TissueSurface, TrayColour,
+    TrayRegistration,
 };
 use std::fmt;
 
@@ -38,6 +39,8 @@ pub(super) enum Needs {
     Stops(Judge<Cover>),
     /// Area of the whole tissue surface that was scanned, mm².
     ScannedArea(fn(&Subject<'_>, f64) -> Vec<Finding>),
+    /// Where the tray's scan lies in the impression.
+    PlacedTray(Judge<TrayRegistration>),
     /// How the tray stood in the mouth.
     Seating(Judge<Seating>),
     /// What a wash added to its first pass.
@@ -122,6 +125,7 @@ impl Needs {
             | Self::Cover(_)
             | Self::Stops(_)
             | Self::ScannedArea(_)
+            | Self::PlacedTray(_)
             | Self::Seating(_)
             | Self::Tissue(_)
             | Self::FineTissue(_) => Absent::Missing(why),
@@ -160,6 +164,7 @@ impl Needs {
             Self::Cover(judge) => where_met(subject, cover(subject), judge),
             Self::Stops(judge) => where_met(subject, stops(subject), judge),
             Self::ScannedArea(judge) => where_met(subject, scanned_mm2(subject), judge),
+            Self::PlacedTray(judge) => where_met(subject, placed_tray(subject), judge),
             Self::Seating(judge) => where_met(subject, seating(subject), judge),
             Self::Wash(judge) => where_met(subject, wash(subject), judge),
             Self::BothBorders(judge) => where_met(subject, both_borders(subject), judge),
@@ -279,6 +284,11 @@ fn seating<'a>(subject: &Subject<'a>) -> Result<&'a Seating, Absent> {
         no_cover
             .unwrap_or_else(|| missing("the scan of the tray was not aligned with the impression"))
     })
+}
+
+fn placed_tray<'a>(subject: &Subject<'a>) -> Result<&'a TrayRegistration, Absent> {
+    let placed = cover(subject)?.registration.as_ref();
+    placed.ok_or_else(|| missing("the scan of the tray was not aligned with the impression"))
 }
 
 fn wash<'a>(subject: &Subject<'a>) -> Result<&'a Wash, Absent> {

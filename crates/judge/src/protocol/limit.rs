@@ -128,6 +128,8 @@ limit_keys! {
     TrayShift = "most_tray_shift_mm",
     /// How far it may have been tilted or turned from there.
     TrayTilt = "most_tray_tilt_deg",
+    /// How far a limb of the tray may have bent between its scan and the impression.
+    TrayBend = "most_tray_bend_mm",
     /// How much wider or narrower it may be than suits, over the width of the arch.
     TrayWidth = "most_tray_width_mm",
     /// Width up to which a void is let pass outside critical zones.

@@ -146,7 +146,7 @@ fn entries(judged: &JudgedCase) -> Vec<&NotJudged> {
 /// What is taken from a whole case.
 type Spoil = fn(&mut Given);
 
-const NO_COVER: [Check; 8] = [
+const NO_COVER: [Check; 9] = [
     ShowThrough,
     ShowThroughExtent,
     TissueArea,
@@ -154,6 +154,7 @@ const NO_COVER: [Check; 8] = [
     CoverUncertainty,
     TissueStop,
     TraySeating,
+    TrayBent,
     TraySize,
 ];
 
@@ -186,7 +187,7 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
         given.wash().tray_fit = None;
         given.wash().colour = Some(Ok(colours(0.0)));
     },
-    checks(&[ThinCover, CoverUncertainty, TissueStop, TraySeating, TraySize]),
+    checks(&[ThinCover, CoverUncertainty, TissueStop, TraySeating, TrayBent, TraySize]),
     &[]
 )]
 #[case::no_stop_declared(
@@ -194,7 +195,7 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
         given.wash().cover = Err(TrayNotPlaced::NoTray.into());
         given.case.impressions[1].stops.clear();
     },
-    checks(&[ShowThrough, ShowThroughExtent, TissueArea, ThinCover, CoverUncertainty]),
+    checks(&[ShowThrough, ShowThroughExtent, TissueArea, ThinCover, CoverUncertainty, TrayBent]),
     &[TissueStop]
 )]
 #[case::stated_thickness(
@@ -202,9 +203,10 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
         given.wash().cover.as_mut().unwrap().method = CoverMethod::TwoSided {
             tray: TrayThickness { mm: 2.0, uncertainty_mm: 0.1 },
         };
+        given.wash().cover.as_mut().unwrap().registration = None;
         given.wash().tray_fit = None;
     },
-    checks(&[TissueArea, TraySeating, TraySize]),
+    checks(&[TissueArea, TraySeating, TrayBent, TraySize]),
     &[]
 )]
 #[case::no_border(
@@ -382,6 +384,7 @@ fn a_bare_scan_says_all_that_was_not_judged() {
             "thin-cover",
             "cover-uncertainty",
             "tray-seating",
+            "tray-bent",
             "tray-size",
         ]
     );

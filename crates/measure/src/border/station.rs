@@ -213,11 +213,13 @@ impl Outlook<'_> {
         }
         let nearest = tray
             .index()
-            .nearest(&(tray.tray_from_local() * point), f64::INFINITY)
+            .nearest(&tray.into_tray(point), f64::INFINITY)
             .ok_or(Missing::NoTray)?;
         Ok(Measured {
             mm: nearest.distance,
-            uncertainty_mm: tray.rim_uncertainty_mm().hypot(border_uncertainty_mm),
+            uncertainty_mm: tray
+                .rim_uncertainty_mm(point, &nearest.point)
+                .hypot(border_uncertainty_mm),
         })
     }
 }

@@ -68,7 +68,7 @@ pub(crate) fn cover(
         CoverMethod::TwoSided { tray },
         smoothed(mesh, &raw, smoothing_rounds(impression.edge_mm)),
         weights,
-        uncertainty_mm,
+        vec![uncertainty_mm; weights.len()],
     )
     .filter(|cover| cover.area_judged_mm2 >= LEAST_SHARE * weights.iter().sum::<f64>())
     .ok_or(NoCover::TooLittleTraySeen)

@@ -1,12 +1,15 @@
 //! Cover from the scan of the empty tray.
 
-use super::figures::{Cover, CoverMethod, NoCover};
+use super::figures::{Cover, CoverMethod, NoCover, NoCoverHere};
+use super::gaps;
 use crate::impression::Impression;
 use crate::tray::{PlacedTray, PreparedTray};
 use geometry::field::{smoothed, smoothing_rounds};
+use geometry::signed_distance::Beside;
 use nalgebra::Point3;
+use rayon::prelude::*;
 
-/// Part of the tissue surface over which cover may be unknown: show-through
+/// Part of the tissue surface over which the tray may show its back: show-through
 /// there would pass unseen.
 const MOST_MISSING: f64 = 0.05;
 
@@ -20,20 +23,16 @@ pub(crate) fn over_tissue(
     let mesh = &impression.local;
     let weights = impression.tissue_weights();
     let tissue: Vec<usize> = (0..weights.len()).filter(|&v| weights[v] > 0.0).collect();
-    let points: Vec<Point3<f64>> = tissue.iter().map(|&v| mesh.vertices()[v]).collect();
-    let tray = tray.solid();
-    let mut raw = vec![None; weights.len()];
-    for (&v, distance) in tissue
-        .iter()
-        .zip(tray.distances(&points, &placed.tray_from_local))
-    {
-        raw[v] = distance;
-    }
-    let at_vertex_mm = smoothed(mesh, &raw, smoothing_rounds(impression.edge_mm));
-    let area =
-        |vertices: &mut dyn Iterator<Item = &usize>| vertices.map(|&v| weights[v]).sum::<f64>();
-    let missing =
-        area(&mut tissue.iter().filter(|&&v| raw[v].is_none())) / area(&mut tissue.iter());
+    let in_tray: Vec<Point3<f64>> = tissue
+        .par_iter()
+        .map(|&v| placed.into_tray(&mesh.vertices()[v]))
+        .collect();
+    let beside = tray.solid().beside(&in_tray);
+    let area_of = |chosen: &dyn Fn(usize) -> bool| -> f64 {
+        let chosen = (0..tissue.len()).filter(|&i| chosen(i));
+        chosen.map(|i| weights[tissue[i]]).sum()
+    };
+    let missing = area_of(&|i| beside[i].is_none()) / area_of(&|_| true);
     // Without any tissue surface the share is not a number.
     if missing.is_nan() || missing > MOST_MISSING {
         return Err(NoCover::TrayInsideMissing {
@@ -44,16 +43,48 @@ pub(crate) fn over_tissue(
             },
         });
     }
-    // The pose's doubt and what smoothing leaves of the scan's noise are
-    // independent of each other.
-    let uncertainty_mm = placed.registration.uncertainty_mm.hypot(2.0 * noise_mm);
-    let found = Cover::of(CoverMethod::TrayScan, at_vertex_mm, weights, uncertainty_mm);
-    found
-        .map(|cover| Cover {
-            registration: Some(placed.registration.clone()),
-            ..cover
+    let mut here: Vec<Option<Result<Beside, NoCoverHere>>> = vec![None; weights.len()];
+    let found = gaps::known(placed, &tissue, &in_tray, &beside, weights);
+    for (&v, known) in tissue.iter().zip(found) {
+        here[v] = known;
+    }
+    let raw: Vec<Option<f64>> = here
+        .iter()
+        .map(|known| Some(known.as_ref()?.as_ref().ok()?.mm))
+        .collect();
+    let rounds = smoothing_rounds(impression.edge_mm);
+    let at_vertex_mm = smoothed(mesh, &raw, rounds);
+    // What smoothing takes off a curved course of values it takes off again when
+    // it is repeated (the residual that Tukey's twicing adds back).
+    let smoothed_again = smoothed(mesh, &at_vertex_mm, rounds);
+    // What smoothing leaves of the scan's noise.
+    let everywhere_mm = placed.registration.uncertainty_mm.hypot(2.0 * noise_mm);
+    let uncertainty_at_vertex_mm = (0..weights.len())
+        .into_par_iter()
+        .map(|v| {
+            let Some(Ok(beside)) = &here[v] else {
+                return everywhere_mm;
+            };
+            let smoothing = at_vertex_mm[v].zip(smoothed_again[v]);
+            everywhere_mm
+                .hypot(placed.bend_uncertainty_mm(&mesh.vertices()[v], &beside.away))
+                .hypot(smoothing.map_or(0.0, |(once, twice)| once - twice))
+                .hypot(tray.edge_doubt_mm(beside))
         })
-        .ok_or(NoCover::TrayInsideMissing {
-            missing_percent: 100.0,
-        })
+        .collect();
+    let gaps = gaps::gaps(impression, &here);
+    Cover::of(
+        CoverMethod::TrayScan,
+        at_vertex_mm,
+        weights,
+        uncertainty_at_vertex_mm,
+    )
+    .map(|cover| Cover {
+        registration: Some(placed.registration.clone()),
+        gaps,
+        ..cover
+    })
+    .ok_or(NoCover::TrayInsideMissing {
+        missing_percent: 100.0,
+    })
 }

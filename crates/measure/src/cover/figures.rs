@@ -1,5 +1,6 @@
 //! Cover and its spots: plain data.
 
+use crate::amount::Amount;
 use crate::tray::{TrayNotPlaced, TrayRegistration};
 use crate::words::{Side, Zone};
 use geometry::field::quantile;
@@ -53,8 +54,13 @@ pub struct Cover {
     /// Cover at each vertex of the impression mesh, mm, smoothed over the
     /// scan's noise; `None` off the tissue surface.
     pub at_vertex_mm: Vec<Option<f64>>,
-    /// Expanded uncertainty (k = 2) of a cover value, mm.
+    /// Expanded uncertainty (k = 2) of the value at each vertex, mm.
+    pub uncertainty_at_vertex_mm: Vec<f64>,
+    /// Expanded uncertainty (k = 2) of a cover value, mm: root mean square over
+    /// the area.
     pub uncertainty_mm: f64,
+    /// Where cover is not known although the tray was placed, largest first.
+    pub gaps: Vec<CoverGap>,
     /// Tissue surface area over which cover is known, mm².
     pub area_judged_mm2: f64,
     /// Least cover, mm.
@@ -65,6 +71,29 @@ pub struct Cover {
     pub median_mm: f64,
     /// 95th percentile by area, mm.
     pub p95_mm: f64,
+}
+
+/// Why cover is not known at a place although the tray was placed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum NoCoverHere {
+    #[error("the tray scan holds no tray there")]
+    NoTray,
+    #[error("the outer surface there fits neither the tray nor material over it")]
+    OuterSurfaceDiffers,
+}
+
+/// A part of the arch over which cover is not known.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CoverGap {
+    /// Why.
+    pub why: NoCoverHere,
+    /// Part of the arch.
+    pub zone: Zone,
+    /// Patient's side; `None` on the midline.
+    pub side: Option<Side>,
+    /// Tissue surface without cover, mm².
+    pub area_mm2: f64,
 }
 
 /// What a patch of little cover is.
@@ -90,6 +119,8 @@ pub struct Spot {
     /// Least cover in the patch, mm; `None` of a patch told by its colour where
     /// cover is not known.
     pub min_mm: Option<f64>,
+    /// Expanded uncertainty (k = 2) of the least cover, mm.
+    pub min_uncertainty_mm: Option<f64>,
     /// Of a patch told by its colour: how like the tray's that is, 0 to 1.
     pub confidence: Option<f64>,
     /// Part of the arch.
@@ -128,14 +159,34 @@ pub struct StopReading {
 }
 
 impl Cover {
+    /// Least cover among vertices; `None` where it is known at none of them.
+    #[must_use]
+    pub fn least_of(&self, vertices: impl IntoIterator<Item = usize>) -> Option<Amount> {
+        let known = vertices.into_iter().filter_map(|v| {
+            Some(Amount {
+                value: (*self.at_vertex_mm.get(v)?)?,
+                uncertainty: *self.uncertainty_at_vertex_mm.get(v)?,
+            })
+        });
+        known.min_by(|a, b| a.value.total_cmp(&b.value))
+    }
+
     /// Cover known at vertices that each stand for an area (mm²); `None` where
     /// it is known nowhere.
     pub(crate) fn of(
         method: CoverMethod,
         at_vertex_mm: Vec<Option<f64>>,
         areas: &[f64],
-        uncertainty_mm: f64,
+        uncertainty_at_vertex_mm: Vec<f64>,
     ) -> Option<Self> {
+        let (mut known_mm2, mut squares) = (0.0, 0.0);
+        for ((_, area), doubt) in (at_vertex_mm.iter().zip(areas))
+            .zip(&uncertainty_at_vertex_mm)
+            .filter(|((mm, _), _)| mm.is_some())
+        {
+            known_mm2 += area;
+            squares += area * doubt * doubt;
+        }
         let mut weighted: Vec<(f64, f64)> = (at_vertex_mm.iter().zip(areas))
             .filter_map(|(mm, &area)| Some(((*mm)?, area)))
             .filter(|(_, area)| *area > 0.0)
@@ -150,7 +201,9 @@ impl Cover {
             method,
             registration: None,
             at_vertex_mm,
-            uncertainty_mm,
+            uncertainty_at_vertex_mm,
+            uncertainty_mm: (squares / known_mm2).sqrt(),
+            gaps: Vec::new(),
             area_judged_mm2,
         })
     }

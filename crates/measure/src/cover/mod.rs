@@ -4,8 +4,11 @@ pub(crate) mod by_colour;
 pub(crate) mod by_thickness;
 pub(crate) mod by_tray_scan;
 mod figures;
+mod gaps;
 pub(crate) mod spots;
 pub(crate) mod stops;
 
 pub use by_colour::{BesideCover, Contrast, NoColour, TrayColour};
-pub use figures::{Cover, CoverMethod, NoCover, Spot, SpotKind, StopReading, TrayThickness};
+pub use figures::{
+    Cover, CoverGap, CoverMethod, NoCover, NoCoverHere, Spot, SpotKind, StopReading, TrayThickness,
+};

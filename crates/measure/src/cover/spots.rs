@@ -46,6 +46,9 @@ pub(crate) fn spots(
                 area_mm2: patch.area_mm2,
                 area_uncertainty_mm2: *area_uncertainty_mm2,
                 min_mm: Some(patch.min),
+                min_uncertainty_mm: cover
+                    .least_of(patch.vertices.iter().map(|&v| v as usize))
+                    .map(|least| least.uncertainty),
                 confidence: None,
                 zone: impression.zones.zone(&on_surface),
                 side: impression.zones.side(&on_surface),

@@ -20,7 +20,6 @@ pub(crate) fn stops(
     cover: &Cover,
     settings: &MeasureSettings,
 ) -> Vec<Stop> {
-    let local_from_tray = placed.tray_from_local.inverse();
     let scan_from_local = impression.frame.local_from_scan().inverse();
     // A square of this half side reaches so far at its corners, and material
     // creeps a little over a stop's rim.
@@ -29,7 +28,7 @@ pub(crate) fn stops(
         .stops
         .iter()
         .map(|stop| {
-            let place = local_from_tray * stop;
+            let place = placed.out_of_tray(stop);
             let min_mm = impression
                 .local
                 .vertices()

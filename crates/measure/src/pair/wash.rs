@@ -102,18 +102,16 @@ pub(super) fn measure(
         .filter(|&v| now.places.get(v).is_some_and(Option::is_some))
         .collect();
     let points: Vec<Point3<f64>> = tissue.iter().map(|&v| mesh.vertices()[v]).collect();
+    let first_from_wash = laid.target_from_source.inverse();
+    let on_first: Vec<Point3<f64>> = points.iter().map(|p| first_from_wash * p).collect();
     let topology = Topology::of(first_mesh);
     let (index, normals) = (
         SpatialIndex::new(first_mesh),
         angle_weighted_normals(first_mesh),
     );
     let before = Solid::new(first_mesh, &topology, &index, &normals, DEEPEST_MM);
-    let first_from_wash = laid.target_from_source.inverse();
     let mut raw = vec![None; mesh.vertices().len()];
-    for (&v, thickness) in tissue
-        .iter()
-        .zip(before.distances(&points, &first_from_wash))
-    {
+    for (&v, thickness) in tissue.iter().zip(before.distances(&on_first)) {
         raw[v] = thickness;
     }
     let at_vertex_mm = smoothed(mesh, &raw, smoothing_rounds(now.scan.integrity.median_edge));
@@ -144,7 +142,6 @@ pub(super) fn measure(
         uncertainty_mm,
         first_mesh,
         first_index: &index,
-        first,
         first_from_wash,
     };
     let places = (first.spots.iter().enumerate())
@@ -172,7 +169,6 @@ struct SeenAgain<'a> {
     uncertainty_mm: f64,
     first_mesh: &'a Mesh,
     first_index: &'a SpatialIndex,
-    first: &'a Measurement,
     first_from_wash: Isometry3<f64>,
 }
 
@@ -219,10 +215,15 @@ impl SeenAgain<'_> {
             let seen = over.iter().filter_map(|&v| values[v]);
             seen.reduce(f64::min)
         };
-        let was_uncertainty_mm =
-            (self.first.cover.as_ref()).map_or(0.0, |cover| cover.uncertainty_mm);
+        let was_uncertainty_mm = spot.min_uncertainty_mm.unwrap_or(0.0);
         let (cover_mm, uncertainty_mm) = match &self.now.cover {
-            Ok(cover) => (least(&cover.at_vertex_mm), cover.uncertainty_mm),
+            Ok(cover) => {
+                let least = cover.least_of(over.iter().copied());
+                (
+                    least.map(|least| least.value),
+                    least.map_or(cover.uncertainty_mm, |least| least.uncertainty),
+                )
+            }
             Err(_) => (
                 least(self.thickness_mm)
                     .zip(spot.min_mm)

@@ -1,7 +1,9 @@
 //! Where a tray scan lies: plain data.
 
+use crate::amount::Amount;
 use crate::not_an_impression::NotAnImpression;
-use nalgebra::Isometry3;
+use crate::words::{Side, Zone};
+use nalgebra::{Isometry3, Point3};
 use thiserror::Error;
 
 /// Scans coarser than this (median edge, mm) give no cover: a thin place is
@@ -58,4 +60,27 @@ pub struct TrayRegistration {
     /// Share of the outer surface that lies inside the tray's wall, 0 to 1:
     /// next to nothing for the right tray, rigid and unaltered.
     pub behind_share: f64,
+    /// How far each limb bent between its scan and the impression: the patient's
+    /// right, then the left.
+    pub limbs: [LimbBend; 2],
+}
+
+/// How far one limb of the tray moved beside its front, from where it was scanned
+/// to where it lay in the impression.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LimbBend {
+    /// The patient's side.
+    pub side: Side,
+    /// Where the limb ends at the back, scan coordinates, mm.
+    pub end: Point3<f64>,
+    /// Part of the arch there.
+    pub zone: Zone,
+    /// Of its end, toward the tissue, mm.
+    pub end_toward_tissue_mm: Amount,
+    /// Of its end, away from the midline, mm.
+    pub end_outward_mm: Amount,
+    /// Of its middle, toward the tissue, mm.
+    pub middle_toward_tissue_mm: Amount,
+    /// Of its middle, away from the midline, mm.
+    pub middle_outward_mm: Amount,
 }

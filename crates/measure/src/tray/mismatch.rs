@@ -14,6 +14,12 @@ const WIDER_MM: f64 = 2.0;
 /// that one shows: the tray of an impression.
 const PART_OF_IT: f64 = 0.5;
 
+/// Trays are nearly symmetrical, so that much of one fits in the mirror, too: a
+/// mirrored scan must fit better than the scan itself by this factor, and over
+/// this share of its surface.
+const MIRROR_MARGIN: f64 = 1.3;
+const LEAST_IN_THE_MIRROR: f64 = 0.15;
+
 /// What was measured of a tray that does not fit.
 pub(super) struct Mismatch<'a> {
     /// Points of the impression's outer surface, local coordinates, mm.
@@ -28,11 +34,11 @@ pub(super) struct Mismatch<'a> {
     pub without_cause: TrayNotPlaced,
 }
 
-/// The reason. `fits` tells whether points of an outer surface can be laid on
-/// the tray.
+/// The reason. `fitting` gives the share of an outer surface, laid on the tray
+/// as well as can be, that lies on it, less what lies behind it.
 pub(super) fn reason(
     mismatch: Mismatch<'_>,
-    fits: impl FnOnce(&[SurfacePoint]) -> bool,
+    fitting: impl FnOnce(&[SurfacePoint]) -> f64,
 ) -> TrayNotPlaced {
     match other_size(&mismatch) {
         Some(TrayNotPlaced::OtherSize {
@@ -46,7 +52,8 @@ pub(super) fn reason(
     }
     let in_the_mirror: Vec<SurfacePoint> =
         mismatch.outer.iter().map(SurfacePoint::mirrored).collect();
-    if fits(&in_the_mirror) {
+    let mirrored_share = fitting(&in_the_mirror);
+    if mirrored_share > LEAST_IN_THE_MIRROR.max(MIRROR_MARGIN * mismatch.fitting_share) {
         TrayNotPlaced::Mirrored
     } else {
         mismatch.without_cause

@@ -1,8 +1,9 @@
 //! The tray: where it lies, and why its scan does not fit.
 
+mod bend;
 mod figures;
 mod mismatch;
 mod placing;
 
-pub use figures::{COARSEST_EDGE_FOR_COVER_MM, TrayNotPlaced, TrayRegistration};
+pub use figures::{COARSEST_EDGE_FOR_COVER_MM, LimbBend, TrayNotPlaced, TrayRegistration};
 pub(crate) use placing::{LocalTray, PlacedTray, PreparedTray, place};

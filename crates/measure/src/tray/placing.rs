@@ -1,26 +1,28 @@
 //! Where the tray of an impression lies: its scan registered on what of it shows
 //! on the impression's outer surface.
 
-use super::figures::{COARSEST_EDGE_FOR_COVER_MM, TrayNotPlaced, TrayRegistration};
+use super::bend::{BentPose, Limb, Limbs, fitted};
+use super::figures::{COARSEST_EDGE_FOR_COVER_MM, LimbBend, TrayNotPlaced, TrayRegistration};
 use super::mismatch::{self, Mismatch};
+use crate::amount::Amount;
 use crate::anatomy;
 use crate::frame;
 use crate::impression::{Impression, Surface};
+use crate::words::{Arch, Side};
 use geometry::registration::{self, NotRegistered, Registered, Target};
 use geometry::sampling::{SurfacePoint, spread_over};
-use geometry::signed_distance::{Solid, angle_weighted_normals};
-use geometry::{Laying, NotLaid};
+use geometry::signed_distance::{Beside, Solid, angle_weighted_normals};
+use geometry::{NotLaid, lay_refined};
 use mesh::{Mesh, SpatialIndex};
-use nalgebra::{Isometry3, Point3, Translation3, Vector3};
+use nalgebra::{Isometry3, Point3, Translation3, Unit, UnitVector3, Vector3};
 
 /// Points that stand for the impression's outer surface.
 const OUTER_POINTS: usize = 12_000;
-/// So much of the outer surface must lie on the tray; nothing can be scanned
-/// through a tray, so that more than a little behind it means another tray.
-const ON_THE_TRAY: Laying = Laying {
-    least_fitting: 0.15,
-    most_behind: 0.1,
-};
+/// So much of the outer surface must lie on the tray.
+const LEAST_FITTING: f64 = 0.15;
+/// Nothing can be scanned through a tray: more than this behind it, as a part of
+/// what fits, means another tray.
+const MOST_BEHIND: f64 = 0.1;
 /// How far the frames of an impression and of its tray may be apart.
 const FRAMES_APART: registration::Scatter = registration::Scatter {
     turn: 0.15,
@@ -53,6 +55,13 @@ impl PreparedTray {
         }
     }
 
+    /// How far the facets of the tray's scan may stray from the edge that they
+    /// stand for, mm, where a place is nearest to such: the sagitta of a triangle's
+    /// side on an edge that is rounded over twice the angle seen there.
+    pub(crate) fn edge_doubt_mm(&self, beside: &Beside) -> f64 {
+        self.surface.integrity.median_edge * beside.off_normal / 4.0
+    }
+
     /// The tray as a solid, in its own coordinates.
     pub(crate) fn solid(&self) -> Solid<'_> {
         Solid::new(
@@ -67,8 +76,8 @@ impl PreparedTray {
 
 /// Where a tray lies in the impression's local coordinates.
 pub(crate) struct PlacedTray {
-    /// Moves local coordinates into the tray scan's own.
-    pub tray_from_local: Isometry3<f64>,
+    /// Where and as it lay.
+    pose: BentPose,
     /// As it leaves, in scan coordinates.
     pub registration: TrayRegistration,
     /// Its surface, local coordinates.
@@ -95,19 +104,65 @@ impl<'a> LocalTray<'a> {
         self.scan.target.index()
     }
 
-    /// Moves local coordinates into its own.
-    pub(crate) fn tray_from_local(&self) -> &'a Isometry3<f64> {
-        &self.placed.tray_from_local
+    /// A place of the impression, local coordinates, beside the tray as it was
+    /// scanned, in the scan's own coordinates.
+    pub(crate) fn into_tray(&self, place: &Point3<f64>) -> Point3<f64> {
+        self.placed.into_tray(place)
     }
 
-    /// Its surface, in local coordinates.
+    /// A place of the tray's scan where it lay, local coordinates.
+    pub(crate) fn out_of_tray(&self, place: &Point3<f64>) -> Point3<f64> {
+        self.placed.out_of_tray(place)
+    }
+
+    /// Its surface as it lay, in local coordinates.
     pub(crate) fn mesh(&self) -> &'a Mesh {
         &self.placed.mesh
     }
 
-    /// Expanded uncertainty (k = 2) of a distance to its rim, mm.
-    pub(crate) fn rim_uncertainty_mm(&self) -> f64 {
-        self.placed.rim_uncertainty_mm
+    /// Expanded uncertainty (k = 2) of the distance of a place (local
+    /// coordinates) to its rim, mm.
+    pub(crate) fn rim_uncertainty_mm(&self, place: &Point3<f64>, rim: &Point3<f64>) -> f64 {
+        let bend = Unit::try_new(self.into_tray(place) - rim, 0.0)
+            .map_or(0.0, |away| self.placed.bend_uncertainty_mm(place, &away));
+        self.placed.rim_uncertainty_mm.hypot(bend)
+    }
+}
+
+impl PlacedTray {
+    /// A place of the impression, local coordinates, beside the tray as it was
+    /// scanned, in the scan's own coordinates.
+    pub(crate) fn into_tray(&self, place: &Point3<f64>) -> Point3<f64> {
+        self.pose.into_tray(place)
+    }
+
+    /// A place of the tray's scan where it lay, local coordinates.
+    pub(crate) fn out_of_tray(&self, place: &Point3<f64>) -> Point3<f64> {
+        self.pose.out_of_tray(place)
+    }
+
+    /// Whether a place of the tray as it lay, local coordinates, is where its scan
+    /// ends at the back.
+    pub(crate) fn is_at_the_back(&self, place: &Point3<f64>) -> bool {
+        const WITHIN_MM: f64 = 3.0;
+        place.y < self.pose.back_y(place.x) + WITHIN_MM
+    }
+
+    /// Places of the outer surface behind the tray, local coordinates, mm:
+    /// neither the tray nor material over it can be there.
+    pub(crate) fn unexplained(&self) -> &[Point3<f64>] {
+        &self.pose.behind
+    }
+
+    /// Expanded uncertainty (k = 2) of where the tray lay near a place (local
+    /// coordinates) along a direction (tray coordinates), mm: what of its bend
+    /// does not show.
+    pub(crate) fn bend_uncertainty_mm(
+        &self,
+        place: &Point3<f64>,
+        direction: &UnitVector3<f64>,
+    ) -> f64 {
+        2.0 * self.pose.sd_along(place, direction)
     }
 }
 
@@ -133,22 +188,28 @@ pub(crate) fn place(
     }
     let outer = spread_over(&impression.local, OUTER_POINTS, |t| !regions.is_tissue[t]);
     let starts = starts(tray);
-    let found = ON_THE_TRAY
-        .lay(&outer, &tray.target, &starts)
-        .map_err(|why| why_unfit(&outer, tray, &why))?;
+    let crest = impression.zones.crest();
+    let (found, pose) = lay_refined(&outer, &tray.target, &starts, |found| {
+        let local_from_tray = found.target_from_source.inverse();
+        let vertices = tray.surface.mesh.vertices().iter();
+        let limbs = Limbs::under(crest, vertices.map(|p| local_from_tray * p));
+        bent(&outer, tray, found, limbs)
+    })
+    .map_err(|why| why_unfit(&outer, tray, &starts, &why))?;
     let registration = TrayRegistration {
-        impression_from_tray: (found.target_from_source * impression.frame.local_from_scan())
+        impression_from_tray: (pose.tray_from_unbent() * impression.frame.local_from_scan())
             .inverse(),
-        rms_mm: found.rms_mm,
+        rms_mm: pose.rms_mm,
         uncertainty_mm: pose_uncertainty_mm(&found, impression, tray),
-        tray_seen_mm2: found.fitting_share * regions.outer_mm2,
-        fitting_share: found.fitting_share,
-        behind_share: found.behind_share,
+        tray_seen_mm2: pose.fitting_share * regions.outer_mm2,
+        fitting_share: pose.fitting_share,
+        behind_share: pose.behind.len() as f64 / outer.len().max(1) as f64,
+        limbs: limb_bends(&pose, impression),
     };
     let edge_mm = tray.surface.integrity.median_edge;
     Ok(PlacedTray {
-        tray_from_local: found.target_from_source,
-        mesh: tray.surface.mesh.moved(&found.target_from_source.inverse()),
+        mesh: tray.surface.mesh.mapped(|p| pose.out_of_tray(p)),
+        pose,
         rim_uncertainty_mm: registration
             .uncertainty_mm
             .hypot(2.0 * noise_mm)
@@ -176,7 +237,62 @@ fn starts(tray: &PreparedTray) -> Vec<Isometry3<f64>> {
     )
 }
 
-fn why_unfit(outer: &[SurfacePoint], tray: &PreparedTray, why: &NotLaid) -> TrayNotPlaced {
+/// The bend by which a rigid pose fits, if the tray then lies as it can.
+fn bent(
+    outer: &[SurfacePoint],
+    tray: &PreparedTray,
+    rigid: &Registered,
+    limbs: Limbs,
+) -> Option<(Registered, BentPose)> {
+    if rigid.fitting_share < LEAST_FITTING {
+        return None;
+    }
+    let pose = fitted(outer, &tray.target, &rigid.target_from_source, limbs)?;
+    let behind_share = pose.behind.len() as f64 / outer.len().max(1) as f64;
+    let lies_as_it_can =
+        pose.fitting_share >= LEAST_FITTING && behind_share <= MOST_BEHIND * pose.fitting_share;
+    lies_as_it_can.then(|| (rigid.clone(), pose))
+}
+
+/// How far each limb bent: the patient's right, then the left.
+fn limb_bends(pose: &BentPose, impression: &Impression) -> [LimbBend; 2] {
+    let scan_from_local = impression.frame.local_from_scan().inverse();
+    let (right, left) = match impression.frame.arch {
+        Arch::Maxillary => (Limb::PositiveX, Limb::NegativeX),
+        Arch::Mandibular => (Limb::NegativeX, Limb::PositiveX),
+    };
+    [(Side::Right, right), (Side::Left, left)].map(|(side, limb)| {
+        let outward = match limb {
+            Limb::PositiveX => 1.0,
+            Limb::NegativeX => -1.0,
+        };
+        let amounts = |part| {
+            let (moved, sd) = pose.movement(&pose.on_limb(limb, part));
+            let amount = |value, sd: f64| Amount {
+                value,
+                uncertainty: 2.0 * sd,
+            };
+            (amount(moved.z, sd.z), amount(outward * moved.x, sd.x))
+        };
+        let ((end_up, end_out), (middle_up, middle_out)) = (amounts(1.0), amounts(0.5));
+        LimbBend {
+            side,
+            end: scan_from_local * pose.on_limb(limb, 1.0),
+            zone: impression.zones.zone(&pose.on_limb(limb, 1.0)),
+            end_toward_tissue_mm: end_up,
+            end_outward_mm: end_out,
+            middle_toward_tissue_mm: middle_up,
+            middle_outward_mm: middle_out,
+        }
+    })
+}
+
+fn why_unfit(
+    outer: &[SurfacePoint],
+    tray: &PreparedTray,
+    starts: &[Isometry3<f64>],
+    why: &NotLaid,
+) -> TrayNotPlaced {
     let fitting_share = why.fitting_share();
     let mismatch = Mismatch {
         outer,
@@ -193,7 +309,12 @@ fn why_unfit(outer: &[SurfacePoint], tray: &PreparedTray, why: &NotLaid) -> Tray
         },
     };
     mismatch::reason(mismatch, |mirrored| {
-        ON_THE_TRAY.lay(mirrored, &tray.target, &[]).is_ok()
+        let found = if starts.is_empty() {
+            registration::register_anywhere(mirrored, &tray.target)
+        } else {
+            registration::register(mirrored, &tray.target, starts)
+        };
+        found.map_or(0.0, |found| found.fitting_share - found.behind_share)
     })
 }
 

@@ -15,11 +15,7 @@ pub fn part(
 ) -> Option<Markup> {
     let cover = impression.cover.as_ref()?;
     let protocol = &material.result.protocol;
-    let spots: Vec<Vec<Markup>> = cover
-        .spots
-        .iter()
-        .map(|spot| row(cover, protocol, spot))
-        .collect();
+    let spots: Vec<Vec<Markup>> = cover.spots.iter().map(|spot| row(protocol, spot)).collect();
     let columns = [
         "Patch",
         "What",
@@ -122,7 +118,7 @@ fn figures(cover: &Cover, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
     rows.into_iter().flatten().collect()
 }
 
-fn row(cover: &Cover, protocol: &ProtocolResult, spot: &Spot) -> Vec<Markup> {
+fn row(protocol: &ProtocolResult, spot: &Spot) -> Vec<Markup> {
     let (what, key) = match (spot.kind, spot.stop) {
         (SpotKind::ShowThrough, Some(_)) => ("tissue stop, as it should show", "show_through_mm"),
         (SpotKind::ShowThrough, None) if spot.confidence.is_some() => {
@@ -137,7 +133,7 @@ fn row(cover: &Cover, protocol: &ProtocolResult, spot: &Spot) -> Vec<Markup> {
         html! { (what) @if let Some(around) = &spot.around { " around " (around) } },
         place(Some(&spot.zone), spot.side),
         match spot.min_mm {
-            Some(mm) => quantity(mm, cover.uncertainty_mm, "mm"),
+            Some(mm) => quantity(mm, spot.min_uncertainty_mm, "mm"),
             None => none("found by its colour"),
         },
         html! { @if let Some(found) = limiting { (limit(found.value, &found.unit)) } },

@@ -3,7 +3,7 @@
 use super::figure::{exact, limit, none, quantity};
 use super::material::Material;
 use super::table::{place, table, words};
-use crate::result::{ImpressionResult, ProtocolResult, TraySeating, TrayZone};
+use crate::result::{ImpressionResult, LimbBend, ProtocolResult, Side, TraySeating, TrayZone};
 use maud::{Markup, html};
 
 pub fn part(
@@ -14,6 +14,8 @@ pub fn part(
     let fit = impression.tray_fit.as_ref()?;
     let protocol = &material.result.protocol;
     let zones: Vec<Vec<Markup>> = fit.zones.iter().map(zone).collect();
+    let bends = impression.cover.iter().flat_map(|cover| &cover.tray_bend);
+    let bends: Vec<Vec<Markup>> = bends.flat_map(|limb| bend(limb, protocol)).collect();
     Some(html! {
         h3 { "Tray" }
         @if let Some(seating) = &fit.seating {
@@ -26,6 +28,13 @@ pub fn part(
                 "Thickness varies with a standard deviation of " (exact(seating.cover_sd_mm, "mm")) "; in the best tray "
                 "position it would be " (exact(seating.even_sd_mm, "mm")) "."
             }
+        }
+        @if !bends.is_empty() {
+            (table(
+                "Bend of the tray between its scan and the impression, beside its front",
+                &["Place", "Moved (k = 2)", "Limit"],
+                &bends,
+            ))
         }
         @if !zones.is_empty() {
             (table("The tray in each part of the arch, medians", &["Part", "Tray's edge to border (k = 2)", "Material thickness (k = 2)"], &zones))
@@ -84,6 +93,52 @@ fn rows(seating: &TraySeating, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
     .into_iter()
     .flatten()
     .collect()
+}
+
+fn bend(limb: &LimbBend, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
+    let side = match limb.side {
+        Side::Right => "right",
+        Side::Left => "left",
+    };
+    let most = protocol.limits.get("most_tray_bend_mm");
+    let row = |place: &str, way: &str, value: f64, doubt: f64| {
+        vec![
+            html! { (side) " limb, " (place) ": " (way) },
+            quantity(value, Some(doubt), "mm"),
+            match most {
+                Some(found) if place == "end" => {
+                    html! { "at most " (limit(found.value, &found.unit)) " in all" }
+                }
+                _ => words("no limit"),
+            },
+        ]
+    };
+    vec![
+        row(
+            "end",
+            "toward the tissue",
+            limb.end_toward_tissue_mm,
+            limb.end_toward_tissue_uncertainty_mm,
+        ),
+        row(
+            "end",
+            "outward",
+            limb.end_outward_mm,
+            limb.end_outward_uncertainty_mm,
+        ),
+        row(
+            "middle",
+            "toward the tissue",
+            limb.middle_toward_tissue_mm,
+            limb.middle_toward_tissue_uncertainty_mm,
+        ),
+        row(
+            "middle",
+            "outward",
+            limb.middle_outward_mm,
+            limb.middle_outward_uncertainty_mm,
+        ),
+    ]
 }
 
 fn zone(zone: &TrayZone) -> Vec<Markup> {

@@ -2,6 +2,7 @@
 
 use super::common::{Point, Side};
 use super::numbering::spot_id;
+use super::tray_bend::LimbBend;
 use crate::text::names;
 use crate::text::rounding::{confidence, figure, point};
 use check::CheckedCase;
@@ -57,10 +58,28 @@ pub struct Cover {
     pub p05_mm: Option<f64>,
     /// Median by area, mm.
     pub median_mm: Option<f64>,
+    /// How far each limb of the tray bent between its scan and the impression;
+    /// empty where no scan of it was placed.
+    pub tray_bend: Vec<LimbBend>,
+    /// Parts of the arch over which cover is not known although the tray was placed.
+    pub gaps: Vec<CoverGap>,
     /// Connected patches of little cover.
     pub spots: Vec<Spot>,
     /// The coloured mesh that was written beside the result; `null` where none was.
     pub map: Option<CoverMap>,
+}
+
+/// A part of the arch over which cover is not known.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct CoverGap {
+    /// Why.
+    pub why: String,
+    /// Part of the arch.
+    pub zone: String,
+    /// The patient's side; `null` on the midline.
+    pub side: Option<Side>,
+    /// Tissue surface without cover, mm².
+    pub area_mm2: f64,
 }
 
 /// What a patch of little cover is.
@@ -89,6 +108,8 @@ pub struct Spot {
     /// Least cover in it, mm; `null` of a patch told by its colour where cover is
     /// not known.
     pub min_mm: Option<f64>,
+    /// Expanded uncertainty (k = 2) of the least cover, mm.
+    pub min_uncertainty_mm: Option<f64>,
     /// Of a patch told by its colour: how like the tray's that is, 0 to 1.
     pub confidence: Option<f64>,
     /// Part of the arch.
@@ -165,11 +186,31 @@ impl Cover {
             min_mm: measured.map(|cover| figure(cover.min_mm)),
             p05_mm: measured.map(|cover| figure(cover.p05_mm)),
             median_mm: measured.map(|cover| figure(cover.median_mm)),
+            tray_bend: placed.map_or_else(Vec::new, |p| {
+                p.limbs
+                    .iter()
+                    .map(|limb| LimbBend::of(limb, unit))
+                    .collect()
+            }),
+            gaps: measured.map_or_else(Vec::new, |cover| {
+                cover.gaps.iter().map(CoverGap::of).collect()
+            }),
             spots: spots
                 .map(|(spot, number)| Spot::of(spot, number, spots_before, unit))
                 .collect(),
             map: measured.map(|_| CoverMap::of_cover(checked, number)),
         })
+    }
+}
+
+impl CoverGap {
+    fn of(found: &measure::CoverGap) -> Self {
+        Self {
+            why: found.why.to_string(),
+            zone: words::zone(found.zone).to_owned(),
+            side: found.side.map(Into::into),
+            area_mm2: figure(found.area_mm2),
+        }
     }
 }
 
@@ -202,6 +243,7 @@ impl Spot {
             area_mm2: figure(spot.area_mm2),
             area_uncertainty_mm2: figure(spot.area_uncertainty_mm2),
             min_mm: spot.min_mm.map(figure),
+            min_uncertainty_mm: spot.min_uncertainty_mm.map(figure),
             confidence: spot.confidence.map(confidence),
             zone: words::zone(spot.zone).to_owned(),
             side: spot.side.map(Into::into),

@@ -21,6 +21,7 @@ mod numbering;
 mod protocol;
 mod scan;
 mod times;
+mod tray_bend;
 mod tray_fit;
 mod wash;
 
@@ -32,7 +33,7 @@ pub use colour::{BesideCover, TrayColour};
 pub use common::{Arch, Point, Side, Verdict};
 pub use consignment::{Consignment, ParcelPart};
 pub(crate) use cover::parts;
-pub use cover::{ArchPart, Cover, CoverMap, CoverMethod, Spot, SpotKind, SurfaceFile};
+pub use cover::{ArchPart, Cover, CoverGap, CoverMap, CoverMethod, Spot, SpotKind, SurfaceFile};
 pub use defects::{Defect, DefectKind, ZoneScan};
 pub use files::{FileKind, OutputFile};
 pub use findings::{Bound, Cause, Finding, NotJudged, Severity};
@@ -42,6 +43,7 @@ pub use landmarks::{Landmark, LandmarkSource, LandmarkStatus};
 pub use protocol::{Level, LimitResult, ProtocolResult};
 pub use scan::{Format, ScanResult, TrayScan};
 pub use times::{StepTime, Times};
+pub use tray_bend::LimbBend;
 pub use tray_fit::{TrayFit, TraySeating, TrayZone};
 pub use wash::{Wash, WashPlace};
 

@@ -67,13 +67,15 @@ fn least_cover(
     cover: &Cover,
     number: usize,
 ) -> Option<LeastCover> {
-    let min_mm = subject.measurement().spots[number].min_mm?;
+    let spot = &subject.measurement().spots[number];
+    let min_mm = spot.min_mm?;
     let limit = subject.limit(key);
-    let conformity = decide(min_mm, cover.uncertainty_mm, Bound::AtLeast(limit.value));
+    let doubt_mm = spot.min_uncertainty_mm.unwrap_or(cover.uncertainty_mm);
+    let conformity = decide(min_mm, doubt_mm, Bound::AtLeast(limit.value));
     Some(LeastCover {
         conformity,
         severity: Severity::of(conformity, limit.level)?,
-        figure: Figure::beside(limit, Bound::AtLeast, min_mm, Some(cover.uncertainty_mm)),
+        figure: Figure::beside(limit, Bound::AtLeast, min_mm, Some(doubt_mm)),
     })
 }
 

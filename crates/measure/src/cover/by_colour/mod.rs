@@ -17,6 +17,7 @@ pub use contrasts::Contrast;
 pub use figures::{BesideCover, NoColour, TrayColour};
 
 use super::figures::{Cover, Spot, SpotKind};
+use crate::amount::Amount;
 use crate::impression::Impression;
 use crate::settings::MeasureSettings;
 use cielab::{of_srgb, to_srgb};
@@ -200,12 +201,11 @@ fn near_rim(impression: &Impression, weights: &[f64]) -> Vec<bool> {
 }
 
 /// Least cover in a patch that is known over half of it at least, mm.
-fn least_cover(cover: &Cover, patch: &[u32]) -> Option<f64> {
-    let known: Vec<f64> = (patch.iter())
-        .filter_map(|&v| cover.at_vertex_mm[v as usize])
-        .collect();
-    let enough = 2 * known.len() >= patch.len();
-    known.into_iter().reduce(f64::min).filter(|_| enough)
+fn least_cover(cover: &Cover, patch: &[u32]) -> Option<Amount> {
+    let vertices = || patch.iter().map(|&v| v as usize);
+    let known = vertices().filter(|&v| cover.at_vertex_mm[v].is_some());
+    let enough = 2 * known.count() >= patch.len();
+    cover.least_of(vertices()).filter(|_| enough)
 }
 
 /// Patches of the tray's colour, largest first; beside a cover map those alone
@@ -231,12 +231,14 @@ fn outlined(
         .filter(|patch| !by_cover_too(&patch.vertices))
         .map(|patch| {
             let on_surface = nearest_vertex(mesh, &patch);
+            let least = cover.and_then(|cover| least_cover(cover, &patch.vertices));
             Spot {
                 kind: SpotKind::ShowThrough,
                 centre: scan_from_local * on_surface,
                 area_mm2: patch.area_mm2,
                 area_uncertainty_mm2: area_between(&patch, &smaller, &larger) / 2.0,
-                min_mm: cover.and_then(|cover| least_cover(cover, &patch.vertices)),
+                min_mm: least.map(|least| least.value),
+                min_uncertainty_mm: least.map(|least| least.uncertainty),
                 confidence: Some(apart.likeness(&patch.vertices, colours)),
                 zone: impression.zones.zone(&on_surface),
                 side: impression.zones.side(&on_surface),

@@ -1,0 +1,103 @@
+//! `tray-bent`: the tray in the impression is bent beside its scan.
+
+use crate::check::Check;
+use crate::decision::{Bound, Conformity, decide};
+use crate::finding::{Figure, Finding, Place};
+use crate::protocol::LimitKey;
+use crate::severity::Severity;
+use crate::subject::Subject;
+use crate::words;
+
+use measure::{Amount, LimbBend, TrayRegistration};
+
+/// Bends that are clearly larger than this, mm, are worth a note: scans of one tray
+/// differ by less. Common practice, no source.
+const NOTED_MM: f64 = 0.1;
+
+pub(super) fn judge(subject: &Subject<'_>, placed: &TrayRegistration) -> Vec<Finding> {
+    let bends = placed.limbs.iter();
+    bends.filter_map(|limb| of_limb(subject, limb)).collect()
+}
+
+fn of_limb(subject: &Subject<'_>, limb: &LimbBend) -> Option<Finding> {
+    let moved = length(limb);
+    let limit = subject.limit(LimitKey::TrayBend);
+    let conformity = decide(moved.value, moved.uncertainty, Bound::AtMost(limit.value));
+    let is_noted = moved.value - moved.uncertainty > NOTED_MM;
+    let severity = match conformity {
+        // What does not show of the tray leaves its place open; that is in the
+        // uncertainty of the material thickness.
+        Conformity::Borderline if !is_noted => return None,
+        _ => {
+            Severity::of(conformity, limit.level).or_else(|| is_noted.then_some(Severity::Note))?
+        }
+    };
+    let advice = if severity == Severity::Note {
+        "The material thickness is measured from the tray as it lay. Try the tray for stiffness \
+         before the next impression."
+    } else {
+        "The material thickness is measured from the tray as it lay. If the tray sprang back when \
+         it was taken out, the impression is distorted: take it again in a stiffer tray."
+    };
+    let instruction = format!(
+        "The tray bent between its scan and the impression: at its {} end it lay {} than its scan \
+         shows. {advice}",
+        words::side(limb.side),
+        direction(limb),
+    );
+    Some(Finding {
+        place: Some(Place {
+            at: limb.end,
+            zone: limb.zone,
+            side: Some(limb.side),
+        }),
+        ..subject.finding(Check::TrayBent, severity, instruction)
+    })
+    .map(|finding| {
+        finding.with(Figure::beside(
+            limit,
+            Bound::AtMost,
+            moved.value,
+            Some(moved.uncertainty),
+        ))
+    })
+}
+
+/// How far the end of a limb moved in all, by the law of propagation.
+fn length(limb: &LimbBend) -> Amount {
+    let (up, out) = (limb.end_toward_tissue_mm, limb.end_outward_mm);
+    let value = up.value.hypot(out.value);
+    let uncertainty = if value > 0.0 {
+        (up.value * up.uncertainty).hypot(out.value * out.uncertainty) / value
+    } else {
+        up.uncertainty.max(out.uncertainty)
+    };
+    Amount { value, uncertainty }
+}
+
+fn direction(limb: &LimbBend) -> String {
+    let (up, out) = (limb.end_toward_tissue_mm.value, limb.end_outward_mm.value);
+    let [mostly, partly] = {
+        let height = if up > 0.0 {
+            "nearer to the tissue"
+        } else {
+            "farther from the tissue"
+        };
+        let aside = if out > 0.0 {
+            "farther outward"
+        } else {
+            "farther inward"
+        };
+        if up.abs() >= out.abs() {
+            [height, aside]
+        } else {
+            [aside, height]
+        }
+    };
+    // The smaller part is said where it is half of the larger one at least.
+    if 2.0 * up.abs().min(out.abs()) >= up.abs().max(out.abs()) {
+        format!("{mostly} and {partly}")
+    } else {
+        mostly.to_owned()
+    }
+}

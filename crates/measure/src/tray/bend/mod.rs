@@ -1,0 +1,8 @@
+//! How a tray bent: a tray of plastic yields while it is seated or taken out, so
+//! that the tray in the impression is not quite the tray that was scanned.
+
+mod fitting;
+mod limbs;
+
+pub(super) use fitting::{BentPose, fitted};
+pub(super) use limbs::{Limb, Limbs};
