@@ -151,10 +151,23 @@ fn on_surface(jaw: Jaw<'_>) -> Vec<Point3<f64>> {
         .collect()
 }
 
+/// Whether an impression lies in the scan of a record, by its tissue side alone.
+/// Both meshes are in mm, in any pose.
+///
+/// # Errors
+/// When it does not: [`NoRelation::NotInRecord`].
+pub fn lies_in(mesh: &Mesh, frame: &Frame, record: &Mesh) -> Result<(), NoRelation> {
+    lay(mesh, frame, &Target::new(record), frame.arch).map(|_| ())
+}
+
 fn laid(jaw: Jaw<'_>, record: &Target, arch: Arch) -> Result<Registered, NoRelation> {
+    lay(jaw.mesh, jaw.frame, record, arch)
+}
+
+fn lay(mesh: &Mesh, frame: &Frame, record: &Target, arch: Arch) -> Result<Registered, NoRelation> {
     // What faces away from the tissue is hidden by the other half.
-    let source = spread_over(jaw.mesh, POINTS, |t| {
-        jaw.mesh.area_vector(t).dot(&jaw.frame.seating) > 0.0
+    let source = spread_over(mesh, POINTS, |t| {
+        mesh.area_vector(t).dot(&frame.seating) > 0.0
     });
     Laying::by_share(LEAST_FITTING)
         .lay(&source, record, &[])
