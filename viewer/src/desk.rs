@@ -5,6 +5,7 @@ use check::proposal::{
     Evidence, Looking, Proposal, ProposalError, Role, Stated, case_text, is_scan, look, neutral_id,
     propose, scans_in, write_another_case,
 };
+use report::RESULT_FILE;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, channel};
 
@@ -38,6 +39,12 @@ pub enum Dropped {
 }
 
 impl Desk {
+    /// Whether a path is a folder without a result, whose scans go onto the desk.
+    #[must_use]
+    pub fn takes(path: &Path) -> bool {
+        path.is_dir() && !path.join(RESULT_FILE).is_file()
+    }
+
     /// Takes what was dropped or chosen.
     pub fn take(&mut self, paths: &[PathBuf]) -> Dropped {
         self.notice.clear();
@@ -46,7 +53,7 @@ impl Desk {
             let is_case = path
                 .extension()
                 .is_some_and(|e| e.eq_ignore_ascii_case("toml"));
-            if is_case || path.join("result.json").is_file() {
+            if is_case || path.join(RESULT_FILE).is_file() {
                 return Dropped::Open(path.clone());
             }
             let case = path.join(check::proposal::CASE_FILE);

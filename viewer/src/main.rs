@@ -16,8 +16,8 @@ use viewer::window::{self, Options};
     name = "archproof-viewer",
     version,
     mut_arg("input", |input| input.required(false).value_name("RESULT|CASE|SCAN").help(
-        "Result folder of 'archproof check', a case file (case.toml), or an impression scan; \
-         without one, the desk",
+        "Result folder of 'archproof check', a case file (case.toml), an impression scan, or a \
+         folder of scans; without one, the desk",
     ))
 )]
 struct Arguments {

@@ -83,13 +83,20 @@ pub enum NoWindow {
 pub fn run(options: Options) -> Result<(), NoWindow> {
     let settings = Settings::load();
     let (width, height) = options.size.unwrap_or((settings.width, settings.height));
+    let on_desk = (options.source.as_ref()).filter(|source| Desk::takes(&source.input));
+    let on_desk = on_desk.map(|source| source.input.clone());
+    // It is read while the window opens.
     let content = match &options.source {
-        Some(source) => Content::Loading(Loading::start(source.clone())),
-        None => Content::Desk,
+        Some(source) if on_desk.is_none() => Content::Loading(Loading::start(source.clone())),
+        _ => Content::Desk,
     };
     let window = first_window(width, height)?;
     options.say("window open");
-    pollster::block_on(Running::new(window, content, settings, options).until_closed());
+    let mut running = Running::new(window, content, settings, options);
+    if let Some(folder) = on_desk {
+        running.put_on_desk(&[folder]);
+    }
+    pollster::block_on(running.until_closed());
     Ok(())
 }
 

@@ -60,8 +60,23 @@ pub struct TrayTrial {
     pub impression: usize,
     /// Number of the tray.
     pub tray: usize,
-    /// Median material thickness over it, mm, or why it does not fit.
+    /// Share of the impression's outer surface that lies on it, 0 to 1, or why it
+    /// does not fit.
     pub outcome: Result<f64, String>,
+}
+
+impl TrayTrial {
+    /// A tray of another mouth can be laid on part of an outer surface, too.
+    const WELL: f64 = 0.35;
+
+    /// Whether so much of the outer surface lies on the tray that it is the
+    /// impression's own, or of the same make.
+    #[must_use]
+    pub fn fits_well(&self) -> bool {
+        self.outcome
+            .as_ref()
+            .is_ok_and(|share| *share >= Self::WELL)
+    }
 }
 
 /// Two impressions laid on one another by their outer surfaces.
@@ -126,9 +141,9 @@ pub enum NoRecord {
 }
 
 impl Evidence {
-    /// Numbers of the impressions on which a tray lies.
+    /// Numbers of the impressions whose outer surface lies well on a tray.
     pub fn fits_of(&self, tray: usize) -> impl Iterator<Item = usize> + '_ {
-        let of_tray = move |trial: &&TrayTrial| trial.tray == tray && trial.outcome.is_ok();
+        let of_tray = move |trial: &&TrayTrial| trial.tray == tray && trial.fits_well();
         self.trays
             .iter()
             .filter(of_tray)

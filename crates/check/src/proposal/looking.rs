@@ -4,6 +4,7 @@ use super::evidence::{
     Couple, Evidence, Layers, NoRecord, RecordTrial, SeenScan, Shows, TrayTrial,
 };
 use crate::load::{LoadedScan, load};
+use measure::frame;
 use measure::intake::first_look;
 use measure::pair::compare;
 use measure::record::{self, Jaw};
@@ -175,18 +176,10 @@ impl<'a> Scans<'a> {
         (0..self.scans.len()).filter(is_of)
     }
 
-    /// Each scan that may be a record, with the impressions that lie in it.
+    /// Each scan that may be a record, which looks like an impression of one jaw,
+    /// with the impressions that lie in it.
     fn records(&self) -> Vec<RecordTrial> {
-        let may_be = |scan: &usize| {
-            !matches!(
-                self.scans[*scan].shows,
-                Shows::TrayOrBase { .. }
-                    | Shows::SameAs(_)
-                    | Shows::Unreadable(_)
-                    | Shows::Else(NotAnImpression::WrongSize { .. })
-            )
-        };
-        let candidates: Vec<usize> = (0..self.scans.len()).filter(may_be).collect();
+        let candidates: Vec<usize> = self.impressions().collect();
         let tried = candidates.par_iter().map(|&scan| RecordTrial {
             scan,
             outcome: self.both_jaws_in(scan),
@@ -196,30 +189,29 @@ impl<'a> Scans<'a> {
 
     /// The upper and the lower impression that lie in a scan, opposite each other.
     fn both_jaws_in(&self, scan: usize) -> Result<[usize; 2], NoRecord> {
-        let record = self.read(scan).ok_or(NoRecord::OneJaw)?.outward();
+        let read = self.read(scan).ok_or(NoRecord::OneJaw)?;
+        let seen = read.frame.as_ref().map_err(|_| NoRecord::OneJaw)?;
+        let record = read.outward();
         let lying = |arch: Arch| {
             let lies = |i: &usize| {
                 *i != scan
                     && self.read(*i).is_some_and(|read| {
                         let frame = read.frame.as_ref().ok();
-                        frame.is_some_and(|f| record::lies_in(&read.outward(), f, &record).is_ok())
+                        frame
+                            .is_some_and(|f| record::lies_in((&read.outward(), f), (&record, seen)))
                     })
             };
             self.of_jaw(arch).find(lies)
         };
-        // A record may look like an impression of one jaw: the other jaw decides.
-        let own = match self.scans[scan].shows {
-            Shows::Impression { arch, .. } => arch,
-            _ => Arch::Mandibular,
-        };
-        let other = match own {
+        // An impression of the other jaw lies in no impression.
+        let other = match seen.arch {
             Arch::Maxillary => Arch::Mandibular,
             Arch::Mandibular => Arch::Maxillary,
         };
         let of_other = lying(other).ok_or(NoRecord::OneJaw)?;
         let in_doubt = NoRecord::InDoubt(of_other);
-        let of_own = lying(own).ok_or(in_doubt.clone())?;
-        let [upper, lower] = match own {
+        let of_own = lying(seen.arch).ok_or(in_doubt.clone())?;
+        let [upper, lower] = match seen.arch {
             Arch::Maxillary => [of_own, of_other],
             Arch::Mandibular => [of_other, of_own],
         };
@@ -245,7 +237,8 @@ impl<'a> Scans<'a> {
         record::measure(jaw(above), jaw(below), record).is_ok()
     }
 
-    /// Every impression with every scan that may be its tray.
+    /// Every impression with the scans that may be its tray, those of its jaw first,
+    /// until one fits well.
     fn trays(&self, impressions: &[usize]) -> Vec<TrayTrial> {
         let may_be = |scan: &usize| {
             use NotAnImpression::{Half, NoTrough};
@@ -255,17 +248,34 @@ impl<'a> Scans<'a> {
             )
         };
         let trays: Vec<usize> = (0..self.scans.len()).filter(may_be).collect();
-        let both = impressions
-            .iter()
-            .flat_map(|&i| trays.iter().map(move |&t| (i, t)));
-        let both: Vec<(usize, usize)> = both.collect();
-        let tried = both.par_iter().filter_map(|&(impression, tray)| {
-            let meshes = [self.read(impression)?, self.read(tray)?].map(|read| &read.scan.mesh);
-            Some(TrayTrial {
-                impression,
-                tray,
-                outcome: cover_over(meshes),
-            })
+        let jaws: Vec<Option<Arch>> = (trays.par_iter())
+            .map(|&tray| Some(frame::find(&self.read(tray)?.scan.mesh).ok()?.frame.arch))
+            .collect();
+        let tried = impressions.par_iter().flat_map_iter(|&impression| {
+            let own = self
+                .read(impression)
+                .and_then(|read| Some(read.frame.as_ref().ok()?.arch));
+            let mut order: Vec<(bool, usize)> = jaws
+                .iter()
+                .zip(&trays)
+                .map(|(jaw, &tray)| (*jaw != own, tray))
+                .collect();
+            order.sort_unstable();
+            let mut trials: Vec<TrayTrial> = Vec::new();
+            for (_, tray) in order {
+                if trials.last().is_some_and(TrayTrial::fits_well) {
+                    break;
+                }
+                let Some(meshes) = self.read(impression).zip(self.read(tray)) else {
+                    continue;
+                };
+                trials.push(TrayTrial {
+                    impression,
+                    tray,
+                    outcome: on_tray([&meshes.0.scan.mesh, &meshes.1.scan.mesh]),
+                });
+            }
+            trials
         });
         tried.collect()
     }
@@ -280,7 +290,7 @@ impl<'a> Scans<'a> {
         let mut measured: Vec<Option<Scanned>> = vec![None; self.scans.len()];
         for &one in pairs.iter().flatten() {
             if measured[one].is_none() {
-                let fits = |trial: &&TrayTrial| trial.impression == one && trial.outcome.is_ok();
+                let fits = |trial: &&TrayTrial| trial.impression == one && trial.fits_well();
                 let tray = trays
                     .iter()
                     .find(fits)
@@ -330,16 +340,19 @@ fn jaw<'a>((mesh, frame, border): &'a (Cow<'_, Mesh>, Frame, Border)) -> Jaw<'a>
     }
 }
 
-/// Median material thickness (mm) of an impression over a tray, or why the tray
-/// does not fit on it.
-fn cover_over([impression, tray]: [&Mesh; 2]) -> Result<f64, String> {
+/// Share of an impression's outer surface that lies on a tray, or why the tray does
+/// not fit on it.
+fn on_tray([impression, tray]: [&Mesh; 2]) -> Result<f64, String> {
     let settings = MeasureSettings::default();
     let measuring = Measuring::new(impression, Some(tray), &settings);
     match measuring.cover() {
         Some(Ok(cover)) if cover.p95_mm <= EMPTY_TRAY_MM => {
             Err("both show the same empty tray".to_owned())
         }
-        Some(Ok(cover)) => Ok(cover.median_mm),
+        Some(Ok(cover)) => Ok(cover
+            .registration
+            .as_ref()
+            .map_or(0.0, |laid| laid.fitting_share)),
         Some(Err(why)) => Err(why.to_string()),
         None => Err("no impression is seen".to_owned()),
     }

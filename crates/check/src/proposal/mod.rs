@@ -19,7 +19,9 @@ mod table;
 
 pub use case_text::{NameNotText, case_text, neutral_id};
 pub use evidence::{Couple, Evidence, Layers, NoRecord, RecordTrial, SeenScan, Shows, TrayTrial};
-pub use folder::{CASE_FILE, ProposalError, case_folders, is_scan, scans_in, write_another_case, write_case};
+pub use folder::{
+    CASE_FILE, ProposalError, case_folders, is_scan, scans_in, write_another_case, write_case,
+};
 pub use looking::{Looking, look};
 pub use proposing::{Placed, Proposal, Stated, propose};
 pub use question::{Choice, Question};

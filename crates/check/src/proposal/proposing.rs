@@ -1,7 +1,7 @@
 //! What each scan is in the case, concluded from the evidence and from what a
 //! person has stated.
 
-use super::evidence::{Evidence, Shows};
+use super::evidence::{Evidence, Shows, TrayTrial};
 use super::impressions::{self, Member};
 use super::names::{Hints, Kind};
 use super::question::{Choice, Question};
@@ -299,16 +299,28 @@ impl<'a> Draft<'a> {
     }
 
     fn fitting_tray(&mut self, tray: usize, arch: Arch, fits: &[usize]) {
-        let names: Vec<String> = fits.iter().map(|&one| self.name(one)).collect();
-        let why = format!("it fits the outer surface of {}", names.join(" and "));
+        let share = |one: usize| {
+            let tried = |trial: &&TrayTrial| trial.tray == tray && trial.impression == one;
+            let trial = self.evidence.trays.iter().find(tried);
+            let share = trial.and_then(|trial| trial.outcome.as_ref().ok());
+            share.map_or(0.0, |share| 100.0 * share)
+        };
+        let names: Vec<String> = (fits.iter())
+            .map(|&one| {
+                format!(
+                    "{:.0} % of the outer surface of {}",
+                    share(one),
+                    self.name(one)
+                )
+            })
+            .collect();
+        let why = format!("{} lies on it", names.join(" and "));
         self.place(tray, Role::Tray { arch }, Surety::Clear, why);
         let others: Vec<usize> = (0..self.placed.len())
             .filter(|one| self.known_jaw(*one) == Some(arch) && !fits.contains(one))
             .collect();
         for other in others {
-            let tried = |trial: &&super::evidence::TrayTrial| {
-                trial.tray == tray && trial.impression == other
-            };
+            let tried = |trial: &&TrayTrial| trial.tray == tray && trial.impression == other;
             let trial = self.evidence.trays.iter().find(tried);
             if let Some(Err(why)) = trial.map(|trial| &trial.outcome) {
                 let remark = format!("not seen on {}: {why}", self.name(other));

@@ -19,7 +19,9 @@ pub enum CaseFault {
     Toml(String),
     #[error("the case needs a name of printable letters (a pseudonym, never a patient's name)")]
     NoId,
-    #[error("no impression is named; give before_wash, wash or one_step under [maxillary] or [mandibular]")]
+    #[error(
+        "no impression is named; give before_wash, wash or one_step under [maxillary] or [mandibular]"
+    )]
     NoImpression,
     #[error(
         "no impression of this jaw is named; give before_wash, wash or one_step, or leave the section out"
