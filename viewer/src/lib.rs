@@ -11,6 +11,7 @@ pub mod app;
 pub mod border;
 pub mod colours;
 pub mod command;
+pub mod desk;
 pub mod drawing;
 mod flight;
 mod flying;

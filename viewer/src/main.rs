@@ -9,18 +9,20 @@ use viewer::window::{self, Options};
 
 /// Shows the result of a check on the impression, and flies to each finding
 ///
-/// A case file or a scan is checked first. Keys are shown by H.
+/// A case file or a scan is checked first. Keys are shown by H. Without a result, a
+/// case or a scan, a desk opens on which scans can be dropped.
 #[derive(Debug, Parser)]
 #[command(
     name = "archproof-viewer",
     version,
-    mut_arg("input", |input| input.value_name("RESULT|CASE|SCAN").help(
-        "Result folder of 'archproof check', a case file (case.toml), or an impression scan",
+    mut_arg("input", |input| input.required(false).value_name("RESULT|CASE|SCAN").help(
+        "Result folder of 'archproof check', a case file (case.toml), an impression scan, or a \
+         folder of scans; without one, the desk",
     ))
 )]
 struct Arguments {
     #[command(flatten)]
-    source: Source,
+    source: Option<Source>,
     /// Width and height of the window [default: as it was left]
     #[arg(long, value_name = "WxH", value_parser = size)]
     size: Option<(u32, u32)>,

@@ -35,6 +35,9 @@ pub enum OpenError {
     /// No surface.
     #[error(transparent)]
     Surface(#[from] ReadSurfaceError),
+    /// Nobody waits for it any more.
+    #[error("the check was cancelled; nothing was written")]
+    Cancelled,
 }
 
 /// A case with everything that is shown of it.
@@ -128,6 +131,18 @@ impl Shown {
 /// # Errors
 /// When it cannot be read, checked or written.
 pub fn open(source: &Source, progress: &(dyn Fn(String) + Sync)) -> Result<Opened, OpenError> {
+    open_unless(source, progress, &|| false)
+}
+
+/// As [`open`]; once it is cancelled, no result is written.
+///
+/// # Errors
+/// As [`open`], and when it was cancelled.
+pub fn open_unless(
+    source: &Source,
+    progress: &(dyn Fn(String) + Sync),
+    is_cancelled: &dyn Fn() -> bool,
+) -> Result<Opened, OpenError> {
     if source.input.is_dir() {
         progress("reading the result".to_owned());
         let result = report::read_result(&source.input)?;
@@ -149,6 +164,9 @@ pub fn open(source: &Source, progress: &(dyn Fn(String) + Sync)) -> Result<Opene
         folder_without_case(SystemTime::now(), sum.unwrap_or_default())
     });
     let result = CaseResult::of(&checked);
+    if is_cancelled() {
+        return Err(OpenError::Cancelled);
+    }
     progress("writing the results".to_owned());
     report::write_all(&checked, &result, &folder)?;
     read(result, folder, Some(&checked))

@@ -28,6 +28,7 @@
 mod case_source;
 mod clock;
 mod load;
+pub mod proposal;
 mod road;
 
 pub use case_source::{CaseSource, CheckError, NameOf, Statement};

@@ -31,6 +31,7 @@ pub enum Command {
     Artefact(ArtefactArguments),
     Gauge(GaugeArguments),
     Inspect(InspectArguments),
+    New(NewArguments),
     /// Write a scan without the text in it, which may name a person
     ///
     /// Header, comments and names are left out; vertices, triangles and colours
@@ -308,6 +309,35 @@ pub struct InspectArguments {
     /// Print the rows as JSON
     #[arg(long)]
     pub json: bool,
+}
+
+/// Propose a case file from the scans in a folder
+///
+/// Each scan is looked at: which is an impression and of which jaw, which a tray and
+/// whose, which the jaw-relation record, and of two impressions of one jaw which is the
+/// wash. A table says what each was taken for, how surely and why. What the surfaces
+/// do not show is asked about or, without a terminal, left out of the case file as a
+/// comment. A folder of such folders gets one case file in each.
+/// Exit status: 0 nothing left open; 3 a question is left open; 2 wrong use.
+#[derive(Debug, Args)]
+pub struct NewArguments {
+    /// Folder with the scans of a case, or with such folders
+    pub folder: PathBuf,
+    /// Pseudonyms, a CSV file with the columns folder, id [default: made from checksums]
+    #[arg(long, value_name = "FILE")]
+    pub ids: Option<PathBuf>,
+    /// Stage of each impression that is the only one of its jaw
+    #[arg(long)]
+    pub stage: Option<StageArgument>,
+    /// Unit of the scan files, if not mm
+    #[arg(long, value_parser = unit_parser())]
+    pub unit: Option<Unit>,
+    /// Ask nothing; what is in doubt is left out
+    #[arg(long)]
+    pub yes: bool,
+    /// Replace a case file that is there already
+    #[arg(long)]
+    pub force: bool,
 }
 
 #[derive(Debug, Subcommand)]

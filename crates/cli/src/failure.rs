@@ -62,6 +62,12 @@ pub enum Failure {
     )]
     Viewer(io::Error),
     #[error(transparent)]
+    Proposal(#[from] check::proposal::ProposalError),
+    #[error(transparent)]
+    ScanName(#[from] check::proposal::NameNotText),
+    #[error("{}: {why}", mesh::read::shown_path(.path))]
+    Ids { path: PathBuf, why: String },
+    #[error(transparent)]
     Batch(#[from] batch::BatchError),
     #[error("standard output cannot be written ({0})")]
     Output(#[from] io::Error),

@@ -8,17 +8,39 @@ mod interrupt;
 mod progress;
 mod terminal;
 
-use clap::Parser;
+use clap::{CommandFactory, Parser};
 use command_line::Arguments;
+use commands::start;
+use failure::Failure;
+use std::ffi::OsString;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
     interrupt::watch();
-    match commands::run(Arguments::parse()) {
+    match carried_out() {
         Ok(code) => code,
         Err(failure) => {
             terminal::complain(&failure);
             failure::EXIT_CODE.into()
         }
     }
+}
+
+/// Carries out the command, or what a path without a command asks for.
+fn carried_out() -> Result<ExitCode, Failure> {
+    let given: Vec<OsString> = std::env::args_os().skip(1).collect();
+    let is_command = |path: &std::path::Path| {
+        let known = Arguments::command();
+        path.to_str()
+            .is_some_and(|name| known.find_subcommand(name).is_some())
+    };
+    if let Some(path) = start::path_given(&given).filter(|path| !is_command(path)) {
+        return start::run(&path);
+    }
+    if start::is_double_click(&given)
+        && let Some(opened) = start::desk()
+    {
+        return opened;
+    }
+    commands::run(Arguments::parse())
 }

@@ -20,6 +20,11 @@ impl Progress {
 
     /// Names the step at hand.
     pub fn show(&self, step: Step) {
+        self.name(&step);
+    }
+
+    /// Names whatever is being done.
+    pub fn name(&self, step: &dyn std::fmt::Display) {
         self.0.set_message(step.to_string());
     }
 }

@@ -1,7 +1,7 @@
 //! Printing: results to standard output, complaints to standard error.
 
 use std::fmt::Display;
-use std::io::{self, ErrorKind, Write};
+use std::io::{self, BufRead, ErrorKind, IsTerminal, Write};
 
 /// Prints a text, without its colours where the output is no terminal or
 /// NO_COLOR is set. A reader that has gone away is no failure.
@@ -16,4 +16,31 @@ pub fn say(text: &str) -> io::Result<()> {
 /// One line on standard error. There is nobody left to tell if that fails.
 pub fn complain(what: &dyn Display) {
     let _ = writeln!(io::stderr().lock(), "archproof: {what}");
+}
+
+/// Whether a person sits at a terminal to answer.
+pub fn is_asked_on_terminal() -> bool {
+    io::stdin().is_terminal() && io::stdout().is_terminal()
+}
+
+/// Asks a question; gives the number of the answer from 0, `None` to leave it open.
+pub fn answer(question: &str, choices: &[&str]) -> io::Result<Option<usize>> {
+    let mut text = format!("\n{question}\n");
+    for (i, choice) in choices.iter().enumerate() {
+        text += &format!("  {}  {choice}\n", i + 1);
+    }
+    say(&text)?;
+    loop {
+        say(&format!(
+            "Number (1 to {}), or Enter to leave it open: ",
+            choices.len()
+        ))?;
+        let mut line = String::new();
+        let is_over = io::stdin().lock().read_line(&mut line)? == 0;
+        match line.trim().parse::<usize>() {
+            _ if is_over || line.trim().is_empty() => return Ok(None),
+            Ok(number) if (1..=choices.len()).contains(&number) => return Ok(Some(number - 1)),
+            _ => say("That is no number of the list.\n")?,
+        }
+    }
 }

@@ -55,7 +55,7 @@ pub use cover::{
 };
 pub use frame::Frame;
 pub use measurement::{Measurement, ScanFigures, Scanned};
-pub use measuring::Measuring;
+pub use measuring::{EMPTY_TRAY_MM, Measuring};
 pub use not_an_impression::NotAnImpression;
 pub use pair::PassPair;
 pub use settings::MeasureSettings;

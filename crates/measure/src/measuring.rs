@@ -21,7 +21,7 @@ use std::sync::OnceLock;
 
 /// Where nearly all of the tissue surface is nearer to the tray than this, mm,
 /// there is no material: scans of one tray differ by less.
-const EMPTY_TRAY_MM: f64 = 0.2;
+pub const EMPTY_TRAY_MM: f64 = 0.2;
 
 /// One impression being measured. Every quantity of an impression is `None`
 /// where the scan shows something else.

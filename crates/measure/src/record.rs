@@ -10,14 +10,17 @@ use crate::frame::Frame;
 use crate::not_an_impression::NotAnImpression;
 use crate::words::{Arch, Side};
 use geometry::Laying;
-use geometry::registration::{Registered, Target};
-use geometry::sampling::spread_over;
+use geometry::registration::{self, Registered, Target};
+use geometry::sampling::{SurfacePoint, spread_over};
 use mesh::{Mesh, SpatialIndex};
-use nalgebra::{Isometry3, Point3, UnitVector3, Vector3};
+use nalgebra::{Isometry3, Point3, Translation3, UnitQuaternion, UnitVector3, Vector3};
+use std::f64::consts::PI;
 use thiserror::Error;
 
 /// Points of an impression that are laid on the record.
 const POINTS: usize = 12_000;
+/// Points that tell whether it lies there at all.
+const FEW_POINTS: usize = 3000;
 /// Where less of an impression's tissue side lies on the record, it is not in
 /// it: of another mouth's up to 0.4 fits, of its own nearly all.
 const LEAST_FITTING: f64 = 0.5;
@@ -151,11 +154,48 @@ fn on_surface(jaw: Jaw<'_>) -> Vec<Point3<f64>> {
         .collect()
 }
 
-fn laid(jaw: Jaw<'_>, record: &Target, arch: Arch) -> Result<Registered, NoRelation> {
+/// Whether an impression lies in what may be the scan of a record, by its tissue side
+/// alone. Both meshes are in mm, in any pose. What may be a record looks like an
+/// impression of one jaw, whose frame is given: an impression of the same jaw is
+/// looked for there, one of the other jaw opposite it, and neither anywhere else.
+#[must_use]
+pub fn lies_in((mesh, frame): (&Mesh, &Frame), (record, seen): (&Mesh, &Frame)) -> bool {
+    let source = facing_tissue(mesh, frame, FEW_POINTS);
+    let starts: Vec<Isometry3<f64>> = if frame.arch == seen.arch {
+        vec![Isometry3::identity()]
+    } else {
+        opposite().collect()
+    };
+    let record_from_seen = seen.local_from_scan().inverse();
+    let starts: Vec<Isometry3<f64>> = (starts.iter())
+        .map(|start| record_from_seen * start * frame.local_from_scan())
+        .collect();
+    registration::register(&source, &Target::new(record), &starts)
+        .is_ok_and(|found| found.fitting_share >= LEAST_FITTING)
+}
+
+/// Where the other jaw may lie, from its local coordinates to those of this one:
+/// turned over about the anterior axis, so far away as jaws and trays are.
+fn opposite() -> impl Iterator<Item = Isometry3<f64>> {
+    const APART_MM: [f64; 5] = [12.0, 20.0, 28.0, 38.0, 50.0];
+    const FORWARD_MM: [f64; 3] = [-8.0, 0.0, 8.0];
+    let turned = UnitQuaternion::from_axis_angle(&Vector3::y_axis(), PI);
+    APART_MM.into_iter().flat_map(move |apart| {
+        FORWARD_MM.into_iter().map(move |forward| {
+            Isometry3::from_parts(Translation3::new(0.0, forward, -apart), turned)
+        })
+    })
+}
+
+fn facing_tissue(mesh: &Mesh, frame: &Frame, count: usize) -> Vec<SurfacePoint> {
     // What faces away from the tissue is hidden by the other half.
-    let source = spread_over(jaw.mesh, POINTS, |t| {
-        jaw.mesh.area_vector(t).dot(&jaw.frame.seating) > 0.0
-    });
+    spread_over(mesh, count, |t| {
+        mesh.area_vector(t).dot(&frame.seating) > 0.0
+    })
+}
+
+fn laid(jaw: Jaw<'_>, record: &Target, arch: Arch) -> Result<Registered, NoRelation> {
+    let source = facing_tissue(jaw.mesh, jaw.frame, POINTS);
     Laying::by_share(LEAST_FITTING)
         .lay(&source, record, &[])
         .map_err(|why| NoRelation::NotInRecord {

@@ -2,6 +2,7 @@
 //! and mouse ask for. It draws only when something changed.
 
 mod camera;
+mod desk;
 mod drawing;
 mod keys;
 mod material;
@@ -13,7 +14,8 @@ pub use panels::canvas;
 
 use crate::app::App;
 use crate::command::Command;
-use crate::opened::{OpenError, Opened, open};
+use crate::desk::{Desk, Dropped};
+use crate::opened::{OpenError, Opened, open_unless};
 use crate::settings::Settings;
 use crate::view::Canvas;
 use arguments::Source;
@@ -27,6 +29,8 @@ use scene::Scene;
 use std::io::Write;
 use std::panic::{AssertUnwindSafe, catch_unwind, set_hook, take_hook};
 use std::path::PathBuf;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, channel};
 use std::time::{Duration, Instant};
 use thiserror::Error;
@@ -34,8 +38,8 @@ use thiserror::Error;
 /// How the window is to be opened.
 #[derive(Debug, Clone)]
 pub struct Options {
-    /// What it shows.
-    pub source: Source,
+    /// What it shows; the desk where nothing is given.
+    pub source: Option<Source>,
     /// Its size, pixels; as it was left if none is given.
     pub size: Option<(u32, u32)>,
     /// Whether times of frames are printed.
@@ -79,10 +83,20 @@ pub enum NoWindow {
 pub fn run(options: Options) -> Result<(), NoWindow> {
     let settings = Settings::load();
     let (width, height) = options.size.unwrap_or((settings.width, settings.height));
-    let loading = Loading::start(options.source.clone());
+    let on_desk = (options.source.as_ref()).filter(|source| Desk::takes(&source.input));
+    let on_desk = on_desk.map(|source| source.input.clone());
+    // It is read while the window opens.
+    let content = match &options.source {
+        Some(source) if on_desk.is_none() => Content::Loading(Loading::start(source.clone())),
+        _ => Content::Desk,
+    };
     let window = first_window(width, height)?;
     options.say("window open");
-    pollster::block_on(Running::new(window, loading, settings, options).until_closed());
+    let mut running = Running::new(window, content, settings, options);
+    if let Some(folder) = on_desk {
+        running.put_on_desk(&[folder]);
+    }
+    pollster::block_on(running.until_closed());
     Ok(())
 }
 
@@ -148,6 +162,10 @@ struct Loading {
     steps: Receiver<Step>,
     /// The last step that was told.
     last: String,
+    /// Set when nobody waits for it any more.
+    cancelled: Arc<AtomicBool>,
+    /// Whether it was started from the desk, to which it can go back.
+    from_desk: bool,
 }
 
 enum Step {
@@ -158,25 +176,31 @@ enum Step {
 impl Loading {
     fn start(source: Source) -> Self {
         let (tell, steps) = channel();
+        let cancelled = Arc::new(AtomicBool::new(false));
+        let is_over = Arc::clone(&cancelled);
         std::thread::spawn(move || {
             let progress = tell.clone();
             let progress = std::sync::Mutex::new(progress);
-            let opened = open(&source, &|step| {
+            let told = |step| {
                 if let Ok(tell) = progress.lock() {
                     let _ = tell.send(Step::At(step));
                 }
-            });
+            };
+            let opened = open_unless(&source, &told, &|| is_over.load(Ordering::Relaxed));
             let _ = tell.send(Step::Done(Box::new(opened)));
         });
         Self {
             steps,
             last: "opening".to_owned(),
+            cancelled,
+            from_desk: false,
         }
     }
 }
 
 /// What stands in the window.
 enum Content {
+    Desk,
     Loading(Loading),
     Failed(String),
     Case(Box<App>, Box<Scene>),
@@ -185,6 +209,8 @@ enum Content {
 struct Running {
     window: Window,
     content: Content,
+    /// Scans that were dropped on the window.
+    desk: Desk,
     settings: Settings,
     options: Options,
     scene: kiss3d::scene::SceneNode3d,
@@ -203,10 +229,11 @@ struct Running {
 }
 
 impl Running {
-    fn new(window: Window, loading: Loading, settings: Settings, options: Options) -> Self {
+    fn new(window: Window, content: Content, settings: Settings, options: Options) -> Self {
         Self {
             window,
-            content: Content::Loading(loading),
+            content,
+            desk: Desk::default(),
             settings,
             options,
             scene: kiss3d::scene::SceneNode3d::empty(),
@@ -228,10 +255,12 @@ impl Running {
             self.window.canvas_mut().poll_events();
             self.take_events();
             self.take_steps();
+            self.take_dropped();
             let since = self.last.elapsed();
             self.last = Instant::now();
             let moved = match &mut self.content {
                 Content::Case(app, _) => app.pass(since.as_secs_f64().min(0.1)),
+                Content::Desk => self.desk.pass(),
                 _ => false,
             };
             if moved {
@@ -317,6 +346,7 @@ impl Running {
     fn press(&mut self, key: Key, modifiers: Modifiers) {
         match key {
             Key::Q if modifiers.contains(Modifiers::Control) => self.closing = true,
+            _ if matches!(self.content, Content::Desk) => {}
             Key::S => self.screenshot = true,
             Key::R => self.check_again(),
             _ => {
@@ -336,17 +366,73 @@ impl Running {
 
     fn check_again(&mut self) {
         if let Content::Case(app, _) = &mut self.content
-            && self.options.source.input.is_dir()
+            && (self.options.source.as_ref()).is_none_or(|source| source.input.is_dir())
         {
             app.notice =
                 "to check again, open the case file or the scan instead of its result".to_owned();
             return;
         }
+        let Some(source) = &mut self.options.source else {
+            return;
+        };
         if let Content::Case(app, _) = &self.content {
             // What was marked and ticked lies there.
-            self.options.source.out = Some(app.opened.folder.clone());
+            source.out = Some(app.opened.folder.clone());
         }
-        self.content = Content::Loading(Loading::start(self.options.source.clone()));
+        self.content = Content::Loading(Loading::start(source.clone()));
+    }
+
+    /// Takes scans onto the desk, and opens cases and results.
+    fn take_dropped(&mut self) {
+        let dropped = self.window.dropped_files();
+        if !dropped.is_empty() {
+            self.due = 2;
+            self.put_on_desk(&dropped);
+        }
+    }
+
+    fn put_on_desk(&mut self, paths: &[PathBuf]) {
+        self.stop();
+        match self.desk.take(paths) {
+            Dropped::Scans => self.content = Content::Desk,
+            Dropped::Open(path) => self.load(Source::of(&path)),
+        }
+    }
+
+    /// Opens something in the background, with a way back to the desk.
+    fn load(&mut self, source: Source) {
+        self.options.source = Some(source.clone());
+        self.content = Content::Loading(Loading {
+            from_desk: true,
+            ..Loading::start(source)
+        });
+    }
+
+    /// Leaves what is being checked.
+    fn stop(&mut self) {
+        if let Content::Loading(loading) = &self.content {
+            loading.cancelled.store(true, Ordering::Relaxed);
+        }
+    }
+
+    fn serve_desk(&mut self, wish: desk::Wish) {
+        match wish {
+            desk::Wish::Clear => self.desk.clear(),
+            desk::Wish::State(scan, role) => self.desk.state(scan, role),
+            desk::Wish::Choose => {
+                let dialog = rfd::FileDialog::new().add_filter("Scans", &["stl", "ply", "obj"]);
+                if let Some(paths) = dialog.pick_files() {
+                    self.put_on_desk(&paths);
+                }
+            }
+            desk::Wish::Check => match self.desk.case_file() {
+                Ok([file, out]) => self.load(Source {
+                    out: Some(out),
+                    ..Source::of(&file)
+                }),
+                Err(why) => self.desk.notice = why,
+            },
+        }
     }
 
     /// Takes what the loading thread has told.
@@ -412,7 +498,19 @@ impl Running {
             half_mm: [1.0, 1.0],
         };
         let mut asked = Vec::new();
+        let mut of_desk = Vec::new();
+        let mut cancel = false;
         match &mut self.content {
+            Content::Desk => {
+                let desk = &mut self.desk;
+                self.window
+                    .draw_ui(|ctx| of_desk = desk::draw(ctx, desk, text_size));
+            }
+            Content::Loading(loading) if loading.from_desk => {
+                let step = &loading.last;
+                self.window
+                    .draw_ui(|ctx| cancel = desk::checking(ctx, text_size, step));
+            }
             Content::Loading(loading) => {
                 let text = format!("{} …", loading.last);
                 self.window
@@ -445,6 +543,15 @@ impl Running {
         let going_on = self.window.render_3d(&mut self.scene, &mut camera).await;
         self.settings.width = (f64::from(size.x) / scale) as u32;
         self.settings.height = (f64::from(size.y) / scale) as u32;
+        if cancel {
+            self.due = 2;
+            self.stop();
+            self.content = Content::Desk;
+        }
+        for wish in of_desk {
+            self.due = 3;
+            self.serve_desk(wish);
+        }
         for wish in asked {
             self.due = 2;
             match wish {

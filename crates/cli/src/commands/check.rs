@@ -12,11 +12,33 @@ use report::{
     summary, words, write_all,
 };
 use std::fmt::Write;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::time::SystemTime;
 
 pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
+    let checked = run_in(arguments, Path::new(""))?;
+    if arguments.open {
+        open_sheet(&checked.folder)?;
+    }
+    Ok(checked.code)
+}
+
+/// What a check came to.
+pub struct Checked {
+    /// The folder with the results.
+    pub folder: PathBuf,
+    /// The exit code.
+    pub code: ExitCode,
+}
+
+/// Opens the sheet in a folder of results.
+pub fn open_sheet(folder: &Path) -> Result<(), Failure> {
+    open::that_detached(folder.join(SHEET_FILE)).map_err(Failure::Opening)
+}
+
+/// Checks a case; results without a folder of their own go into one in `base`.
+pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failure> {
     if let Some(threads) = arguments.threads {
         rayon::ThreadPoolBuilder::new()
             .num_threads(threads.into())
@@ -25,7 +47,7 @@ pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     let source = &arguments.source;
     let case = source.case()?;
     let is_named = source.case.is_some() || source.is_case_file();
-    let of_case = is_named.then(|| default_folder(&case.id));
+    let of_case = is_named.then(|| base.join(default_folder(&case.id)));
     let progress = Progress::start();
     let clock = Clock::start();
     let checked = source.check(case, &|step| {
@@ -37,7 +59,10 @@ pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
             .impressions
             .first()
             .map(|one| one.scan.sha256.as_str());
-        folder_without_case(SystemTime::now(), sum.unwrap_or_default())
+        base.join(folder_without_case(
+            SystemTime::now(),
+            sum.unwrap_or_default(),
+        ))
     });
     let mut result = CaseResult::of(&checked);
     result.times = Some(Times::of(&checked, &clock.stop()));
@@ -56,10 +81,10 @@ pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
         }
         say(&text)?;
     }
-    if arguments.open {
-        open::that_detached(folder.join(SHEET_FILE)).map_err(Failure::Opening)?;
-    }
-    Ok(ExitCode::from(words::exit_status(result.verdict)))
+    Ok(Checked {
+        folder,
+        code: ExitCode::from(words::exit_status(result.verdict)),
+    })
 }
 
 /// Says where the pages for people lie; where there are none, the result.

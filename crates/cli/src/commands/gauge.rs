@@ -1,10 +1,10 @@
 //! `archproof gauge`.
 
-use super::inspect::is_scan;
 use crate::command_line::{GaugeArguments, ScanArguments};
 use crate::failure::Failure;
 use crate::progress::Progress;
 use crate::terminal::say;
+use check::proposal::is_scan;
 use report::result::CaseResult;
 use report::{GaugeResult, comparable_figures, gauge_text, json_text, kept_figures};
 use std::path::Path;

@@ -7,7 +7,8 @@ use clap::CommandFactory;
 use std::fmt::Write;
 
 /// The pages, by topic; each begins with its topic and what it is about.
-const PAGES: [(&str, &str); 7] = [
+const PAGES: [(&str, &str); 8] = [
+    ("start", include_str!("../pages/start.md")),
     ("case-file", include_str!("../pages/case-file.md")),
     ("files", include_str!("../pages/files.md")),
     (

@@ -4,14 +4,12 @@ use crate::command_line::InspectArguments;
 use crate::failure::{EXIT_CODE, Failure};
 use crate::terminal::say;
 use check::load;
+use check::proposal::is_scan;
 use measure::intake::first_look;
 use report::{Inspection, inspection_head, inspection_row, json_text};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use walkdir::WalkDir;
-
-/// Endings of the files that are taken from a folder.
-const ENDINGS: [&str; 3] = ["stl", "ply", "obj"];
 
 pub fn run(arguments: &InspectArguments) -> Result<ExitCode, Failure> {
     let files = files(&arguments.scans)?;
@@ -67,12 +65,4 @@ fn scans_below(folder: &Path) -> impl Iterator<Item = PathBuf> {
         .filter(|entry| !entry.file_type().is_dir())
         .map(walkdir::DirEntry::into_path)
         .filter(|path| is_scan(path))
-}
-
-/// Whether a file's ending is that of a scan.
-pub fn is_scan(path: &Path) -> bool {
-    path.extension().is_some_and(|ending| {
-        let mut known = ENDINGS.iter();
-        known.any(|known| ending.eq_ignore_ascii_case(known))
-    })
 }

@@ -9,8 +9,10 @@ mod explain;
 mod gauge;
 mod help;
 mod inspect;
+mod new;
 mod protocol;
 mod repeat;
+pub mod start;
 mod view;
 
 use crate::command_line::{Arguments, Command, SchemaArgument};
@@ -31,6 +33,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::Artefact(arguments) => return artefact::run(&arguments),
         Command::Gauge(arguments) => gauge::run(&arguments)?,
         Command::Inspect(arguments) => return inspect::run(&arguments),
+        Command::New(arguments) => return new::run(&arguments),
         Command::View { arguments } => return view::run(&arguments),
         Command::Clean { scan, out } => clean::run(&scan, &out)?,
         Command::Demo { dir } => demo::run(&dir)?,

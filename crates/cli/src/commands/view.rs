@@ -23,10 +23,16 @@ pub fn run(arguments: &[OsString]) -> Result<ExitCode, Failure> {
 
 /// The program beside this one, or else the one on the PATH.
 fn program() -> PathBuf {
-    let name = format!("{VIEWER}{EXE_SUFFIX}");
-    current_exe()
-        .ok()
-        .and_then(|this| Some(this.parent()?.join(&name)))
-        .filter(|beside| beside.is_file())
-        .unwrap_or_else(|| PathBuf::from(name))
+    beside().unwrap_or_else(name)
+}
+
+/// The program beside this one, if it lies there.
+pub fn beside() -> Option<PathBuf> {
+    let this = current_exe().ok()?;
+    let beside = this.parent()?.join(name());
+    beside.is_file().then_some(beside)
+}
+
+fn name() -> PathBuf {
+    PathBuf::from(format!("{VIEWER}{EXE_SUFFIX}"))
 }

@@ -11,5 +11,6 @@ mod interrupted;
 mod questions;
 mod repeat;
 mod report_in_browser;
+mod start;
 mod view;
 mod whole_road;

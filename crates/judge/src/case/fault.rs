@@ -19,12 +19,18 @@ pub enum CaseFault {
     Toml(String),
     #[error("the case needs a name of printable letters (a pseudonym, never a patient's name)")]
     NoId,
-    #[error("no impression is named; give before_wash or wash under [maxillary] or [mandibular]")]
+    #[error(
+        "no impression is named; give before_wash, wash or one_step under [maxillary] or [mandibular]"
+    )]
     NoImpression,
     #[error(
-        "no impression of this jaw is named; give before_wash or wash, or leave the section out"
+        "no impression of this jaw is named; give before_wash, wash or one_step, or leave the section out"
     )]
     EmptyJaw,
+    #[error(
+        "one_step is given beside before_wash or wash; give one_step alone, or the stages of a wash technique"
+    )]
+    OneStepAndStages,
     #[error("a reading under [jaw_relation] needs a finite number")]
     ReadingNotFinite,
     #[error("a vertical dimension is given both as a value and as readings; give one of the two")]

@@ -28,9 +28,11 @@ struct ArchEntry {
     #[serde(alias = "before_wash")]
     first_pass: Option<PathBuf>,
     wash: Option<PathBuf>,
+    one_step: Option<PathBuf>,
     #[serde(alias = "before_wash_landmarks")]
     first_pass_landmarks: Option<PathBuf>,
     wash_landmarks: Option<PathBuf>,
+    one_step_landmarks: Option<PathBuf>,
     tray: Option<PathBuf>,
     tray_thickness_mm: Option<Spanned<f64>>,
     tray_thickness_uncertainty_mm: Option<Spanned<f64>>,
@@ -81,6 +83,10 @@ fn parse(text: &str, folder: &Path) -> Result<(Case, Vec<Option<PathBuf>>), Case
     ] {
         if let Some(entry) = entry {
             let of_jaw = entry.get_ref().impressions(arch, folder, text)?;
+            if entry.get_ref().is_contradictory() {
+                let start = entry.span().start;
+                return Err(located::at(text, start, CaseFault::OneStepAndStages));
+            }
             if of_jaw.is_empty() {
                 empty.push(located::at(text, entry.span().start, CaseFault::EmptyJaw));
             }
@@ -136,11 +142,17 @@ impl ArchEntry {
         [
             (&self.first_pass, &self.first_pass_landmarks),
             (&self.wash, &self.wash_landmarks),
+            (&self.one_step, &self.one_step_landmarks),
         ]
         .into_iter()
         .filter(|(scan, _)| scan.is_some())
         .map(|(_, file)| file.as_ref().map(|file| folder.join(file)))
         .collect()
+    }
+
+    /// Whether an impression in one step is named beside one of two stages.
+    fn is_contradictory(&self) -> bool {
+        self.one_step.is_some() && (self.first_pass.is_some() || self.wash.is_some())
     }
 
     fn impressions(
@@ -180,6 +192,7 @@ impl ArchEntry {
         Ok([
             (Stage::FirstPass, &self.first_pass),
             (Stage::Wash, &self.wash),
+            (Stage::Single, &self.one_step),
         ]
         .into_iter()
         .filter_map(|(stage, scan)| {
@@ -254,6 +267,14 @@ packed = ["upper impression", "lower impression"]
         assert_eq!(older, newer);
         assert_eq!(newer.0.impressions[0].stage, Stage::FirstPass);
         assert!(newer.0.consignment.is_some());
+    }
+
+    #[test]
+    fn an_impression_in_one_step_is_named_as_such() {
+        let text = "case = \"a\"\n[mandibular]\none_step = \"o.ply\"\none_step_landmarks = \"m\"";
+        let (case, marked) = parse(text, Path::new("")).unwrap();
+        assert_eq!(case.impressions[0].stage, Stage::Single);
+        assert_eq!(marked, [Some("m".into())]);
     }
 
     #[test]
@@ -342,6 +363,11 @@ packed = ["upper impression", "lower impression"]
         "case = \"a\"\n[maxillary]\nwash = \"w\"\nstops = [[1, 2, 3]]",
         Some(4),
         "no tray"
+    )]
+    #[case::one_step_beside_a_wash(
+        "case = \"a\"\n[mandibular]\nwash = \"w\"\none_step = \"o\"",
+        Some(2),
+        "one_step"
     )]
     #[case::empty_jaw(
         "case = \"a\"\n[maxillary]\nwash = \"w\"\n[mandibular]\ntray = \"t\"",

@@ -1,0 +1,242 @@
+//! The proposal as a case file.
+
+use super::evidence::Evidence;
+use super::proposing::{JAWS, Proposal};
+use super::question::Question;
+use super::role::Role;
+use judge::Stage;
+use measure::Arch;
+use mesh::read::shown_path;
+use std::fmt::Write;
+use std::path::{Path, PathBuf};
+use thiserror::Error;
+
+/// A file's name cannot be written into a case file.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+#[error("{}: the name is no valid text and cannot be written into a case file; rename the scan", shown_path(.0))]
+pub struct NameNotText(pub PathBuf);
+
+/// A name for a case made from the checksums of its scans: never from a file's name.
+#[must_use]
+pub fn neutral_id(evidence: &Evidence) -> String {
+    let mut sums: Vec<&str> = evidence
+        .scans
+        .iter()
+        .map(|scan| scan.sha256.as_str())
+        .collect();
+    sums.sort_unstable();
+    sums.dedup();
+    // The sums are evenly spread, so that folding them keeps them so.
+    let folded = sums.iter().fold([0_u8; 8], |mut folded, sum| {
+        for (i, digit) in sum.bytes().enumerate().take(32) {
+            let digit = char::from(digit).to_digit(16).unwrap_or(0) as u8;
+            folded[i % 8] = folded[i % 8].rotate_left(3) ^ digit;
+        }
+        folded
+    });
+    let digits: String = folded
+        .iter()
+        .map(|byte| format!("{:x}", byte & 15))
+        .collect();
+    format!("C-{digits}")
+}
+
+/// The case file of a proposal; scans are named as files beside it. What is open
+/// is left out as comments with the question.
+///
+/// # Errors
+/// When a file's name is no text.
+pub fn case_text(
+    evidence: &Evidence,
+    proposal: &Proposal,
+    id: &str,
+) -> Result<String, NameNotText> {
+    let writer = Writer { evidence, proposal };
+    let mut text = String::from(
+        "# Proposed by archproof from what the scans show. Read it before you use it;\n\
+         # 'archproof help case-file' lists what else can be given.\n",
+    );
+    // Writing to a String cannot fail.
+    let _ = writeln!(text, "case = {}  # a pseudonym, never a name", quoted(id));
+    for arch in JAWS {
+        text += &writer.jaw(arch)?;
+    }
+    text += &writer.record()?;
+    text += &writer.other_questions()?;
+    text += &writer.left_out();
+    Ok(text)
+}
+
+struct Writer<'a> {
+    evidence: &'a Evidence,
+    proposal: &'a Proposal,
+}
+
+impl Writer<'_> {
+    fn jaw(&self, arch: Arch) -> Result<String, NameNotText> {
+        let stages = [Stage::FirstPass, Stage::Wash, Stage::Single];
+        let impressions = stages.map(|stage| Role::Impression {
+            arch,
+            stage: Some(stage),
+        });
+        let has_impression = impressions
+            .iter()
+            .any(|role| self.proposal.scan_of(*role).is_some());
+        let mut lines = String::new();
+        for role in impressions.into_iter().chain([Role::Tray { arch }]) {
+            if let Some(scan) = self.proposal.scan_of(role) {
+                lines += &self.line(scan, role)?;
+            }
+        }
+        let mut asked = String::new();
+        for question in self.proposal.questions.iter().filter(|q| is_of(q, arch)) {
+            asked += &self.question(question, judge::words::arch(arch))?;
+        }
+        if lines.is_empty() && asked.is_empty() {
+            return Ok(String::new());
+        }
+        let section = format!("[{}]\n{lines}", judge::words::arch(arch));
+        // A jaw without an impression would be refused: it waits for the answer.
+        let section = if has_impression {
+            section
+        } else {
+            commented(&section)
+        };
+        Ok(format!("\n{section}{asked}"))
+    }
+
+    fn record(&self) -> Result<String, NameNotText> {
+        let Some(scan) = self.proposal.scan_of(Role::Record) else {
+            return Ok(String::new());
+        };
+        Ok(format!(
+            "\n[jaw_relation]\n{}",
+            self.line(scan, Role::Record)?
+        ))
+    }
+
+    /// Questions that are not of one jaw alone.
+    fn other_questions(&self) -> Result<String, NameNotText> {
+        let mut text = String::new();
+        let of_no_jaw = |q: &&Question| !JAWS.iter().any(|arch| is_of(q, *arch));
+        for question in self.proposal.questions.iter().filter(of_no_jaw) {
+            text.push('\n');
+            text += &self.question(question, "")?;
+        }
+        Ok(text)
+    }
+
+    fn left_out(&self) -> String {
+        let mut text = String::new();
+        for scan in 0..self.evidence.scans.len() {
+            if self.proposal.settled(scan) == Some(Role::LeftOut) {
+                let why = &self.proposal.placed[scan].why;
+                let name = super::table::file_name(&self.evidence.scans[scan].file);
+                let _ = writeln!(text, "# Left out: {name}: {}", on_one_line(why));
+            }
+        }
+        if text.is_empty() {
+            text
+        } else {
+            format!("\n{text}")
+        }
+    }
+
+    /// A question, and the lines that its answers stand for, as comments; those of
+    /// another section than the one at hand with its head.
+    fn question(&self, question: &Question, within: &str) -> Result<String, NameNotText> {
+        let mut text = format!("# QUESTION: {}\n", on_one_line(&question.text));
+        text += "# Remove '# ' before what is right, and before its section:\n";
+        let mut written = Vec::new();
+        let answers = question.choices.iter().flat_map(|choice| &choice.roles);
+        for (scan, role) in answers.flat_map(|&(scan, role)| completed(scan, role)) {
+            if written.contains(&(scan, role)) {
+                continue;
+            }
+            written.push((scan, role));
+            if let Some((section, key)) = key(role) {
+                if section != within {
+                    let _ = writeln!(text, "# [{section}]");
+                }
+                let _ = writeln!(text, "# {key} = {}", self.file(scan)?);
+            }
+        }
+        Ok(text)
+    }
+
+    fn line(&self, scan: usize, role: Role) -> Result<String, NameNotText> {
+        let placed = &self.proposal.placed[scan];
+        let why = on_one_line(&placed.why);
+        let file = self.file(scan)?;
+        let key = key(role).map_or("", |(_, key)| key);
+        Ok(format!("{key} = {file}  # {}: {why}\n", placed.surety))
+    }
+
+    fn file(&self, scan: usize) -> Result<String, NameNotText> {
+        let file = &self.evidence.scans[scan].file;
+        let name = Path::new(file.file_name().unwrap_or_default());
+        let name = name.to_str().ok_or_else(|| NameNotText(file.clone()))?;
+        Ok(quoted(name))
+    }
+}
+
+/// Whether a question is of this jaw and of no other.
+fn is_of(question: &Question, arch: Arch) -> bool {
+    let roles =
+        || (question.choices.iter().flat_map(|choice| &choice.roles)).map(|(_, role)| *role);
+    let jaw = |role| match role {
+        Role::Impression { arch, .. } | Role::Tray { arch } => Some(arch),
+        Role::Record | Role::LeftOut => None,
+    };
+    roles().any(|role| jaw(role) == Some(arch))
+        && roles().all(|role| jaw(role).is_none_or(|own| own == arch))
+}
+
+/// The roles that an answer leaves possible: every stage where it names none.
+fn completed(scan: usize, role: Role) -> Vec<(usize, Role)> {
+    match role {
+        Role::Impression { arch, stage: None } => [Stage::FirstPass, Stage::Wash, Stage::Single]
+            .map(|stage| {
+                (
+                    scan,
+                    Role::Impression {
+                        arch,
+                        stage: Some(stage),
+                    },
+                )
+            })
+            .to_vec(),
+        role => vec![(scan, role)],
+    }
+}
+
+/// Section and key of a role; `None` of what is left out.
+fn key(role: Role) -> Option<(&'static str, &'static str)> {
+    match role {
+        Role::Impression { arch, stage } => Some((
+            judge::words::arch(arch),
+            match stage {
+                Some(Stage::FirstPass) => "before_wash",
+                Some(Stage::Wash) => "wash",
+                Some(Stage::Single) | None => "one_step",
+            },
+        )),
+        Role::Tray { arch } => Some((judge::words::arch(arch), "tray")),
+        Role::Record => Some(("jaw_relation", "scan")),
+        Role::LeftOut => None,
+    }
+}
+
+fn commented(text: &str) -> String {
+    text.lines().map(|line| format!("# {line}\n")).collect()
+}
+
+/// A text that ends no comment early.
+fn on_one_line(text: &str) -> String {
+    text.replace(char::is_control, " ")
+}
+
+/// A text as a TOML string.
+fn quoted(text: &str) -> String {
+    toml::Value::String(text.to_owned()).to_string()
+}

@@ -1,0 +1,455 @@
+//! What each scan is in the case, concluded from the evidence and from what a
+//! person has stated.
+
+use super::evidence::{Evidence, Shows, TrayTrial};
+use super::impressions::{self, Member};
+use super::names::{Hints, Kind};
+use super::question::{Choice, Question};
+use super::role::{Role, Surety};
+use super::table::file_name;
+use judge::Stage;
+use measure::{Arch, NotAnImpression};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// Both jaws.
+pub(super) const JAWS: [Arch; 2] = [Arch::Maxillary, Arch::Mandibular];
+/// A jaw found so surely needs no other evidence.
+const CLEAR_FROM: f64 = 0.8;
+/// A jaw found less surely is asked about.
+const OPEN_BELOW: f64 = 0.5;
+
+/// What a person has stated.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Stated {
+    /// What scans are, by their numbers.
+    pub roles: BTreeMap<usize, Role>,
+    /// The stage of every impression that is the only one of its jaw.
+    pub stage: Option<Stage>,
+}
+
+/// What a scan is taken for.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Placed {
+    /// What it is, as far as that is known.
+    pub role: Option<Role>,
+    /// How surely.
+    pub surety: Surety,
+    /// Why.
+    pub why: String,
+    /// What speaks against it, weakly.
+    pub remarks: Vec<String>,
+}
+
+/// A case as it is proposed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Proposal {
+    /// What each scan is taken for, in the order of the evidence.
+    pub placed: Vec<Placed>,
+    /// What is left open.
+    pub questions: Vec<Question>,
+}
+
+impl Proposal {
+    /// What a scan is, where that is settled.
+    #[must_use]
+    pub fn settled(&self, scan: usize) -> Option<Role> {
+        let placed = self.placed.get(scan)?;
+        placed.role.filter(|_| placed.surety != Surety::Open)
+    }
+
+    /// The scan that is settled to be this.
+    #[must_use]
+    pub fn scan_of(&self, role: Role) -> Option<usize> {
+        (0..self.placed.len()).find(|&scan| self.settled(scan) == Some(role))
+    }
+
+    /// Whether the case has an impression that can be checked.
+    #[must_use]
+    pub fn has_impression(&self) -> bool {
+        let is_impression = |scan| {
+            let role = self.settled(scan);
+            matches!(role, Some(Role::Impression { stage: Some(_), .. }))
+        };
+        (0..self.placed.len()).any(is_impression)
+    }
+}
+
+/// Concludes what each scan is; what the surfaces leave open becomes a question.
+#[must_use]
+pub fn propose(evidence: &Evidence, stated: &Stated) -> Proposal {
+    let mut draft = Draft::new(evidence, stated);
+    let members = draft.scans_by_themselves();
+    for arch in JAWS {
+        let of_jaw = members.iter().filter(|member| member.arch == arch);
+        impressions::place(&mut draft, arch, &of_jaw.cloned().collect::<Vec<_>>());
+    }
+    draft.trays();
+    draft.places_taken_twice();
+    draft.heed_names();
+    Proposal {
+        placed: draft.placed,
+        questions: draft.questions,
+    }
+}
+
+/// A proposal in the making.
+pub(super) struct Draft<'a> {
+    pub(super) evidence: &'a Evidence,
+    pub(super) stated: &'a Stated,
+    placed: Vec<Placed>,
+    questions: Vec<Question>,
+}
+
+impl<'a> Draft<'a> {
+    fn new(evidence: &'a Evidence, stated: &'a Stated) -> Self {
+        let open = Placed {
+            role: None,
+            surety: Surety::Open,
+            why: String::new(),
+            remarks: Vec::new(),
+        };
+        Self {
+            placed: vec![open; evidence.scans.len()],
+            questions: Vec::new(),
+            evidence,
+            stated,
+        }
+    }
+
+    /// The name of a scan's file.
+    pub(super) fn name(&self, scan: usize) -> String {
+        file_name(&self.evidence.scans[scan].file)
+    }
+
+    pub(super) fn place(
+        &mut self,
+        scan: usize,
+        role: Role,
+        surety: Surety,
+        why: impl Into<String>,
+    ) {
+        self.placed[scan] = Placed {
+            role: Some(role),
+            surety,
+            why: why.into(),
+            remarks: Vec::new(),
+        };
+    }
+
+    pub(super) fn remark(&mut self, scan: usize, remark: impl Into<String>) {
+        self.placed[scan].remarks.push(remark.into());
+    }
+
+    /// Leaves scans open and asks about them.
+    pub(super) fn ask(&mut self, about: &[usize], text: impl Into<String>, choices: Vec<Choice>) {
+        for &scan in about {
+            self.placed[scan].surety = Surety::Open;
+            if self.placed[scan].why.is_empty() {
+                "see the question".clone_into(&mut self.placed[scan].why);
+            }
+        }
+        self.questions.push(Question {
+            about: about.to_vec(),
+            text: text.into(),
+            choices,
+        });
+    }
+
+    /// Places what needs no other scan; gives the impressions whose jaw is known.
+    fn scans_by_themselves(&mut self) -> Vec<Member> {
+        let mut members = Vec::new();
+        for scan in 0..self.evidence.scans.len() {
+            match self.stated.roles.get(&scan) {
+                Some(&Role::Impression { arch, stage }) => {
+                    let why = "as stated".to_owned();
+                    let surety = Surety::Stated;
+                    members.push(Member {
+                        scan,
+                        arch,
+                        stage,
+                        surety,
+                        why,
+                    });
+                }
+                Some(&role) => self.place(scan, role, Surety::Stated, "as stated"),
+                None => members.extend(self.as_it_shows(scan)),
+            }
+        }
+        members
+    }
+
+    fn as_it_shows(&mut self, scan: usize) -> Option<Member> {
+        if self.evidence.is_record(scan) {
+            let why = "an upper and a lower impression lie in it, opposite each other";
+            self.place(scan, Role::Record, Surety::Clear, why);
+            return None;
+        }
+        let left_out = |draft: &mut Self, why: String| {
+            draft.place(scan, Role::LeftOut, Surety::Clear, why);
+        };
+        match &self.evidence.scans[scan].shows {
+            Shows::Impression { arch, confidence } => {
+                return self.jaw_of(scan, *arch, *confidence);
+            }
+            Shows::TrayOrBase { .. } => {}
+            Shows::SameAs(other) => {
+                let why = format!("the same scan as {}", self.name(*other));
+                left_out(self, why);
+            }
+            Shows::Unreadable(why) => {
+                "it cannot be read".clone_into(&mut self.placed[scan].why);
+                let text = format!("Does the case go without a scan that cannot be read? {why}");
+                self.ask(&[scan], text, vec![Choice::of(scan, Role::LeftOut)]);
+            }
+            Shows::Else(NotAnImpression::NoTrough | NotAnImpression::TwoScans { .. }) => {
+                self.ask_what(scan);
+            }
+            Shows::Else(_) if self.evidence.fits_of(scan).next().is_some() => {}
+            Shows::Else(what) => left_out(self, what.to_string()),
+        }
+        None
+    }
+
+    /// Asks what a scan is that shows no impression.
+    fn ask_what(&mut self, scan: usize) {
+        let Shows::Else(what) = &self.evidence.scans[scan].shows else {
+            return;
+        };
+        if self.evidence.fits_of(scan).next().is_some() {
+            return;
+        }
+        let text = format!("What is {}? {what}.", self.name(scan));
+        let choices = [Role::LeftOut, Role::Record]
+            .into_iter()
+            .chain(JAWS.map(|arch| Role::Tray { arch }));
+        let choices = choices.map(|role| Choice::of(scan, role)).collect();
+        self.ask(&[scan], text, choices);
+    }
+
+    /// The impression, if its jaw is known; else it is asked about.
+    fn jaw_of(&mut self, scan: usize, arch: Arch, confidence: f64) -> Option<Member> {
+        let impression = |arch| Role::Impression { arch, stage: None };
+        let name = self.name(scan);
+        let jaw = judge::words::arch(arch);
+        let hinted = Hints::of(&self.evidence.scans[scan].file).arch;
+        let contradicted = hinted.is_some_and(|hinted| hinted != arch);
+        let mut roles = vec![impression(arch)];
+        let text = if let Some(other) = self.evidence.doubtful_record(scan) {
+            let other = self.name(other);
+            roles.insert(0, Role::Record);
+            format!(
+                "Is {name} the jaw-relation record? It looks like a {jaw} impression, yet {other} lies in it."
+            )
+        } else if confidence < OPEN_BELOW {
+            format!("Which jaw is {name} of? The shape suggests {jaw}, but is not clear.")
+        } else if confidence < CLEAR_FROM && contradicted {
+            format!(
+                "Which jaw is {name} of? The shape suggests {jaw}, the file's name the other jaw."
+            )
+        } else {
+            let clear = confidence >= CLEAR_FROM;
+            return Some(Member {
+                scan,
+                arch,
+                stage: None,
+                surety: if clear { Surety::Clear } else { Surety::Likely },
+                why: format!("it shows a {jaw} impression"),
+            });
+        };
+        roles.extend(
+            JAWS.into_iter()
+                .filter(|other| *other != arch)
+                .map(impression),
+        );
+        roles.push(Role::LeftOut);
+        "its jaw is not clear from its shape".clone_into(&mut self.placed[scan].why);
+        let choices = roles.into_iter().map(|role| Choice::of(scan, role));
+        self.ask(&[scan], text, choices.collect());
+        None
+    }
+
+    /// The jaw of an impression, as far as it is known.
+    fn known_jaw(&self, scan: usize) -> Option<Arch> {
+        match self.placed[scan].role {
+            Some(Role::Impression { arch, .. }) => Some(arch),
+            _ => None,
+        }
+    }
+
+    /// Places each tray with the impressions that it fits.
+    fn trays(&mut self) {
+        for tray in 0..self.evidence.scans.len() {
+            let wall_mm = match self.evidence.scans[tray].shows {
+                Shows::TrayOrBase { wall_mm } => Some(wall_mm),
+                _ => None,
+            };
+            let fits: Vec<usize> = self.evidence.fits_of(tray).collect();
+            let may_be = wall_mm.is_some() || !fits.is_empty();
+            if !may_be || self.stated.roles.contains_key(&tray) {
+                continue;
+            }
+            let jaws: Vec<Option<Arch>> = fits.iter().map(|&one| self.known_jaw(one)).collect();
+            match jaws[..] {
+                [Some(arch), ..] if jaws.iter().all(|jaw| *jaw == Some(arch)) => {
+                    self.fitting_tray(tray, arch, &fits);
+                }
+                _ => self.ask_tray(tray, wall_mm, &fits),
+            }
+        }
+    }
+
+    fn fitting_tray(&mut self, tray: usize, arch: Arch, fits: &[usize]) {
+        let share = |one: usize| {
+            let tried = |trial: &&TrayTrial| trial.tray == tray && trial.impression == one;
+            let trial = self.evidence.trays.iter().find(tried);
+            let share = trial.and_then(|trial| trial.outcome.as_ref().ok());
+            share.map_or(0.0, |share| 100.0 * share)
+        };
+        let names: Vec<String> = (fits.iter())
+            .map(|&one| {
+                format!(
+                    "{:.0} % of the outer surface of {}",
+                    share(one),
+                    self.name(one)
+                )
+            })
+            .collect();
+        let why = format!("{} lies on it", names.join(" and "));
+        self.place(tray, Role::Tray { arch }, Surety::Clear, why);
+        let others: Vec<usize> = (0..self.placed.len())
+            .filter(|one| self.known_jaw(*one) == Some(arch) && !fits.contains(one))
+            .collect();
+        for other in others {
+            let tried = |trial: &&TrayTrial| trial.tray == tray && trial.impression == other;
+            let trial = self.evidence.trays.iter().find(tried);
+            if let Some(Err(why)) = trial.map(|trial| &trial.outcome) {
+                let remark = format!("not seen on {}: {why}", self.name(other));
+                self.remark(tray, remark);
+                self.placed[tray].surety = Surety::Likely;
+            }
+        }
+    }
+
+    fn ask_tray(&mut self, tray: usize, wall_mm: Option<f64>, fits: &[usize]) {
+        let name = self.name(tray);
+        let wall = wall_mm.map_or_else(String::new, |mm| {
+            format!("; its wall of {mm:.1} mm is that of a tray or a denture base")
+        });
+        let text = if fits.is_empty() {
+            format!("Is {name} a tray of this case? It fits none of the impressions{wall}.")
+        } else {
+            let names: Vec<String> = fits.iter().map(|&one| self.name(one)).collect();
+            format!(
+                "Of which jaw is the tray {name}? It fits {}.",
+                names.join(" and ")
+            )
+        };
+        let left_out = Choice::of(tray, Role::LeftOut);
+        let choices = JAWS.map(|arch| Choice::of(tray, Role::Tray { arch }));
+        let choices = std::iter::once(left_out).chain(choices).collect();
+        self.placed[tray].why = "no impression here shows whose tray it is".to_owned();
+        self.ask(&[tray], text, choices);
+    }
+
+    /// Asks which scan it is where several would take one place in the case.
+    fn places_taken_twice(&mut self) {
+        let mut places: BTreeMap<String, Vec<usize>> = BTreeMap::new();
+        for (scan, placed) in self.placed.iter().enumerate() {
+            let role = placed.role.filter(|_| placed.surety != Surety::Open);
+            match role {
+                None | Some(Role::LeftOut | Role::Impression { stage: None, .. }) => {}
+                Some(role) => places.entry(role.to_string()).or_default().push(scan),
+            }
+        }
+        for (place, scans) in places.into_iter().filter(|(_, scans)| scans.len() > 1) {
+            let names: Vec<String> = scans.iter().map(|&one| self.name(one)).collect();
+            let text = format!("Which is the {place}: {}?", names.join(" or "));
+            self.ask_which(&scans, text);
+        }
+        for arch in JAWS {
+            self.one_step_beside_stages(arch);
+        }
+    }
+
+    fn one_step_beside_stages(&mut self, arch: Arch) {
+        let settled = |placed: &Placed, single: bool| {
+            let is = |stage| (stage == Stage::Single) == single;
+            placed.surety != Surety::Open
+                && matches!(placed.role, Some(Role::Impression { arch: own, stage: Some(stage) }) if own == arch && is(stage))
+        };
+        let of = |single: bool| -> BTreeSet<usize> {
+            let all = self.placed.iter().enumerate();
+            all.filter(|(_, placed)| settled(placed, single))
+                .map(|(scan, _)| scan)
+                .collect()
+        };
+        let (single, stages) = (of(true), of(false));
+        if single.is_empty() || stages.is_empty() {
+            return;
+        }
+        let jaw = judge::words::arch(arch);
+        let text = format!(
+            "A {jaw} impression was stated as one-step beside one of a wash technique. Which is in the case?"
+        );
+        let all: Vec<usize> = single.union(&stages).copied().collect();
+        self.ask_which(&all, text);
+    }
+
+    /// Asks which one of several scans stays in the case.
+    fn ask_which(&mut self, scans: &[usize], text: String) {
+        let choices = scans.iter().filter_map(|&kept| {
+            let role = |scan: usize| {
+                Some(if scan == kept {
+                    self.placed[scan].role?
+                } else {
+                    Role::LeftOut
+                })
+            };
+            let roles: Option<Vec<(usize, Role)>> = scans
+                .iter()
+                .map(|&scan| Some((scan, role(scan)?)))
+                .collect();
+            Some(Choice {
+                label: self.name(kept),
+                roles: roles?,
+            })
+        });
+        let choices = choices.collect();
+        self.ask(scans, text, choices);
+    }
+
+    /// Says where a file's name suggests something else than its surface shows.
+    fn heed_names(&mut self) {
+        for scan in 0..self.placed.len() {
+            let placed = &self.placed[scan];
+            let Some(role) = placed.role.filter(|_| placed.surety != Surety::Stated) else {
+                continue;
+            };
+            let hints = Hints::of(&self.evidence.scans[scan].file);
+            if contradicts(hints, role) {
+                self.remark(
+                    scan,
+                    "the file's name suggests something else, which is weak evidence",
+                );
+            }
+        }
+    }
+}
+
+/// Whether a name suggests something else.
+fn contradicts(hints: Hints, role: Role) -> bool {
+    let jaw = match role {
+        Role::Impression { arch, .. } | Role::Tray { arch } => Some(arch),
+        Role::Record | Role::LeftOut => None,
+    };
+    let other_jaw = matches!((hints.arch, jaw), (Some(hinted), Some(jaw)) if hinted != jaw);
+    let other_kind = match (hints.kind, role) {
+        (None, _) | (_, Role::LeftOut) => false,
+        (Some(Kind::Impression(hinted)), Role::Impression { stage, .. }) => {
+            matches!((hinted, stage), (Some(hinted), Some(stage)) if hinted != stage)
+        }
+        (Some(Kind::Tray), Role::Tray { .. }) | (Some(Kind::Record), Role::Record) => false,
+        _ => true,
+    };
+    other_jaw || other_kind
+}

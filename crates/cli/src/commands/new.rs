@@ -1,0 +1,202 @@
+//! `archproof new`: a case file proposed from the scans of a folder.
+
+use crate::command_line::NewArguments;
+use crate::failure::Failure;
+use crate::progress::Progress;
+use crate::terminal::{answer, is_asked_on_terminal, say};
+use check::proposal::ProposalError;
+use check::proposal::{
+    CASE_FILE, Evidence, Proposal, Question, Stated, case_folders, case_text, look, neutral_id,
+    propose, scans_in, table, write_case,
+};
+use judge::Stage;
+use mesh::Unit;
+use mesh::read::shown_path;
+use std::collections::BTreeMap;
+use std::fmt::Write;
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+/// Exit code when something was left open.
+pub const OPEN: u8 = 3;
+
+/// How cases are proposed.
+#[derive(Debug, Clone, Copy)]
+pub struct How {
+    /// Stage of impressions that are the only one of their jaw.
+    pub stage: Option<Stage>,
+    /// Unit of the scan files.
+    pub unit: Option<Unit>,
+    /// Whether a person can be asked.
+    pub asks: bool,
+    /// Whether a case file that is there already is replaced.
+    pub replaces: bool,
+}
+
+/// What came of a folder.
+pub struct Written {
+    /// The case file.
+    pub file: PathBuf,
+    /// The proposal in it.
+    pub proposal: Proposal,
+}
+
+pub fn run(arguments: &NewArguments) -> Result<ExitCode, Failure> {
+    let how = How {
+        stage: arguments.stage.map(Into::into),
+        unit: arguments.unit,
+        asks: !arguments.yes && is_asked_on_terminal(),
+        replaces: arguments.force,
+    };
+    let folders = case_folders(&arguments.folder)?;
+    let ids = match &arguments.ids {
+        Some(file) => read_ids(file, &folders)?,
+        None => BTreeMap::new(),
+    };
+    let written = over(&folders, &ids, how)?;
+    let open = written.iter().any(|one| !one.proposal.questions.is_empty());
+    Ok(if open { OPEN.into() } else { ExitCode::SUCCESS })
+}
+
+/// Proposes a case for each folder. One that has a case file already is refused
+/// where it is the only one, and else left as it is.
+pub fn over(
+    folders: &[PathBuf],
+    ids: &BTreeMap<PathBuf, String>,
+    how: How,
+) -> Result<Vec<Written>, Failure> {
+    let mut written = Vec::new();
+    for folder in folders {
+        let file = folder.join(CASE_FILE);
+        if !how.replaces && file.exists() {
+            if let [_] = folders {
+                return Err(ProposalError::InTheWay(file).into());
+            }
+            say(&format!(
+                "{}: is a case file already and was left as it is\n",
+                shown_path(&file)
+            ))?;
+            continue;
+        }
+        written.push(one(folder, ids.get(folder).map(String::as_str), how)?);
+    }
+    Ok(written)
+}
+
+fn one(folder: &Path, id: Option<&str>, how: How) -> Result<Written, Failure> {
+    let files = scans_in(folder)?;
+    let progress = Progress::start();
+    let evidence = look(&files, how.unit, &|step| progress.name(&step));
+    drop(progress);
+    say(&format!("{}:\n", shown_path(folder)))?;
+    let proposal = asked(&evidence, how)?;
+    say(&table(&evidence, &proposal))?;
+    let id = id.map_or_else(|| neutral_id(&evidence), str::to_owned);
+    let text = case_text(&evidence, &proposal, &id)?;
+    let file = write_case(folder, &text, how.replaces)?;
+    say(&ending(&file, &proposal))?;
+    Ok(Written { file, proposal })
+}
+
+/// Says what was written and what is left open.
+fn ending(file: &Path, proposal: &Proposal) -> String {
+    let mut text = String::new();
+    for question in &proposal.questions {
+        // Writing to a String cannot fail.
+        let _ = writeln!(text, "Open: {}", question.text);
+    }
+    let file = shown_path(file);
+    let _ = if proposal.questions.is_empty() {
+        writeln!(text, "Wrote {file}. Read it, then: archproof check {file}")
+    } else {
+        writeln!(
+            text,
+            "Wrote {file}. What is open stands in it as a comment with its question; answer it there."
+        )
+    };
+    text
+}
+
+/// Asks what the surfaces leave open, as long as a person answers.
+fn asked(evidence: &Evidence, how: How) -> Result<Proposal, Failure> {
+    let mut stated = Stated {
+        stage: how.stage,
+        ..Stated::default()
+    };
+    let mut passed: Vec<String> = Vec::new();
+    loop {
+        let proposal = propose(evidence, &stated);
+        let is_new = |question: &&Question| !passed.contains(&question.text);
+        let Some(question) = proposal.questions.iter().find(is_new).filter(|_| how.asks) else {
+            return Ok(proposal);
+        };
+        if passed.is_empty() && stated.roles.is_empty() {
+            say(&table(evidence, &proposal))?;
+        }
+        let labels: Vec<&str> = question
+            .choices
+            .iter()
+            .map(|one| one.label.as_str())
+            .collect();
+        match answer(&question.text, &labels)? {
+            Some(number) => stated
+                .roles
+                .extend(question.choices[number].roles.iter().copied()),
+            None => passed.push(question.text.clone()),
+        }
+    }
+}
+
+/// The pseudonym of each folder, from a table with the columns folder and id.
+fn read_ids(file: &Path, folders: &[PathBuf]) -> Result<BTreeMap<PathBuf, String>, Failure> {
+    let failed = |why: String| Failure::Ids {
+        path: file.to_owned(),
+        why,
+    };
+    let mut rows = csv::ReaderBuilder::new()
+        .trim(csv::Trim::All)
+        .from_path(file)
+        .map_err(|error| failed(error.to_string()))?;
+    let head = rows
+        .headers()
+        .map_err(|error| failed(error.to_string()))?
+        .clone();
+    let column = |name: &str| {
+        head.iter()
+            .position(|own| own.trim_start_matches('\u{feff}') == name)
+    };
+    let (Some(folder), Some(id)) = (column("folder"), column("id")) else {
+        return Err(failed("line 1 needs the columns folder and id".to_owned()));
+    };
+    let mut ids = BTreeMap::new();
+    for row in rows.records() {
+        let row = row.map_err(|error| failed(error.to_string()))?;
+        let line = row.position().map_or(0, csv::Position::line);
+        let (folder, id) = (
+            row.get(folder).unwrap_or_default(),
+            row.get(id).unwrap_or_default(),
+        );
+        if id.is_empty() || id.chars().any(char::is_control) {
+            return Err(failed(format!(
+                "line {line} needs an id of printable letters, a pseudonym"
+            )));
+        }
+        let named = |path: &&PathBuf| {
+            path.file_name().is_some_and(|name| name == folder)
+                || path.as_path() == Path::new(folder)
+        };
+        let Some(path) = folders.iter().find(named) else {
+            return Err(failed(format!(
+                "line {line} names a folder that holds no scans"
+            )));
+        };
+        if ids.values().any(|other| other == id)
+            || ids.insert(path.clone(), id.to_owned()).is_some()
+        {
+            return Err(failed(format!(
+                "line {line} gives a folder or an id a second time"
+            )));
+        }
+    }
+    Ok(ids)
+}
