@@ -64,6 +64,14 @@ impl Registered {
         self.fitting_share / self.rms_mm.max(CLOSE_MM)
     }
 
+    /// Whether it lies as parts of one thing do: smoothly, and on much of it.
+    /// Otherwise it may be caught beside the true pose.
+    fn is_close(&self) -> bool {
+        const ROUGH_MM: f64 = 0.06;
+        const LITTLE: f64 = 0.35;
+        self.rms_mm <= ROUGH_MM && self.fitting_share >= LITTLE
+    }
+
     /// Expanded uncertainty (k = 2) of where the pose puts points of the target
     /// (target coordinates), mm: 95th percentile over the points.
     #[must_use]
@@ -189,7 +197,7 @@ pub fn register_anywhere(
     const VOTED: usize = 16;
     const ORIENTATIONS: usize = 400;
     let spaced = evenly_apart(source, target.spacing_mm());
-    let mut starts = point_pairs::voted(&spaced, &target.spaced(), target.spacing_mm());
+    let mut starts = point_pairs::voted(&spaced, target.pairs());
     starts.truncate(VOTED);
     match register(source, target, &starts) {
         Ok(found) if found.fitting_share >= ENOUGH => Ok(found),
@@ -198,6 +206,32 @@ pub fn register_anywhere(
             register(source, target, &starts)
         }
     }
+}
+
+/// The finest fit from a pose that is known to some tenths of a millimetre.
+/// `None` where the surface does not fit closely from there.
+#[must_use]
+pub fn refined(
+    source: &[SurfacePoint],
+    target: &Target,
+    pose: &Isometry3<f64>,
+) -> Option<Registered> {
+    finished(&thinned(source, FINISHING_POINTS), target, *pose).filter(Registered::is_close)
+}
+
+/// A pose brought closer on few points, from as far off as a start of
+/// [`register`] may be. `None` where nothing fits.
+#[must_use]
+pub fn brought_closer(
+    source: &[SurfacePoint],
+    target: &Target,
+    start: &Isometry3<f64>,
+) -> Option<Isometry3<f64>> {
+    let size = target.size_mm() * FIRST_WIDTH;
+    ROUNDS[..2].iter().try_fold(*start, |pose, round| {
+        let points = thinned(source, round.points);
+        Some(approached(&points, target, &pose, round, size)?.1)
+    })
 }
 
 /// A start brought closer, with its score: the mean weight under the round's
@@ -269,8 +303,6 @@ fn finished(points: &[SurfacePoint], target: &Target, start: Isometry3<f64>) -> 
 /// the surface) is tried again from poses around it under a narrow kernel, for
 /// as long as that finds a better one.
 fn shaken(source: &[SurfacePoint], target: &Target, found: Registered) -> Registered {
-    const ROUGH_MM: f64 = 0.06;
-    const LITTLE: f64 = 0.35;
     const ROUNDS: usize = 3;
     let scatters = [(0.03, 1.5), (0.06, 3.0)].map(|(turn, step_mm)| Scatter { turn, step_mm });
     const WIDTH_MM: f64 = 0.6;
@@ -279,7 +311,7 @@ fn shaken(source: &[SurfacePoint], target: &Target, found: Registered) -> Regist
     let axes = [&Vector3::z(), &Vector3::y()];
     let mut best = found;
     for _ in 0..ROUNDS {
-        if best.rms_mm <= ROUGH_MM && best.fitting_share >= LITTLE {
+        if best.is_close() {
             break;
         }
         let pose = best.target_from_source;
