@@ -116,6 +116,8 @@ pub enum Step {
         /// What is being measured.
         stage: measure::Stage,
     },
+    /// Each wash is being laid on its first pass.
+    Comparing,
     /// The impressions are being laid on the scan of the jaw-relation record.
     Relating,
     /// The case is being judged.
@@ -136,6 +138,7 @@ impl fmt::Display for Step {
                 }
                 stage.fmt(f)
             }
+            Self::Comparing => f.write_str("comparing the wash with the impression before it"),
             Self::Relating => f.write_str("relating the jaws"),
             Self::Judging => f.write_str("judging"),
         }
@@ -203,6 +206,9 @@ pub fn check_case(
             }
         })
         .collect();
+    if (0..of).any(|number| case.first_pass_of(number).is_some()) {
+        progress(Step::Comparing);
+    }
     let pairs = pairs(&case, &impressions);
     let record = record_path(&case).map(|path| Arc::clone(&scans[path]));
     if record.is_some() {

@@ -109,6 +109,9 @@ pub struct CheckArguments {
     /// List every file that was written
     #[arg(long, conflicts_with = "json")]
     pub verbose: bool,
+    /// Print how long each step took, on standard error
+    #[arg(long)]
+    pub times: bool,
     /// Number of threads [default: one for each core]
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..))]
     pub threads: Option<u16>,

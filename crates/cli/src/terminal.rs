@@ -13,6 +13,12 @@ pub fn say(text: &str) -> io::Result<()> {
     }
 }
 
+/// A text on standard error, beside the result. There is nobody left to tell if
+/// that fails.
+pub fn note(text: &str) {
+    let _ = io::stderr().lock().write_all(text.as_bytes());
+}
+
 /// One line on standard error. There is nobody left to tell if that fails.
 pub fn complain(what: &dyn Display) {
     let _ = writeln!(io::stderr().lock(), "archproof: {what}");

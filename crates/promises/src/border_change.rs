@@ -24,7 +24,11 @@ fn made(arch: Arch, seed: u64, blemishes: Vec<Blemish>) -> Phantom {
 }
 
 fn pass<'a>(mesh: &'a Mesh, frame: &'a Frame) -> Pass<'a> {
-    Pass { mesh, frame }
+    Pass {
+        mesh,
+        frame,
+        scan_from_tray: None,
+    }
 }
 
 fn frame_of<'a>(measuring: &'a Measuring<'_>) -> &'a Frame {

@@ -176,7 +176,11 @@ fn full_of_faults(arch: Arch, seed: u64, sides: Sides) -> Options {
 }
 
 fn pass<'a>(mesh: &'a Mesh, frame: &'a Frame) -> Pass<'a> {
-    Pass { mesh, frame }
+    Pass {
+        mesh,
+        frame,
+        scan_from_tray: None,
+    }
 }
 
 /// Two passes of one mouth: another scanner, another pose, other spots.

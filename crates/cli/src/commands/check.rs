@@ -4,7 +4,7 @@ use crate::command_line::CheckArguments;
 use crate::failure::Failure;
 use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
-use crate::terminal::say;
+use crate::terminal::{note, say};
 use check::Clock;
 use report::result::{CaseResult, Times};
 use report::{
@@ -14,7 +14,7 @@ use report::{
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
-use std::time::SystemTime;
+use std::time::{Duration, Instant, SystemTime};
 
 pub fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     let checked = run_in(arguments, Path::new(""))?;
@@ -66,11 +66,15 @@ pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failur
     });
     let mut result = CaseResult::of(&checked);
     result.times = Some(Times::of(&checked, &clock.stop()));
+    let writing = Instant::now();
     if arguments.no_report {
         result.files.retain(|file| !file.kind.is_page());
     }
     let files = uninterrupted(|| write_all(&checked, &result, &folder))?;
     drop(progress);
+    if arguments.times {
+        note(&table(&result, writing.elapsed()));
+    }
 
     if arguments.json {
         say(&result_json(&result))?;
@@ -85,6 +89,16 @@ pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failur
         folder,
         code: ExitCode::from(words::exit_status(result.verdict)),
     })
+}
+
+/// The steps with their seconds, one a line. Impressions are measured side by
+/// side: their steps overlap.
+fn table(result: &CaseResult, writing: Duration) -> String {
+    let steps = result.times.iter().flat_map(|times| &times.steps);
+    let steps = steps.map(|step| (step.duration_s, step.step.as_str()));
+    let all = steps.chain([(writing.as_secs_f64(), "drawing and writing")]);
+    all.map(|(seconds, step)| format!("{seconds:8.3} s  {step}\n"))
+        .collect()
 }
 
 /// Says where the pages for people lie; where there are none, the result.

@@ -64,6 +64,14 @@ impl Registered {
         self.fitting_share / self.rms_mm.max(CLOSE_MM)
     }
 
+    /// Whether it lies as parts of one thing do: smoothly, and on much of it.
+    /// Otherwise it may be caught beside the true pose.
+    fn is_close(&self) -> bool {
+        const ROUGH_MM: f64 = 0.06;
+        const LITTLE: f64 = 0.35;
+        self.rms_mm <= ROUGH_MM && self.fitting_share >= LITTLE
+    }
+
     /// Expanded uncertainty (k = 2) of where the pose puts points of the target
     /// (target coordinates), mm: 95th percentile over the points.
     #[must_use]
@@ -87,6 +95,19 @@ struct Round {
 /// Kernel width at the start, as a part of the target's size: what a start may
 /// be off.
 const FIRST_WIDTH: f64 = 1.0 / 16.0;
+
+/// Before the first round, where there are starts in every orientation: most of
+/// them are far off, which few points tell.
+const SIFTING: Round = Round {
+    points: 100,
+    steps: 4,
+    by_planes_from: 4,
+    widths: (1.0, 0.5),
+    kept: 100,
+    one_in: 4,
+};
+/// So many starts are sifted first.
+const MANY_STARTS: usize = 100;
 
 const ROUNDS: [Round; 3] = [
     Round {
@@ -137,7 +158,8 @@ pub fn register(
     let size = target.size_mm() * FIRST_WIDTH;
     let mut poses = starts.to_vec();
     let mut scores = Vec::new();
-    for round in &ROUNDS {
+    let sifting = (starts.len() >= MANY_STARTS).then_some(&SIFTING);
+    for round in sifting.into_iter().chain(&ROUNDS) {
         let points = thinned(source, round.points);
         let mut scored: Vec<(f64, Isometry3<f64>)> = poses
             .par_iter()
@@ -145,19 +167,17 @@ pub fn register(
             .collect();
         scored.sort_by(|a, b| b.0.total_cmp(&a.0));
         scored.truncate(round.kept.max(scored.len() / round.one_in));
-        (scores, poses) = scored.into_iter().unzip();
+        let within_mm = MET * round.widths.1 * size;
+        (scores, poses) = met(scored, &thinned(source, ENDS), within_mm)
+            .into_iter()
+            .unzip();
     }
     let best = *poses.first().ok_or(NotRegistered::NothingFits)?;
     let best = finished(&thinned(source, FINISHING_POINTS), target, best)
         .ok_or(NotRegistered::NothingFits)?;
     let best = shaken(source, target, best);
-    let ends = thinned(source, 200);
-    let apart = |pose: &Isometry3<f64>| {
-        let squares = ends
-            .iter()
-            .map(|s| (pose * s.point - best.target_from_source * s.point).norm_squared());
-        (squares.sum::<f64>() / ends.len().max(1) as f64).sqrt()
-    };
+    let ends = thinned(source, ENDS);
+    let apart = |pose: &Isometry3<f64>| apart_mm(&ends, pose, &best.target_from_source);
     // A rival that ends where the best did, once it is finished too, is none.
     let spread_mm = poses
         .iter()
@@ -172,6 +192,36 @@ pub fn register(
         return Err(NotRegistered::Ambiguous { spread_mm });
     }
     Ok(Registered { spread_mm, ..best })
+}
+
+/// Points by which poses are compared.
+const ENDS: usize = 200;
+/// Poses that are nearer to each other than this part of a round's last kernel
+/// have met: they end in one place.
+const MET: f64 = 0.1;
+
+/// Of poses that have met, the one with the best score; the best come first.
+fn met(
+    scored: Vec<(f64, Isometry3<f64>)>,
+    ends: &[SurfacePoint],
+    within_mm: f64,
+) -> Vec<(f64, Isometry3<f64>)> {
+    let mut kept: Vec<(f64, Isometry3<f64>)> = Vec::new();
+    for one in scored {
+        let is_near = |other: &(f64, Isometry3<f64>)| apart_mm(ends, &one.1, &other.1) < within_mm;
+        if !kept.iter().any(is_near) {
+            kept.push(one);
+        }
+    }
+    kept
+}
+
+/// Root mean square distance between where two poses put points, mm.
+fn apart_mm(points: &[SurfacePoint], one: &Isometry3<f64>, other: &Isometry3<f64>) -> f64 {
+    let squares = points
+        .iter()
+        .map(|s| (one * s.point - other * s.point).norm_squared());
+    (squares.sum::<f64>() / points.len().max(1) as f64).sqrt()
 }
 
 /// Registers a surface in any pose on a target that shows the same thing: from
@@ -189,7 +239,7 @@ pub fn register_anywhere(
     const VOTED: usize = 16;
     const ORIENTATIONS: usize = 400;
     let spaced = evenly_apart(source, target.spacing_mm());
-    let mut starts = point_pairs::voted(&spaced, &target.spaced(), target.spacing_mm());
+    let mut starts = point_pairs::voted(&spaced, target.pairs());
     starts.truncate(VOTED);
     match register(source, target, &starts) {
         Ok(found) if found.fitting_share >= ENOUGH => Ok(found),
@@ -198,6 +248,32 @@ pub fn register_anywhere(
             register(source, target, &starts)
         }
     }
+}
+
+/// The finest fit from a pose that is known to some tenths of a millimetre.
+/// `None` where the surface does not fit closely from there.
+#[must_use]
+pub fn refined(
+    source: &[SurfacePoint],
+    target: &Target,
+    pose: &Isometry3<f64>,
+) -> Option<Registered> {
+    finished(&thinned(source, FINISHING_POINTS), target, *pose).filter(Registered::is_close)
+}
+
+/// A pose brought closer on few points, from as far off as a start of
+/// [`register`] may be. `None` where nothing fits.
+#[must_use]
+pub fn brought_closer(
+    source: &[SurfacePoint],
+    target: &Target,
+    start: &Isometry3<f64>,
+) -> Option<Isometry3<f64>> {
+    let size = target.size_mm() * FIRST_WIDTH;
+    ROUNDS[..2].iter().try_fold(*start, |pose, round| {
+        let points = thinned(source, round.points);
+        Some(approached(&points, target, &pose, round, size)?.1)
+    })
 }
 
 /// A start brought closer, with its score: the mean weight under the round's
@@ -239,7 +315,7 @@ fn fit(points: &[SurfacePoint], target: &Target, pose: &Isometry3<f64>, width: f
 fn finished(points: &[SurfacePoint], target: &Target, start: Isometry3<f64>) -> Option<Registered> {
     const BEHIND_MM: f64 = 2.0;
     const PLAY_MM: f64 = 0.05;
-    let few = thinned(points, 4000);
+    let few = thinned(points, 2000);
     let (pose, width) = narrowed(&few, target, start, 0.3, 12)?;
     let (pose, width) = narrowed(points, target, pose, width, 2)?;
     let near: Vec<_> = target
@@ -269,28 +345,35 @@ fn finished(points: &[SurfacePoint], target: &Target, start: Isometry3<f64>) -> 
 /// the surface) is tried again from poses around it under a narrow kernel, for
 /// as long as that finds a better one.
 fn shaken(source: &[SurfacePoint], target: &Target, found: Registered) -> Registered {
-    const ROUGH_MM: f64 = 0.06;
-    const LITTLE: f64 = 0.35;
     const ROUNDS: usize = 3;
     let scatters = [(0.03, 1.5), (0.06, 3.0)].map(|(turn, step_mm)| Scatter { turn, step_mm });
     const WIDTH_MM: f64 = 0.6;
     const CLOSE_MM: f64 = 0.1;
-    let points = thinned(source, 1000);
+    /// Starts that go on to more points.
+    const BETTER: usize = 6;
+    let (few, points) = (thinned(source, 250), thinned(source, 1000));
+    let tried = |points: &[SurfacePoint], start, steps| {
+        let (pose, _) = narrowed(points, target, start, WIDTH_MM, steps)?;
+        Some((fit(points, target, &pose, CLOSE_MM), pose))
+    };
     let axes = [&Vector3::z(), &Vector3::y()];
     let mut best = found;
     for _ in 0..ROUNDS {
-        if best.rms_mm <= ROUGH_MM && best.fitting_share >= LITTLE {
+        if best.is_close() {
             break;
         }
         let pose = best.target_from_source;
         let about = pose * centre_of(source);
-        let better = scatters
+        let mut first: Vec<(f64, Isometry3<f64>)> = scatters
             .into_par_iter()
             .flat_map_iter(|scatter| around(&pose, &about, axes, scatter))
-            .filter_map(|start| {
-                let (pose, _) = narrowed(&points, target, start, WIDTH_MM, 8)?;
-                Some((fit(&points, target, &pose, CLOSE_MM), pose))
-            })
+            .filter_map(|start| tried(&few, start, 8))
+            .collect();
+        first.sort_by(|a, b| b.0.total_cmp(&a.0));
+        first.truncate(BETTER);
+        let better = first
+            .into_par_iter()
+            .filter_map(|(_, start)| tried(&points, start, 8))
             .max_by(|a, b| a.0.total_cmp(&b.0))
             .and_then(|(_, pose)| finished(&thinned(source, FINISHING_POINTS), target, pose));
         match better {

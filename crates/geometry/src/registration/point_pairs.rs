@@ -31,20 +31,15 @@ const SAME_TURN: f64 = 20.0 * PI / 180.0;
 const SAME_PLACE: f64 = 3.0;
 
 /// Poses that lay the source on the target, the most voted first, no two of
-/// them alike. Both surfaces are given as points about `spacing` (mm) from each
-/// other with smooth normals.
-pub(super) fn voted(
-    source: &[SurfacePoint],
-    target: &[SurfacePoint],
-    spacing: f64,
-) -> Vec<Isometry3<f64>> {
+/// them alike. The source is given as points as far from each other as the
+/// target's, with smooth normals.
+pub(super) fn voted(source: &[SurfacePoint], pairs: &TargetPairs) -> Vec<Isometry3<f64>> {
     let source = at_most(MOST_POINTS, source);
-    let pairs = TargetPairs::of(&at_most(MOST_POINTS, target), spacing);
     let poses = at_most(REFERENCES, &source)
         .par_iter()
         .flat_map_iter(|reference| pairs.vote(reference, &source))
         .collect();
-    joined(poses, &source, spacing)
+    joined(poses, &source, pairs.spacing)
 }
 
 /// Every so many-th point, so that there are no more than `count`.
@@ -60,7 +55,8 @@ struct Voted {
 }
 
 /// All pairs of the target's points, in the order of their keys.
-struct TargetPairs {
+#[derive(Clone)]
+pub(super) struct TargetPairs {
     spacing: f64,
     upright: Vec<Isometry3<f64>>,
     /// Where the pairs of each key begin, and the end of all.
@@ -77,7 +73,10 @@ struct TargetPair {
 }
 
 impl TargetPairs {
-    fn of(points: &[SurfacePoint], spacing: f64) -> Self {
+    /// The pairs of points about `spacing` (mm) from each other with smooth
+    /// normals.
+    pub(super) fn of(points: &[SurfacePoint], spacing: f64) -> Self {
+        let points = at_most(MOST_POINTS, points);
         let upright: Vec<Isometry3<f64>> = points.par_iter().map(upright).collect();
         let keyed: Vec<(u32, TargetPair)> = points
             .par_iter()
@@ -296,7 +295,7 @@ mod tests {
                 normal: motion.rotation * s.normal,
             })
             .collect();
-        let best = voted(&part, &waves(30, 0.0), 2.0)[0] * motion;
+        let best = voted(&part, &TargetPairs::of(&waves(30, 0.0), 2.0))[0] * motion;
         assert!(best.rotation.angle() < TAU / TURN_STEPS as f64);
         let middle = centre_of(&waves(18, 0.9));
         assert!((best * middle - middle).norm() < 3.0);
@@ -310,7 +309,7 @@ mod tests {
                 .num_threads(threads)
                 .build()
                 .expect("a few threads can be had")
-                .install(|| voted(&part, &whole, 2.0))
+                .install(|| voted(&part, &TargetPairs::of(&whole, 2.0)))
         };
         assert_eq!(on(1), on(5));
     }
@@ -318,9 +317,10 @@ mod tests {
     #[test]
     fn without_pairs_there_are_no_poses_of_use_and_no_panic() {
         let points = waves(1, 0.0);
-        assert!(voted(&[], &points, 2.0).is_empty());
-        assert!(voted(&points, &[], 2.0).is_empty());
-        voted(&points[..1], &points[..1], 2.0);
-        voted(&points, &points, 0.0);
+        let pairs = |points: &[SurfacePoint], spacing| TargetPairs::of(points, spacing);
+        assert!(voted(&[], &pairs(&points, 2.0)).is_empty());
+        assert!(voted(&points, &pairs(&[], 2.0)).is_empty());
+        voted(&points[..1], &pairs(&points[..1], 2.0));
+        voted(&points, &pairs(&points, 0.0));
     }
 }

@@ -1,9 +1,11 @@
 //! The surface that others are registered on.
 
 use super::evenly::evenly_apart;
+use super::point_pairs::TargetPairs;
 use crate::sampling::{SurfacePoint, spread_over};
 use mesh::{Mesh, SpatialIndex};
 use nalgebra::{Isometry3, Point3, Vector3};
+use std::sync::OnceLock;
 
 /// Normals that differ by more than this (cosine) are different surfaces: the
 /// two faces of a shell lie closer together than a start may be off.
@@ -25,6 +27,7 @@ pub struct Target {
     size_mm: f64,
     spacing_mm: f64,
     spread: Vec<SurfacePoint>,
+    pairs: OnceLock<TargetPairs>,
 }
 
 /// A source point and the place on the target that it is paired with, both in
@@ -60,6 +63,7 @@ impl Target {
         let spacing_mm = (mesh.area() / SQUARES).sqrt();
         Self {
             spacing_mm,
+            pairs: OnceLock::new(),
             spread: spread_over(mesh, POINTS, |_| true),
             centre: Point3::from(sum / count),
             index: SpatialIndex::new(mesh),
@@ -88,11 +92,17 @@ impl Target {
     }
 
     /// About a thousand points that keep a distance from each other, with
-    /// normals that are means over it. Chosen anew at each call: few targets
-    /// are ever asked.
+    /// normals that are means over it.
     #[must_use]
     pub fn spaced(&self) -> Vec<SurfacePoint> {
         evenly_apart(&self.spread, self.spacing_mm)
+    }
+
+    /// The pairs of the spaced points, made when first asked for: few targets
+    /// are ever asked.
+    pub(super) fn pairs(&self) -> &TargetPairs {
+        self.pairs
+            .get_or_init(|| TargetPairs::of(&self.spaced(), self.spacing_mm))
     }
 
     /// The search tree.

@@ -19,20 +19,18 @@ use mesh::Mesh;
 use nalgebra::{Matrix2, Point2, Point3, UnitVector3, Vector2};
 
 /// What the best trough of a scan belongs to, if not to an impression.
-pub(super) fn something_else(mesh: &Mesh, best: &Candidate) -> Option<NotAnImpression> {
+pub(super) fn something_else(
+    mesh: &Mesh,
+    best: &Candidate,
+    behind: &Behind,
+) -> Option<NotAnImpression> {
     if let Some(what) = positive(mesh, ridge_over_trough(&best.map)) {
         return Some(what);
     }
     if is_half(&best.bottoms.points()) {
         return Some(NotAnImpression::Half);
     }
-    Behind::of(mesh, best).rim()
-}
-
-/// What a scan is whose wall leaves no room for a tray with material in it. A
-/// scan of an empty tray has a frame all the same.
-pub(super) fn shell(mesh: &Mesh, best: &Candidate) -> Option<NotAnImpression> {
-    Behind::of(mesh, best).shell()
+    behind.rim()
 }
 
 /// What a scan is in which no trough sweeps round an arch, as far as its form
@@ -135,7 +133,7 @@ pub(super) fn roundness(points: &[Point3<f64>]) -> Option<f64> {
 }
 
 /// What lies behind the surface that the trough is part of.
-struct Behind {
+pub(super) struct Behind {
     /// Wall thickness where both faces are nearly level, mm.
     walls_mm: Vec<f64>,
     /// Depth of the body under the trough's bottom, mm.
@@ -148,7 +146,7 @@ struct Behind {
 const LEAST_WALL_MM: f64 = 0.5;
 
 impl Behind {
-    fn of(mesh: &Mesh, best: &Candidate) -> Self {
+    pub(super) fn of(mesh: &Mesh, best: &Candidate) -> Self {
         let axis = &best.axis;
         let turn = super::axes::basis_along(axis);
         let upside_down: Vec<Point3<f64>> = mesh
@@ -178,7 +176,9 @@ impl Behind {
         }
     }
 
-    fn shell(&self) -> Option<NotAnImpression> {
+    /// What a scan is whose wall leaves no room for a tray with material in it. A
+    /// scan of an empty tray has a frame all the same.
+    pub(super) fn shell(&self) -> Option<NotAnImpression> {
         let mut walls_mm = self.walls_mm.clone();
         let wall_mm = median(&mut walls_mm)?;
         let spread_mm = at_share(&mut walls_mm, 0.75)? - at_share(&mut walls_mm, 0.25)?;

@@ -126,7 +126,8 @@ fn frame_of(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
     if let Some(sockets) = teeth::sockets_on_map(&best.map) {
         return Err(sockets);
     }
-    if let Some(what) = form::something_else(mesh, best) {
+    let behind = form::Behind::of(mesh, best);
+    if let Some(what) = form::something_else(mesh, best, &behind) {
         return Err(what);
     }
     let plane = symmetry::plane_of(best);
@@ -155,6 +156,6 @@ fn frame_of(mesh: &Mesh) -> Result<FoundFrame, NotAnImpression> {
             confidence: plane.confidence.min(1.0 - rival_mm3 / best.trough_mm3),
         },
         crest,
-        shell: form::shell(mesh, best),
+        shell: behind.shell(),
     })
 }

@@ -4,7 +4,9 @@
 use super::figures::NoPair;
 use crate::frame::Frame;
 use geometry::order::median;
-use geometry::registration::{NotRegistered, Registered, Target, register};
+use geometry::registration::{
+    NotRegistered, Registered, Target, brought_closer, refined, register,
+};
 use geometry::sampling::{SurfacePoint, spread_over};
 use geometry::{Laying, NotLaid};
 use mesh::Mesh;
@@ -24,6 +26,8 @@ pub struct Pass<'a> {
     pub mesh: &'a Mesh,
     /// Its frame.
     pub frame: &'a Frame,
+    /// Where the tray scan lies in it, where it was registered.
+    pub scan_from_tray: Option<&'a Isometry3<f64>>,
 }
 
 impl Pass<'_> {
@@ -58,7 +62,12 @@ pub fn laid(earlier: Pass<'_>, later: Pass<'_>) -> Result<Registered, NoPair> {
         spread_over(earlier.mesh, POINTS, |_| true)
     };
     let start = later.frame.local_from_scan().inverse() * earlier.frame.local_from_scan();
-    let found = Laying::by_share(LEAST_FITTING).lay(&source, &target, &[start]);
+    let found = by_the_tray(earlier, later)
+        .and_then(|known| refined(&source, &target, &known))
+        .map_or_else(
+            || Laying::by_share(LEAST_FITTING).lay(&source, &target, &[start]),
+            Ok,
+        );
     let pose = match &found {
         Ok(found) => found.target_from_source,
         Err(NotLaid::Unfit(found)) => found.target_from_source,
@@ -76,6 +85,12 @@ pub fn laid(earlier: Pass<'_>, later: Pass<'_>) -> Result<Registered, NoPair> {
             fitting_percent: 100.0 * why.fitting_share(),
         },
     })
+}
+
+/// The way from the earlier scan to the later one by the tray, where that was
+/// registered in both.
+fn by_the_tray(earlier: Pass<'_>, later: Pass<'_>) -> Option<Isometry3<f64>> {
+    Some(later.scan_from_tray? * earlier.scan_from_tray?.inverse())
 }
 
 /// Whether the tissue surface of the earlier pass lies on the later one only
@@ -102,13 +117,23 @@ fn only_in_the_mirror(
         .iter()
         .map(|point| point.moved(&local_from_earlier).mirrored())
         .collect();
+    let mirrored_start = later.frame.local_from_scan().inverse();
+    // Brought closer on few points, both lie nearly where they would in the end:
+    // where the mirror image is the farther one, it cannot come half as near.
+    let roughly = |points: &[SurfacePoint], start: &Isometry3<f64>| {
+        brought_closer(points, target, start)
+            .map_or(f64::INFINITY, |pose| apart_mm(points, target, &pose))
+    };
+    if roughly(&mirrored, &mirrored_start) > roughly(tissue, pose) {
+        return false;
+    }
     let nearest = |points: &[SurfacePoint], start: Isometry3<f64>| {
         register(points, target, &[start]).map_or(f64::INFINITY, |found| {
             apart_mm(points, target, &found.target_from_source)
         })
     };
     let as_it_is = nearest(tissue, *pose);
-    let in_the_mirror = nearest(&mirrored, later.frame.local_from_scan().inverse());
+    let in_the_mirror = nearest(&mirrored, mirrored_start);
     in_the_mirror < SHARE * as_it_is
 }
 

@@ -12,6 +12,7 @@ pub use wash::{NoWash, PlaceNow, Wash};
 
 use crate::measurement::{Measurement, Scanned};
 use mesh::Mesh;
+use nalgebra::Isometry3;
 
 /// Compares two scans (mm) of one impression with what was measured of each.
 ///
@@ -25,10 +26,12 @@ pub fn compare(first_pass: (&Mesh, &Scanned), wash: (&Mesh, &Scanned)) -> Result
         Pass {
             mesh: &first_mesh,
             frame: &first.frame,
+            scan_from_tray: scan_from_tray(first),
         },
         Pass {
             mesh: &later_mesh,
             frame: &later.frame,
+            scan_from_tray: scan_from_tray(later),
         },
     )?;
     Ok(PassPair {
@@ -39,6 +42,11 @@ pub fn compare(first_pass: (&Mesh, &Scanned), wash: (&Mesh, &Scanned)) -> Result
         },
         wash: wash::measure((&first_mesh, first), (&later_mesh, later), &laid),
     })
+}
+
+fn scan_from_tray(measured: &Measurement) -> Option<&Isometry3<f64>> {
+    let registration = measured.cover.as_ref().ok()?.registration.as_ref()?;
+    Some(&registration.impression_from_tray)
 }
 
 fn impression(scanned: &Scanned) -> Result<&Measurement, NoPair> {

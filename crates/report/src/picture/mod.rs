@@ -4,6 +4,7 @@
 mod camera;
 mod paint;
 mod raster;
+mod runs;
 
 pub use camera::{Camera, View};
 
@@ -14,12 +15,15 @@ use mesh::Mesh;
 use nalgebra::{Point3, Vector3};
 use raster::{Depths, Raster};
 use rayon::prelude::*;
+use runs::Run;
 use std::io;
 
 /// A whole view is no wider and no higher than this, px.
 const VIEW_PX: [usize; 2] = [800, 700];
 /// A close view, px.
 const CLOSE_PX: [usize; 2] = [360, 300];
+/// As much of a close view as tells whether its middle shows, px.
+const MIDDLE_PX: [usize; 2] = [4, 4];
 /// Scale of a close view: 24 mm across.
 const CLOSE_PX_PER_MM: f64 = 15.0;
 /// How far a close view may turn from square onto the surface (0) to along the
@@ -143,6 +147,7 @@ pub fn tissue_side(
 struct PaintedSurface<'a> {
     mesh: &'a Mesh,
     frame: &'a Frame,
+    runs: Vec<Run>,
     normals: Vec<Vector3<f32>>,
     /// Along the scale of cover or of a wash, 0 to 1; NaN where it is not known.
     shares: Option<Vec<f32>>,
@@ -160,6 +165,7 @@ impl<'a> PaintedSurface<'a> {
         Some(Self {
             mesh: &scan.mesh,
             frame: &measurement.frame,
+            runs: Run::all_of(&scan.mesh),
             normals: normals.iter().map(|n| n.cast()).collect(),
             shares: cover.map(|cover| along(&scale, &cover.at_vertex_mm)),
             inside_out: measurement.scan.turned.whole,
@@ -201,16 +207,17 @@ impl<'a> PaintedSurface<'a> {
             let toward = outward * (1.0 - tilt) + self.frame.seating * tilt;
             toward.try_normalize(1e-3).unwrap_or(self.frame.seating)
         });
-        let camera =
-            |toward: &Vector3<f64>| Camera::near(at, toward, self.frame, CLOSE_PX_PER_MM, CLOSE_PX);
+        let camera = |toward: &Vector3<f64>, size| {
+            Camera::near(at, toward, self.frame, CLOSE_PX_PER_MM, size)
+        };
         let is_shown = |toward: &&Vector3<f64>| {
-            let camera = camera(toward);
-            Raster::of(self.mesh, &camera)
+            let camera = camera(toward, MIDDLE_PX);
+            Raster::of(self.mesh, &self.runs, &camera)
                 .into_depths()
                 .shows(&camera, at)
         };
         let toward = from.iter().find(is_shown).unwrap_or(&from[0]);
-        self.drawn(camera(toward), None)
+        self.drawn(camera(toward, CLOSE_PX), None)
     }
 
     /// Mean direction of the surface around a place: of that on which the place
@@ -231,7 +238,7 @@ impl<'a> PaintedSurface<'a> {
     }
 
     fn drawn(&self, camera: Camera, view: Option<View>) -> Result<Picture, io::Error> {
-        let raster = Raster::of(self.mesh, &camera);
+        let raster = Raster::of(self.mesh, &self.runs, &camera);
         let toward = camera.toward().cast::<f32>();
         let width = camera.size[0];
         let pixels: Vec<u8> = (0..raster.len())

@@ -1,6 +1,7 @@
 //! Which triangle shows at each pixel: a depth buffer, without perspective.
 
 use super::camera::Camera;
+use super::runs::Run;
 use mesh::Mesh;
 use nalgebra::Point3;
 
@@ -11,7 +12,8 @@ pub struct Raster {
     /// Toward whoever looks, mm; minus infinity where nothing is.
     depth: Vec<f32>,
     triangle: Vec<u32>,
-    /// Vertices of the mesh: to the right and down, px; toward, mm.
+    /// Vertices of the mesh: to the right and down, px; toward, mm. No numbers
+    /// where none of a vertex's triangles may show.
     places: Vec<[f32; 3]>,
 }
 
@@ -22,23 +24,28 @@ pub struct Seen {
 }
 
 impl Raster {
-    /// Draws every triangle from both its sides. Of triangles at one depth the
-    /// first in the mesh shows.
-    pub fn of(mesh: &Mesh, camera: &Camera) -> Self {
+    /// Draws the triangles of all runs of a mesh, each from both its sides. Of
+    /// triangles at one depth the first in the mesh shows.
+    pub fn of(mesh: &Mesh, runs: &[Run], camera: &Camera) -> Self {
         let [width, height] = camera.size;
-        let places = mesh
-            .vertices()
-            .iter()
-            .map(|p| camera.place(p).map(|c| c as f32));
         let mut raster = Self {
             width,
             height,
             depth: vec![f32::NEG_INFINITY; width * height],
             triangle: vec![u32::MAX; width * height],
-            places: places.collect(),
+            places: vec![[f32::NAN; 3]; mesh.vertices().len()],
         };
-        for (number, corners) in (0u32..).zip(mesh.triangles()) {
-            raster.put(number, corners);
+        for run in runs.iter().filter(|run| run.may_show(camera)) {
+            for number in run.triangles.clone() {
+                let corners = &mesh.triangles()[number];
+                for &v in corners {
+                    let place = &mut raster.places[v as usize];
+                    if place[0].is_nan() {
+                        *place = camera.place(&mesh.vertices()[v as usize]).map(|c| c as f32);
+                    }
+                }
+                raster.put(number as u32, corners);
+            }
         }
         raster
     }
@@ -174,7 +181,7 @@ mod tests {
         let cameras = Camera::of_views(mesh.vertices(), &frame(), [124, 124]).unwrap();
         let tissue = &cameras[0];
         assert!((tissue.px_per_mm - 5.0).abs() < 1e-12);
-        let raster = Raster::of(&mesh, tissue);
+        let raster = Raster::of(&mesh, &Run::all_of(&mesh), tissue);
         let pixels_of = |which: std::ops::Range<usize>| {
             (0..raster.len())
                 .filter_map(|pixel| raster.seen(&mesh, pixel))
@@ -192,7 +199,7 @@ mod tests {
         );
         assert!(raster.shows(tissue, &near) && raster.shows(tissue, &far));
         assert!(!raster.shows(tissue, &hidden));
-        let outer = Raster::of(&mesh, &cameras[1]).into_depths();
+        let outer = Raster::of(&mesh, &Run::all_of(&mesh), &cameras[1]).into_depths();
         assert!(outer.shows(&cameras[1], &hidden));
     }
 
