@@ -290,8 +290,14 @@ impl Running {
 
     fn take_events(&mut self) {
         let events: Vec<WindowEvent> = self.window.events().iter().map(|e| e.value).collect();
+        // Lists on the desk unfold over several frames.
+        let due = if matches!(self.content, Content::Desk) {
+            24
+        } else {
+            2
+        };
         for event in events {
-            self.due = 2;
+            self.due = due;
             self.take(event);
         }
     }
