@@ -86,8 +86,6 @@ fn a_whole_case_is_recognised_by_its_surfaces_whatever_the_files_are_called() {
 
     let evidence = seen(folder.path());
     let proposal = propose(&evidence, &Stated::default());
-    println!("{}", check::proposal::table(&evidence, &proposal));
-    println!("{:#?} {:#?}", evidence.couples, evidence.records);
     assert_eq!(proposal.questions, []);
     for (name, role) in [
         ("lower-a.ply", impression(Maxillary, Stage::FirstPass)),
@@ -107,7 +105,6 @@ fn a_whole_case_is_recognised_by_its_surfaces_whatever_the_files_are_called() {
     assert!(names_heeded.count() >= 6);
 
     let text = case_text(&evidence, &proposal, &neutral_id(&evidence)).unwrap();
-    println!("{text}");
     let file = folder.path().join("case.toml");
     fs::write(&file, text).unwrap();
     let case = Case::from_file(&file).unwrap();
@@ -144,7 +141,6 @@ fn a_single_impression_is_asked_about_and_left_out_until_it_is_answered() {
     assert_eq!(proposal.questions.len(), 2, "{:#?}", proposal.questions);
     assert!(!proposal.has_impression());
     let text = case_text(&evidence, &proposal, "C-1").unwrap();
-    println!("{text}");
     assert!(text.contains("\n# before_wash = \"a wash.ply\"\n"));
     assert!(text.contains("\n# one_step = \"a wash.ply\"\n"));
     assert!(!text.lines().any(|line| line.starts_with('[')));
@@ -182,7 +178,6 @@ fn a_record_without_one_of_its_impressions_is_asked_about() {
         ..Stated::default()
     };
     let proposal = propose(&evidence, &stated);
-    println!("{}", check::proposal::table(&evidence, &proposal));
     let [question] = &proposal.questions[..] else {
         panic!("{:#?}", proposal.questions);
     };

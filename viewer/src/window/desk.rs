@@ -111,7 +111,6 @@ fn filled(ui: &mut Ui, desk: &mut Desk, wishes: &mut Vec<Wish>) {
             Some(_) => rows(ui, desk, wishes),
         });
     ui.add_space(10.0);
-    questions(ui, desk);
     ui.horizontal(|ui| {
         ui.label("Pseudonym of the case");
         ui.add(
@@ -136,6 +135,9 @@ fn filled(ui: &mut Ui, desk: &mut Desk, wishes: &mut Vec<Wish>) {
         }
         ui.label(RichText::new(waits_for.unwrap_or_default()).color(OPEN));
     });
+    ui.add_space(8.0);
+    // Below the buttons, which stay where they are when a question is answered.
+    questions(ui, desk);
     ui.label(RichText::new(&desk.notice).color(OPEN));
     ui.label(RichText::new(CAUTION).small());
 }
@@ -161,6 +163,7 @@ fn rows(ui: &mut Ui, desk: &Desk, wishes: &mut Vec<Wish>) {
                 ComboBox::from_id_salt(scan)
                     .selected_text(shown)
                     .width(250.0)
+                    .height(330.0)
                     .show_ui(ui, |ui| {
                         for role in Role::all() {
                             let is_chosen = placed.role == Some(role);

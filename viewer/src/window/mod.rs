@@ -290,8 +290,14 @@ impl Running {
 
     fn take_events(&mut self) {
         let events: Vec<WindowEvent> = self.window.events().iter().map(|e| e.value).collect();
+        // Lists on the desk unfold over several frames.
+        let due = if matches!(self.content, Content::Desk) {
+            24
+        } else {
+            2
+        };
         for event in events {
-            self.due = 2;
+            self.due = due;
             self.take(event);
         }
     }
@@ -543,6 +549,24 @@ impl Running {
         let going_on = self.window.render_3d(&mut self.scene, &mut camera).await;
         self.settings.width = (f64::from(size.x) / scale) as u32;
         self.settings.height = (f64::from(size.y) / scale) as u32;
+        self.serve(asked, of_desk, cancel);
+        self.frames.push(begun.elapsed());
+        if !self.first_shown && matches!(self.content, Content::Case(..)) {
+            self.first_shown = true;
+            self.frames.clear();
+            self.options.say("first frame of the case");
+        }
+        if self.screenshot && self.due == 0 {
+            self.screenshot = false;
+            self.save_screenshot();
+        } else if self.screenshot {
+            self.due = self.due.max(1);
+        }
+        going_on
+    }
+
+    /// Does what was asked for by mouse.
+    fn serve(&mut self, asked: Vec<panels::Wish>, of_desk: Vec<desk::Wish>, cancel: bool) {
         if cancel {
             self.due = 2;
             self.stop();
@@ -560,19 +584,6 @@ impl Running {
                 panels::Wish::CheckAgain => self.check_again(),
             }
         }
-        self.frames.push(begun.elapsed());
-        if !self.first_shown && matches!(self.content, Content::Case(..)) {
-            self.first_shown = true;
-            self.frames.clear();
-            self.options.say("first frame of the case");
-        }
-        if self.screenshot && self.due == 0 {
-            self.screenshot = false;
-            self.save_screenshot();
-        } else if self.screenshot {
-            self.due = self.due.max(1);
-        }
-        going_on
     }
 
     fn save_screenshot(&mut self) {

@@ -1,7 +1,7 @@
 //! The proposal as a case file.
 
+use super::concluded::{JAWS, Proposal};
 use super::evidence::Evidence;
-use super::proposing::{JAWS, Proposal};
 use super::question::Question;
 use super::role::Role;
 use judge::Stage;

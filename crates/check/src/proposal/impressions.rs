@@ -1,8 +1,8 @@
 //! The stages of the impressions of one jaw.
 
+use super::draft::Draft;
 use super::evidence::Couple;
 use super::names::{Hints, Kind};
-use super::proposing::Draft;
 use super::question::Choice;
 use super::role::{Role, Surety};
 use judge::Stage;

@@ -176,10 +176,17 @@ impl<'a> Scans<'a> {
         (0..self.scans.len()).filter(is_of)
     }
 
-    /// Each scan that may be a record, which looks like an impression of one jaw,
-    /// with the impressions that lie in it.
+    /// Each scan that may be a record, which looks like an impression of one jaw or
+    /// like two scans, with the impressions that lie in it.
     fn records(&self) -> Vec<RecordTrial> {
-        let candidates: Vec<usize> = self.impressions().collect();
+        let may_be = |scan: &usize| {
+            use NotAnImpression::{NoTrough, TwoScans};
+            matches!(
+                self.scans[*scan].shows,
+                Shows::Impression { .. } | Shows::Else(NoTrough | TwoScans { .. })
+            )
+        };
+        let candidates: Vec<usize> = (0..self.scans.len()).filter(may_be).collect();
         let tried = candidates.par_iter().map(|&scan| RecordTrial {
             scan,
             outcome: self.both_jaws_in(scan),
@@ -190,8 +197,14 @@ impl<'a> Scans<'a> {
     /// The upper and the lower impression that lie in a scan, opposite each other.
     fn both_jaws_in(&self, scan: usize) -> Result<[usize; 2], NoRecord> {
         let read = self.read(scan).ok_or(NoRecord::OneJaw)?;
-        let seen = read.frame.as_ref().map_err(|_| NoRecord::OneJaw)?;
         let record = read.outward();
+        let Ok(seen) = &read.frame else {
+            let uppers = self.of_jaw(Arch::Maxillary);
+            let mut both = uppers
+                .flat_map(|upper| (self.of_jaw(Arch::Mandibular)).map(move |lower| [upper, lower]));
+            let stand = |pair: &[usize; 2]| self.stand_opposed(pair[0], pair[1], &record);
+            return both.find(stand).ok_or(NoRecord::OneJaw);
+        };
         let lying = |arch: Arch| {
             let lies = |i: &usize| {
                 *i != scan

@@ -7,6 +7,8 @@
 //! [`Question`]; a file's name or time settles nothing.
 
 mod case_text;
+mod concluded;
+mod draft;
 mod evidence;
 mod folder;
 mod impressions;
@@ -18,12 +20,13 @@ mod role;
 mod table;
 
 pub use case_text::{NameNotText, case_text, neutral_id};
+pub use concluded::{Placed, Proposal, Stated};
 pub use evidence::{Couple, Evidence, Layers, NoRecord, RecordTrial, SeenScan, Shows, TrayTrial};
 pub use folder::{
     CASE_FILE, ProposalError, case_folders, is_scan, scans_in, write_another_case, write_case,
 };
 pub use looking::{Looking, look};
-pub use proposing::{Placed, Proposal, Stated, propose};
+pub use proposing::propose;
 pub use question::{Choice, Question};
 pub use role::{Role, Surety};
 pub use table::{file_name, table};

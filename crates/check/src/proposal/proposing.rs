@@ -1,78 +1,21 @@
 //! What each scan is in the case, concluded from the evidence and from what a
 //! person has stated.
 
+use super::concluded::{JAWS, Placed, Proposal, Stated};
+use super::draft::Draft;
 use super::evidence::{Evidence, Shows, TrayTrial};
 use super::impressions::{self, Member};
 use super::names::{Hints, Kind};
-use super::question::{Choice, Question};
+use super::question::Choice;
 use super::role::{Role, Surety};
-use super::table::file_name;
 use judge::Stage;
 use measure::{Arch, NotAnImpression};
 use std::collections::{BTreeMap, BTreeSet};
 
-/// Both jaws.
-pub(super) const JAWS: [Arch; 2] = [Arch::Maxillary, Arch::Mandibular];
 /// A jaw found so surely needs no other evidence.
 const CLEAR_FROM: f64 = 0.8;
 /// A jaw found less surely is asked about.
 const OPEN_BELOW: f64 = 0.5;
-
-/// What a person has stated.
-#[derive(Debug, Clone, Default, PartialEq)]
-pub struct Stated {
-    /// What scans are, by their numbers.
-    pub roles: BTreeMap<usize, Role>,
-    /// The stage of every impression that is the only one of its jaw.
-    pub stage: Option<Stage>,
-}
-
-/// What a scan is taken for.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Placed {
-    /// What it is, as far as that is known.
-    pub role: Option<Role>,
-    /// How surely.
-    pub surety: Surety,
-    /// Why.
-    pub why: String,
-    /// What speaks against it, weakly.
-    pub remarks: Vec<String>,
-}
-
-/// A case as it is proposed.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Proposal {
-    /// What each scan is taken for, in the order of the evidence.
-    pub placed: Vec<Placed>,
-    /// What is left open.
-    pub questions: Vec<Question>,
-}
-
-impl Proposal {
-    /// What a scan is, where that is settled.
-    #[must_use]
-    pub fn settled(&self, scan: usize) -> Option<Role> {
-        let placed = self.placed.get(scan)?;
-        placed.role.filter(|_| placed.surety != Surety::Open)
-    }
-
-    /// The scan that is settled to be this.
-    #[must_use]
-    pub fn scan_of(&self, role: Role) -> Option<usize> {
-        (0..self.placed.len()).find(|&scan| self.settled(scan) == Some(role))
-    }
-
-    /// Whether the case has an impression that can be checked.
-    #[must_use]
-    pub fn has_impression(&self) -> bool {
-        let is_impression = |scan| {
-            let role = self.settled(scan);
-            matches!(role, Some(Role::Impression { stage: Some(_), .. }))
-        };
-        (0..self.placed.len()).any(is_impression)
-    }
-}
 
 /// Concludes what each scan is; what the surfaces leave open becomes a question.
 #[must_use]
@@ -92,69 +35,7 @@ pub fn propose(evidence: &Evidence, stated: &Stated) -> Proposal {
     }
 }
 
-/// A proposal in the making.
-pub(super) struct Draft<'a> {
-    pub(super) evidence: &'a Evidence,
-    pub(super) stated: &'a Stated,
-    placed: Vec<Placed>,
-    questions: Vec<Question>,
-}
-
-impl<'a> Draft<'a> {
-    fn new(evidence: &'a Evidence, stated: &'a Stated) -> Self {
-        let open = Placed {
-            role: None,
-            surety: Surety::Open,
-            why: String::new(),
-            remarks: Vec::new(),
-        };
-        Self {
-            placed: vec![open; evidence.scans.len()],
-            questions: Vec::new(),
-            evidence,
-            stated,
-        }
-    }
-
-    /// The name of a scan's file.
-    pub(super) fn name(&self, scan: usize) -> String {
-        file_name(&self.evidence.scans[scan].file)
-    }
-
-    pub(super) fn place(
-        &mut self,
-        scan: usize,
-        role: Role,
-        surety: Surety,
-        why: impl Into<String>,
-    ) {
-        self.placed[scan] = Placed {
-            role: Some(role),
-            surety,
-            why: why.into(),
-            remarks: Vec::new(),
-        };
-    }
-
-    pub(super) fn remark(&mut self, scan: usize, remark: impl Into<String>) {
-        self.placed[scan].remarks.push(remark.into());
-    }
-
-    /// Leaves scans open and asks about them.
-    pub(super) fn ask(&mut self, about: &[usize], text: impl Into<String>, choices: Vec<Choice>) {
-        for &scan in about {
-            self.placed[scan].surety = Surety::Open;
-            if self.placed[scan].why.is_empty() {
-                "see the question".clone_into(&mut self.placed[scan].why);
-            }
-        }
-        self.questions.push(Question {
-            about: about.to_vec(),
-            text: text.into(),
-            choices,
-        });
-    }
-
+impl Draft<'_> {
     /// Places what needs no other scan; gives the impressions whose jaw is known.
     fn scans_by_themselves(&mut self) -> Vec<Member> {
         let mut members = Vec::new();

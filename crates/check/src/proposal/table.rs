@@ -1,7 +1,7 @@
 //! The proposal as a table for people.
 
+use super::concluded::Proposal;
 use super::evidence::Evidence;
-use super::proposing::Proposal;
 use std::fmt::Write;
 use std::path::Path;
 
