@@ -53,6 +53,19 @@ impl Laying {
             && found.behind_share <= self.most_behind * found.fitting_share
     }
 
+    /// Lays evenly spread points of a surface on a target from the starts alone.
+    /// `None` where none of them leads to a pose that is accepted.
+    #[must_use]
+    pub fn lay_near(
+        &self,
+        source: &[SurfacePoint],
+        target: &Target,
+        starts: &[Isometry3<f64>],
+    ) -> Option<Registered> {
+        let found = register(source, target, starts).ok()?;
+        self.accepts(&found).then_some(found)
+    }
+
     /// Lays evenly spread points of a surface on a target, from the starts if
     /// one of them leads to a pose that is accepted, else from anywhere.
     ///
@@ -64,10 +77,7 @@ impl Laying {
         target: &Target,
         starts: &[Isometry3<f64>],
     ) -> Result<Registered, NotLaid> {
-        if !starts.is_empty()
-            && let Ok(found) = register(source, target, starts)
-            && self.accepts(&found)
-        {
+        if let Some(found) = self.lay_near(source, target, starts) {
             return Ok(found);
         }
         let found = register_anywhere(source, target)?;

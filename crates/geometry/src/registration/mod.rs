@@ -103,8 +103,8 @@ const SIFTING: Round = Round {
     steps: 4,
     by_planes_from: 4,
     widths: (1.0, 0.5),
-    kept: 100,
-    one_in: 4,
+    kept: 50,
+    one_in: 8,
 };
 /// So many starts are sifted first.
 const MANY_STARTS: usize = 100;
@@ -115,7 +115,7 @@ const ROUNDS: [Round; 3] = [
         steps: 10,
         by_planes_from: 5,
         widths: (1.0, 0.25),
-        kept: 5,
+        kept: 8,
         one_in: 10,
     },
     Round {

@@ -5,4 +5,5 @@ mod mismatch;
 mod placing;
 
 pub use figures::{COARSEST_EDGE_FOR_COVER_MM, TrayNotPlaced, TrayRegistration};
-pub(crate) use placing::{LocalTray, PlacedTray, PreparedTray, place};
+pub use placing::PreparedTray;
+pub(crate) use placing::{LocalTray, PlacedTray, place};

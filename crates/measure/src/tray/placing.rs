@@ -27,8 +27,9 @@ const FRAMES_APART: registration::Scatter = registration::Scatter {
     step_mm: 4.0,
 };
 
-/// A tray scan ready to be placed and measured from.
-pub(crate) struct PreparedTray {
+/// A tray scan ready to be placed and measured from: made once for all
+/// impressions in that tray.
+pub struct PreparedTray {
     surface: Surface,
     target: Target,
     corner_normals: Vec<Vector3<f64>>,
@@ -36,7 +37,9 @@ pub(crate) struct PreparedTray {
 }
 
 impl PreparedTray {
-    pub(crate) fn of(mesh: &Mesh) -> Self {
+    /// A tray scan, mm, in any pose.
+    #[must_use]
+    pub fn of(mesh: &Mesh) -> Self {
         let surface = Surface::of(mesh);
         let (found, (target, corner_normals)) = rayon::join(
             || frame::find(&surface.mesh),
@@ -135,7 +138,7 @@ pub(crate) fn place(
     let starts = starts(tray);
     let found = ON_THE_TRAY
         .lay(&outer, &tray.target, &starts)
-        .map_err(|why| why_unfit(&outer, tray, &why))?;
+        .map_err(|why| why_unfit(&outer, tray, &starts, &why))?;
     let registration = TrayRegistration {
         impression_from_tray: (found.target_from_source * impression.frame.local_from_scan())
             .inverse(),
@@ -176,7 +179,14 @@ fn starts(tray: &PreparedTray) -> Vec<Isometry3<f64>> {
     )
 }
 
-fn why_unfit(outer: &[SurfacePoint], tray: &PreparedTray, why: &NotLaid) -> TrayNotPlaced {
+/// A mirror image lies in the impression's frame as the outer surface does, and
+/// is looked for there where the tray has a frame of its own.
+fn why_unfit(
+    outer: &[SurfacePoint],
+    tray: &PreparedTray,
+    starts: &[Isometry3<f64>],
+    why: &NotLaid,
+) -> TrayNotPlaced {
     let fitting_share = why.fitting_share();
     let mismatch = Mismatch {
         outer,
@@ -193,7 +203,12 @@ fn why_unfit(outer: &[SurfacePoint], tray: &PreparedTray, why: &NotLaid) -> Tray
         },
     };
     mismatch::reason(mismatch, |mirrored| {
-        ON_THE_TRAY.lay(mirrored, &tray.target, &[]).is_ok()
+        if starts.is_empty() {
+            ON_THE_TRAY.lay(mirrored, &tray.target, &[]).is_ok()
+        } else {
+            let found = ON_THE_TRAY.lay_near(mirrored, &tray.target, starts);
+            found.is_some()
+        }
     })
 }
 
