@@ -2,8 +2,9 @@
 its spread, and whether the results are the same.
 
 `speed_ratio.py EARLIER NOW ROUNDS CASE...`: EARLIER and NOW are two builds of the
-program, each CASE a case file. Both run on one thread, so that a step's time is
-its core time; what other programs take of the machine strikes both alike."""
+program, each CASE a case file. Both run on one thread, so that steps follow each
+other; what other programs take of the machine strikes both alike. Steps are
+measured by the clock, the whole by user and system time."""
 
 import json
 import os
@@ -12,6 +13,7 @@ import statistics
 import subprocess
 import sys
 import tempfile
+import time
 from pathlib import Path
 
 #: What a step's name begins with where a case holds several impressions.
@@ -23,18 +25,20 @@ SAME = 1e-9
 
 def run(program: Path, case: Path) -> tuple[dict[str, float], dict]:
     """Seconds of each step, and the result without its times."""
+    started = time.perf_counter()
     with tempfile.TemporaryDirectory() as out:
         command = [program, "check", case, "--out", out, "--threads", "1"]
         quiet = {"stdout": subprocess.DEVNULL, "stderr": subprocess.DEVNULL}
         process = subprocess.Popen([str(part) for part in command], **quiet)
         _, _, usage = os.wait4(process.pid, 0)
+        lasted = time.perf_counter() - started
         result = json.loads((Path(out) / "result.json").read_text())
     seconds: dict[str, float] = {}
     for step in result.pop("times")["steps"]:
         name = NUMBERED.sub("", step["step"])
         seconds[name] = seconds.get(name, 0.0) + step["duration_s"]
     whole = usage.ru_utime + usage.ru_stime
-    return seconds | {REST: whole - sum(seconds.values()), ALL: whole}, result
+    return seconds | {REST: lasted - sum(seconds.values()), ALL: whole}, result
 
 
 def differences(before: object, now: object, at: str = "") -> list[tuple[str, object, object]]:
@@ -75,7 +79,8 @@ def tell_times(before: list[dict[str, float]], now: list[dict[str, float]]) -> N
 
 
 def main() -> None:
-    earlier, this, rounds = Path(sys.argv[1]), Path(sys.argv[2]), int(sys.argv[3])
+    earlier, this = (Path(program).resolve() for program in sys.argv[1:3])
+    rounds = int(sys.argv[3])
     for case in map(Path, sys.argv[4:]):
         print(case)
         before, now = [], []

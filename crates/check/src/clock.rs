@@ -52,22 +52,25 @@ impl Clock {
 
 /// Duration of each step from when it began, and when the last one ended.
 /// Impressions are measured side by side: a stage of one of them lasts until
-/// the next of the same impression or of the whole case begins.
+/// the next of the same impression or of the whole case begins, or the
+/// impression is measured.
 fn durations(steps: &[(Step, Duration)], end: Duration) -> Vec<(Step, Duration)> {
     let impression = |step: &Step| match step {
-        Step::Measuring { impression, .. } => Some(*impression),
+        Step::Measuring { impression, .. } | Step::Measured { impression } => Some(*impression),
         _ => None,
     };
     let each = steps.iter().enumerate();
-    each.map(|(number, (step, from))| {
-        let own = impression(step);
-        let next = steps[number + 1..].iter().find(|(next, _)| {
-            own.is_none() || impression(next).is_none() || impression(next) == own
-        });
-        let until = next.map_or(end, |(_, from)| *from);
-        (*step, until.saturating_sub(*from))
-    })
-    .collect()
+    let lasting = each.filter(|(_, (step, _))| !matches!(step, Step::Measured { .. }));
+    lasting
+        .map(|(number, (step, from))| {
+            let own = impression(step);
+            let next = steps[number + 1..].iter().find(|(next, _)| {
+                own.is_none() || impression(next).is_none() || impression(next) == own
+            });
+            let until = next.map_or(end, |(_, from)| *from);
+            (*step, until.saturating_sub(*from))
+        })
+        .collect()
 }
 
 #[cfg(test)]
@@ -88,11 +91,12 @@ mod tests {
             (measuring(0, Stage::Frame), at(2)),
             (measuring(1, Stage::Frame), at(3)),
             (measuring(0, Stage::Cover), at(7)),
+            (Step::Measured { impression: 0 }, at(8)),
             (Step::Judging, at(9)),
         ];
         let lasted: Vec<u64> = (durations(&steps, at(10)).iter())
             .map(|(_, duration)| duration.as_secs())
             .collect();
-        assert_eq!(lasted, [2, 5, 6, 2, 1]);
+        assert_eq!(lasted, [2, 5, 6, 1, 1]);
     }
 }

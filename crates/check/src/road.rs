@@ -8,10 +8,11 @@ use judge::{Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, ju
 use measure::landmarks::LandmarkMark;
 use measure::pair::{NoPair, Wash, compare};
 use measure::record::{self, Jaw, JawRelation, NoRelation};
-use measure::{Arch, MeasureSettings, Measured, Measurement, PassPair, Scanned};
+use measure::{Arch, MeasureSettings, Measured, Measurement, PassPair, PreparedTray, Scanned};
 use mesh::{Mesh, ReadError, Unit};
 use rayon::prelude::*;
 use std::borrow::Cow;
+use std::collections::BTreeMap;
 use std::fmt;
 use std::path::Path;
 use std::sync::Arc;
@@ -116,6 +117,11 @@ pub enum Step {
         /// What is being measured.
         stage: measure::Stage,
     },
+    /// An impression is measured.
+    Measured {
+        /// Its number in the case, from 0.
+        impression: usize,
+    },
     /// Each wash is being laid on its first pass.
     Comparing,
     /// The impressions are being laid on the scan of the jaw-relation record.
@@ -138,6 +144,7 @@ impl fmt::Display for Step {
                 }
                 stage.fmt(f)
             }
+            Self::Measured { impression } => write!(f, "impression {} measured", impression + 1),
             Self::Comparing => f.write_str("comparing the wash with the impression before it"),
             Self::Relating => f.write_str("relating the jaws"),
             Self::Judging => f.write_str("judging"),
@@ -167,6 +174,7 @@ pub fn check_case(
     progress(Step::Reading);
     let scans = load_all(&case, options.unit)?;
     let of = case.impressions.len();
+    let shared = shared_trays(&case, &scans);
     let impressions: Vec<CheckedImpression> = case
         .impressions
         .par_iter()
@@ -187,18 +195,24 @@ pub fn check_case(
                 .as_ref()
                 .map(|tray| Arc::clone(&scans[tray.as_path()]));
             let settings = settings(&options.protocol, input, &scan, tray.as_deref());
-            let scanned = measure::measure(
-                &scan.mesh,
-                tray.as_ref().map(|tray| &tray.mesh),
-                &settings,
-                &|stage| {
-                    progress(Step::Measuring {
-                        impression,
-                        of,
-                        stage,
-                    });
-                },
-            );
+            let stage_begins = |stage| {
+                progress(Step::Measuring {
+                    impression,
+                    of,
+                    stage,
+                });
+            };
+            let shared = input.tray.as_ref().and_then(|tray| shared.get(&**tray));
+            let scanned = match shared {
+                Some(shared) => {
+                    measure::measure_in_tray(&scan.mesh, shared, &settings, &stage_begins)
+                }
+                None => {
+                    let tray = tray.as_ref().map(|tray| &tray.mesh);
+                    measure::measure(&scan.mesh, tray, &settings, &stage_begins)
+                }
+            };
+            progress(Step::Measured { impression });
             CheckedImpression {
                 scan,
                 tray,
@@ -226,6 +240,25 @@ pub fn check_case(
         pairs,
         relation,
     ))
+}
+
+/// The tray scans that several impressions lie in, made ready once for them all.
+fn shared_trays<'a>(
+    case: &'a Case,
+    scans: &BTreeMap<&Path, Arc<LoadedScan>>,
+) -> BTreeMap<&'a Path, PreparedTray> {
+    let mut used: BTreeMap<&Path, usize> = BTreeMap::new();
+    for tray in case
+        .impressions
+        .iter()
+        .filter_map(|input| input.tray.as_deref())
+    {
+        *used.entry(tray).or_default() += 1;
+    }
+    used.into_par_iter()
+        .filter(|(_, times)| *times > 1)
+        .map(|(tray, _)| (tray, PreparedTray::of(&scans[tray].mesh)))
+        .collect()
 }
 
 fn record_path(case: &Case) -> Option<&Path> {

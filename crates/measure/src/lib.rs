@@ -63,7 +63,9 @@ pub use stages::Stage;
 pub use tissue::{Defect, DefectKind, NoTissue, TissueSurface, ZoneScan};
 
 pub use amount::Amount;
-pub use tray::{COARSEST_EDGE_FOR_COVER_MM, LimbBend, TrayNotPlaced, TrayRegistration};
+pub use tray::{
+    COARSEST_EDGE_FOR_COVER_MM, LimbBend, PreparedTray, TrayNotPlaced, TrayRegistration,
+};
 pub use tray_fit::TrayFit;
 pub use words::{Arch, Side, Zone};
 
@@ -79,7 +81,21 @@ pub fn measure(
     settings: &MeasureSettings,
     progress: &(dyn Fn(Stage) + Sync),
 ) -> Scanned {
-    let measuring = Measuring::new(scan, tray, settings);
+    finish(Measuring::new(scan, tray, settings), progress)
+}
+
+/// As [`measure()`], with a tray scan that was made ready before.
+#[must_use]
+pub fn measure_in_tray(
+    scan: &Mesh,
+    tray: &PreparedTray,
+    settings: &MeasureSettings,
+    progress: &(dyn Fn(Stage) + Sync),
+) -> Scanned {
+    finish(Measuring::in_tray(scan, tray, settings), progress)
+}
+
+fn finish(measuring: Measuring<'_>, progress: &(dyn Fn(Stage) + Sync)) -> Scanned {
     for (stage, obtain) in stages::STAGES {
         progress(stage);
         obtain(&measuring);

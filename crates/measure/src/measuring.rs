@@ -23,6 +23,13 @@ use std::sync::OnceLock;
 /// there is no material: scans of one tray differ by less.
 pub const EMPTY_TRAY_MM: f64 = 0.2;
 
+/// The scan of the tray as it is given.
+enum TrayScan<'a> {
+    None,
+    Mesh(&'a Mesh),
+    Ready(&'a PreparedTray),
+}
+
 /// One impression being measured. Every quantity of an impression is `None`
 /// where the scan shows something else.
 ///
@@ -31,10 +38,10 @@ pub const EMPTY_TRAY_MM: f64 = 0.2;
 /// obtained before it.
 pub struct Measuring<'a> {
     scan: &'a Mesh,
-    tray_scan: Option<&'a Mesh>,
+    tray_scan: TrayScan<'a>,
     settings: &'a MeasureSettings,
     surface: OnceLock<Surface>,
-    tray: OnceLock<Option<PreparedTray>>,
+    tray: OnceLock<PreparedTray>,
     frame: OnceLock<Result<FoundFrame, NotAnImpression>>,
     impression: OnceLock<Option<Impression>>,
     heights: OnceLock<Heights>,
@@ -56,9 +63,19 @@ impl<'a> Measuring<'a> {
     /// Nothing is measured yet. Both scans are in mm, each in any pose.
     #[must_use]
     pub fn new(scan: &'a Mesh, tray: Option<&'a Mesh>, settings: &'a MeasureSettings) -> Self {
+        Self::with(scan, tray.map_or(TrayScan::None, TrayScan::Mesh), settings)
+    }
+
+    /// As [`Measuring::new`], with a tray scan that was made ready before.
+    #[must_use]
+    pub fn in_tray(scan: &'a Mesh, tray: &'a PreparedTray, settings: &'a MeasureSettings) -> Self {
+        Self::with(scan, TrayScan::Ready(tray), settings)
+    }
+
+    fn with(scan: &'a Mesh, tray_scan: TrayScan<'a>, settings: &'a MeasureSettings) -> Self {
         Self {
             scan,
-            tray_scan: tray,
+            tray_scan,
             settings,
             surface: OnceLock::new(),
             tray: OnceLock::new(),
@@ -85,9 +102,12 @@ impl<'a> Measuring<'a> {
     }
 
     pub(crate) fn tray(&self) -> Option<&PreparedTray> {
-        self.tray
-            .get_or_init(|| self.tray_scan.map(PreparedTray::of))
-            .as_ref()
+        let mesh = match self.tray_scan {
+            TrayScan::None => return None,
+            TrayScan::Ready(tray) => return Some(tray),
+            TrayScan::Mesh(mesh) => mesh,
+        };
+        Some(self.tray.get_or_init(|| PreparedTray::of(mesh)))
     }
 
     /// The frame with its crest line, or what the scan shows instead.
@@ -311,7 +331,7 @@ impl<'a> Measuring<'a> {
                 Some(NotAnImpression::EmptyTray)
             }
             // The tray's own scan says more of a shell than its wall does.
-            None if self.tray_scan.is_some() => None,
+            None if !matches!(self.tray_scan, TrayScan::None) => None,
             _ => self.frame.get()?.as_ref().ok()?.shell.clone(),
         }
     }

@@ -103,8 +103,8 @@ const SIFTING: Round = Round {
     steps: 4,
     by_planes_from: 4,
     widths: (1.0, 0.5),
-    kept: 100,
-    one_in: 4,
+    kept: 50,
+    one_in: 8,
 };
 /// So many starts are sifted first.
 const MANY_STARTS: usize = 100;
@@ -115,7 +115,7 @@ const ROUNDS: [Round; 3] = [
         steps: 10,
         by_planes_from: 5,
         widths: (1.0, 0.25),
-        kept: 5,
+        kept: 8,
         one_in: 10,
     },
     Round {
@@ -425,4 +425,57 @@ fn thinned(points: &[SurfacePoint], count: usize) -> Vec<SurfacePoint> {
         .step_by((points.len() / count.max(1)).max(1))
         .copied()
         .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::sampling::spread_over;
+    use mesh::Mesh;
+
+    /// A wavy sheet of 60 by 40 mm in triangles of 1 mm.
+    fn waves() -> Mesh {
+        let at = |i: u32, j: u32| {
+            let (x, y) = (f64::from(i), f64::from(j));
+            Point3::new(x, y, 3.0 * (x / 5.0).sin() + 2.0 * (y / 7.0).cos())
+        };
+        let vertices = (0..=60).flat_map(|i| (0..=40).map(move |j| at(i, j)));
+        let squares = (0..60).flat_map(|i| (0..40).map(move |j| 41 * i + j));
+        let triangles = squares.flat_map(|a| [[a, a + 41, a + 42], [a, a + 42, a + 1]]);
+        Mesh::new(vertices.collect(), triangles.collect(), None).expect("indices are in range")
+    }
+
+    #[test]
+    fn a_pose_known_to_tenths_is_refined() {
+        let (sheet, off) = (
+            waves(),
+            Isometry3::new(
+                Vector3::new(0.1, -0.1, 0.05),
+                Vector3::new(0.002, -0.001, 0.002),
+            ),
+        );
+        let source = spread_over(&sheet, 4000, |_| true);
+        let target = Target::new(&sheet);
+        let found = refined(&source, &target, &off).expect("it fits");
+        let still = Isometry3::identity();
+        assert!(apart_mm(&source, &off, &still) > 0.1);
+        assert!(apart_mm(&source, &found.target_from_source, &still) < 1e-3);
+        let beside = Isometry3::translation(0.0, 0.0, 20.0);
+        assert!(refined(&source, &target, &beside).is_none());
+    }
+
+    #[test]
+    fn of_poses_that_met_the_best_goes_on() {
+        let ends = spread_over(&waves(), 100, |_| true);
+        let up = |mm| Isometry3::translation(0.0, 0.0, mm);
+        let scored = vec![
+            (0.9, up(0.0)),
+            (0.8, up(3.0)),
+            (0.7, up(0.05)),
+            (0.6, up(3.05)),
+        ];
+        let kept = met(scored, &ends, 0.1);
+        let scores: Vec<f64> = kept.iter().map(|one| one.0).collect();
+        assert_eq!(scores, [0.9, 0.8]);
+    }
 }

@@ -6,4 +6,5 @@ mod mismatch;
 mod placing;
 
 pub use figures::{COARSEST_EDGE_FOR_COVER_MM, LimbBend, TrayNotPlaced, TrayRegistration};
-pub(crate) use placing::{LocalTray, PlacedTray, PreparedTray, place};
+pub use placing::PreparedTray;
+pub(crate) use placing::{LocalTray, PlacedTray, place};

@@ -29,8 +29,9 @@ const FRAMES_APART: registration::Scatter = registration::Scatter {
     step_mm: 4.0,
 };
 
-/// A tray scan ready to be placed and measured from.
-pub(crate) struct PreparedTray {
+/// A tray scan ready to be placed and measured from: made once for all
+/// impressions in that tray.
+pub struct PreparedTray {
     surface: Surface,
     target: Target,
     corner_normals: Vec<Vector3<f64>>,
@@ -38,7 +39,9 @@ pub(crate) struct PreparedTray {
 }
 
 impl PreparedTray {
-    pub(crate) fn of(mesh: &Mesh) -> Self {
+    /// A tray scan, mm, in any pose.
+    #[must_use]
+    pub fn of(mesh: &Mesh) -> Self {
         let surface = Surface::of(mesh);
         let (found, (target, corner_normals)) = rayon::join(
             || frame::find(&surface.mesh),
