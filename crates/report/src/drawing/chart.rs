@@ -7,7 +7,7 @@ use super::plot::{Across, Chart, LEFT, RIGHT, SMALL, WIDTH};
 use super::rows::{ROWS, RowFrame, draw_row, row_height};
 use super::track::{Track, tracks};
 use super::words::{heading, patient_side};
-use crate::text::names;
+use crate::text::{facing, names};
 use check::CheckedCase;
 use judge::{Finding, Severity, words};
 use measure::{Border, Side};
@@ -15,24 +15,24 @@ use measure::{Border, Side};
 const TITLE_HEIGHT: f64 = 64.0;
 const LEGEND_HEIGHT: f64 = 64.0;
 const LANE: f64 = 17.0;
+/// Size of the words for the patient's sides, px.
+const SIDE: f64 = 20.0;
 
 /// The chart of an impression's border as the bytes of an SVG file; `None`
 /// where no border was followed.
 pub(crate) fn border_chart(checked: &CheckedCase, impression: usize) -> Option<Vec<u8>> {
-    let border = checked.impressions[impression]
-        .measured()?
-        .border
-        .as_ref()
-        .ok()?;
+    let measured = checked.impressions[impression].measured()?;
+    let (border, arch) = (measured.border.as_ref().ok()?, measured.frame.arch);
     let findings = checked.judged.findings.iter().enumerate();
     let chart = Chart {
         checked,
         border,
+        arch,
         findings: findings
             .filter(|(_, f)| f.impression == Some(impression) && f.stretch.is_some())
             .collect(),
     };
-    let tracks = tracks(border);
+    let tracks = tracks(border, arch);
     let heights: Vec<f64> = tracks
         .iter()
         .map(|track| chart.track_height(track))
@@ -41,8 +41,8 @@ pub(crate) fn border_chart(checked: &CheckedCase, impression: usize) -> Option<V
     let title = format!("{}: the border unrolled", heading(checked, impression));
     let mut sheet = Sheet::new(WIDTH, height, &title);
     sheet.bold([LEFT, 28.0], Anchor::Start, 18.0, &title);
-    let facing = "Seen as when facing the patient: the patient's right is on the left of this page, the patient's left on the right.";
-    sheet.text([LEFT, 50.0], Anchor::Start, 12.5, facing);
+    let facing = format!("Seen from the tissue side: {}.", facing::words(arch));
+    sheet.text([LEFT, 50.0], Anchor::Start, 12.5, &facing);
     let mut top = TITLE_HEIGHT;
     for (track, height) in tracks.iter().zip(&heights) {
         chart.draw_track(&mut sheet, track, top);
@@ -92,14 +92,14 @@ impl Chart<'_> {
         sheet.bold(
             [LEFT, at],
             Anchor::Start,
-            14.0,
-            &format!("◄ {}", patient_side(Some(Side::Right))),
+            SIDE,
+            &format!("◄ {}", patient_side(Some(facing::on_the_left(self.arch)))),
         );
         sheet.bold(
             [RIGHT, at],
             Anchor::End,
-            14.0,
-            &format!("{} ►", patient_side(Some(Side::Left))),
+            SIDE,
+            &format!("{} ►", patient_side(Some(facing::on_the_right(self.arch)))),
         );
         sheet.bold(
             [f64::midpoint(LEFT, RIGHT), at],
@@ -129,7 +129,7 @@ impl Chart<'_> {
             [middle, at],
             Stroke::dashed(INK, 1.0, "9 3 2 3"),
         );
-        draw_axis(sheet, track, across, at);
+        self.draw_axis(sheet, track, across, at);
     }
 
     /// Findings on a track with where they are, and their numbers.
@@ -164,6 +164,45 @@ impl Chart<'_> {
             sheet.text([one.middle(), y - 3.0], Anchor::Middle, SMALL, &one.name);
         }
         top + lane_count(&named) as f64 * LANE + 6.0
+    }
+
+    fn draw_axis(&self, sheet: &mut Sheet, track: &Track, across: Across, top: f64) {
+        const TICK_MM: f64 = 10.0;
+        let (from, to) = track.reach();
+        for tick in (from / TICK_MM).ceil() as i64..=(to / TICK_MM).floor() as i64 {
+            let mm = tick as f64 * TICK_MM;
+            let x = across.px(mm);
+            sheet.line([x, top], [x, top + 4.0], Stroke::whole(INK, 1.0));
+            let side = match tick {
+                0 => "",
+                ..0 => letter(facing::on_the_left(self.arch)),
+                1.. => letter(facing::on_the_right(self.arch)),
+            };
+            sheet.text(
+                [x, top + 16.0],
+                Anchor::Middle,
+                SMALL,
+                &format!("{:.0}{side}", mm.abs()),
+            );
+        }
+        let words = format!(
+            "mm along the border from the {} (R: to the patient's right, L: to the patient's left)",
+            track.midline
+        );
+        sheet.text(
+            [f64::midpoint(LEFT, RIGHT), top + 32.0],
+            Anchor::Middle,
+            12.0,
+            &words,
+        );
+    }
+}
+
+/// After a distance along the border.
+fn letter(side: Side) -> &'static str {
+    match side {
+        Side::Right => " R",
+        Side::Left => " L",
     }
 }
 
@@ -214,37 +253,6 @@ fn draw_zones(sheet: &mut Sheet, zones: &[Named], top: f64) -> f64 {
         sheet.label([zone.middle(), y], Anchor::Middle, SMALL, &zone.name);
     }
     bottom + 4.0
-}
-
-fn draw_axis(sheet: &mut Sheet, track: &Track, across: Across, top: f64) {
-    const TICK_MM: f64 = 10.0;
-    let (from, to) = track.reach();
-    for tick in (from / TICK_MM).ceil() as i64..=(to / TICK_MM).floor() as i64 {
-        let mm = tick as f64 * TICK_MM;
-        let x = across.px(mm);
-        sheet.line([x, top], [x, top + 4.0], Stroke::whole(INK, 1.0));
-        let side = match tick {
-            ..0 => " R",
-            0 => "",
-            1.. => " L",
-        };
-        sheet.text(
-            [x, top + 16.0],
-            Anchor::Middle,
-            SMALL,
-            &format!("{:.0}{side}", mm.abs()),
-        );
-    }
-    let words = format!(
-        "mm along the border from the {} (R: to the patient's right, L: to the patient's left)",
-        track.midline
-    );
-    sheet.text(
-        [f64::midpoint(LEFT, RIGHT), top + 32.0],
-        Anchor::Middle,
-        12.0,
-        &words,
-    );
 }
 
 fn draw_legend(sheet: &mut Sheet, top: f64) {

@@ -20,6 +20,7 @@ mod tests {
     use super::*;
     use crate::testing::checked_with_border;
     use judge::Check;
+    use measure::{Arch, Scanned};
 
     fn text(bytes: Vec<u8>) -> String {
         String::from_utf8(bytes).unwrap()
@@ -29,8 +30,8 @@ mod tests {
     fn the_chart_says_sides_limits_gaps_and_findings() {
         let chart = text(border_chart(&checked_with_border(), 0).unwrap());
         for words in [
-            "◄ patient's right",
-            "patient's left ►",
+            "◄ patient's left",
+            "patient's right ►",
             "from the labial midline",
             "Flange height, mm",
             "3 mm below the border",
@@ -45,14 +46,30 @@ mod tests {
         ] {
             assert!(chart.contains(words), "{words}");
         }
-        // The patient's right is on the left of the page.
-        let x_of = |words: &str| {
-            let before = chart.split(words).next().unwrap();
-            let at = before.rsplit(" x=\"").next().unwrap();
-            at.split('"').next().unwrap().parse::<f64>().unwrap()
+    }
+
+    /// Where words stand on a chart, px to the right.
+    fn x_of(chart: &str, words: &str) -> f64 {
+        let before = chart.split(words).next().unwrap();
+        let at = before.rsplit(" x=\"").next().unwrap();
+        at.split('"').next().unwrap().parse().unwrap()
+    }
+
+    #[rstest::rstest]
+    #[case::upper(Arch::Maxillary, 1.0)]
+    #[case::lower(Arch::Mandibular, -1.0)]
+    fn the_chart_lies_as_the_picture_does(#[case] arch: Arch, #[case] right_is: f64) {
+        let mut checked = checked_with_border();
+        let Scanned::Impression(measurement) = &mut checked.impressions[0].scanned else {
+            panic!("an impression");
         };
-        assert!(x_of("◄ patient's right") < x_of("patient's left ►"));
-        assert!(x_of("F1 border-radius") > x_of("Labial and buccal border"));
+        measurement.frame.arch = arch;
+        let chart = text(border_chart(&checked, 0).unwrap());
+        let beside = |one, other| (x_of(&chart, one) - x_of(&chart, other)) * right_is;
+        assert!(beside("patient's right", "patient's left") > 0.0);
+        assert!(beside("10 R<", "10 L<") > 0.0);
+        // It is on the patient's left.
+        assert!(beside("F1 border-radius", "Labial and buccal border") < 0.0);
     }
 
     #[test]

@@ -3,7 +3,7 @@
 use super::track::Track;
 use check::CheckedCase;
 use judge::Finding;
-use measure::Border;
+use measure::{Arch, Border};
 
 pub(super) const WIDTH: f64 = 1280.0;
 pub(super) const LEFT: f64 = 62.0;
@@ -36,6 +36,7 @@ impl Across {
 pub(super) struct Chart<'a> {
     pub checked: &'a CheckedCase,
     pub border: &'a Border,
+    pub arch: Arch,
     /// Findings on the border with their numbers in the case.
     pub findings: Vec<(usize, &'a Finding)>,
 }

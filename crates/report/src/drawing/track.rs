@@ -1,46 +1,57 @@
 //! The closed border unrolled: one track for labial and buccal border with the
 //! back at its ends, and one for a lingual border.
 
+use crate::text::facing;
 use judge::Stretch;
-use measure::{Border, BorderPart, Side};
+use measure::{Arch, Border, BorderPart, Side};
 
-/// A stretch of border laid out in a line, the patient's right on the left.
+/// A stretch of border laid out in a line, seen as the impression is in pictures.
 #[derive(Debug, Clone)]
 pub struct Track {
     /// What is shown.
     pub title: &'static str,
     /// The midline in its middle.
     pub midline: &'static str,
-    /// Stations with their distance along the border from the midline, mm, the
-    /// patient's left positive, in that order.
+    /// Stations with their distance along the border from the midline, mm, positive
+    /// toward the right of the page, in that order.
     pub stations: Vec<(usize, f64)>,
 }
 
 /// The tracks of a border, top one first.
-pub fn tracks(border: &Border) -> Vec<Track> {
+pub fn tracks(border: &Border, arch: Arch) -> Vec<Track> {
+    let to_the_right = match facing::on_the_right(arch) {
+        Side::Left => 1.0,
+        Side::Right => -1.0,
+    };
     let lingual = lingual_run(border);
     let mut outer = Track {
         title: "Labial and buccal border, the back at both ends",
         midline: "labial midline",
         stations: (0..border.stations.len())
             .filter(|number| !lingual.contains(number))
-            .map(|number| (number, from_labial_midline(border, number)))
+            .map(|number| {
+                (
+                    number,
+                    to_the_right * left_of_labial_midline(border, number),
+                )
+            })
             .collect(),
     };
     outer.stations.sort_by(|a, b| a.1.total_cmp(&b.1));
     let mut tracks = vec![outer];
     if let Some(middle) = lingual_midline(border, &lingual) {
         let along = |number: usize| border.stations[number].s * border.length_mm;
-        tracks.push(Track {
+        let mut inner = Track {
             title: "Lingual border",
             midline: "lingual midline",
-            // The line runs from left to right here.
+            // The line comes from the patient's left here.
             stations: lingual
                 .iter()
-                .rev()
-                .map(|&number| (number, along(middle) - along(number)))
+                .map(|&number| (number, to_the_right * (along(middle) - along(number))))
                 .collect(),
-        });
+        };
+        inner.stations.sort_by(|a, b| a.1.total_cmp(&b.1));
+        tracks.push(inner);
     }
     tracks
 }
@@ -69,7 +80,8 @@ impl Track {
     }
 }
 
-fn from_labial_midline(border: &Border, number: usize) -> f64 {
+/// Along the border to the patient's left, mm.
+fn left_of_labial_midline(border: &Border, number: usize) -> f64 {
     let s = border.stations[number].s;
     let left = if s <= 0.5 { s } else { s - 1.0 };
     left * border.length_mm

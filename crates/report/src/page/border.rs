@@ -4,6 +4,7 @@ use super::figure::{exact, limit, none, quantity};
 use super::material::Material;
 use super::table::{place, table, words};
 use crate::result::{BorderPart, ImpressionResult, ProtocolResult, Station};
+use crate::text::facing;
 use crate::text::figures::station_figure;
 use crate::text::format::capital;
 use crate::text::words::impression_name;
@@ -30,8 +31,9 @@ pub fn part(
                 figure.chart {
                     div.scroll role="region" tabindex="0" aria-label={ "Chart of the border, " (impression_name(impression)) } { (chart) }
                     figcaption {
-                        (what) ": the border unrolled, the labial midline in the middle, the patient's right on the "
-                        "left. The same figures are in " (border.table) "."
+                        (what) ": the border unrolled, the labial midline in the middle"
+                        @if let Some(arch) = impression.arch.detected { ", " (facing::words(arch.into())) }
+                        ". The same figures are in " (border.table) "."
                     }
                 }
             }

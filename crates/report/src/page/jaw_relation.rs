@@ -123,13 +123,13 @@ fn measured(relation: &JawRelation, protocol: &ProtocolResult) -> Vec<Vec<Markup
     rows
 }
 
-/// The space along the upper crest line, the patient's right on the left.
+/// The space along the upper crest line, seen as the upper impression is.
 fn chart(relation: &JawRelation, protocol: &ProtocolResult) -> Markup {
     const SIZE: [f64; 2] = [800.0, 300.0];
     const LEFT: f64 = 70.0;
     const BOTTOM: f64 = 60.0;
     let along = |station: &SpaceStation| match station.side {
-        Some(Side::Right) => -station.from_front_mm,
+        Some(Side::Left) => -station.from_front_mm,
         _ => station.from_front_mm,
     };
     let known: Vec<[f64; 2]> = (relation.stations.iter())
@@ -150,7 +150,7 @@ fn chart(relation: &JawRelation, protocol: &ProtocolResult) -> Markup {
         .take_while(|mm| *mm <= top)
         .collect();
     let word =
-        "Space between the ridges along the upper crest line, the patient's right on the left";
+        "Space between the ridges along the upper crest line, the patient's right on the right";
     html! {
         figure {
             svg viewBox=(format!("0 0 {} {}", SIZE[0], SIZE[1])) role="img" aria-label=(word) style="width:100%;max-width:44rem;height:auto" {
@@ -163,7 +163,7 @@ fn chart(relation: &JawRelation, protocol: &ProtocolResult) -> Markup {
                     text x=(SIZE[0] - 24.0) y=(y(found.value) - 6.0) text-anchor="end" font-size="20" { "limit, least" }
                 }
                 polyline points=(line.join(" ")) fill="none" stroke="#21918c" stroke-width="4" {}
-                @for (mm, word) in [(-reach, "R"), (0.0, "front"), (reach, "L")] {
+                @for (mm, word) in [(-reach, "L"), (0.0, "front"), (reach, "R")] {
                     text x=(x(mm)) y=(SIZE[1] - BOTTOM + 28.0) text-anchor="middle" font-size="20" { (word) }
                 }
                 text x=(LEFT) y=(SIZE[1] - 8.0) font-size="20" { "space, mm" }

@@ -41,6 +41,15 @@ pub enum Arch {
     Mandibular,
 }
 
+impl From<Arch> for measure::Arch {
+    fn from(arch: Arch) -> Self {
+        match arch {
+            Arch::Maxillary => Self::Maxillary,
+            Arch::Mandibular => Self::Mandibular,
+        }
+    }
+}
+
 impl From<measure::Arch> for Arch {
     fn from(arch: measure::Arch) -> Self {
         match arch {

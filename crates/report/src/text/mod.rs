@@ -1,6 +1,7 @@
 //! How numbers and words are put.
 
 pub(crate) mod artefact;
+pub(crate) mod facing;
 pub mod figures;
 pub(crate) mod format;
 pub(crate) mod gauge;
