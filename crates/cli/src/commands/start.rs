@@ -134,6 +134,7 @@ fn checked(path: &Path) -> Result<ExitCode, Failure> {
         no_report: false,
         open: false,
         verbose: false,
+        times: false,
         threads: None,
     };
     let checked = check::run_in(&arguments, path.parent().unwrap_or(Path::new("")))?;

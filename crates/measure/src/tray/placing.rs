@@ -1,7 +1,7 @@
 //! Where the tray of an impression lies: its scan registered on what of it shows
 //! on the impression's outer surface.
 
-use super::bend::{BentPose, Limb, Limbs, fitted};
+use super::bend::{BentPose, FROM_FAR_MM, FROM_NEAR_MM, Limb, Limbs, fitted};
 use super::figures::{COARSEST_EDGE_FOR_COVER_MM, LimbBend, TrayNotPlaced, TrayRegistration};
 use super::mismatch::{self, Mismatch};
 use crate::amount::Amount;
@@ -23,6 +23,8 @@ const LEAST_FITTING: f64 = 0.15;
 /// Nothing can be scanned through a tray: more than this behind it, as a part of
 /// what fits, means another tray.
 const MOST_BEHIND: f64 = 0.1;
+/// A bend must fit at least this part of what the rigid pose fits.
+const MOST_LOST: f64 = 0.9;
 /// How far the frames of an impression and of its tray may be apart.
 const FRAMES_APART: registration::Scatter = registration::Scatter {
     turn: 0.15,
@@ -250,11 +252,20 @@ fn bent(
     if rigid.fitting_share < LEAST_FITTING {
         return None;
     }
-    let pose = fitted(outer, &tray.target, &rigid.target_from_source, limbs)?;
-    let behind_share = pose.behind.len() as f64 / outer.len().max(1) as f64;
-    let lies_as_it_can =
-        pose.fitting_share >= LEAST_FITTING && behind_share <= MOST_BEHIND * pose.fitting_share;
-    lies_as_it_can.then(|| (rigid.clone(), pose))
+    let lies_as_it_can = |pose: &BentPose| {
+        let behind_share = pose.behind.len() as f64 / outer.len().max(1) as f64;
+        // A bend that fits less than none does was drawn aside by material.
+        pose.fitting_share >= LEAST_FITTING.max(MOST_LOST * rigid.fitting_share)
+            && behind_share <= MOST_BEHIND * pose.fitting_share
+    };
+    let pose = [&FROM_FAR_MM[..], &FROM_NEAR_MM[..]]
+        .into_iter()
+        .filter_map(|widths_mm| {
+            let rigid = &rigid.target_from_source;
+            fitted(outer, &tray.target, rigid, limbs, widths_mm)
+        })
+        .find(lies_as_it_can)?;
+    Some((rigid.clone(), pose))
 }
 
 /// How far each limb bent: the patient's right, then the left.

@@ -56,9 +56,13 @@ mod tests {
     }
 
     #[rstest::rstest]
-    #[case::upper(Arch::Maxillary, 1.0)]
-    #[case::lower(Arch::Mandibular, -1.0)]
-    fn the_chart_lies_as_the_picture_does(#[case] arch: Arch, #[case] right_is: f64) {
+    #[case::upper(Arch::Maxillary, 1.0, ["◄ patient's left", "patient's right ►"])]
+    #[case::lower(Arch::Mandibular, -1.0, ["◄ patient's right", "patient's left ►"])]
+    fn the_chart_lies_as_the_picture_does(
+        #[case] arch: Arch,
+        #[case] right_is: f64,
+        #[case] ends: [&str; 2],
+    ) {
         let mut checked = checked_with_border();
         let Scanned::Impression(measurement) = &mut checked.impressions[0].scanned else {
             panic!("an impression");
@@ -66,8 +70,8 @@ mod tests {
         measurement.frame.arch = arch;
         let chart = text(border_chart(&checked, 0).unwrap());
         let beside = |one, other| (x_of(&chart, one) - x_of(&chart, other)) * right_is;
-        assert!(beside("patient's right", "patient's left") > 0.0);
-        assert!(beside("10 R<", "10 L<") > 0.0);
+        assert!(x_of(&chart, ends[0]) < x_of(&chart, ends[1]));
+        assert!(beside("\n10 R\n", "\n10 L\n") > 0.0);
         // It is on the patient's left.
         assert!(beside("F1 border-radius", "Labial and buccal border") < 0.0);
     }

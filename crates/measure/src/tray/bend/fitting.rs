@@ -22,7 +22,11 @@ type Matrix = SMatrix<f64, ALL, ALL>;
 
 /// Widths of the kernel, mm: the first as wide as a limb may be off after a rigid
 /// fit, the last ones as narrow as the surfaces allow.
-const WIDTHS_MM: [f64; 12] = [1.0, 1.0, 0.8, 0.8, 0.6, 0.5, 0.4, 0.3, 0.25, 0.2, 0.15, 0.1];
+pub(in crate::tray) const FROM_FAR_MM: [f64; 12] =
+    [1.0, 1.0, 0.8, 0.8, 0.6, 0.5, 0.4, 0.3, 0.25, 0.2, 0.15, 0.1];
+/// Widths for a tray that bent little, mm: where much of it is lapped by material
+/// that a wider kernel would take for tray.
+pub(in crate::tray) const FROM_NEAR_MM: [f64; 5] = [0.2, 0.2, 0.15, 0.15, 0.1];
 /// Narrower kernels than this tell nothing apart, mm.
 const NARROWEST_MM: f64 = 0.03;
 /// Residuals nearer to each other than this, mm, are one observation: feathered
@@ -66,13 +70,14 @@ struct Observation {
 }
 
 /// The tray's pose and bend by evenly spread points of the outer surface (local
-/// coordinates), from a rigid pose that fits a part of them. `None` where too
-/// little fits.
+/// coordinates), from a rigid pose that fits a part of them, under a kernel that
+/// narrows by `widths_mm`. `None` where too little fits.
 pub(in crate::tray) fn fitted(
     outer: &[SurfacePoint],
     target: &Target,
     rigid: &Isometry3<f64>,
     limbs: Limbs,
+    widths_mm: &[f64],
 ) -> Option<BentPose> {
     let few: Vec<SurfacePoint> = outer.iter().step_by(6).copied().collect();
     let more: Vec<SurfacePoint> = outer.iter().step_by(3).copied().collect();
@@ -84,7 +89,7 @@ pub(in crate::tray) fn fitted(
         points_a_patch: points_a_patch(&few),
     };
     let mut width = 0.0;
-    for each in WIDTHS_MM {
+    for &each in widths_mm {
         width = each;
         fit.improve(&fit.observed(&few, 3.0 * width), width)?;
     }

@@ -4,5 +4,5 @@
 mod fitting;
 mod limbs;
 
-pub(super) use fitting::{BentPose, fitted};
+pub(super) use fitting::{BentPose, FROM_FAR_MM, FROM_NEAR_MM, fitted};
 pub(super) use limbs::{Limb, Limbs};
