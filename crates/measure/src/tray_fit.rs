@@ -149,7 +149,7 @@ fn over_tray(impression: &Impression, tray: LocalTray<'_>, cover: &Cover) -> Vec
         .iter()
         .step_by(every)
         .filter_map(|&(place, cover_mm)| {
-            let in_tray = tray.into_tray(&place);
+            let in_tray = tray.in_tray_scan(&place);
             let nearest = tray.index().nearest(&in_tray, f64::INFINITY)?;
             let away = place - tray.out_of_tray(&nearest.point);
             let normal = tray.mesh().area_vector(nearest.triangle as usize);

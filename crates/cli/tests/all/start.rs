@@ -9,27 +9,27 @@ use tempfile::TempDir;
 
 /// An upper impression and its tray under names of a person, in folders below one.
 fn folders(names: &[&str]) -> TempDir {
-    let folder = tempfile::tempdir().unwrap();
+    let folder = tempfile::tempdir().expect("the test is set up");
     let made = coarse(Arch::Maxillary, 0, true);
     for name in names {
         let below = folder.path().join(name);
-        fs::create_dir(&below).unwrap();
+        fs::create_dir(&below).expect("the test is set up");
         fs::write(
             below.join("Invented Person.ply"),
-            encode_ply(&made.impression, &[]).unwrap(),
+            encode_ply(&made.impression, &[]).expect("the test is set up"),
         )
-        .unwrap();
+        .expect("the test is set up");
         fs::write(
             below.join("impression.stl"),
-            encode_stl(&made.tray).unwrap(),
+            encode_stl(&made.tray).expect("the test is set up"),
         )
-        .unwrap();
+        .expect("the test is set up");
     }
     folder
 }
 
 fn case_of(folder: &Path) -> String {
-    fs::read_to_string(folder.join("case.toml")).unwrap()
+    fs::read_to_string(folder.join("case.toml")).expect("the test is set up")
 }
 
 #[test]
@@ -72,7 +72,9 @@ fn a_folder_gets_a_case_file_without_a_name_and_keeps_it() {
         checked.complaint
     );
     assert!(checked.out.contains("REWORK case C-"), "{}", checked.out);
-    let results = fs::read_dir(&one).unwrap().filter_map(Result::ok);
+    let results = fs::read_dir(&one)
+        .expect("the test is set up")
+        .filter_map(Result::ok);
     let mut results = results.filter(|entry| {
         entry
             .file_name()
@@ -87,7 +89,7 @@ fn a_folder_gets_a_case_file_without_a_name_and_keeps_it() {
 fn folders_get_the_pseudonyms_of_a_table() {
     let folder = folders(&["one", "two"]);
     let ids = folder.path().join("ids.csv");
-    fs::write(&ids, "folder,id\ntwo,D-2\none,D-1\n").unwrap();
+    fs::write(&ids, "folder,id\ntwo,D-2\none,D-1\n").expect("the test is set up");
     let arguments = [
         "new", ".", "--yes", "--stage", "one-step", "--ids", "ids.csv",
     ];
@@ -110,7 +112,7 @@ fn folders_get_the_pseudonyms_of_a_table() {
         "a,b\n",
         "folder,id\none,\n",
     ] {
-        fs::write(&ids, table).unwrap();
+        fs::write(&ids, table).expect("the test is set up");
         let outcome = run(folder.path(), &["new", ".", "--force", "--ids", "ids.csv"]);
         assert_eq!(outcome.code, Some(2), "{table}: {}", outcome.out);
         assert_eq!(

@@ -213,7 +213,7 @@ impl Outlook<'_> {
         }
         let nearest = tray
             .index()
-            .nearest(&tray.into_tray(point), f64::INFINITY)
+            .nearest(&tray.in_tray_scan(point), f64::INFINITY)
             .ok_or(Missing::NoTray)?;
         Ok(Measured {
             mm: nearest.distance,

@@ -25,7 +25,7 @@ pub(crate) fn over_tissue(
     let tissue: Vec<usize> = (0..weights.len()).filter(|&v| weights[v] > 0.0).collect();
     let in_tray: Vec<Point3<f64>> = tissue
         .par_iter()
-        .map(|&v| placed.into_tray(&mesh.vertices()[v]))
+        .map(|&v| placed.in_tray_scan(&mesh.vertices()[v]))
         .collect();
     let beside = tray.solid().beside(&in_tray);
     let area_of = |chosen: &dyn Fn(usize) -> bool| -> f64 {

@@ -111,8 +111,8 @@ impl<'a> LocalTray<'a> {
 
     /// A place of the impression, local coordinates, beside the tray as it was
     /// scanned, in the scan's own coordinates.
-    pub(crate) fn into_tray(&self, place: &Point3<f64>) -> Point3<f64> {
-        self.placed.into_tray(place)
+    pub(crate) fn in_tray_scan(&self, place: &Point3<f64>) -> Point3<f64> {
+        self.placed.in_tray_scan(place)
     }
 
     /// A place of the tray's scan where it lay, local coordinates.
@@ -128,7 +128,7 @@ impl<'a> LocalTray<'a> {
     /// Expanded uncertainty (k = 2) of the distance of a place (local
     /// coordinates) to its rim, mm.
     pub(crate) fn rim_uncertainty_mm(&self, place: &Point3<f64>, rim: &Point3<f64>) -> f64 {
-        let bend = Unit::try_new(self.into_tray(place) - rim, 0.0)
+        let bend = Unit::try_new(self.in_tray_scan(place) - rim, 0.0)
             .map_or(0.0, |away| self.placed.bend_uncertainty_mm(place, &away));
         self.placed.rim_uncertainty_mm.hypot(bend)
     }
@@ -137,8 +137,8 @@ impl<'a> LocalTray<'a> {
 impl PlacedTray {
     /// A place of the impression, local coordinates, beside the tray as it was
     /// scanned, in the scan's own coordinates.
-    pub(crate) fn into_tray(&self, place: &Point3<f64>) -> Point3<f64> {
-        self.pose.into_tray(place)
+    pub(crate) fn in_tray_scan(&self, place: &Point3<f64>) -> Point3<f64> {
+        self.pose.in_tray_scan(place)
     }
 
     /// A place of the tray's scan where it lay, local coordinates.

@@ -264,7 +264,7 @@ impl BentPose {
 
     /// A place, given in local coordinates, in those of the tray's scan: where
     /// it lay beside the tray before that bent.
-    pub(in crate::tray) fn into_tray(&self, place: &Point3<f64>) -> Point3<f64> {
+    pub(in crate::tray) fn in_tray_scan(&self, place: &Point3<f64>) -> Point3<f64> {
         self.tray_from_unbent * self.limbs.unbent(place, &self.amounts)
     }
 
@@ -287,7 +287,7 @@ impl BentPose {
         place: &Point3<f64>,
         direction: &UnitVector3<f64>,
     ) -> f64 {
-        let in_tray = self.into_tray(place);
+        let in_tray = self.in_tray_scan(place);
         let local = self.tray_from_unbent.rotation.inverse() * direction.into_inner();
         let row = row(
             &self.limbs,
