@@ -175,8 +175,10 @@ pub fn cover_is_that_of_the_tray_as_it_lay(population: Population) {
                 worst.clone().fold(0.0, f64::max),
             ),
         );
-        // Scans whose own error is not in the uncertainty hold less.
-        assert!(held > 0.8);
+        // The error of a scanner that smooths is not in the uncertainty: of members
+        // of the family scanned so it holds less.
+        assert!(held > 0.6);
+        assert!(of.iter().all(|row| row.cover_mm <= 0.25));
         assert!(worst.fold(0.0, f64::max) <= f64::max(0.06, 0.4 * amount_mm));
     }
 }

@@ -51,7 +51,8 @@ pub struct TrayRegistration {
     pub impression_from_tray: Isometry3<f64>,
     /// Root mean square distance of the outer surface points that lie on the tray, mm.
     pub rms_mm: f64,
-    /// Expanded uncertainty (k = 2) of the tray's place at the tissue surface, mm.
+    /// Expanded uncertainty (k = 2) of the place to which that motion takes the tray,
+    /// but for its bend, mm.
     pub uncertainty_mm: f64,
     /// Area of the impression's outer surface that lies on the tray, mm².
     pub tray_seen_mm2: f64,
