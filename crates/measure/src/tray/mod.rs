@@ -2,6 +2,7 @@
 
 mod bend;
 mod figures;
+mod limb_bends;
 mod mismatch;
 mod placing;
 

@@ -1,14 +1,13 @@
 //! Where the tray of an impression lies: its scan registered on what of it shows
 //! on the impression's outer surface.
 
-use super::bend::{BentPose, FROM_FAR_MM, FROM_NEAR_MM, Limb, Limbs, fitted};
-use super::figures::{COARSEST_EDGE_FOR_COVER_MM, LimbBend, TrayNotPlaced, TrayRegistration};
+use super::bend::{BentPose, FROM_FAR_MM, FROM_NEAR_MM, Limbs, fitted};
+use super::figures::{COARSEST_EDGE_FOR_COVER_MM, TrayNotPlaced, TrayRegistration};
+use super::limb_bends::limb_bends;
 use super::mismatch::{self, Mismatch};
-use crate::amount::Amount;
 use crate::anatomy;
 use crate::frame;
 use crate::impression::{Impression, Surface};
-use crate::words::{Arch, Side};
 use geometry::registration::{self, NotRegistered, Registered, Target};
 use geometry::sampling::{SurfacePoint, spread_over};
 use geometry::signed_distance::{Beside, Solid, angle_weighted_normals};
@@ -269,39 +268,6 @@ fn bent(
         })
         .find(lies_as_it_can)?;
     Some((rigid.clone(), pose))
-}
-
-/// How far each limb bent: the patient's right, then the left.
-fn limb_bends(pose: &BentPose, impression: &Impression) -> [LimbBend; 2] {
-    let scan_from_local = impression.frame.local_from_scan().inverse();
-    let (right, left) = match impression.frame.arch {
-        Arch::Maxillary => (Limb::PositiveX, Limb::NegativeX),
-        Arch::Mandibular => (Limb::NegativeX, Limb::PositiveX),
-    };
-    [(Side::Right, right), (Side::Left, left)].map(|(side, limb)| {
-        let outward = match limb {
-            Limb::PositiveX => 1.0,
-            Limb::NegativeX => -1.0,
-        };
-        let amounts = |part| {
-            let (moved, sd) = pose.movement(&pose.on_limb(limb, part));
-            let amount = |value, sd: f64| Amount {
-                value,
-                uncertainty: 2.0 * sd,
-            };
-            (amount(moved.z, sd.z), amount(outward * moved.x, sd.x))
-        };
-        let ((end_up, end_out), (middle_up, middle_out)) = (amounts(1.0), amounts(0.5));
-        LimbBend {
-            side,
-            end: scan_from_local * pose.on_limb(limb, 1.0),
-            zone: impression.zones.zone(&pose.on_limb(limb, 1.0)),
-            end_toward_tissue_mm: end_up,
-            end_outward_mm: end_out,
-            middle_toward_tissue_mm: middle_up,
-            middle_outward_mm: middle_out,
-        }
-    })
 }
 
 fn why_unfit(

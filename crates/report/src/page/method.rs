@@ -19,7 +19,7 @@ pub fn section(_material: &Material<'_>) -> Option<Markup> {
                 dt { "Overlap" }
                 dd { "From a border point to the nearest point of the tray: how far material goes past the tray's edge." }
                 dt { "Uncertainty" }
-                dd { "Expanded, with coverage factor k = 2. It holds what the scan's noise and the tray's place add. What a real elastomer, a bent tray or a scanner's own distortion adds is not included." }
+                dd { "Expanded, with coverage factor k = 2. It holds what the scan's noise, the tray's place and its bend add. What a real elastomer or a scanner's own distortion adds is not included." }
                 dt { "Decision rule" }
                 dd { "That of ISO 14253-1, in general terms: a figure conforms only if it meets its limit by more than its uncertainty and fails only if it misses it by more. Anything in between is too close to call and is never accepted in silence." }
                 dt { "What cannot be known from an impression alone" }
