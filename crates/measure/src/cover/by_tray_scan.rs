@@ -58,7 +58,7 @@ pub(crate) fn over_tissue(
     // it is repeated (the residual that Tukey's twicing adds back).
     let smoothed_again = smoothed(mesh, &at_vertex_mm, rounds);
     // What smoothing leaves of the scan's noise.
-    let everywhere_mm = placed.rigid_uncertainty_mm.hypot(2.0 * noise_mm);
+    let everywhere_mm = placed.registration.uncertainty_mm.hypot(2.0 * noise_mm);
     let uncertainty_at_vertex_mm = (0..weights.len())
         .into_par_iter()
         .map(|v| {

@@ -47,12 +47,13 @@ pub enum TrayNotPlaced {
 /// Where the tray scan lies in the impression scan.
 #[derive(Debug, Clone, PartialEq)]
 pub struct TrayRegistration {
-    /// `impression_from_tray * point_in_tray_scan` lies in impression scan coordinates (mm).
+    /// `impression_from_tray * point_in_tray_scan` lies in impression scan coordinates (mm),
+    /// by the rigid motion that fits most of the tray.
     pub impression_from_tray: Isometry3<f64>,
     /// Root mean square distance of the outer surface points that lie on the tray, mm.
     pub rms_mm: f64,
     /// Expanded uncertainty (k = 2) of the place to which that motion takes the tray,
-    /// but for its bend, mm.
+    /// but for a bend, mm.
     pub uncertainty_mm: f64,
     /// Area of the impression's outer surface that lies on the tray, mm².
     pub tray_seen_mm2: f64,

@@ -86,8 +86,6 @@ pub(crate) struct PlacedTray {
     pub registration: TrayRegistration,
     /// Its surface, local coordinates.
     mesh: Mesh,
-    /// Expanded uncertainty (k = 2) of where a rigid pose puts it, mm.
-    pub(crate) rigid_uncertainty_mm: f64,
     /// Expanded uncertainty (k = 2) of a distance to its rim, but for the bend, mm.
     rim_uncertainty_mm: f64,
 }
@@ -202,12 +200,12 @@ pub(crate) fn place(
         bent(&outer, tray, found, limbs)
     })
     .map_err(|why| why_unfit(&outer, tray, &starts, &why))?;
-    let rigid_uncertainty_mm = rigid_uncertainty_mm(&found, impression, tray);
+    let uncertainty_mm = rigid_uncertainty_mm(&found, impression, tray);
     let registration = TrayRegistration {
-        impression_from_tray: (pose.tray_from_unbent() * impression.frame.local_from_scan())
+        impression_from_tray: (found.target_from_source * impression.frame.local_from_scan())
             .inverse(),
         rms_mm: pose.rms_mm,
-        uncertainty_mm: rigid_uncertainty_mm.hypot(2.0 * pose.unbent_sd_mm(&some_of(tray))),
+        uncertainty_mm,
         tray_seen_mm2: pose.fitting_share * regions.outer_mm2,
         fitting_share: pose.fitting_share,
         behind_share: pose.behind.len() as f64 / outer.len().max(1) as f64,
@@ -217,8 +215,7 @@ pub(crate) fn place(
     Ok(PlacedTray {
         mesh: tray.surface.mesh.mapped(|p| pose.out_of_tray(p)),
         pose,
-        rigid_uncertainty_mm,
-        rim_uncertainty_mm: rigid_uncertainty_mm
+        rim_uncertainty_mm: uncertainty_mm
             .hypot(2.0 * noise_mm)
             .hypot(edge_mm.powi(2) / (8.0 * anatomy::TRAY_RIM_RADIUS_MM)),
         registration,
@@ -301,16 +298,12 @@ fn why_unfit(
     })
 }
 
-/// Some hundred vertices of a tray.
-fn some_of(tray: &PreparedTray) -> Vec<Point3<f64>> {
-    let vertices = tray.surface.mesh.vertices();
-    let every = (vertices.len() / 500).max(1);
-    vertices.iter().step_by(every).copied().collect()
-}
-
 /// Expanded uncertainty (k = 2) of where a rigid pose puts the tray, mm.
 fn rigid_uncertainty_mm(found: &Registered, impression: &Impression, tray: &PreparedTray) -> f64 {
-    found.uncertainty_mm(&some_of(tray)).hypot(
+    let vertices = tray.surface.mesh.vertices();
+    let every = (vertices.len() / 500).max(1);
+    let ends: Vec<Point3<f64>> = vertices.iter().step_by(every).copied().collect();
+    found.uncertainty_mm(&ends).hypot(
         facet_doubt_mm(impression.edge_mm) + facet_doubt_mm(tray.surface.integrity.median_edge),
     )
 }

@@ -6,7 +6,7 @@
 //! stay near zero and their uncertainty is what was expected.
 
 use super::limbs::{Amounts, EXPECTED_MM, Limb, Limbs, MODES};
-use geometry::order::{at_share, robust_sd};
+use geometry::order::robust_sd;
 use geometry::registration::{Match, Target};
 use geometry::sampling::SurfacePoint;
 use nalgebra::{
@@ -275,11 +275,6 @@ impl BentPose {
         unbent + self.limbs.moved_by(&unbent, &self.amounts)
     }
 
-    /// Moves local coordinates, but for the bend, into those of the tray's scan.
-    pub(in crate::tray) fn tray_from_unbent(&self) -> &Isometry3<f64> {
-        &self.tray_from_unbent
-    }
-
     /// Standard deviation of the tray's place along a direction (tray
     /// coordinates), near a place (local coordinates), mm.
     pub(in crate::tray) fn sd_along(
@@ -300,28 +295,6 @@ impl BentPose {
         let by_fit = row.dot(&(self.covariance * row)).max(0.0).sqrt();
         let bend = self.limbs.moved_by(place, &self.amounts).dot(&local);
         by_fit.hypot(MODEL_PART * bend)
-    }
-
-    /// Standard deviation of where the pose without the bend puts places of the
-    /// tray (tray coordinates), mm: 95th percentile over them.
-    pub(in crate::tray) fn unbent_sd_mm(&self, places: &[Point3<f64>]) -> f64 {
-        let own = self.covariance.fixed_view::<POSE, POSE>(0, 0);
-        let mut deviations: Vec<f64> = places
-            .iter()
-            .map(|place| {
-                let arm = place - self.centre;
-                let mut by_pose = SMatrix::<f64, 3, POSE>::zeros();
-                by_pose
-                    .fixed_view_mut::<3, 3>(0, 0)
-                    .copy_from(&(-arm.cross_matrix()));
-                by_pose
-                    .fixed_view_mut::<3, 3>(0, 3)
-                    .copy_from(&SMatrix::<f64, 3, 3>::identity());
-                let variance = (by_pose * own * by_pose.transpose()).trace();
-                variance.max(0.0).sqrt()
-            })
-            .collect();
-        at_share(&mut deviations, 0.95).unwrap_or(0.0)
     }
 
     /// How far the bend moved a place of a limb (local coordinates), mm, with the
