@@ -111,7 +111,7 @@ fn ending(file: &Path, proposal: &Proposal) -> String {
     } else {
         writeln!(
             text,
-            "Wrote {file}. What is open stands in it as a comment with its question; answer it there."
+            "Wrote {file}. Each open question is a comment in it; answer it there."
         )
     };
     text
