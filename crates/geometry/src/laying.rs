@@ -65,13 +65,28 @@ impl Laying {
         starts: &[Isometry3<f64>],
     ) -> Result<Registered, NotLaid> {
         lay_refined(source, target, starts, |found| {
-            self.accepts(found).then(|| found.clone())
+            self.accepts(found).then(|| Refined {
+                pose: found.clone(),
+                fitting_share: found.fitting_share,
+                is_doubted: false,
+            })
         })
     }
 }
 
+/// A pose that was refined to something acceptable.
+#[derive(Debug, Clone)]
+pub struct Refined<T> {
+    /// The pose.
+    pub pose: T,
+    /// Share of the source that lies on the target, 0 to 1.
+    pub fitting_share: f64,
+    /// Whether a pose from elsewhere may fit better.
+    pub is_doubted: bool,
+}
+
 /// Lays evenly spread points of a surface on a target, from the starts if one of
-/// them leads to a pose that can be refined to something acceptable, else from
+/// them leads to a pose that can be refined to something beyond doubt, else from
 /// anywhere.
 ///
 /// # Errors
@@ -80,14 +95,24 @@ pub fn lay_refined<T>(
     source: &[SurfacePoint],
     target: &Target,
     starts: &[Isometry3<f64>],
-    refined: impl Fn(&Registered) -> Option<T>,
+    refined: impl Fn(&Registered) -> Option<Refined<T>>,
 ) -> Result<T, NotLaid> {
-    if !starts.is_empty()
-        && let Ok(found) = register(source, target, starts)
-        && let Some(refined) = refined(&found)
-    {
-        return Ok(refined);
+    let near = (!starts.is_empty())
+        .then(|| register(source, target, starts).ok())
+        .flatten()
+        .and_then(|found| refined(&found));
+    let near = match near {
+        Some(near) if !near.is_doubted => return Ok(near.pose),
+        near => near,
+    };
+    let elsewhere = register_anywhere(source, target)
+        .map_err(NotLaid::from)
+        .and_then(|found| refined(&found).ok_or_else(|| NotLaid::Unfit(Box::new(found))));
+    match (near, elsewhere) {
+        (Some(near), Ok(elsewhere)) if near.fitting_share < elsewhere.fitting_share => {
+            Ok(elsewhere.pose)
+        }
+        (Some(near), _) => Ok(near.pose),
+        (None, elsewhere) => Ok(elsewhere?.pose),
     }
-    let found = register_anywhere(source, target)?;
-    refined(&found).ok_or_else(|| NotLaid::Unfit(Box::new(found)))
 }

@@ -51,5 +51,5 @@ pub mod section;
 pub mod signed_distance;
 pub mod winding;
 
-pub use laying::{Laying, NotLaid, lay_refined};
+pub use laying::{Laying, NotLaid, Refined, lay_refined};
 pub use registration::{NotRegistered, Registered, Target};

@@ -11,7 +11,7 @@ use crate::impression::{Impression, Surface};
 use geometry::registration::{self, NotRegistered, Registered, Target};
 use geometry::sampling::{SurfacePoint, spread_over};
 use geometry::signed_distance::{Beside, Solid, angle_weighted_normals};
-use geometry::{NotLaid, lay_refined};
+use geometry::{NotLaid, Refined, lay_refined};
 use mesh::{Mesh, SpatialIndex};
 use nalgebra::{Isometry3, Point3, Translation3, Unit, UnitVector3, Vector3};
 
@@ -22,6 +22,9 @@ const LEAST_FITTING: f64 = 0.15;
 /// Nothing can be scanned through a tray: more than this behind it, as a part of
 /// what fits, means another tray.
 const MOST_BEHIND: f64 = 0.1;
+/// More than this behind it, and the tray may have slid along itself: where it lies
+/// is looked for elsewhere, too.
+const DOUBTED_BEHIND: f64 = 0.02;
 /// A bend must fit at least this part of what the rigid pose fits.
 const MOST_LOST: f64 = 0.9;
 /// How far the frames of an impression and of its tray may be apart.
@@ -247,15 +250,15 @@ fn bent(
     tray: &PreparedTray,
     rigid: &Registered,
     limbs: Limbs,
-) -> Option<(Registered, BentPose)> {
+) -> Option<Refined<(Registered, BentPose)>> {
     if rigid.fitting_share < LEAST_FITTING {
         return None;
     }
+    let behind_share = |pose: &BentPose| pose.behind.len() as f64 / outer.len().max(1) as f64;
     let lies_as_it_can = |pose: &BentPose| {
-        let behind_share = pose.behind.len() as f64 / outer.len().max(1) as f64;
         // A bend that fits less than none does was drawn aside by material.
         pose.fitting_share >= LEAST_FITTING.max(MOST_LOST * rigid.fitting_share)
-            && behind_share <= MOST_BEHIND * pose.fitting_share
+            && behind_share(pose) <= MOST_BEHIND * pose.fitting_share
     };
     let pose = [&FROM_FAR_MM[..], &FROM_NEAR_MM[..]]
         .into_iter()
@@ -264,7 +267,11 @@ fn bent(
             fitted(outer, &tray.target, rigid, limbs, widths_mm)
         })
         .find(lies_as_it_can)?;
-    Some((rigid.clone(), pose))
+    Some(Refined {
+        fitting_share: pose.fitting_share,
+        is_doubted: behind_share(&pose) > DOUBTED_BEHIND * pose.fitting_share,
+        pose: (rigid.clone(), pose),
+    })
 }
 
 fn why_unfit(
