@@ -4,7 +4,9 @@
 //! has one result wherever it is looked at. Nothing is decided here.
 
 use crate::load::{LoadedScan, load_all};
-use judge::{Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, judge_case};
+use judge::{
+    Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, Scanner, judge_case,
+};
 use measure::landmarks::LandmarkMark;
 use measure::pair::{NoPair, Wash, compare};
 use measure::record::{self, Jaw, JawRelation, NoRelation};
@@ -194,7 +196,8 @@ pub fn check_case(
                 .tray
                 .as_ref()
                 .map(|tray| Arc::clone(&scans[tray.as_path()]));
-            let settings = settings(&options.protocol, input, &scan, tray.as_deref());
+            let scanner = case.scanner(&options.protocol);
+            let settings = settings(&options.protocol, scanner, input, &scan, tray.as_deref());
             let stage_begins = |stage| {
                 progress(Step::Measuring {
                     impression,
@@ -298,6 +301,7 @@ fn jaw<'a>((mesh, found): &'a (Cow<'_, Mesh>, &Measurement)) -> Result<Jaw<'a>, 
         mesh,
         frame: &found.frame,
         crest_line: &found.border.as_ref().map_err(|why| *why)?.crest_line,
+        scanner_uncertainty_mm: found.scan.scanner_uncertainty_mm,
     })
 }
 
@@ -359,6 +363,7 @@ fn facts(scan: &LoadedScan) -> ScanFacts {
 
 fn settings(
     protocol: &Protocol,
+    scanner: &Scanner,
     input: &ImpressionInput,
     scan: &LoadedScan,
     tray: Option<&LoadedScan>,
@@ -376,6 +381,7 @@ fn settings(
         tray_thickness: input.tray_thickness,
         tray_colour: input.tray_colour,
         declared_jaw: input.declared,
+        scanner_uncertainty_mm: scanner.length_uncertainty_mm,
         marks: input
             .marks
             .iter()

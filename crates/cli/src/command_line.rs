@@ -222,6 +222,10 @@ pub struct ArtefactArguments {
     /// Unit of the scan files, if not mm
     #[arg(long, value_parser = unit_parser())]
     pub unit: Option<Unit>,
+    /// Write what the scans say of the scanner to this new file; name it as 'scanner'
+    /// in the case file or in the protocol
+    #[arg(long, value_name = "FILE")]
+    pub write: Option<PathBuf>,
     /// Print all of it as JSON
     #[arg(long)]
     pub json: bool,

@@ -30,6 +30,10 @@ pub enum Failure {
     Gauge(#[from] GaugeError),
     #[error(transparent)]
     Artefact(#[from] ArtefactCheckError),
+    #[error(
+        "the artefact's description certifies no length; give a diameter, a distance or a step"
+    )]
+    NoCertifiedLength,
     #[error(transparent)]
     Repeat(#[from] RepeatError),
     #[error("{0} ('archproof explain' lists all codes)")]
@@ -45,7 +49,7 @@ pub enum Failure {
     #[error("{}: cannot be written ({source}); free space or give another folder", mesh::read::shown_path(.path))]
     Demo { path: PathBuf, source: io::Error },
     #[error("{}: cannot be written ({source}); give a file that is not there yet", mesh::read::shown_path(.path))]
-    NewProtocol { path: PathBuf, source: io::Error },
+    NewFile { path: PathBuf, source: io::Error },
     #[error("{}: is a case already; give another folder for the demonstration", mesh::read::shown_path(.0))]
     CaseInTheWay(PathBuf),
     #[error("{}: holds no scan (STL, PLY, OBJ); give another folder", mesh::read::shown_path(.0))]

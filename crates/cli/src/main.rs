@@ -5,6 +5,7 @@ mod command_line;
 mod commands;
 mod failure;
 mod interrupt;
+mod new_file;
 mod progress;
 mod terminal;
 

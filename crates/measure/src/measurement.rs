@@ -59,6 +59,8 @@ pub struct ScanFigures {
     pub integrity: Integrity,
     /// What was turned so that the scan faces outward.
     pub turned: Turned,
+    /// What the scanner itself may add to a length, expanded uncertainty (k = 2), mm.
+    pub scanner_uncertainty_mm: f64,
 }
 
 /// What one impression scan gave.

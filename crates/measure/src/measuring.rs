@@ -162,7 +162,10 @@ impl<'a> Measuring<'a> {
         let placed = self.placed.get_or_init(|| {
             let impression = self.impression()?;
             Some(match self.tray() {
-                Some(tray) => tray::place(impression, tray, self.noise()),
+                Some(tray) => {
+                    let of_scanner = self.settings.scanner_uncertainty_mm;
+                    tray::place(impression, tray, self.noise(), of_scanner)
+                }
                 None => Err(TrayNotPlaced::NoTray),
             })
         });
@@ -181,7 +184,7 @@ impl<'a> Measuring<'a> {
                 self.belongs(),
                 self.local_tray(),
                 self.noise(),
-                self.settings.flange_depth_mm,
+                self.settings,
             ))
         });
         border.as_ref().map(Result::as_ref)
@@ -197,9 +200,10 @@ impl<'a> Measuring<'a> {
         let cover = self.cover.get_or_init(|| {
             let impression = self.impression()?;
             let noise_mm = self.noise();
+            let of_scanner = self.settings.scanner_uncertainty_mm;
             let by_scan = match (self.tray(), self.placed_tray()?) {
                 (Some(tray), Ok(placed)) => {
-                    by_tray_scan::over_tissue(impression, tray, placed, noise_mm)
+                    by_tray_scan::over_tissue(impression, tray, placed, [noise_mm, of_scanner])
                 }
                 (_, Err(why)) => Err(why.clone().into()),
                 (None, Ok(_)) => Err(TrayNotPlaced::NoTray.into()),
@@ -207,9 +211,12 @@ impl<'a> Measuring<'a> {
             Some(match (by_scan, self.settings.tray_thickness) {
                 (Err(NoCover::Tray(TrayNotPlaced::NoTray)), Some(thickness)) => {
                     match self.known_border() {
-                        Some(border) => {
-                            by_thickness::cover(impression, border, thickness, noise_mm)
-                        }
+                        Some(border) => by_thickness::cover(
+                            impression,
+                            border,
+                            thickness,
+                            [noise_mm, of_scanner],
+                        ),
                         None => Err(TrayNotPlaced::NoTray.into()),
                     }
                 }
@@ -281,6 +288,7 @@ impl<'a> Measuring<'a> {
                 impression,
                 self.surface(),
                 self.heights(),
+                self.settings.scanner_uncertainty_mm,
             ))
         });
         tissue.as_ref().map(Result::as_ref)
@@ -342,6 +350,7 @@ impl<'a> Measuring<'a> {
         let scan = ScanFigures {
             integrity: surface.integrity.clone(),
             turned: surface.turned,
+            scanner_uncertainty_mm: self.settings.scanner_uncertainty_mm,
         };
         match self.something_else() {
             Some(what) => Scanned::Else(what, scan),

@@ -60,6 +60,8 @@ pub struct Jaw<'a> {
     pub frame: &'a Frame,
     /// Its crest line, scan coordinates, mm.
     pub crest_line: &'a [Point3<f64>],
+    /// What the scanner itself may add to a length, expanded uncertainty (k = 2), mm.
+    pub scanner_uncertainty_mm: f64,
 }
 
 /// The space between the jaws.
@@ -138,10 +140,18 @@ pub fn measure(
         uncertainty_mm: upper
             .uncertainty_mm(&above)
             .hypot(lower.uncertainty_mm(&below))
-            .hypot(2f64.sqrt() * CREST_DOUBT_MM),
+            .hypot(2f64.sqrt() * CREST_DOUBT_MM)
+            .hypot(of_scanners_mm(maxilla, mandible)),
         ridge_angle_deg: up.angle(&-down).to_degrees(),
         ridge_angle_uncertainty_deg: 2f64.sqrt() * AXIS_DOUBT_DEG,
     })
+}
+
+/// What the scanner adds to a space, mm (k = 2): each impression is one scan, and
+/// the record, by the scanner of theirs that errs more, is a third.
+fn of_scanners_mm(maxilla: Jaw<'_>, mandible: Jaw<'_>) -> f64 {
+    let [upper, lower] = [maxilla, mandible].map(|jaw| jaw.scanner_uncertainty_mm);
+    upper.hypot(lower).hypot(upper.max(lower))
 }
 
 /// The crest line, which is smooth, put back on the surface: at the pads it

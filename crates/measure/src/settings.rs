@@ -28,13 +28,17 @@ pub struct MeasureSettings {
     /// The jaw that the scan was declared as: counts where the shape does not say
     /// which it is.
     pub declared_jaw: Option<Arch>,
+    /// What the scanner itself may add to a length in one scan beside noise and
+    /// facets, expanded uncertainty (k = 2), mm; 0 where that is left out.
+    pub scanner_uncertainty_mm: f64,
     /// Landmarks that someone has marked.
     pub marks: Vec<LandmarkMark>,
 }
 
 impl Default for MeasureSettings {
     /// The usual levels: show-through at 0.2 mm, thin below 1.0 mm,
-    /// thickness 3.0 mm below the border, stops of 4 by 4 mm; nothing declared.
+    /// thickness 3.0 mm below the border, stops of 4 by 4 mm; nothing declared, and
+    /// a scanner without any error of its own.
     fn default() -> Self {
         Self {
             show_through_mm: 0.2,
@@ -46,6 +50,7 @@ impl Default for MeasureSettings {
             tray_thickness: None,
             tray_colour: None,
             declared_jaw: None,
+            scanner_uncertainty_mm: 0.0,
             marks: Vec::new(),
         }
     }

@@ -58,6 +58,7 @@ fn jaw<'a>(mesh: &'a Mesh, measuring: &'a Measuring<'_>) -> Jaw<'a> {
         mesh,
         frame: &measuring.frame().expect("an impression").frame,
         crest_line: &border.expect("and a border").crest_line,
+        scanner_uncertainty_mm: 0.0,
     }
 }
 

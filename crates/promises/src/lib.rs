@@ -37,6 +37,7 @@ mod population;
 pub mod real_surfaces;
 pub mod registration;
 pub mod rows;
+pub mod scanner_error;
 pub mod spots;
 pub mod tissue;
 pub mod tray;

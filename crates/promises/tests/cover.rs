@@ -3,6 +3,7 @@
 promises::ask!(Many, bent_tray: cover_is_that_of_the_tray_as_it_lay);
 promises::ask!(Many, part_of_a_tray: no_cover_where_no_tray_was_scanned);
 promises::ask!(Many, cover: by_the_trays_scan);
+promises::ask!(Many, scanner_error: cover_with_the_scanners_own_term);
 promises::ask!(Many, spots: planted_are_found_and_none_is_invented);
 promises::ask!(Many, tray:
     a_tray_that_stood_askew_is_found_out,

@@ -51,6 +51,7 @@ fn given(taken: Vec<Taken>) -> Given {
     Given {
         taken,
         case: Case {
+            scanner: None,
             impressions: Vec::new(),
             ..Case::of_one("C", input(None, Stage::Single))
         },

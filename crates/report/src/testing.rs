@@ -70,6 +70,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
         ..fixtures::impression::input(None, stage)
     };
     let case = Case {
+        scanner: None,
         id: "D-1043".to_owned(),
         impressions: vec![
             input(Arch::Maxillary, Stage::FirstPass, Some("tray.stl")),

@@ -101,6 +101,7 @@ impl Look {
                 figures: ScanFigures {
                     integrity: look.integrity,
                     turned: look.turned,
+                    scanner_uncertainty_mm: 0.0,
                 },
                 scan,
             }
@@ -350,6 +351,7 @@ fn jaw<'a>((mesh, frame, border): &'a (Cow<'_, Mesh>, Frame, Border)) -> Jaw<'a>
         mesh,
         frame,
         crest_line: &border.crest_line,
+        scanner_uncertainty_mm: 0.0,
     }
 }
 

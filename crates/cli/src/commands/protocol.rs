@@ -2,11 +2,9 @@
 
 use crate::command_line::ProtocolCommand;
 use crate::failure::Failure;
-use crate::interrupt::uninterrupted;
+use crate::new_file::write_new;
 use crate::terminal::say;
 use judge::Protocol;
-use std::io::Write;
-use std::path::Path;
 
 pub fn run(command: &ProtocolCommand) -> Result<(), Failure> {
     match command {
@@ -14,12 +12,7 @@ pub fn run(command: &ProtocolCommand) -> Result<(), Failure> {
         ProtocolCommand::Show { file: Some(file) } => say(&Protocol::from_file(file)?.to_toml())?,
         ProtocolCommand::New { file } => {
             let text = Protocol::default().to_toml();
-            uninterrupted(|| write_new(file, text.as_bytes())).map_err(|source| {
-                Failure::NewProtocol {
-                    path: file.clone(),
-                    source,
-                }
-            })?;
+            write_new(file, text.as_bytes())?;
             let shown = mesh::read::shown_path(file);
             say(&format!(
                 "Written to {shown}. Edit the limits you need, then run: archproof protocol check {shown}\n"
@@ -31,18 +24,5 @@ pub fn run(command: &ProtocolCommand) -> Result<(), Failure> {
             say(&format!("{shown}: can be used ({:?})\n", protocol.name()))?;
         }
     }
-    Ok(())
-}
-
-/// Writes a file that must not be there yet, whole or not at all.
-fn write_new(path: &Path, bytes: &[u8]) -> std::io::Result<()> {
-    let folder = path
-        .parent()
-        .filter(|folder| !folder.as_os_str().is_empty());
-    let mut aside = tempfile::NamedTempFile::new_in(folder.unwrap_or(Path::new(".")))?;
-    aside.write_all(bytes)?;
-    aside
-        .persist_noclobber(path)
-        .map_err(|refused| refused.error)?;
     Ok(())
 }

@@ -91,6 +91,56 @@ fn a_good_scanner_conforms_and_a_wrong_scale_is_found_out() {
 }
 
 #[test]
+fn what_was_found_of_the_scanner_is_part_of_every_uncertainty() {
+    let folder = tempfile::tempdir().unwrap();
+    fs::write(folder.path().join("balls.toml"), DESCRIPTION).unwrap();
+    write_scan(folder.path(), "large.stl", 3, 1.002);
+    let asked = [
+        "artefact",
+        "balls.toml",
+        "large.stl",
+        "--write",
+        "scanner.toml",
+    ];
+    run(folder.path(), &asked);
+    let file = folder.path().join("scanner.toml");
+    let written = fs::read_to_string(&file).unwrap();
+    // By hand: 0.2 % of 10, 10, 10, 36 and 2 mm, root mean square, times two.
+    let errors_mm: [f64; 5] = [0.02, 0.02, 0.02, 0.072, 0.004];
+    let squares: f64 = errors_mm.iter().map(|mm| mm * mm).sum();
+    let expected_mm = 2.0 * (squares / 5.0).sqrt();
+    let found: toml::Table = written.parse().unwrap();
+    let found_mm = found["length_uncertainty_mm"].as_float().unwrap();
+    assert!((found_mm - expected_mm).abs() < 0.004, "{written}");
+    let source = found["source"].as_str().unwrap();
+    assert!(source.starts_with("artefact BALLS-1, certificate invented"));
+
+    // It is not written over, and the protocol that names it carries it.
+    let again = run(folder.path(), &asked);
+    assert_eq!(again.code, Some(2));
+    assert!(
+        again.complaint.contains("not there yet"),
+        "{}",
+        again.complaint
+    );
+    fs::write(
+        folder.path().join("ours.toml"),
+        "scanner = \"scanner.toml\"\n",
+    )
+    .unwrap();
+    let shown = run(folder.path(), &["protocol", "show", "ours.toml"]).out;
+    assert!(shown.contains(&written), "{shown}");
+    fs::write(folder.path().join("ours.toml"), "scanner = \"none.toml\"\n").unwrap();
+    let wrong = run(folder.path(), &["protocol", "check", "ours.toml"]);
+    assert_eq!(wrong.code, Some(2));
+    assert!(
+        wrong.complaint.contains("ours.toml: line 1: "),
+        "{}",
+        wrong.complaint
+    );
+}
+
+#[test]
 fn what_cannot_be_checked_is_one_line() {
     let folder = tempfile::tempdir().unwrap();
     fs::write(folder.path().join("balls.toml"), DESCRIPTION).unwrap();

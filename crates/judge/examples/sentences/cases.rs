@@ -75,6 +75,7 @@ pub fn cases(protocol: &Protocol) -> Vec<Vec<Finding>> {
         (72.0, 66.0, 21.0, 7.0),
     ] {
         let case = Case {
+            scanner: None,
             jaw_relation: Some(JawRelation {
                 vertical_dimension_mm: Some(occlusion),
                 rest_vertical_dimension_mm: Some(rest),
@@ -145,6 +146,7 @@ fn narrow() -> Related {
 /// A wash over an impression before it.
 fn washes(protocol: &Protocol) -> Vec<Vec<Finding>> {
     let case = Case {
+        scanner: None,
         impressions: [Stage::FirstPass, Stage::Wash]
             .map(|stage| input(Some(Arch::Maxillary), stage))
             .into(),

@@ -37,6 +37,8 @@ pub enum CaseFault {
     ValueAndReadings,
     #[error("the hours since the impression was taken must be a number, 0 or more")]
     Hours,
+    #[error("{0}")]
+    Scanner(String),
     #[error("a tissue stop needs three finite numbers")]
     StopNotFinite,
     #[error("tissue stops are given but no tray; they are places on the tray scan")]

@@ -5,6 +5,7 @@ use super::marks::read_landmarks;
 use super::tray::{BadThickness, colour_from_hex, thickness};
 use super::{Case, Consignment, ImpressionInput, JawRelation, Material, Stage};
 use crate::located::{self, Located};
+use crate::scanner::ScannerEntry;
 use measure::Arch;
 use nalgebra::Point3;
 use serde::Deserialize;
@@ -15,6 +16,7 @@ use toml::Spanned;
 #[serde(deny_unknown_fields)]
 struct CaseFile {
     case: Spanned<String>,
+    scanner: Option<Spanned<ScannerEntry>>,
     maxillary: Option<Spanned<ArchEntry>>,
     mandibular: Option<Spanned<ArchEntry>>,
     jaw_relation: Option<Spanned<JawRelation>>,
@@ -106,7 +108,11 @@ fn parse(text: &str, folder: &Path) -> Result<(Case, Vec<Option<PathBuf>>), Case
     let jaw_relation = file
         .jaw_relation
         .map(|record| relation(record, folder, text));
+    let scanner = (file.scanner.as_ref())
+        .map(|entry| ScannerEntry::scanner(entry, text, folder, CaseFault::Scanner))
+        .transpose()?;
     let case = Case {
+        scanner,
         id: id.to_owned(),
         impressions,
         jaw_relation: jaw_relation.transpose()?,

@@ -13,6 +13,8 @@ pub use material::Material;
 pub use relation::{CentricRelationBy, JawRelation, VerticalDimensionBy};
 pub use tray::{BadColour, BadThickness, colour_from_hex, thickness};
 
+use crate::protocol::Protocol;
+use crate::scanner::Scanner;
 use measure::landmarks::LandmarkMark;
 use measure::{Arch, TrayThickness};
 use nalgebra::Point3;
@@ -25,6 +27,9 @@ use std::path::{Path, PathBuf};
 pub struct Case {
     /// A pseudonym, never a name.
     pub id: String,
+    /// What the scanner of its scans adds to lengths, where the case says so; else the
+    /// protocol does.
+    pub scanner: Option<Scanner>,
     /// Each impression scan: maxillary before mandibular, first pass before wash.
     pub impressions: Vec<ImpressionInput>,
     /// The jaw-relation record.
@@ -128,10 +133,17 @@ impl Case {
     pub fn of_one(id: impl Into<String>, impression: ImpressionInput) -> Self {
         Self {
             id: id.into(),
+            scanner: None,
             impressions: vec![impression],
             jaw_relation: None,
             consignment: None,
         }
+    }
+
+    /// The scanner of its scans: its own, else that of the protocol.
+    #[must_use]
+    pub fn scanner<'a>(&'a self, protocol: &'a Protocol) -> &'a Scanner {
+        self.scanner.as_ref().unwrap_or_else(|| protocol.scanner())
     }
 
     /// Every scan file that the case names, each once, in the order of their paths.

@@ -4,6 +4,7 @@ use super::limit::ZoneKey;
 use super::possible::impossible;
 use super::{Limit, LimitKey, Protocol};
 use crate::located::{self, Located, TomlFault, TomlFileError};
+use crate::scanner::ScannerEntry;
 use crate::severity::Level;
 use measure::Zone;
 use serde::Deserialize;
@@ -24,6 +25,8 @@ pub type ProtocolProblem = Located<ProtocolFault>;
 pub enum ProtocolFault {
     #[error("{0}")]
     Toml(String),
+    #[error("{0}")]
+    Scanner(String),
     #[error("{key} = {value} is not possible: {why}")]
     Impossible {
         key: &'static str,
@@ -40,6 +43,7 @@ impl TomlFault for ProtocolFault {
 #[serde(deny_unknown_fields)]
 struct ProtocolFile {
     name: Option<String>,
+    scanner: Option<Spanned<ScannerEntry>>,
     #[serde(default)]
     limits: BTreeMap<LimitKey, LimitEntry>,
 }
@@ -102,15 +106,17 @@ impl Protocol {
     /// value of a wrong kind, or a limit that is impossible by itself or beside
     /// another; the error names file and line.
     pub fn from_file(path: &Path) -> Result<Self, ProtocolError> {
-        located::read(path, Self::from_text)
+        let folder = path.parent().unwrap_or(Path::new(""));
+        located::read(path, |text| overlay(&Self::default(), text, folder))
     }
 
-    /// The default protocol with the values of a protocol text laid over it.
+    /// The default protocol with the values of a protocol text laid over it; the path of
+    /// a scanner file is taken from the working folder.
     ///
     /// # Errors
     /// As for [`Protocol::from_file`], without the file.
     pub fn from_text(text: &str) -> Result<Self, ProtocolProblem> {
-        overlay(&Self::default(), text)
+        overlay(&Self::default(), text, Path::new(""))
     }
 
     /// The whole protocol as a protocol file.
@@ -138,19 +144,25 @@ fn embedded() -> Protocol {
             }
         })
         .collect();
+    let scanner = file.scanner.expect(PROOF);
+    let scanner = ScannerEntry::scanner(&scanner, "", Path::new(""), ProtocolFault::Scanner);
     Protocol {
         name: file.name.expect(PROOF),
+        scanner: scanner.expect(PROOF),
         limits,
     }
 }
 
-/// `base` with the values that `text` states laid over it.
-fn overlay(base: &Protocol, text: &str) -> Result<Protocol, ProtocolProblem> {
+/// `base` with the values that `text` states laid over it; paths are taken from a folder.
+fn overlay(base: &Protocol, text: &str, folder: &Path) -> Result<Protocol, ProtocolProblem> {
     let file: ProtocolFile = located::from_toml(text, ProtocolFault::Toml)?;
     let mut protocol = base.clone();
     protocol.name = file
         .name
         .unwrap_or_else(|| format!("{} with changes", base.name));
+    if let Some(entry) = &file.scanner {
+        protocol.scanner = ScannerEntry::scanner(entry, text, folder, ProtocolFault::Scanner)?;
+    }
     for (key, entry) in &file.limits {
         let limit = &mut protocol.limits[*key as usize];
         if let Some(unit) = &entry.unit
@@ -211,7 +223,11 @@ fn overlay(base: &Protocol, text: &str) -> Result<Protocol, ProtocolProblem> {
 /// A protocol as the text of a protocol file.
 fn written(protocol: &Protocol) -> String {
     let quoted = |text: &str| toml::Value::from(text).to_string();
-    let mut text = format!("name = {}\n", quoted(&protocol.name));
+    let mut text = format!(
+        "name = {}\n\n[scanner]\n{}",
+        quoted(&protocol.name),
+        protocol.scanner.to_toml()
+    );
     for (key, limit) in protocol.limits() {
         let level = match limit.level {
             Level::Fail => "fail",

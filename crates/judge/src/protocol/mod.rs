@@ -8,6 +8,10 @@
 //! [limits]
 //! thin_cover_mm = { value = 1.2, level = "fail", source = "agreed with our clinics" }
 //!
+//! # What "archproof artefact --write scanner.toml" found of the scanner; it lies beside
+//! # this file.
+//! scanner = "scanner.toml"
+//!
 //! # A limit of the border can differ by zone.
 //! [limits.flange_height_mm]
 //! value = 4.0
@@ -21,10 +25,13 @@ mod possible;
 pub use file::{ProtocolError, ProtocolFault, ProtocolProblem};
 pub use limit::{Limit, LimitKey};
 
-/// Acceptance limits, complete.
+use crate::scanner::Scanner;
+
+/// Acceptance limits, complete, and the scanner.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Protocol {
     name: String,
+    scanner: Scanner,
     /// One for each key, in the order of [`LimitKey::ALL`].
     limits: Vec<Limit>,
 }
@@ -34,6 +41,12 @@ impl Protocol {
     #[must_use]
     pub fn name(&self) -> &str {
         &self.name
+    }
+
+    /// What the scanner adds to lengths.
+    #[must_use]
+    pub fn scanner(&self) -> &Scanner {
+        &self.scanner
     }
 
     /// One limit.

@@ -52,6 +52,7 @@ fn whole() -> Given {
     });
     Given {
         case: Case {
+            scanner: None,
             id: "whole".into(),
             impressions: impressions.into(),
             jaw_relation: Some(JawRelation {

@@ -455,6 +455,7 @@ fn one_file_for_two_things_is_asked_about() {
 
 fn two_passes() -> Case {
     Case {
+        scanner: None,
         id: "two".into(),
         impressions: vec![
             input(Some(Arch::Maxillary), Stage::FirstPass),
@@ -497,6 +498,7 @@ fn a_question_about_one_jaw_does_not_hide_that_the_other_must_be_mended() {
     // Found maxillary, declared mandibular.
     let lower = scanned(&sound());
     let case = Case {
+        scanner: None,
         impressions: vec![
             input(Some(Arch::Maxillary), Stage::Wash),
             input(Some(Arch::Mandibular), Stage::Wash),

@@ -14,6 +14,7 @@ use rstest::rstest;
 
 fn with_record(record: JawRelation) -> Case {
     Case {
+        scanner: None,
         jaw_relation: Some(record),
         ..one(Some(Arch::Maxillary), Stage::Single)
     }
@@ -181,6 +182,7 @@ fn stops(before_mm: f64, wash_mm: f64, stops_relieved: bool) -> JudgedCase {
         ..input(Some(Arch::Maxillary), stage)
     });
     let case = Case {
+        scanner: None,
         impressions: impressions.into(),
         ..one(Some(Arch::Maxillary), Stage::Wash)
     };
@@ -236,6 +238,7 @@ fn two_jaws(upper: Stage, lower: Stage) -> JudgedCase {
         scanned(&measurement)
     });
     let case = Case {
+        scanner: None,
         impressions: vec![
             input(Some(Arch::Maxillary), upper),
             input(Some(Arch::Mandibular), lower),

@@ -28,6 +28,7 @@ pub(crate) use vertex_places::of_vertices;
 
 use crate::frame::CrestLine;
 use crate::impression::Impression;
+use crate::settings::MeasureSettings;
 use crate::tray::LocalTray;
 use crate::words::Arch;
 use figures::STATION_STEP_MM;
@@ -51,7 +52,7 @@ pub(crate) fn measure(
     belongs: &[bool],
     tray: Option<LocalTray<'_>>,
     noise_mm: f64,
-    flange_depth_mm: f64,
+    settings: &MeasureSettings,
 ) -> Result<Border, NoBorder> {
     let kept: Vec<[u32; 3]> = impression
         .local
@@ -74,7 +75,7 @@ pub(crate) fn measure(
             tray,
             tray_cutter: tray.map(|tray| Cutter::new(tray.mesh(), |_| true)),
             noise_mm,
-            flange_depth_mm,
+            settings,
         };
         outcome = followed(&outlook, &map);
         if outcome.is_ok() {

@@ -4,6 +4,7 @@ use super::figures::{BorderPart, Measured, Missing, Reading, Section, StationFig
 use super::profile::{Profile, Search};
 use super::rays::{Spine, back_lean};
 use crate::impression::Impression;
+use crate::settings::MeasureSettings;
 use crate::tray::LocalTray;
 use crate::words::Arch;
 use geometry::section::{CutLine, Cutter, SectionPlane, SectionPoint};
@@ -28,7 +29,7 @@ pub(crate) struct Outlook<'a> {
     pub tray: Option<LocalTray<'a>>,
     pub tray_cutter: Option<Cutter<'a>>,
     pub noise_mm: f64,
-    pub flange_depth_mm: f64,
+    pub settings: &'a MeasureSettings,
 }
 
 /// A station in local coordinates.
@@ -158,7 +159,8 @@ impl Outlook<'_> {
             .has_crest
             .then(|| profile.crest(0.0, CREST_WITHIN_MM))
             .flatten();
-        let uncertainty_mm = 2.0 * profile.border_noise_mm.hypot(facet);
+        let of_scanner = self.settings.scanner_uncertainty_mm;
+        let uncertainty_mm = (2.0 * profile.border_noise_mm.hypot(facet)).hypot(of_scanner);
         let flange_height = match crest {
             _ if profile.scan_ends => Err(Missing::ScanEnds),
             None => Err(Missing::NoCrest),
@@ -171,11 +173,11 @@ impl Outlook<'_> {
             }
         };
         let thickness = if stand.part != BorderPart::Posterior {
-            profile.thickness(self.flange_depth_mm, self.noise_mm, has_outer)
+            profile.thickness(self.settings.flange_depth_mm, self.noise_mm, has_outer)
         } else {
             Err(Missing::NoCrest)
         };
-        let roll = match profile.roll(self.noise_mm) {
+        let roll = match profile.roll(self.noise_mm, self.impression.edge_mm) {
             Err(_) if !has_outer && !profile.scan_ends => Err(Missing::TissueSideOnly),
             other => other,
         };
@@ -192,8 +194,8 @@ impl Outlook<'_> {
             scan_ends: profile.scan_ends,
             crest: crest.map(|crest| stand.plane.place(crest)),
             flange_height,
-            flange_thickness: reading(&thickness),
-            border_radius: reading(&roll),
+            flange_thickness: reading(&thickness, of_scanner),
+            border_radius: reading(&roll, of_scanner),
             overlap: self.overlap(&point, uncertainty_mm, profile.scan_ends),
             section: Section {
                 tissue: shown(tissue),
@@ -239,10 +241,11 @@ fn nothing_at(rough: &Point3<f64>, part: BorderPart) -> Reached {
     }
 }
 
-/// A reading from what may be missing.
-fn reading<T>(figure: &Result<(Measured, T), Missing>) -> Reading {
-    figure
-        .as_ref()
-        .map(|(measured, _)| *measured)
-        .map_err(|why| *why)
+/// A reading from what may be missing, with the scanner's own uncertainty, mm.
+fn reading<T>(figure: &Result<(Measured, T), Missing>, of_scanner_mm: f64) -> Reading {
+    let (own, _) = figure.as_ref().map_err(|why| *why)?;
+    Ok(Measured {
+        uncertainty_mm: own.uncertainty_mm.hypot(of_scanner_mm),
+        ..*own
+    })
 }

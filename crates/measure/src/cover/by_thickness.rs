@@ -24,7 +24,9 @@ const SQUARE: f64 = 0.9;
 /// Facets and smoothing, expanded uncertainty (k = 2), mm.
 const SURFACE_DOUBT_MM: f64 = 0.05;
 
-/// Cover where the thickness of the tray was stated.
+/// Cover where the thickness of the tray was stated. The scan's noise is a standard
+/// deviation, what the scanner itself adds to a length an expanded uncertainty
+/// (k = 2), mm.
 ///
 /// # Errors
 /// When the outer surface was not scanned, or too little of it shows tray.
@@ -32,7 +34,7 @@ pub(crate) fn cover(
     impression: &Impression,
     border: &Border,
     tray: TrayThickness,
-    noise_mm: f64,
+    [noise_mm, of_scanner_mm]: [f64; 2],
 ) -> Result<Cover, NoCover> {
     if !impression.regions.has_outer_surface() {
         return Err(TrayNotPlaced::NoOuterSurface.into());
@@ -63,6 +65,7 @@ pub(crate) fn cover(
     let uncertainty_mm = tray
         .uncertainty_mm
         .hypot(2.0 * std::f64::consts::SQRT_2 * noise_mm)
+        .hypot(of_scanner_mm)
         .hypot(SURFACE_DOUBT_MM);
     Cover::of(
         CoverMethod::TwoSided { tray },

@@ -8,17 +8,19 @@ use geometry::field::{smoothed, smoothing_rounds};
 use geometry::signed_distance::Beside;
 use nalgebra::Point3;
 use rayon::prelude::*;
+use std::f64::consts::SQRT_2;
 
 /// Part of the tissue surface over which the tray may show its back: show-through
 /// there would pass unseen.
 const MOST_MISSING: f64 = 0.05;
 
-/// Cover at every tissue vertex.
+/// Cover at every tissue vertex. The scan's noise is a standard deviation, what the
+/// scanner itself adds to a length an expanded uncertainty (k = 2), mm.
 pub(crate) fn over_tissue(
     impression: &Impression,
     tray: &PreparedTray,
     placed: &PlacedTray,
-    noise_mm: f64,
+    [noise_mm, of_scanner_mm]: [f64; 2],
 ) -> Result<Cover, NoCover> {
     let mesh = &impression.local;
     let weights = impression.tissue_weights();
@@ -57,8 +59,12 @@ pub(crate) fn over_tissue(
     // What smoothing takes off a curved course of values it takes off again when
     // it is repeated (the residual that Tukey's twicing adds back).
     let smoothed_again = smoothed(mesh, &at_vertex_mm, rounds);
-    // What smoothing leaves of the scan's noise.
-    let everywhere_mm = placed.registration.uncertainty_mm.hypot(2.0 * noise_mm);
+    // What smoothing leaves of the scan's noise; impression and tray are one scan each.
+    let everywhere_mm = placed
+        .registration
+        .uncertainty_mm
+        .hypot(2.0 * noise_mm)
+        .hypot(SQRT_2 * of_scanner_mm);
     let uncertainty_at_vertex_mm = (0..weights.len())
         .into_par_iter()
         .map(|v| {

@@ -119,7 +119,9 @@ pub(super) fn measure(
     let uncertainty_mm = laid
         .uncertainty_mm(&thinned(&points))
         .hypot(2.0 * noise_mm[0])
-        .hypot(2.0 * noise_mm[1]);
+        .hypot(2.0 * noise_mm[1])
+        .hypot(first.scan.scanner_uncertainty_mm)
+        .hypot(now.scan.scanner_uncertainty_mm);
     let areas = vertex_areas(mesh, |_| true);
     let mut weighted: Vec<(f64, f64)> = tissue
         .iter()

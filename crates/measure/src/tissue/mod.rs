@@ -17,6 +17,7 @@ pub(crate) fn on_tissue(
     impression: &Impression,
     surface: &Surface,
     heights: &Heights,
+    scanner_uncertainty_mm: f64,
 ) -> Result<TissueSurface, NoTissue> {
     let (mesh, edge_mm) = (&impression.local, impression.edge_mm);
     if edge_mm > COARSEST_EDGE_FOR_DEFECTS_MM {
@@ -46,9 +47,10 @@ pub(crate) fn on_tissue(
             centre: scan_from_local * place.centre,
             area_mm2: place.area_mm2,
             depth_mm: place.depth_mm,
-            depth_uncertainty_mm: place.depth_uncertainty_mm,
+            depth_uncertainty_mm: (place.depth_uncertainty_mm)
+                .map(|own| own.hypot(scanner_uncertainty_mm)),
             across_mm: place.across_mm,
-            across_uncertainty_mm: place.across_uncertainty_mm,
+            across_uncertainty_mm: place.across_uncertainty_mm.hypot(scanner_uncertainty_mm),
             length_mm: place.length_mm,
             outline: place.outline.iter().map(|p| scan_from_local * p).collect(),
             from_edge_mm: nearest_mm(&edge, &place.centre),

@@ -6,8 +6,13 @@ use crate::amount::Amount;
 use crate::impression::Impression;
 use crate::words::{Arch, Side};
 
-/// How far each limb bent: the patient's right, then the left.
-pub(super) fn limb_bends(pose: &BentPose, impression: &Impression) -> [LimbBend; 2] {
+/// How far each limb bent: the patient's right, then the left. What the scanners of
+/// tray and impression add to a length is an expanded uncertainty (k = 2), mm.
+pub(super) fn limb_bends(
+    pose: &BentPose,
+    impression: &Impression,
+    of_scanners_mm: f64,
+) -> [LimbBend; 2] {
     let scan_from_local = impression.frame.local_from_scan().inverse();
     let (right, left) = match impression.frame.arch {
         Arch::Maxillary => (Limb::PositiveX, Limb::NegativeX),
@@ -22,7 +27,7 @@ pub(super) fn limb_bends(pose: &BentPose, impression: &Impression) -> [LimbBend;
             let (moved, sd) = pose.movement(&pose.on_limb(limb, part));
             let amount = |value, sd: f64| Amount {
                 value,
-                uncertainty: 2.0 * sd,
+                uncertainty: (2.0 * sd).hypot(of_scanners_mm),
             };
             (amount(moved.z, sd.z), amount(outward * moved.x, sd.x))
         };

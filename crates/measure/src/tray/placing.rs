@@ -14,6 +14,7 @@ use geometry::signed_distance::{Beside, Solid, angle_weighted_normals};
 use geometry::{NotLaid, Refined, lay_refined};
 use mesh::{Mesh, SpatialIndex};
 use nalgebra::{Isometry3, Point3, Translation3, Unit, UnitVector3, Vector3};
+use std::f64::consts::SQRT_2;
 
 /// Points that stand for the impression's outer surface.
 const OUTER_POINTS: usize = 12_000;
@@ -89,7 +90,8 @@ pub(crate) struct PlacedTray {
     pub registration: TrayRegistration,
     /// Its surface, local coordinates.
     mesh: Mesh,
-    /// Expanded uncertainty (k = 2) of a distance to its rim, but for the bend, mm.
+    /// Expanded uncertainty (k = 2) of a distance to its rim, but for the bend and for
+    /// the other end's own, mm.
     rim_uncertainty_mm: f64,
 }
 
@@ -183,6 +185,7 @@ pub(crate) fn place(
     impression: &Impression,
     tray: &PreparedTray,
     noise_mm: f64,
+    scanner_uncertainty_mm: f64,
 ) -> Result<PlacedTray, TrayNotPlaced> {
     if impression.edge_mm > COARSEST_EDGE_FOR_COVER_MM {
         return Err(TrayNotPlaced::TooCoarse {
@@ -212,7 +215,7 @@ pub(crate) fn place(
         tray_seen_mm2: pose.fitting_share * regions.outer_mm2,
         fitting_share: pose.fitting_share,
         behind_share: pose.behind.len() as f64 / outer.len().max(1) as f64,
-        limbs: limb_bends(&pose, impression),
+        limbs: limb_bends(&pose, impression, SQRT_2 * scanner_uncertainty_mm),
     };
     let edge_mm = tray.surface.integrity.median_edge;
     Ok(PlacedTray {
@@ -220,6 +223,7 @@ pub(crate) fn place(
         pose,
         rim_uncertainty_mm: uncertainty_mm
             .hypot(2.0 * noise_mm)
+            .hypot(scanner_uncertainty_mm)
             .hypot(edge_mm.powi(2) / (8.0 * anatomy::TRAY_RIM_RADIUS_MM)),
         registration,
     })

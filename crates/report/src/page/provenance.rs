@@ -1,6 +1,6 @@
 //! What the result was made by and from, and how long that took.
 
-use super::figure::exact;
+use super::figure::{exact, limit};
 use super::material::Material;
 use super::table::{table, words};
 use crate::result::{CaseResult, Times};
@@ -40,6 +40,15 @@ fn rows(result: &CaseResult) -> Vec<Vec<Markup>> {
             words(changed),
         ],
     ];
+    let scanner = &result.scanner;
+    rows.push(vec![
+        words("scanner: uncertainty of a length (k = 2)"),
+        limit(scanner.length_uncertainty_mm, "mm"),
+    ]);
+    rows.push(vec![
+        words("scanner: source of that uncertainty"),
+        words(&scanner.source),
+    ]);
     for impression in &result.impressions {
         let name = impression_name(impression);
         let scan = format!("scan of the {name}, SHA-256");

@@ -7,7 +7,7 @@ use super::findings::{Finding, NotJudged, not_judged};
 use super::impression::ImpressionResult;
 use super::jaw_relation::JawRelation;
 use super::numbering::Before;
-use super::protocol::ProtocolResult;
+use super::protocol::{ProtocolResult, ScannerResult};
 use super::times::Times;
 use super::wash::Wash;
 use check::CheckedCase;
@@ -37,6 +37,8 @@ pub struct CaseResult {
     pub verdict: Verdict,
     /// The limits that it was judged by.
     pub protocol: ProtocolResult,
+    /// What the scanner of its scans adds to lengths.
+    pub scanner: ScannerResult,
     /// Each impression scan.
     pub impressions: Vec<ImpressionResult>,
     /// Wash against first pass, for each jaw that has both.
@@ -76,6 +78,7 @@ impl CaseResult {
             case: checked.case.id.clone(),
             verdict: checked.judged.verdict.into(),
             protocol: (&checked.protocol).into(),
+            scanner: checked.case.scanner(&checked.protocol).into(),
             files: files_of(&impressions, &wash, &findings),
             impressions,
             wash,

@@ -40,7 +40,7 @@ pub use findings::{Bound, Cause, Finding, NotJudged, Severity};
 pub use impression::{ArchReading, Frame, ImpressionResult, Stage};
 pub use jaw_relation::{JawRelation, SpaceStation};
 pub use landmarks::{Landmark, LandmarkSource, LandmarkStatus};
-pub use protocol::{Level, LimitResult, ProtocolResult};
+pub use protocol::{Level, LimitResult, ProtocolResult, ScannerResult};
 pub use scan::{Format, ScanResult, TrayScan};
 pub use times::{StepTime, Times};
 pub use tray_bend::LimbBend;

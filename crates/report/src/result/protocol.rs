@@ -1,7 +1,7 @@
 //! The limits in a result.
 
 use crate::files::json::json_text;
-use judge::{Protocol, words};
+use judge::{Protocol, Scanner, words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
@@ -18,6 +18,25 @@ pub struct ProtocolResult {
     pub changed: Vec<String>,
     /// Every limit by its name; the name ends with the unit.
     pub limits: BTreeMap<String, LimitResult>,
+}
+
+/// What the scanner itself adds to the lengths in its scans.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct ScannerResult {
+    /// Expanded uncertainty (k = 2) of a length in one scan, mm; it is part of every
+    /// uncertainty of this result.
+    pub length_uncertainty_mm: f64,
+    /// Where that comes from.
+    pub source: String,
+}
+
+impl From<&Scanner> for ScannerResult {
+    fn from(scanner: &Scanner) -> Self {
+        Self {
+            length_uncertainty_mm: scanner.length_uncertainty_mm,
+            source: scanner.source.clone(),
+        }
+    }
 }
 
 /// One limit.

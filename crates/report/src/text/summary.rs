@@ -35,8 +35,19 @@ fn write_summary(out: &mut String, result: &CaseResult) -> fmt::Result {
     write_relation(out, result)?;
     write_findings(out, result)?;
     write_not_judged(out, result)?;
+    write_scanner(out, result)?;
     write_maps(out, result)?;
     write_warnings(out, result)
+}
+
+/// What the scanner adds to every length, and where that comes from.
+fn write_scanner(out: &mut String, result: &CaseResult) -> fmt::Result {
+    let scanner = &result.scanner;
+    writeln!(
+        out,
+        "Scanner: ± {} mm of a length, part of every uncertainty above ({})",
+        scanner.length_uncertainty_mm, scanner.source
+    )
 }
 
 /// Whether a question on an impression stands: then no side of it is named.
@@ -279,6 +290,7 @@ REWORK case D-1042: Correct the places marked FAIL, then take the wash impressio
 Safety: Grind only out of the mouth, with eye and dust protection; feel for sharp edges afterwards and smooth them.
 Not judged: over-extension (no scan shows whether the border is too long: compare it with the mouth)
 Not part of this check: wash, jaw-relation, interocclusal-distance, parcel
+Scanner: ± 0.048 mm of a length, part of every uncertainty above (published median of intra-oral scans of models, in vitro; Clin Oral Investig 2021;25:1839-1847)
 Thickness map cover-maxillary-first-pass.ply: dark = 0 mm, bright = 3 mm or more, grey = not measured
 ";
         assert_eq!(text, expected);

@@ -2,6 +2,7 @@
 
 mod certified;
 mod scanned;
+mod scanner;
 
 pub use certified::{
     Artefact, ArtefactError, ArtefactFault, ArtefactLimits, ArtefactProblem, Certified,

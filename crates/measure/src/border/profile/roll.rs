@@ -14,10 +14,12 @@ const ROLL_ARC_MM: f64 = 1.5;
 const FLATTEST_MM: f64 = 8.0;
 
 impl Profile {
-    /// Radius of the circle through the roll, with its centre.
+    /// Radius of the circle through the roll, with its centre; by a mesh whose edges
+    /// have a median length, mm.
     pub(in crate::border) fn roll(
         &self,
         noise_mm: f64,
+        edge_mm: f64,
     ) -> Result<(Measured, SectionPoint), Missing> {
         /// Noise is alike within this distance, mm.
         const ALIKE_MM: f64 = 0.2;
@@ -36,10 +38,12 @@ impl Profile {
             return Err(Missing::NoRoll);
         }
         let doubt = noise_mm.max(circle.rms) * (ALIKE_MM / EVEN_MM).sqrt();
+        // Facets are chords of the roll: their sagitta.
+        let of_facets_mm = edge_mm * edge_mm / (8.0 * circle.radius);
         Ok((
             Measured {
                 mm: circle.radius,
-                uncertainty_mm: 2.0 * circle.radius_per_noise * doubt,
+                uncertainty_mm: (2.0 * circle.radius_per_noise * doubt).hypot(of_facets_mm),
             },
             circle.centre,
         ))
