@@ -58,7 +58,8 @@ pub fn find(folder: &Path, pattern: Option<&Pattern>) -> Result<Vec<Found>, Batc
                 let source = source(entry.path(), pattern);
                 (entry.into_path(), source)
             }
-            Err(error) if error.depth() == 0 => {
+            // Without a path, the list of a folder itself broke off.
+            Err(error) if error.depth() == 0 || error.path().is_none() => {
                 return Err(BatchError::Folder {
                     path: folder.to_owned(),
                     source: error.into(),

@@ -25,7 +25,7 @@ pub fn check(
     let aside = output.aside()?;
     let checked = match &given.case {
         Ok(case) => checked(case, settings),
-        Err(why) => Err(why.clone()),
+        Err(why) => Err((why.clone(), false)),
     };
     let written = match checked {
         Ok(checked) => {
@@ -46,7 +46,7 @@ pub fn check(
                 Err(WriteError::Io { path, source }) => {
                     return Err(BatchError::Write { path, source });
                 }
-                Err(other) => Err(other.to_string()),
+                Err(other) => Err((other.to_string(), false)),
             }
         }
         Err(why) => Err(why),
@@ -59,15 +59,22 @@ pub fn check(
     Ok(record)
 }
 
-fn checked(case: &Case, settings: &Settings) -> Result<CheckedCase, String> {
+/// The checked case, or why it could not be checked and whether that may pass.
+fn checked(case: &Case, settings: &Settings) -> Result<CheckedCase, (String, bool)> {
     // A fault of the program on one case must not take the others with it.
     let outcome = catch_unwind(AssertUnwindSafe(|| {
         check_case(case.clone(), &settings.options, &|_| {})
     }));
     match outcome {
         Ok(Ok(checked)) => Ok(checked),
-        Ok(Err(error)) => Err(format!("{}: {}", role(case, error.path()), error.reason())),
-        Err(_) => Err("archproof itself failed on this case; report it".to_owned()),
+        Ok(Err(error)) => {
+            let why = format!("{}: {}", role(case, error.path()), error.reason());
+            Err((why, error.may_pass()))
+        }
+        Err(_) => {
+            let why = "archproof itself failed on this case; report it".to_owned();
+            Err((why, false))
+        }
     }
 }
 

@@ -38,11 +38,12 @@ mod testing;
 mod text;
 
 pub use files::MapError;
+pub use files::WriteError;
 pub use files::figured_mesh::{FiguredMesh, ReadSurfaceError, read_surface};
 pub use files::json::{json_text, schema_of, schema_text};
 pub use files::outputs::{
-    RESULT_FILE, ReadResultError, WriteError, default_folder, folder_without_case, read_result,
-    result_json, write_all,
+    RESULT_FILE, ReadResultError, default_folder, folder_without_case, read_result, result_json,
+    write_all,
 };
 pub use files::repeats::write_repeats;
 pub use studies::artefact::{ArtefactResult, Outcome};

@@ -46,6 +46,12 @@ impl ReadError {
         }
     }
 
+    /// Whether the bytes could not be had, which may be otherwise another time.
+    #[must_use]
+    pub fn may_pass(&self) -> bool {
+        matches!(self, Self::Open { .. })
+    }
+
     /// The file that was refused.
     #[must_use]
     pub fn path(&self) -> &std::path::Path {

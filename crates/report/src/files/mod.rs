@@ -12,3 +12,4 @@ mod wash_map;
 
 pub use coloured_mesh::MapError;
 pub(crate) use output::Output;
+pub use output::WriteError;

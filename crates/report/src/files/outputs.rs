@@ -1,8 +1,7 @@
 //! Writes everything that comes of a case into one folder, all or nothing.
 
-use super::coloured_mesh::MapError;
 use super::json::json_text;
-use super::output::Output;
+use super::output::{Output, WriteError, write_together};
 use super::{border_table, cover_map, wash_map};
 use crate::result::{CaseResult, Contract, FileKind, OutputFile};
 use crate::text::names::plain;
@@ -19,37 +18,6 @@ use thiserror::Error;
 
 /// Name of the result file.
 pub const RESULT_FILE: &str = "result.json";
-
-/// Why the results could not be written.
-#[derive(Debug, Error)]
-pub enum WriteError {
-    /// The system refused.
-    #[error("{}: cannot be written ({source}); free space or choose another folder", mesh::read::shown_path(.path))]
-    Io {
-        /// The file or folder.
-        path: PathBuf,
-        /// What the system says.
-        source: io::Error,
-    },
-    /// The table of a border cannot be written.
-    #[error("the border's table cannot be made: {0}")]
-    Table(io::Error),
-    /// A picture of the report cannot be encoded.
-    #[error("the report's pictures cannot be made: {0}")]
-    Picture(io::Error),
-    /// The cover map is no mesh.
-    #[error("the thickness map cannot be made: {0}")]
-    Map(#[from] MapError),
-}
-
-impl WriteError {
-    pub(crate) fn at(path: &Path) -> impl FnOnce(io::Error) -> Self {
-        |source| Self::Io {
-            path: path.to_owned(),
-            source,
-        }
-    }
-}
 
 /// Why a result could not be read back.
 #[derive(Debug, Error)]
@@ -126,7 +94,7 @@ pub fn write_all(
     let outputs = outputs(checked, result)?;
     let is_new = !folder.exists();
     let earlier = earlier_files(folder);
-    let written = write_aside_then_move(&outputs, folder);
+    let written = write_together(&outputs, folder);
     if written.is_err() && is_new {
         // Only an empty folder goes; one that stays does no harm.
         let _ = fs::remove_dir(folder);
@@ -234,23 +202,6 @@ fn encoded(
         // It shows the other files, and is made of them.
         FileKind::Report | FileKind::Sheet | FileKind::SheetPdf => None,
     })
-}
-
-/// Writes files into a folder: all of them, or none.
-pub(crate) fn write_aside_then_move(outputs: &[Output], folder: &Path) -> Result<(), WriteError> {
-    fs::create_dir_all(folder).map_err(WriteError::at(folder))?;
-    let aside = tempfile::Builder::new()
-        .prefix(".writing-")
-        .tempdir_in(folder)
-        .map_err(WriteError::at(folder))?;
-    for (name, bytes) in outputs {
-        fs::write(aside.path().join(name), bytes).map_err(WriteError::at(&folder.join(name)))?;
-    }
-    for (name, _) in outputs {
-        let place = folder.join(name);
-        fs::rename(aside.path().join(name), &place).map_err(WriteError::at(&place))?;
-    }
-    Ok(())
 }
 
 #[cfg(test)]

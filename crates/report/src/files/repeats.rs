@@ -2,7 +2,7 @@
 
 use super::coloured_mesh::{MapError, colours, column};
 use super::json::json_text;
-use super::outputs::{WriteError, write_aside_then_move};
+use super::output::{WriteError, write_together};
 use crate::studies::repeat::{RepeatResult, SPREAD_FILE};
 use std::path::Path;
 use study::repeats::Repeats;
@@ -25,7 +25,7 @@ pub fn write_repeats(
         (SPREAD_FILE.to_owned(), map),
         (REPEAT_FILE.to_owned(), json_text(result).into_bytes()),
     ];
-    write_aside_then_move(&outputs, folder)?;
+    write_together(&outputs, folder)?;
     Ok(outputs.into_iter().map(|(name, _)| name).collect())
 }
 

@@ -37,6 +37,10 @@ pub struct CaseRecord {
     /// A row for each impression; one that says why for a case that could not
     /// be checked.
     pub impressions: Vec<ImpressionRow>,
+    /// Whether the case could not be checked for a reason that may pass, as a disk that
+    /// cannot be read: it is tried again.
+    #[serde(default)]
+    pub may_pass: bool,
     /// A row for each finding.
     pub findings: Vec<FindingRow>,
     /// Whether there is a report of it.
@@ -74,6 +78,7 @@ impl CaseRecord {
             schema: Contract::V1,
             provenance,
             impressions: of_impressions(result, folder, scanned),
+            may_pass: false,
             findings: of_findings(result, folder),
             has_report: result
                 .files
@@ -84,12 +89,12 @@ impl CaseRecord {
         }
     }
 
-    /// The record of a case that could not be checked, and why.
+    /// The record of a case that could not be checked, why, and whether that may pass.
     #[must_use]
     pub fn unreadable(
         case: Option<String>,
         folder: &str,
-        problem: String,
+        (problem, may_pass): (String, bool),
         provenance: Provenance,
     ) -> Self {
         Self {
@@ -101,6 +106,7 @@ impl CaseRecord {
                 problem: Some(problem),
                 ..ImpressionRow::default()
             }],
+            may_pass,
             findings: Vec::new(),
             has_report: false,
             outlines: Vec::new(),

@@ -196,7 +196,7 @@ mod tests {
         let why = "no surface, \"but\" text".to_owned();
         [
             CaseRecord::checked(&result, "a", &[], Vec::new(), provenance.clone()),
-            CaseRecord::unreadable(None, "b", why, provenance),
+            CaseRecord::unreadable(None, "b", (why, false), provenance),
         ]
     }
 

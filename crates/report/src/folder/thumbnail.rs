@@ -1,7 +1,8 @@
 //! A small picture of an impression on which something fails, kept beside its
 //! results for the page over all of them.
 
-use crate::files::outputs::{WriteError, write_all};
+use crate::files::WriteError;
+use crate::files::outputs::write_all;
 use crate::picture::tissue_side;
 use crate::result::CaseResult;
 use check::CheckedCase;

@@ -223,7 +223,7 @@ mod tests {
         let record = CaseRecord::checked(&result, "c", &[], Vec::new(), provenance());
         add(&record, "c");
         let why = "case file: line 1: <nothing>".to_owned();
-        add(&CaseRecord::unreadable(None, "d", why, provenance()), "d");
+        add(&CaseRecord::unreadable(None, "d", (why, false), provenance()), "d");
         page.html()
     }
 
