@@ -175,10 +175,43 @@ fn the_report_opens_alone_fits_the_screen_and_prints() {
     // The beginning of a PDF file in base64.
     assert!(pdf.starts_with("JVBERi0"), "{pdf:.20}");
     assert!(pdf.len() > 100_000, "{}", pdf.len());
+    assert_prints_in_two_depths(&mut browser, 6);
 
     let sheet = page.with_file_name("sheet.html");
     assert_opens_alone(&mut browser, &sheet);
     assert_eq!(browser.pages(), 1);
+}
+
+#[test]
+fn the_report_of_two_jaws_opens_alone_and_prints_on_few_pages() {
+    let folder = tempfile::tempdir().unwrap();
+    let Some(mut browser) = Browser::open(folder.path()) else {
+        return;
+    };
+    assert_eq!(run(folder.path(), &["demo", "demo"]).code, Some(0));
+    let check = ["check", "demo/case.toml", "--out", "results"];
+    assert_eq!(run(folder.path(), &check).code, Some(1));
+    let page = folder.path().join("results/report.html");
+    assert_opens_alone(&mut browser, &page.canonicalize().unwrap());
+    assert_prints_in_two_depths(&mut browser, 14);
+}
+
+/// The print holds the first depth, on at most `most` pages; what somebody opened; and all of it
+/// when that is asked for.
+fn assert_prints_in_two_depths(browser: &mut Browser, most: usize) {
+    let first = browser.pages();
+    assert!((2..=most).contains(&first), "{first} pages");
+    browser.value("document.querySelector('#limits').closest('details').open = true");
+    let opened = browser.pages();
+    assert!(opened > first, "{opened} pages, {first} before");
+    browser.value("document.querySelector('#print-everything').click()");
+    let whole = browser.pages();
+    assert!(whole > opened, "{whole} pages in all, {opened} before");
+    // A link into what is folded opens it.
+    let notes = "document.querySelector('#notes-in-full').closest('details')";
+    assert_eq!(browser.value(&format!("{notes}.open")), json!(false));
+    browser.value("document.querySelector('table.notes a').click()");
+    assert_eq!(browser.value(&format!("{notes}.open")), json!(true));
 }
 
 /// Nothing is asked of any other place, nothing complains, nothing is wider than

@@ -1,18 +1,19 @@
 //! The relation of the jaws.
 
+use super::chapter::Chapter;
 use super::figure::{limit, quantity};
 use super::material::Material;
 use super::table::{table, words};
 use crate::result::{JawRelation, ProtocolResult, Side, SpaceStation};
 use maud::{Markup, html};
 
-pub fn section(material: &Material<'_>) -> Option<Markup> {
-    let relation = material.result.jaw_relation.as_ref()?;
+pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
+    let Some(relation) = &material.result.jaw_relation else {
+        return Vec::new();
+    };
     let protocol = &material.result.protocol;
     let rows = rows(relation, protocol);
-    Some(html! {
-        section {
-            h2 #jaw-relation { "Jaw relation" }
+    let body = html! {
             @if !rows.is_empty() {
                 (table("Relation of the jaws", &["Figure", "Measured (k = 2)", "Limits"], &rows))
             }
@@ -24,8 +25,8 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
                 "The scan of the record shows where the jaws were held. Whether that is centric relation, and "
                 "whether the vertical dimension suits the patient, cannot be read from it."
             }
-        }
-    })
+    };
+    vec![Chapter::first("jaw-relation", "Jaw relation", body)]
 }
 
 /// A limit from below and one from above, as far as there are such.

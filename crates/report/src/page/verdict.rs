@@ -1,5 +1,6 @@
 //! What to do, first things first.
 
+use super::chapter::Chapter;
 use super::figure::{limit, quantity};
 use super::material::Material;
 use super::overlay;
@@ -10,17 +11,15 @@ use crate::text::steps::steps;
 use crate::text::words::{finding_place, impression_name, verdict_word};
 use maud::{Markup, html};
 
-pub fn section(material: &Material<'_>) -> Option<Markup> {
+pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let result = material.result;
-    Some(html! {
-        section {
-            h2 #first { "What to do first" }
-            div.beside {
-                div { (in_order(result)) (verdicts(result)) }
-                div.overview { (overview(material)) }
-            }
+    let body = html! {
+        div.beside {
+            div { (in_order(result)) (verdicts(result)) }
+            div.overview { (overview(material)) }
         }
-    })
+    };
+    vec![Chapter::first("first", "What to do first", body)]
 }
 
 fn in_order(result: &CaseResult) -> Markup {
@@ -58,6 +57,7 @@ fn verdicts(result: &CaseResult) -> Markup {
                 li {
                     a href={ "#impression-" (number + 1) } { (capital(&impression_name(impression))) }
                     ": " strong { (verdict_word(impression.verdict)) }
+                    @if impression.superseded { " (a wash followed)" }
                     @if let Some(least) = impression.cover.as_ref().and_then(|cover| cover.min_mm) {
                         "; least thickness " (quantity(least, impression.cover.as_ref().and_then(|cover| cover.uncertainty_mm), "mm"))
                         @if let Some(found) = result.protocol.limits.get("show_through_mm") {
@@ -70,11 +70,12 @@ fn verdicts(result: &CaseResult) -> Markup {
     }
 }
 
-/// Each impression, small, from where the most pressing findings show.
+/// Each impression to be worked from, small, from where the most pressing findings show.
 fn overview(material: &Material<'_>) -> Markup {
     let impressions = material.result.impressions.iter().enumerate();
+    let current = impressions.filter(|(_, impression)| !impression.superseded);
     html! {
-        @for (number, impression) in impressions {
+        @for (number, impression) in current {
             @if let Some(picture) = overlay::telling(material.result, number, impression, &material.pictures.views[number]) {
                 (overlay::whole(material.result, number, impression, picture, Marked::FindingsAgain))
             }
