@@ -97,7 +97,20 @@ impl Browser {
             let asked = json!({"preferCSSPageSize": true, "pageRanges": number.to_string()});
             self.answer("Page.printToPDF", asked)["error"].is_null()
         };
-        (1..).take_while(|&number| prints(number)).count()
+        let mut beyond = 2;
+        while prints(beyond) {
+            beyond *= 2;
+        }
+        let mut last = beyond / 2;
+        while beyond - last > 1 {
+            let middle = last.midpoint(beyond);
+            if prints(middle) {
+                last = middle;
+            } else {
+                beyond = middle;
+            }
+        }
+        last
     }
 
     fn hear(&mut self) -> Value {
@@ -189,11 +202,14 @@ fn the_report_of_two_jaws_opens_alone_and_prints_on_few_pages() {
         return;
     };
     assert_eq!(run(folder.path(), &["demo", "demo"]).code, Some(0));
-    let check = ["check", "demo/case.toml", "--out", "results"];
+    let check = ["check", "demo/case.toml", "--out", "results", "--return"];
     assert_eq!(run(folder.path(), &check).code, Some(1));
     let page = folder.path().join("results/report.html");
     assert_opens_alone(&mut browser, &page.canonicalize().unwrap());
     assert_prints_in_two_depths(&mut browser, 14);
+    let note = page.with_file_name("return.html").canonicalize().unwrap();
+    assert_opens_alone(&mut browser, &note);
+    assert_eq!(browser.pages(), 1);
 }
 
 /// The print holds the first depth, on at most `most` pages; what somebody opened; and all of it

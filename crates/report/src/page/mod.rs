@@ -29,6 +29,7 @@ pub(crate) mod overlay;
 mod parcel;
 mod provenance;
 mod scan;
+mod space_chart;
 mod table;
 #[cfg(test)]
 mod tests;
