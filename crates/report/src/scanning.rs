@@ -15,15 +15,20 @@ pub fn scanning_page(text: &str) -> String {
     let body = html! {
         main.scanning {
             header { h1 { (crate::text::format::capital(title)) } }
-            @for part in parts { (section(part)) }
+            @for (number, part) in parts.enumerate() { (section(number, part)) }
         }
         footer { p { "An aid to inspection, not a medical device; the licensed clinician decides." } }
     };
     whole(title, &body)
 }
 
-fn section(part: &str) -> Markup {
+fn section(number: usize, part: &str) -> Markup {
     let (heading, text) = part.split_once('\n').unwrap_or((part, ""));
+    // Names within a page must be its own.
+    let own = |svg: Vec<u8>| {
+        let svg = String::from_utf8_lossy(&svg).into_owned();
+        svg.replace("id=\"hatch\"", &format!("id=\"hatch-{number}\""))
+    };
     html! {
         section {
             div {
@@ -33,7 +38,7 @@ fn section(part: &str) -> Markup {
                 }
             }
             @if let Some(svg) = drawing(heading) {
-                figure { (PreEscaped(String::from_utf8_lossy(&svg))) }
+                figure { (PreEscaped(own(svg))) }
             }
         }
     }
