@@ -1,13 +1,13 @@
 //! What to do, first things first.
 
-use super::chapter::Chapter;
+use super::chapter::{Chapter, folded};
 use super::figure::{limit, quantity};
 use super::material::Material;
 use super::overlay;
 use super::overlay::Marked;
 use crate::result::CaseResult;
 use crate::text::format::capital;
-use crate::text::steps::steps;
+use crate::text::steps::{Step, steps};
 use crate::text::words::{finding_place, impression_name, verdict_word};
 use maud::{Markup, html};
 
@@ -22,26 +22,39 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     vec![Chapter::first("first", "What to do first", body)]
 }
 
+/// Steps that stand open; of more, the others are folded. Their findings stand in
+/// full or in the table of further places all the same.
+const MOST_STEPS: usize = 10;
+
 fn in_order(result: &CaseResult) -> Markup {
     let steps = steps(result);
+    let (open, further) = steps.split_at(steps.len().min(MOST_STEPS));
     html! {
-        @if steps.is_empty() {
+        @if open.is_empty() {
             p { "No failures and no open questions in the checks that were made." }
         } @else {
-            ol.steps {
-                @for step in &steps {
+            ol.steps { @for step in open { (item(result, step)) } }
+        }
+        @if !further.is_empty() {
+            p { "More is to be done: see the table of further places." }
+            (folded("further-steps", &html! { h3 { "Further steps, in their order" } }, &html! {
+                ol.steps start=(open.len() + 1) { @for step in further { (item(result, step)) } }
+            }))
+        }
+    }
+}
+
+fn item(result: &CaseResult, step: &Step<'_>) -> Markup {
+    html! {
+        li {
+            (step.instruction) " "
+            ul.refs {
+                @for finding in &step.findings {
                     li {
-                        (step.instruction) " "
-                        ul.refs {
-                            @for finding in &step.findings {
-                                li {
-                                    a href={ "#" (finding.id) } { (finding.id) } " "
-                                    (finding.check.replace('-', " "))
-                                    @let place = finding_place(result, finding);
-                                    @if !place.is_empty() { ", " (place) }
-                                }
-                            }
-                        }
+                        a href={ "#" (finding.id) } { (finding.id) } " "
+                        (finding.check.replace('-', " "))
+                        @let place = finding_place(result, finding);
+                        @if !place.is_empty() { ", " (place) }
                     }
                 }
             }

@@ -24,11 +24,21 @@ const CAUTIONS: &str = "This note comes from an aid to inspection, not a medical
     Disinfect before handling and shipping. Makers' instructions take precedence.";
 
 /// Parts of instructions for whoever runs the program, and what they are to a clinic.
-const TURNED: [(&str, &str); 5] = [
+const TURNED: [(&str, &str); 8] = [
     ("this figure is too low: scan", "scan"),
     ("and check again", "and send that scan"),
     ("Too close to the limit to tell", "Too close to tell"),
     ("thicker than the limit", "thick"),
+    (
+        "The case holds no jaw relation: give the scan of the record or the vertical dimension under \
+         [jaw_relation], or say why there is none (no_jaw_relation_because under [parcel]).",
+        "Send the jaw-relation record with its scan, or state the vertical dimension; or tell us why there is none.",
+    ),
+    (
+        "There is no list of what must be in the parcel: give it as `expected` under [parcel].",
+        "Send a list of what belongs in the parcel.",
+    ),
+    (" (one_arch_because under [parcel])", ""),
     (
         " (vertical_dimension_readings_mm, rest_vertical_dimension_readings_mm)",
         "",
