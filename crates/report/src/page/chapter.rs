@@ -94,10 +94,10 @@ pub(super) fn contents(chapters: &[Chapter]) -> Markup {
             ul { @for chapter in of(Depth::Second) { (entry(chapter)) } }
             p {
                 input type="checkbox" id=(PRINT_EVERYTHING) autocomplete="off";
-                " " label for=(PRINT_EVERYTHING) { "Print everything" }
-            }
-            p.aside {
-                "Without this tick, the print holds what is open on the page: folded parts only where you opened them."
+                " " label for=(PRINT_EVERYTHING) { "Print everything" } " "
+                span.aside {
+                    "Without this tick, the print holds what is open on the page: folded parts only where you opened them."
+                }
             }
         }
     }

@@ -24,7 +24,7 @@ const CAUTIONS: &str = "This note comes from an aid to inspection, not a medical
     Disinfect before handling and shipping. Makers' instructions take precedence.";
 
 /// Parts of instructions for whoever runs the program, and what they are to a clinic.
-const TURNED: [(&str, &str); 8] = [
+const TURNED: [(&str, &str); 13] = [
     ("this figure is too low: scan", "scan"),
     ("and check again", "and send that scan"),
     ("Too close to the limit to tell", "Too close to tell"),
@@ -39,6 +39,14 @@ const TURNED: [(&str, &str); 8] = [
         "Send a list of what belongs in the parcel.",
     ),
     (" (one_arch_because under [parcel])", ""),
+    (" (disinfectant, disinfection_min)", ""),
+    (" (disinfectant)", ""),
+    (" (disinfection_min)", ""),
+    ("say so (stops_relieved = true)", "tell us"),
+    (
+        "Say whether the written prescription is enclosed (prescription = true), and enclose it.",
+        "Enclose the written prescription.",
+    ),
     (
         " (vertical_dimension_readings_mm, rest_vertical_dimension_readings_mm)",
         "",
