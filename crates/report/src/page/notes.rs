@@ -80,7 +80,7 @@ fn sentences(finding: &Finding) -> (Vec<&str>, Vec<&str>) {
 pub fn table(result: &CaseResult, caption: &str, notes: &[&Finding]) -> Markup {
     let is_of_safety = notes.iter().any(|note| note.instruction.contains(SAFETY));
     html! {
-        div.scroll role="region" aria-label=(caption) tabindex="0" {
+        div.scroll role="group" aria-label=(caption) tabindex="0" {
             table.notes {
                 caption { (caption) }
                 thead { tr {
