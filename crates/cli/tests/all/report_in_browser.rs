@@ -196,6 +196,22 @@ fn the_report_of_two_jaws_opens_alone_and_prints_on_few_pages() {
     assert_eq!(browser.pages(), 1);
 }
 
+#[test]
+fn the_page_on_scanning_opens_alone_and_is_one_page() {
+    let folder = tempfile::tempdir().unwrap();
+    let Some(mut browser) = Browser::open(folder.path()) else {
+        return;
+    };
+    let help = ["help", "scanning", "--html", "scanning.html"];
+    assert_eq!(run(folder.path(), &help).code, Some(0));
+    let page = folder.path().join("scanning.html").canonicalize().unwrap();
+    assert_opens_alone(&mut browser, &page);
+    assert_eq!(browser.pages(), 1);
+    let other = run(folder.path(), &["help", "start", "--html", "start.html"]);
+    assert_eq!(other.code, Some(2), "{}", other.complaint);
+    assert!(!folder.path().join("start.html").exists());
+}
+
 /// The print holds the first depth, on at most `most` pages; what somebody opened; and all of it
 /// when that is asked for.
 fn assert_prints_in_two_depths(browser: &mut Browser, most: usize) {

@@ -193,14 +193,14 @@ fn pages(
     }
     let pictures = picture::pictures(checked).map_err(WriteError::Picture)?;
     let sheet = sheet::sheet(result, &pictures);
-    let note = sheet::return_note(result, &pictures);
+    let note = || sheet::return_note(result, &pictures);
     (wanted.par_iter())
         .map(|file| {
             let bytes = match file.kind {
                 FileKind::Sheet => sheet::page(&sheet).into_bytes(),
                 FileKind::SheetPdf => sheet::pdf(&sheet).map_err(WriteError::Picture)?,
-                FileKind::ReturnNote => sheet::page(&note).into_bytes(),
-                FileKind::ReturnNotePdf => sheet::pdf(&note).map_err(WriteError::Picture)?,
+                FileKind::ReturnNote => sheet::page(&note()).into_bytes(),
+                FileKind::ReturnNotePdf => sheet::pdf(&note()).map_err(WriteError::Picture)?,
                 FileKind::ReturnText => sheet::return_text(result).into_bytes(),
                 _ => page::report(result, &pictures, files).into_bytes(),
             };
