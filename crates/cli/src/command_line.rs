@@ -71,6 +71,9 @@ pub enum Command {
         /// Command or topic
         #[arg(value_name = "COMMAND|TOPIC")]
         of: Vec<String>,
+        /// Write the page on 'scanning' with its drawings, to be printed
+        #[arg(long, value_name = "FILE")]
+        html: Option<PathBuf>,
     },
     /// Show a result on the impression, in a window
     ///
@@ -106,6 +109,12 @@ pub struct CheckArguments {
     /// Open the sheet when it is written
     #[arg(long, conflicts_with = "no_report")]
     pub open: bool,
+    /// Write a return note for the clinic, too, where something is asked of it
+    ///
+    /// One page without the laboratory's limits (return.html, return.pdf), and a
+    /// text to paste into a message (return.txt).
+    #[arg(long = "return", conflicts_with = "no_report")]
+    pub return_note: bool,
     /// List every file that was written
     #[arg(long, conflicts_with = "json")]
     pub verbose: bool,

@@ -40,6 +40,8 @@ pub enum Failure {
     Code(#[from] UnknownCode),
     #[error("'{0}' is not a command or a topic; 'archproof help' lists them all")]
     Topic(String),
+    #[error("only the page on scanning has drawings: 'archproof help scanning --html FILE'")]
+    NoDrawings,
     #[error("the threads could not be started ({0}); try a smaller number with --threads")]
     Threads(#[from] rayon::ThreadPoolBuildError),
     #[error(transparent)]

@@ -2,6 +2,8 @@
 //! finding. One snapshot, to be read from end to end like a conversation.
 
 use crate::result::CaseResult;
+use crate::sheet::return_text;
+use crate::sheet::tests::assert_names_no_limit;
 use crate::testing::{loaded, parcel};
 use crate::text::summary::summary;
 use crate::text::words::exit_status;
@@ -332,6 +334,18 @@ fn thirty_cases_of_one_cause_each_read_like_a_conversation() {
         writeln!(text, "  exit status {}\n", exit_status(result.verdict)).unwrap();
     }
     insta::assert_snapshot!(text);
+}
+
+#[test]
+fn the_clinic_is_asked_in_words_that_need_no_program() {
+    for (what, given) in CASES {
+        let result = CaseResult::of(&checked(given()));
+        let text = return_text(&result);
+        for words in ["--", "`", "_", "case file", "check again", "archproof"] {
+            assert!(!text.contains(words), "{what} {words}: {text}");
+        }
+        assert_names_no_limit(&result, &text);
+    }
 }
 
 /// The text without terminal colours.

@@ -29,6 +29,7 @@ pub mod folder;
 mod page;
 mod picture;
 pub mod result;
+mod scanning;
 mod sheet;
 #[cfg(test)]
 mod snapshots;
@@ -46,6 +47,8 @@ pub use files::outputs::{
     write_all,
 };
 pub use files::repeats::write_repeats;
+pub use scanning::scanning_page;
+pub use sheet::add_return_note;
 pub use studies::artefact::{ArtefactResult, Outcome};
 pub use studies::comparable::{comparable_figures, kept_figures};
 pub use studies::gauge::GaugeResult;
@@ -55,7 +58,7 @@ pub use text::artefact::artefact_text;
 pub use text::figures;
 pub use text::gauge::gauge_text;
 pub use text::inspection::{inspection_head, inspection_row};
-pub use text::names::{REPORT_FILE, SHEET_FILE, plain};
+pub use text::names::{REPORT_FILE, RETURN_FILE, RETURN_TEXT_FILE, SHEET_FILE, plain};
 pub use text::repeat::repeat_text;
 pub use text::summary::summary;
 

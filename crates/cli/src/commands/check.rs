@@ -8,8 +8,8 @@ use crate::terminal::{note, say};
 use check::Clock;
 use report::result::{CaseResult, Times};
 use report::{
-    REPORT_FILE, RESULT_FILE, SHEET_FILE, default_folder, folder_without_case, result_json,
-    summary, words, write_all,
+    REPORT_FILE, RESULT_FILE, RETURN_FILE, RETURN_TEXT_FILE, SHEET_FILE, add_return_note,
+    default_folder, folder_without_case, result_json, summary, words, write_all,
 };
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
@@ -66,6 +66,7 @@ pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failur
     });
     let mut result = CaseResult::of(&checked);
     result.times = Some(Times::of(&checked, &clock.stop()));
+    let is_returned = arguments.return_note && add_return_note(&mut result);
     let writing = Instant::now();
     if arguments.no_report {
         result.files.retain(|file| !file.kind.is_page());
@@ -80,6 +81,9 @@ pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failur
         say(&result_json(&result))?;
     } else {
         let mut text = summary(&result) + &to_read(&folder, &files);
+        if arguments.return_note && !is_returned {
+            text += "Return note: none was written, since nothing is asked of the clinic.\n";
+        }
         if arguments.verbose {
             text += &whereabouts(&folder, &files);
         }
@@ -103,7 +107,12 @@ fn table(result: &CaseResult, writing: Duration) -> String {
 
 /// Says where the pages for people lie; where there are none, the result.
 fn to_read(folder: &Path, files: &[String]) -> String {
-    let pages = [("Sheet", SHEET_FILE), ("Report", REPORT_FILE)];
+    let pages = [
+        ("Sheet", SHEET_FILE),
+        ("Report", REPORT_FILE),
+        ("Return note", RETURN_FILE),
+        ("Text of the return note", RETURN_TEXT_FILE),
+    ];
     let line = |(word, file): (&str, &str)| {
         let path = folder.join(file);
         format!("{word}: {}\n", mesh::read::shown_path(&path))

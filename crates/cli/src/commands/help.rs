@@ -2,13 +2,21 @@
 
 use crate::command_line::Arguments;
 use crate::failure::Failure;
+use crate::interrupt::uninterrupted;
 use crate::terminal::say;
 use clap::CommandFactory;
+use mesh::read::shown_path;
+use mesh::write::write_atomically;
+use report::scanning_page;
 use std::fmt::Write;
+use std::path::Path;
+
+const SCANNING: &str = include_str!("../pages/scanning.md");
 
 /// The pages, by topic; each begins with its topic and what it is about.
-const PAGES: [(&str, &str); 8] = [
+const PAGES: [(&str, &str); 9] = [
     ("start", include_str!("../pages/start.md")),
+    ("scanning", SCANNING),
     ("case-file", include_str!("../pages/case-file.md")),
     ("files", include_str!("../pages/files.md")),
     (
@@ -22,7 +30,13 @@ const PAGES: [(&str, &str); 8] = [
 ];
 
 /// Prints the help of a command, and the page of a topic where there is one of that name.
-pub fn run(of: &[String]) -> Result<(), Failure> {
+pub fn run(of: &[String], html: Option<&Path>) -> Result<(), Failure> {
+    if let Some(file) = html {
+        return match of {
+            [topic] if topic == "scanning" => write(file),
+            _ => Err(Failure::NoDrawings),
+        };
+    }
     let mut command = Arguments::command();
     command.build();
     let found = of.iter().try_fold(&mut command, |within, name| {
@@ -41,6 +55,14 @@ pub fn run(of: &[String]) -> Result<(), Failure> {
         (None, None) => return Err(Failure::Topic(of.join(" ").escape_debug().to_string())),
     };
     say(&text)?;
+    Ok(())
+}
+
+/// Writes the page on scanning with its drawings.
+fn write(file: &Path) -> Result<(), Failure> {
+    let page = scanning_page(SCANNING);
+    uninterrupted(|| write_atomically(file, |out| out.write_all(page.as_bytes())))?;
+    say(&format!("Written: {}\n", shown_path(file)))?;
     Ok(())
 }
 
@@ -70,6 +92,16 @@ mod tests {
             assert!(page.starts_with(&format!("# {topic}: ")), "{topic}");
         }
         assert_eq!(topics().lines().count(), 1 + PAGES.len());
+    }
+
+    #[test]
+    fn the_page_on_scanning_has_a_drawing_to_each_section_and_states_the_limit() {
+        let page = scanning_page(SCANNING);
+        let sections = SCANNING.matches("\n## ").count();
+        // The last says how to name files.
+        assert_eq!(page.matches("<svg").count(), sections - 1);
+        let limit = judge::Protocol::default().value(judge::LimitKey::MedianEdge);
+        assert!(SCANNING.contains(&format!("Above a median edge of {limit} mm")));
     }
 
     #[test]

@@ -37,7 +37,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::View { arguments } => return view::run(&arguments),
         Command::Clean { scan, out } => clean::run(&scan, &out)?,
         Command::Demo { dir } => demo::run(&dir)?,
-        Command::Help { of } => help::run(&of)?,
+        Command::Help { of, html } => help::run(&of, html.as_deref())?,
         Command::Explain { code } => explain::run(code.as_deref())?,
         Command::Protocol { command } => protocol::run(&command)?,
         Command::Repeat(arguments) => repeat::run(&arguments)?,

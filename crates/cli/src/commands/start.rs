@@ -133,6 +133,7 @@ fn checked(path: &Path) -> Result<ExitCode, Failure> {
         json: false,
         no_report: false,
         open: false,
+        return_note: false,
         verbose: false,
         times: false,
         threads: None,

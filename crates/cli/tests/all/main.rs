@@ -11,6 +11,8 @@ mod interrupted;
 mod questions;
 mod repeat;
 mod report_in_browser;
+mod return_note;
+mod sides;
 mod start;
 mod view;
 mod whole_road;

@@ -6,6 +6,8 @@
 #![allow(clippy::unwrap_used, clippy::print_stderr, reason = "tests")]
 
 use crate::common::run;
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
 use serde_json::{Value, json};
 use std::fs;
 use std::io::{BufRead, BufReader, Write};
@@ -68,13 +70,6 @@ impl Browser {
     }
 
     fn ask(&mut self, method: &str, parameters: Value) -> Value {
-        let told = self.answer(method, parameters);
-        assert!(told["error"].is_null(), "{method}: {told}");
-        told["result"].clone()
-    }
-
-    /// What is told to a request, be it a refusal.
-    fn answer(&mut self, method: &str, parameters: Value) -> Value {
         self.sent += 1;
         let mut message = json!({"id": self.sent, "method": method, "params": parameters});
         if let Some(session) = &self.session {
@@ -85,7 +80,8 @@ impl Browser {
         loop {
             let told = self.hear();
             if told["id"] == json!(self.sent) {
-                return told;
+                assert!(told["error"].is_null(), "{method}: {told}");
+                return told["result"].clone();
             }
             self.events.push(told);
         }
@@ -93,11 +89,12 @@ impl Browser {
 
     /// On how many pages the page at hand prints.
     fn pages(&mut self) -> usize {
-        let mut prints = |number: usize| {
-            let asked = json!({"preferCSSPageSize": true, "pageRanges": number.to_string()});
-            self.answer("Page.printToPDF", asked)["error"].is_null()
-        };
-        (1..).take_while(|&number| prints(number)).count()
+        const OBJECT: &[u8] = b"/Type /Page\n";
+        let printed = self.ask("Page.printToPDF", json!({"preferCSSPageSize": true}));
+        let pdf = STANDARD.decode(printed["data"].as_str().unwrap()).unwrap();
+        pdf.windows(OBJECT.len())
+            .filter(|part| *part == OBJECT)
+            .count()
     }
 
     fn hear(&mut self) -> Value {
@@ -175,10 +172,62 @@ fn the_report_opens_alone_fits_the_screen_and_prints() {
     // The beginning of a PDF file in base64.
     assert!(pdf.starts_with("JVBERi0"), "{pdf:.20}");
     assert!(pdf.len() > 100_000, "{}", pdf.len());
+    assert_prints_in_two_depths(&mut browser, 6);
 
     let sheet = page.with_file_name("sheet.html");
     assert_opens_alone(&mut browser, &sheet);
     assert_eq!(browser.pages(), 1);
+}
+
+#[test]
+fn the_report_of_two_jaws_opens_alone_and_prints_on_few_pages() {
+    let folder = tempfile::tempdir().unwrap();
+    let Some(mut browser) = Browser::open(folder.path()) else {
+        return;
+    };
+    assert_eq!(run(folder.path(), &["demo", "demo"]).code, Some(0));
+    let check = ["check", "demo/case.toml", "--out", "results", "--return"];
+    assert_eq!(run(folder.path(), &check).code, Some(1));
+    let page = folder.path().join("results/report.html");
+    assert_opens_alone(&mut browser, &page.canonicalize().unwrap());
+    assert_prints_in_two_depths(&mut browser, 14);
+    let note = page.with_file_name("return.html").canonicalize().unwrap();
+    assert_opens_alone(&mut browser, &note);
+    assert_eq!(browser.pages(), 1);
+}
+
+#[test]
+fn the_page_on_scanning_opens_alone_and_is_one_page() {
+    let folder = tempfile::tempdir().unwrap();
+    let Some(mut browser) = Browser::open(folder.path()) else {
+        return;
+    };
+    let help = ["help", "scanning", "--html", "scanning.html"];
+    assert_eq!(run(folder.path(), &help).code, Some(0));
+    let page = folder.path().join("scanning.html").canonicalize().unwrap();
+    assert_opens_alone(&mut browser, &page);
+    assert_eq!(browser.pages(), 1);
+    let other = run(folder.path(), &["help", "start", "--html", "start.html"]);
+    assert_eq!(other.code, Some(2), "{}", other.complaint);
+    assert!(!folder.path().join("start.html").exists());
+}
+
+/// The print holds the first depth, on at most `most` pages; what somebody opened; and all of it
+/// when that is asked for.
+fn assert_prints_in_two_depths(browser: &mut Browser, most: usize) {
+    let first = browser.pages();
+    assert!((2..=most).contains(&first), "{first} pages");
+    browser.value("document.querySelector('#limits').closest('details').open = true");
+    let opened = browser.pages();
+    assert!(opened > first, "{opened} pages, {first} before");
+    browser.value("document.querySelector('#print-everything').click()");
+    let whole = browser.pages();
+    assert!(whole > opened, "{whole} pages in all, {opened} before");
+    // A link into what is folded opens it.
+    let notes = "document.querySelector('#notes-in-full').closest('details')";
+    assert_eq!(browser.value(&format!("{notes}.open")), json!(false));
+    browser.value("document.querySelector('table.notes a').click()");
+    assert_eq!(browser.value(&format!("{notes}.open")), json!(true));
 }
 
 /// Nothing is asked of any other place, nothing complains, nothing is wider than

@@ -153,6 +153,18 @@ impl Sheet {
         self.put(dot);
     }
 
+    /// A dot at the place of something with a name.
+    pub fn place(&mut self, middle: SheetPoint, radius: f64, of: &str) {
+        let dot = Circle::new()
+            .set("cx", round(middle[0]))
+            .set("cy", round(middle[1]))
+            .set("r", round(radius))
+            .set("fill", INK)
+            .set("class", "place")
+            .set("data-of", of);
+        self.put(dot);
+    }
+
     pub fn text(&mut self, at: SheetPoint, anchor: Anchor, size: f64, text: &str) {
         self.put(lettering(at, anchor, size, text));
     }

@@ -3,6 +3,7 @@
 
 use super::canvas::{Anchor, GREY, INK, LIMIT, Sheet, Stroke, text_width};
 use super::lanes::lanes;
+use super::locator::Locator;
 use super::plot::{Across, Chart, LEFT, RIGHT, SMALL, WIDTH};
 use super::rows::{ROWS, RowFrame, draw_row, row_height};
 use super::track::{Track, tracks};
@@ -10,13 +11,20 @@ use super::words::{heading, patient_side};
 use crate::text::{facing, names};
 use check::CheckedCase;
 use judge::{Finding, Severity, words};
-use measure::{Border, Side};
+use measure::{Border, Frame, Side};
 
 const TITLE_HEIGHT: f64 = 64.0;
-const LEGEND_HEIGHT: f64 = 64.0;
+/// Height of the legend, with the small arch beside it.
+const LEGEND_HEIGHT: f64 = 186.0;
+/// Width and height of the small arch.
+const ARCH_SIZE: [f64; 2] = [250.0, 166.0];
+/// Room on either side of it for the names of places, px.
+const ARCH_ASIDE: f64 = 56.0;
 const LANE: f64 = 17.0;
 /// Size of the words for the patient's sides, px.
 const SIDE: f64 = 20.0;
+/// Where the legend ends.
+const LEGEND_RIGHT: f64 = RIGHT - ARCH_SIZE[0] - 2.0 * ARCH_ASIDE;
 
 /// The chart of an impression's border as the bytes of an SVG file; `None`
 /// where no border was followed.
@@ -49,6 +57,7 @@ pub(crate) fn border_chart(checked: &CheckedCase, impression: usize) -> Option<V
         top += height;
     }
     draw_legend(&mut sheet, top + 8.0);
+    chart.draw_arch(&mut sheet, &measured.frame, top + 12.0);
     Some(sheet.encoded())
 }
 
@@ -130,6 +139,18 @@ impl Chart<'_> {
             Stroke::dashed(INK, 1.0, "9 3 2 3"),
         );
         self.draw_axis(sheet, track, across, at);
+    }
+
+    /// Where the findings of the chart lie on the arch.
+    fn draw_arch(&self, sheet: &mut Sheet, frame: &Frame, top: f64) {
+        let left = RIGHT - ARCH_SIZE[0] - ARCH_ASIDE;
+        let arch = Locator::draw(sheet, self.border, frame, [left, top], ARCH_SIZE);
+        let worst = |finding: &Finding| finding.stretch.map(|stretch| stretch.worst);
+        let named: Vec<(usize, String)> = (self.findings.iter())
+            .filter_map(|(number, finding)| Some((worst(finding)?, names::finding(*number))))
+            .filter(|(station, _)| *station < self.border.stations.len())
+            .collect();
+        arch.mark(sheet, &named);
     }
 
     /// Findings on a track with where they are, and their numbers.
@@ -259,7 +280,7 @@ fn draw_legend(sheet: &mut Sheet, top: f64) {
     let mut at = [LEFT, top + 14.0];
     let mut entry = |sheet: &mut Sheet, draw: &dyn Fn(&mut Sheet, [f64; 2]), words: &str| {
         let width = 44.0 + text_width(words, SMALL) + 20.0;
-        if at[0] + width > RIGHT {
+        if at[0] + width > LEGEND_RIGHT {
             at = [LEFT, at[1] + 20.0];
         }
         draw(sheet, at);

@@ -6,13 +6,16 @@
 pub(crate) mod canvas;
 mod chart;
 mod lanes;
+mod locator;
 mod plot;
 mod rows;
+pub(crate) mod scanning;
 mod section;
 mod track;
 mod words;
 
 pub(crate) use chart::border_chart;
+pub(crate) use locator::SIDE_LETTER;
 pub(crate) use section::finding_section;
 
 #[cfg(test)]

@@ -1,6 +1,7 @@
 //! The section at the worst station of a finding, with its dimensions.
 
 use super::canvas::{Anchor, GREY, INK, LIMIT, Sheet, SheetPoint, Stroke, TRAY, text_width};
+use super::locator::Locator;
 use super::words::{heading, patient_side};
 use crate::text::figures::station_figure;
 use crate::text::format::capital;
@@ -9,11 +10,15 @@ use check::CheckedCase;
 use judge::{Finding, LimitKey, words};
 use measure::{Border, BorderPart, SectionPoint, Station, StationFigure};
 
-const WIDTH: f64 = 1080.0;
+const WIDTH: f64 = 1300.0;
 const HEIGHT: f64 = 640.0;
 /// The part of the sheet that the section fills: from, to.
 const FIELD: [SheetPoint; 2] = [[40.0, 104.0], [700.0, 580.0]];
 const TABLE_LEFT: f64 = 760.0;
+const TABLE_RIGHT: f64 = 1060.0;
+/// Upper left corner and size of the small arch.
+const ARCH_AT: SheetPoint = [1080.0, 96.0];
+const ARCH_SIZE: [f64; 2] = [200.0, 230.0];
 const SMALL: f64 = 13.0;
 
 const TISSUE: Stroke = Stroke::whole(INK, 2.8);
@@ -27,12 +32,10 @@ const CIRCLE: Stroke = Stroke::dashed(LIMIT, 1.4, "5 3");
 pub(crate) fn finding_section(checked: &CheckedCase, number: usize) -> Option<Vec<u8>> {
     let finding = checked.judged.findings.get(number)?;
     let impression = finding.impression?;
-    let border = checked.impressions[impression]
-        .measured()?
-        .border
-        .as_ref()
-        .ok()?;
-    let station = border.stations.get(finding.stretch?.worst)?;
+    let measured = checked.impressions[impression].measured()?;
+    let border = measured.border.as_ref().ok()?;
+    let worst = finding.stretch?.worst;
+    let station = border.stations.get(worst)?;
     let place = format!(
         "{}, {}",
         words::zone(station.zone),
@@ -54,6 +57,9 @@ pub(crate) fn finding_section(checked: &CheckedCase, number: usize) -> Option<Ve
     draw_sides(&mut sheet, station);
     draw_dimensions(&mut sheet, &view, station);
     draw_scale_bar(&mut sheet, &view);
+    let arch = Locator::draw(&mut sheet, border, &measured.frame, ARCH_AT, ARCH_SIZE);
+    arch.mark_section(&mut sheet, worst, &names::finding(number));
+    draw_arch_caption(&mut sheet);
     draw_table(
         &mut sheet,
         &StationTable {
@@ -247,6 +253,15 @@ fn draw_scale_bar(sheet: &mut Sheet, view: &View) {
     );
 }
 
+fn draw_arch_caption(sheet: &mut Sheet) {
+    let middle = ARCH_AT[0] + ARCH_SIZE[0] / 2.0;
+    let mut y = ARCH_AT[1] + ARCH_SIZE[1] + 16.0;
+    for line in ["Where the section lies,", "seen as in the pictures"] {
+        sheet.text([middle, y], Anchor::Middle, SMALL, line);
+        y += 17.0;
+    }
+}
+
 /// What the table beside the drawing says.
 struct StationTable<'a> {
     checked: &'a CheckedCase,
@@ -318,7 +333,7 @@ fn draw_table(sheet: &mut Sheet, table: &StationTable<'_>) {
         if is_heading {
             y += 8.0;
         }
-        for line in wrapped(&text, WIDTH - 20.0 - TABLE_LEFT) {
+        for line in wrapped(&text, TABLE_RIGHT - TABLE_LEFT) {
             if is_heading {
                 sheet.bold([TABLE_LEFT, y], Anchor::Start, SMALL, &line);
             } else {

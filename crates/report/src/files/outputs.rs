@@ -161,11 +161,15 @@ fn pages(
     }
     let pictures = picture::pictures(checked).map_err(WriteError::Picture)?;
     let sheet = sheet::sheet(result, &pictures);
+    let note = || sheet::return_note(result, &pictures);
     (wanted.par_iter())
         .map(|file| {
             let bytes = match file.kind {
                 FileKind::Sheet => sheet::page(&sheet).into_bytes(),
                 FileKind::SheetPdf => sheet::pdf(&sheet).map_err(WriteError::Picture)?,
+                FileKind::ReturnNote => sheet::page(&note()).into_bytes(),
+                FileKind::ReturnNotePdf => sheet::pdf(&note()).map_err(WriteError::Picture)?,
+                FileKind::ReturnText => sheet::return_text(result).into_bytes(),
                 _ => page::report(result, &pictures, files).into_bytes(),
             };
             Ok((file.file.clone(), bytes))
@@ -200,7 +204,12 @@ fn encoded(
             finding.and_then(|finding| drawing::finding_section(checked, finding))
         }
         // It shows the other files, and is made of them.
-        FileKind::Report | FileKind::Sheet | FileKind::SheetPdf => None,
+        FileKind::Report
+        | FileKind::Sheet
+        | FileKind::SheetPdf
+        | FileKind::ReturnNote
+        | FileKind::ReturnNotePdf
+        | FileKind::ReturnText => None,
     })
 }
 

@@ -1,9 +1,9 @@
-//! The border: its chart, and the least and greatest of its figures.
+//! The border: the least and greatest of its figures, and its chart.
 
 use super::figure::{exact, limit, none, quantity};
 use super::material::Material;
 use super::table::{place, table, words};
-use crate::result::{BorderPart, ImpressionResult, ProtocolResult, Station};
+use crate::result::{Border, BorderPart, ImpressionResult, ProtocolResult, Station};
 use crate::text::facing;
 use crate::text::figures::station_figure;
 use crate::text::format::capital;
@@ -17,41 +17,59 @@ pub fn part(
     impression: &ImpressionResult,
 ) -> Option<Markup> {
     let border = impression.border.as_ref()?;
-    let what = capital(&impression_name(impression));
     let rows: Vec<Vec<Markup>> = StationFigure::ALL
         .into_iter()
         .flat_map(|figure| rows(figure, &border.stations, &material.result.protocol))
         .collect();
     Some(html! {
-        // A chart with a lingual track is higher than a landscape page.
-        @let is_high = border.stations.iter().any(|station| station.part == BorderPart::Lingual);
+        h3 { "Border" }
+        (table("Extremes along the border", &["Figure", "Measured (k = 2)", "Limit", "Where"], &rows))
+    })
+}
+
+/// The border unrolled, on a page of its own.
+pub fn chart(
+    material: &Material<'_>,
+    _number: usize,
+    impression: &ImpressionResult,
+) -> Option<Markup> {
+    let border = impression.border.as_ref()?;
+    let Some(chart) = material.drawing(&border.chart) else {
+        return Some(ground(material, border));
+    };
+    let name = impression_name(impression);
+    // A chart with a lingual track is higher than a landscape page.
+    let mut parts = border.stations.iter().map(|station| station.part);
+    let is_high = parts.any(|part| part == BorderPart::Lingual);
+    Some(html! {
         div class=(if is_high { "high" } else { "wide" }) {
-            h3 { "Border" }
-            @if let Some(chart) = material.drawing(&border.chart) {
-                figure.chart {
-                    div.scroll role="region" tabindex="0" aria-label={ "Chart of the border, " (impression_name(impression)) } { (chart) }
-                    figcaption {
-                        (what) ": the border unrolled, the labial midline in the middle"
-                        @if let Some(arch) = impression.arch.detected { ", " (facing::words(arch.into())) }
-                        ". The same figures are in " (border.table) "."
-                    }
+            figure.chart {
+                div.scroll role="region" tabindex="0" aria-label={ "Chart of the border, " (name) } { (chart) }
+                figcaption {
+                    (capital(&name)) ": the border unrolled, the labial midline in the middle"
+                    @if let Some(arch) = impression.arch.detected { ", " (facing::words(arch.into())) }
+                    ". The same figures are in " (border.table) "."
                 }
             }
+            (ground(material, border))
         }
-        (table("Extremes along the border", &["Figure", "Measured (k = 2)", "Limit", "Where"], &rows))
-        @if let Some(least) = material.result.protocol.limits.get("least_border_stretch_mm") {
-            p.aside {
-                "Only stretches of at least " (limit(least.value, &least.unit)) " are judged. Frenum notches, the posterior "
-                "border and the last 10 mm before it are excluded, so an extreme value in this table is not necessarily a "
-                "fault. " (capital(judge::words::OVEREXTENSION)) "."
-            }
-        }
-        p {
+    })
+}
+
+/// What the figures along the border are of.
+fn ground(material: &Material<'_>, border: &Border) -> Markup {
+    html! {
+        p.aside {
             "Length of the border " (quantity(border.length_mm, None, "mm")) "."
             @if !border.closed { " The scan does not show the border all the way round." }
             " Flange thickness is measured " (exact(border.flange_depth_mm, "mm")) " below the border."
+            @if let Some(least) = material.result.protocol.limits.get("least_border_stretch_mm") {
+                " Only stretches of at least " (limit(least.value, &least.unit)) " are judged. Frenum notches, the posterior "
+                "border and the last 10 mm before it are excluded, so an extreme value in the table is not necessarily a "
+                "fault. " (capital(judge::words::OVEREXTENSION)) "."
+            }
         }
-    })
+    }
 }
 
 /// Least and greatest of a figure, each with the limit on its side.

@@ -15,7 +15,45 @@ pub fn part(
 ) -> Option<Markup> {
     let cover = impression.cover.as_ref()?;
     let protocol = &material.result.protocol;
-    let spots: Vec<Vec<Markup>> = cover.spots.iter().map(|spot| row(protocol, spot)).collect();
+    let figures = figures(cover, protocol);
+    Some(html! {
+        h3 { "Material thickness" }
+        @if !figures.is_empty() {
+            (table("Material thickness over the tray", &["Figure", "Measured (k = 2)", "Limit"], &figures))
+        }
+    })
+}
+
+/// What the thickness was measured over, and by what.
+pub fn ground(
+    _material: &Material<'_>,
+    _number: usize,
+    impression: &ImpressionResult,
+) -> Option<Markup> {
+    let cover = impression.cover.as_ref()?;
+    Some(html! {
+        p {
+            "Thickness was measured over " (area(cover.area_judged_mm2)) " of tissue surface, flange slopes included. Such areas are "
+            "larger than the classic denture-bearing areas: by about 60 % in the upper and 100 % in the lower jaw. "
+            "It was measured by " (method(cover.method)) "."
+            (of_the_tray(cover))
+        }
+        @if let Some(colour) = &impression.tray_colour { (of_the_colours(colour)) }
+    })
+}
+
+/// Each patch of thin material.
+pub fn patches(
+    material: &Material<'_>,
+    _number: usize,
+    impression: &ImpressionResult,
+) -> Option<Markup> {
+    let spots = &impression.cover.as_ref()?.spots;
+    if spots.is_empty() {
+        return None;
+    }
+    let protocol = &material.result.protocol;
+    let rows: Vec<Vec<Markup>> = spots.iter().map(|spot| row(protocol, spot)).collect();
     let columns = [
         "Patch",
         "What",
@@ -24,20 +62,9 @@ pub fn part(
         "Limit",
         "Area (k = 2)",
     ];
-    let figures = figures(cover, protocol);
     Some(html! {
-        h3 { "Material thickness" }
-        @if !figures.is_empty() {
-            (table("Material thickness over the tray", &["Figure", "Measured (k = 2)", "Limit"], &figures))
-        }
-        p {
-            "Measured over " (area(cover.area_judged_mm2)) " of tissue surface, flange slopes included. Such areas are "
-            "larger than the classic denture-bearing areas: by about 60 % in the upper and 100 % in the lower jaw. "
-            "Measured by " (method(cover.method)) "."
-            (of_the_tray(cover))
-        }
-        @if let Some(colour) = &impression.tray_colour { (of_the_colours(colour)) }
-        @if !spots.is_empty() { (table("Patches of thin material", &columns, &spots)) }
+        h3 { "Patches of thin material" }
+        (table("Patches of thin material", &columns, &rows))
     })
 }
 

@@ -1,5 +1,7 @@
-//! Each impression: pictures, border, landmarks, figures, scan.
+//! Each impression to be worked from: pictures and the main figures first;
+//! further pictures, the tray, defects and the scan folded.
 
+use super::chapter::{Chapter, folded};
 use super::material::Material;
 use super::{border, cover, defects, landmarks, scan, tray_fit, views};
 use crate::result::ImpressionResult;
@@ -10,28 +12,77 @@ use maud::{Markup, html};
 /// A part of an impression's account; `None` where there is nothing for it.
 type Part = fn(&Material<'_>, usize, &ImpressionResult) -> Option<Markup>;
 
-const PARTS: [Part; 7] = [
-    views::part,
+const FIRST: [Part; 5] = [
+    views::main,
+    surface,
+    cover::ground,
     border::part,
+    border::chart,
+];
+
+const SECOND: [Part; 6] = [
+    views::others,
     landmarks::part,
-    cover::part,
+    cover::patches,
     tray_fit::part,
     defects::part,
     scan::part,
 ];
 
-pub fn section(material: &Material<'_>) -> Option<Markup> {
+pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let impressions = material.result.impressions.iter().enumerate();
+    impressions
+        .filter(|(_, impression)| !impression.superseded)
+        .map(|(number, impression)| chapter(material, number, impression))
+        .collect()
+}
+
+fn chapter(material: &Material<'_>, number: usize, impression: &ImpressionResult) -> Chapter {
+    let name = impression_name(impression);
+    let heading = format!("{}: {}", capital(&name), verdict_word(impression.verdict));
+    let more = drawn(&SECOND, material, number, impression);
+    let more_of =
+        html! { h3 { "More of the " (name) ": other views, landmarks, tray, defects, scan" } };
+    let id = format!("impression-{}", number + 1);
+    let body = html! {
+        (drawn(&FIRST, material, number, impression))
+        (folded(&format!("{id}-more"), &more_of, &more))
+    };
+    Chapter::first(&id, &heading, body).of_class("impression")
+}
+
+/// Thickness and landmarks, side by side where there is room.
+fn surface(
+    material: &Material<'_>,
+    number: usize,
+    impression: &ImpressionResult,
+) -> Option<Markup> {
     Some(html! {
-        @for (number, impression) in impressions {
-            section.impression {
-                h2 id={ "impression-" (number + 1) } {
-                    (capital(&impression_name(impression))) ": " (verdict_word(impression.verdict))
-                }
-                @for part in PARTS {
-                    @if let Some(markup) = part(material, number, impression) { (markup) }
-                }
+        div.beside.surface {
+            @for part in [cover::part, landmarks::key] {
+                @if let Some(markup) = part(material, number, impression) { div { (markup) } }
             }
         }
     })
+}
+
+/// All that is known of an impression.
+pub fn in_full(material: &Material<'_>, number: usize, impression: &ImpressionResult) -> Markup {
+    html! {
+        (drawn(&FIRST, material, number, impression))
+        (drawn(&SECOND, material, number, impression))
+    }
+}
+
+fn drawn(
+    parts: &[Part],
+    material: &Material<'_>,
+    number: usize,
+    impression: &ImpressionResult,
+) -> Markup {
+    html! {
+        @for part in parts {
+            @if let Some(markup) = part(material, number, impression) { (markup) }
+        }
+    }
 }

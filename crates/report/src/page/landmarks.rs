@@ -1,16 +1,33 @@
-//! The landmarks of the jaw.
+//! The landmarks of the jaw: a key to the picture, and a table of each.
 
 use super::figure::{exact, none, share};
 use super::material::Material;
-use super::overlay;
 use super::table::{table, words};
 use crate::result::{ImpressionResult, Landmark, LandmarkSource, LandmarkStatus};
 use crate::text::words::landmark_name;
 use maud::{Markup, html};
 
+/// The key to the landmarks of the picture.
+pub fn key(
+    _material: &Material<'_>,
+    _number: usize,
+    impression: &ImpressionResult,
+) -> Option<Markup> {
+    (!impression.landmarks.is_empty()).then(|| {
+        html! {
+            h3 { "Landmarks" }
+            ul.key {
+                @for landmark in &impression.landmarks {
+                    li { (landmark.id) " " (landmark_name(landmark)) ": " strong { (status(landmark.status)) } }
+                }
+            }
+        }
+    })
+}
+
 pub fn part(
-    material: &Material<'_>,
-    number: usize,
+    _material: &Material<'_>,
+    _number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
     if impression.landmarks.is_empty() {
@@ -26,10 +43,7 @@ pub fn part(
         "Source",
     ];
     Some(html! {
-        h3 { "Landmarks" }
-        @if let Some(picture) = material.pictures.views[number].first() {
-            div.overview { (overlay::whole(material.result, number, impression, picture, overlay::Marked::Landmarks)) }
-        }
+        h3 { "Landmarks in full" }
         (table("Landmarks of the jaw", &columns, &rows))
     })
 }

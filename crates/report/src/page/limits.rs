@@ -1,5 +1,6 @@
 //! The limits of the protocol, each with its source.
 
+use super::chapter::Chapter;
 use super::figure::limit;
 use super::material::Material;
 use super::table::{table, words};
@@ -8,7 +9,7 @@ use judge::LimitKey;
 use maud::{Markup, html};
 use std::collections::BTreeMap;
 
-pub fn section(material: &Material<'_>) -> Option<Markup> {
+pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let protocol = &material.result.protocol;
     let rows: Vec<Vec<Markup>> = protocol
         .limits
@@ -38,12 +39,13 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
             ]
         })
         .collect();
-    Some(html! {
-        section.limits {
-            h2 #limits { "Limits: " (protocol.name) }
-            (table("Limits that the case was judged by", &["Limit", "Value", "If missed", "Source"], &rows))
-        }
-    })
+    let body = table(
+        "Limits that the case was judged by",
+        &["Limit", "Value", "If missed", "Source"],
+        &rows,
+    );
+    let heading = format!("Limits: {}", protocol.name);
+    vec![Chapter::second("limits", &heading, body).of_class("limits")]
 }
 
 /// Zones with a value of their own, those of one value together.

@@ -1,12 +1,11 @@
 //! How the figures were had and how they were judged.
 
+use super::chapter::Chapter;
 use super::material::Material;
-use maud::{Markup, html};
+use maud::html;
 
-pub fn section(_material: &Material<'_>) -> Option<Markup> {
-    Some(html! {
-        section {
-            h2 #method { "Methods" }
+pub fn chapters(_material: &Material<'_>) -> Vec<Chapter> {
+    let body = html! {
             dl {
                 dt { "Material thickness" }
                 dd { "At a point of the tissue surface, the distance to the nearest point of the tray; zero or negative where tray is at or through the surface." }
@@ -25,6 +24,6 @@ pub fn section(_material: &Material<'_>) -> Option<Markup> {
                 dt { "What cannot be known from an impression alone" }
                 dd { "Whether the vestibule was deeper or wider than the material reached; whether lip, cheek and tongue were moved while it was soft; whether a low stretch of border is a broad muscle attachment and a low flange a low ridge; whether the border is too long. Compare those places with the mouth." }
             }
-        }
-    })
+    };
+    vec![Chapter::second("method", "Methods", body)]
 }

@@ -2,12 +2,16 @@
 //! a case. It opens without a network, needs no script, prints on A4 and reads on
 //! a phone.
 //!
-//! A section is a function from the [`Material`](material::Material) to its markup, in a file of its
-//! own, with a row in [`SECTIONS`]. It takes every figure from the result and
+//! It has two depths: what everybody reads comes first and is printed; the rest is folded.
+//!
+//! A part is a function from the [`Material`](material::Material) to its chapters, in a file of its
+//! own, with a row in [`PARTS`]. It takes every figure from the result and
 //! prints it by [`figure`], so that none differs from `result.json`.
 
+mod appendix;
 mod border;
 mod cautions;
+mod chapter;
 mod cover;
 mod defects;
 mod document;
@@ -20,10 +24,12 @@ mod limits;
 mod material;
 mod method;
 mod not_judged;
+mod notes;
 pub(crate) mod overlay;
 mod parcel;
 mod provenance;
 mod scan;
+mod space_chart;
 mod table;
 #[cfg(test)]
 mod tests;
@@ -42,25 +48,28 @@ use crate::text::format::capital;
 use crate::text::headline::what_to_do;
 use crate::text::times;
 use crate::text::words::verdict_word;
+use chapter::{Chapter, contents};
 use material::Material;
-use maud::{Markup, html};
+use maud::html;
 
-/// A section; `None` where the result holds nothing for it.
-type Section = fn(&Material<'_>) -> Option<Markup>;
+/// The chapters that a part of the result gives; none where it holds nothing for them.
+type Part = fn(&Material<'_>) -> Vec<Chapter>;
 
-/// Sections of the report, in their order.
-const SECTIONS: [Section; 12] = [
-    verdict::section,
-    not_judged::section,
-    findings::section,
-    impression::section,
-    wash::section,
-    jaw_relation::section,
-    parcel::section,
-    method::section,
-    limits::section,
-    provenance::section,
-    cautions::section,
+/// Parts of the report, in their order: what everybody reads, then what is folded.
+const PARTS: [Part; 14] = [
+    verdict::chapters,
+    not_judged::chapters,
+    cautions::chapters,
+    findings::chapters,
+    impression::chapters,
+    wash::chapters,
+    jaw_relation::chapters,
+    parcel::chapters,
+    notes::chapters,
+    appendix::chapters,
+    method::chapters,
+    limits::chapters,
+    provenance::chapters,
     files,
 ];
 
@@ -71,6 +80,7 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
         pictures,
         files,
     };
+    let chapters: Vec<Chapter> = PARTS.iter().flat_map(|part| part(&material)).collect();
     let verdict = verdict_word(result.verdict);
     let title = format!(
         "Case {}: {verdict} - report of the impression check",
@@ -87,8 +97,11 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
                 p.lead { (capital(&what_to_do(result))) }
                 @if let Some(times) = &result.times { p.time { (times::in_words(times)) "." } }
             }
-            @for section in SECTIONS {
-                @if let Some(markup) = section(&material) { (markup) }
+            (contents(&chapters))
+            @for chapter in &chapters { (chapter.drawn()) }
+            p.first-depth {
+                "This print is the first part of the report. Its file holds more: notes with their drawings, every "
+                "picture, methods, limits and provenance. Open them there, or tick \"Print everything\"."
             }
         }
         footer {
@@ -102,16 +115,12 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
 }
 
 /// Files that lie beside the report.
-fn files(material: &Material<'_>) -> Option<Markup> {
+fn files(material: &Material<'_>) -> Vec<Chapter> {
     let names: Vec<&str> = material
         .files
         .iter()
         .map(|(name, _)| name.as_str())
         .collect();
-    Some(html! {
-        section {
-            h2 #files { "Files beside this report" }
-            p { "result.json " @for name in names { (name) " " } }
-        }
-    })
+    let body = html! { p { "result.json " @for name in names { (name) " " } } };
+    vec![Chapter::second("files", "Files beside this report", body)]
 }

@@ -1,22 +1,23 @@
 //! The parcel: what must be in it, and what is said of disinfection.
 
+use super::chapter::Chapter;
 use super::figure::{exact, limit};
 use super::material::Material;
 use super::table::{table, words};
 use crate::result::Consignment;
 use maud::{Markup, html};
 
-pub fn section(material: &Material<'_>) -> Option<Markup> {
-    let said = material.result.consignment.as_ref()?;
+pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
+    let Some(said) = &material.result.consignment else {
+        return Vec::new();
+    };
     let parts: Vec<Vec<Markup>> = (said.parts.iter())
         .map(|part| {
             let packed = if part.packed { "packed" } else { "MISSING" };
             vec![words(&part.name), words(packed)]
         })
         .collect();
-    Some(html! {
-        section {
-            h2 #parcel { "Parcel" }
+    let body = html! {
             @if parts.is_empty() {
                 p { "There is no list of what must be in the parcel." }
             } @else {
@@ -27,8 +28,8 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
                 "Disinfect before handling and shipping, by local regulations and the makers' instructions; label "
                 "each impression with the case's pseudonym and its stage."
             }
-        }
-    })
+    };
+    vec![Chapter::first("parcel", "Parcel", body)]
 }
 
 fn papers(material: &Material<'_>, said: &Consignment) -> Vec<Vec<Markup>> {

@@ -1,5 +1,6 @@
 //! What the result was made by and from, and how long that took.
 
+use super::chapter::Chapter;
 use super::figure::{exact, limit};
 use super::material::Material;
 use super::table::{table, words};
@@ -7,15 +8,13 @@ use crate::result::{CaseResult, Times};
 use crate::text::words::impression_name;
 use maud::{Markup, html};
 
-pub fn section(material: &Material<'_>) -> Option<Markup> {
+pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let result = material.result;
-    Some(html! {
-        section {
-            h2 #provenance { "Provenance" }
-            (table("What this result was made by and from", &["What", "Which"], &rows(result)))
-            @if let Some(times) = &result.times { (durations(times)) }
-        }
-    })
+    let body = html! {
+        (table("What this result was made by and from", &["What", "Which"], &rows(result)))
+        @if let Some(times) = &result.times { (durations(times)) }
+    };
+    vec![Chapter::second("provenance", "Provenance", body)]
 }
 
 fn rows(result: &CaseResult) -> Vec<Vec<Markup>> {

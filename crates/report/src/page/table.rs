@@ -7,7 +7,7 @@ use maud::{Markup, html};
 /// heads it.
 pub fn table(caption: &str, columns: &[&str], rows: &[Vec<Markup>]) -> Markup {
     html! {
-        div.scroll role="region" aria-label=(caption) tabindex="0" {
+        div.scroll role="group" aria-label=(caption) tabindex="0" {
             table {
                 caption { (caption) }
                 thead { tr { @for column in columns { th scope="col" { (column) } } } }

@@ -224,6 +224,33 @@ fn a_page_needs_nothing_from_elsewhere() {
 fn what_was_not_judged_is_told_before_the_findings() {
     let (_, page) = page(&checked_without_cover());
     let at = |words: &str| page.find(words).unwrap();
-    assert!(at("no tray scan was given") < at("Findings, most urgent first"));
-    assert!(at("Not judged</h2>") < at("Findings, most urgent first"));
+    assert!(at("no tray scan was given") < at("most urgent first</h2>"));
+    assert!(at("Not judged</h2>") < at("most urgent first</h2>"));
+}
+
+#[test]
+fn however_much_fails_the_front_stays_short_and_nothing_is_lost() {
+    let checked = checked_with_spots();
+    let mut result = CaseResult::of(&checked);
+    let one = result.findings[0].clone();
+    result.findings = (1..=30)
+        .map(|number| crate::result::Finding {
+            id: format!("F{number}"),
+            severity: crate::result::Severity::Fail,
+            instruction: format!("Relieve place {number}."),
+            ..one.clone()
+        })
+        .collect();
+    let page = report(&result, &pictures(&checked).unwrap(), &[]);
+    let front = page.split("<details").next().unwrap();
+    assert_eq!(front.matches("Relieve place").count(), 10);
+    for number in 1..=30 {
+        assert!(page.contains(&format!("<article id=\"F{number}\"")));
+    }
+    let in_full = page.split("id=\"findings\"").nth(1).unwrap();
+    let in_full = in_full.split("<details").next().unwrap();
+    assert_eq!(in_full.matches("<article").count(), 4);
+    // The others are named in the open, with what is to be done.
+    assert_eq!(in_full.matches("href=\"#F").count(), 26);
+    assert!(in_full.contains("Relieve place 30."));
 }

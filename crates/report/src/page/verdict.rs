@@ -1,48 +1,60 @@
 //! What to do, first things first.
 
+use super::chapter::{Chapter, folded};
 use super::figure::{limit, quantity};
 use super::material::Material;
 use super::overlay;
 use super::overlay::Marked;
 use crate::result::CaseResult;
 use crate::text::format::capital;
-use crate::text::steps::steps;
+use crate::text::steps::{Step, steps};
 use crate::text::words::{finding_place, impression_name, verdict_word};
 use maud::{Markup, html};
 
-pub fn section(material: &Material<'_>) -> Option<Markup> {
+pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let result = material.result;
-    Some(html! {
-        section {
-            h2 #first { "What to do first" }
-            div.beside {
-                div { (in_order(result)) (verdicts(result)) }
-                div.overview { (overview(material)) }
-            }
+    let body = html! {
+        div.beside {
+            div { (in_order(result)) (verdicts(result)) }
+            div.overview { (overview(material)) }
         }
-    })
+    };
+    vec![Chapter::first("first", "What to do first", body)]
 }
+
+/// Steps that stand open; of more, the others are folded. Their findings stand in
+/// full or in the table of further places all the same.
+const MOST_STEPS: usize = 10;
 
 fn in_order(result: &CaseResult) -> Markup {
     let steps = steps(result);
+    let (open, further) = steps.split_at(steps.len().min(MOST_STEPS));
     html! {
-        @if steps.is_empty() {
+        @if open.is_empty() {
             p { "No failures and no open questions in the checks that were made." }
         } @else {
-            ol.steps {
-                @for step in &steps {
+            ol.steps { @for step in open { (item(result, step)) } }
+        }
+        @if !further.is_empty() {
+            p { "More is to be done: see the table of further places." }
+            (folded("further-steps", &html! { h3 { "Further steps, in their order" } }, &html! {
+                ol.steps start=(open.len() + 1) { @for step in further { (item(result, step)) } }
+            }))
+        }
+    }
+}
+
+fn item(result: &CaseResult, step: &Step<'_>) -> Markup {
+    html! {
+        li {
+            (step.instruction) " "
+            ul.refs {
+                @for finding in &step.findings {
                     li {
-                        (step.instruction) " "
-                        ul.refs {
-                            @for finding in &step.findings {
-                                li {
-                                    a href={ "#" (finding.id) } { (finding.id) } " "
-                                    (finding.check.replace('-', " "))
-                                    @let place = finding_place(result, finding);
-                                    @if !place.is_empty() { ", " (place) }
-                                }
-                            }
-                        }
+                        a href={ "#" (finding.id) } { (finding.id) } " "
+                        (finding.check.replace('-', " "))
+                        @let place = finding_place(result, finding);
+                        @if !place.is_empty() { ", " (place) }
                     }
                 }
             }
@@ -58,6 +70,7 @@ fn verdicts(result: &CaseResult) -> Markup {
                 li {
                     a href={ "#impression-" (number + 1) } { (capital(&impression_name(impression))) }
                     ": " strong { (verdict_word(impression.verdict)) }
+                    @if impression.superseded { " (a wash followed)" }
                     @if let Some(least) = impression.cover.as_ref().and_then(|cover| cover.min_mm) {
                         "; least thickness " (quantity(least, impression.cover.as_ref().and_then(|cover| cover.uncertainty_mm), "mm"))
                         @if let Some(found) = result.protocol.limits.get("show_through_mm") {
@@ -70,11 +83,12 @@ fn verdicts(result: &CaseResult) -> Markup {
     }
 }
 
-/// Each impression, small, from where the most pressing findings show.
+/// Each impression to be worked from, small, from where the most pressing findings show.
 fn overview(material: &Material<'_>) -> Markup {
     let impressions = material.result.impressions.iter().enumerate();
+    let current = impressions.filter(|(_, impression)| !impression.superseded);
     html! {
-        @for (number, impression) in impressions {
+        @for (number, impression) in current {
             @if let Some(picture) = overlay::telling(material.result, number, impression, &material.pictures.views[number]) {
                 (overlay::whole(material.result, number, impression, picture, Marked::FindingsAgain))
             }

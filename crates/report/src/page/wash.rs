@@ -1,5 +1,6 @@
 //! Wash against first pass.
 
+use super::chapter::Chapter;
 use super::figure::{area, limit, none, quantity, share};
 use super::material::Material;
 use super::overlay;
@@ -8,17 +9,17 @@ use crate::result::{ProtocolResult, SpotKind, Wash, WashPlace};
 use crate::text::words::arch_word;
 use maud::{Markup, html};
 
-pub fn section(material: &Material<'_>) -> Option<Markup> {
+pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let washes = &material.result.wash;
     if washes.is_empty() {
-        return None;
+        return Vec::new();
     }
     let protocol = &material.result.protocol;
-    Some(html! {
-        section {
-            h2 #wash { "Wash" }
+    let body = html! {
             @for wash in washes {
                 h3 { (arch_word(wash.arch)) ", wash over the impression before it" }
+                div.beside {
+                div {
                 (table("Thickness of the wash", &["Figure", "Measured (k = 2)", "Limit"], &figures(wash, protocol)))
                 p {
                     "Measured over " (area(wash.area_judged_mm2)) " of scanned tissue surface. Material was clearly "
@@ -26,7 +27,9 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
                     "over " (share(wash.lowered_share)) "; differences within the uncertainty do not count. "
                     @if let Some(map) = &wash.map { "The map is " code { (map.file) } "." }
                 }
-                @if let Some(picture) = picture(material, wash) { (picture) }
+                }
+                @if let Some(picture) = picture(material, wash) { div.overview { (picture) } }
+                }
                 @if wash.places.is_empty() {
                     p { "Before the wash there was no show-through and no thin place." }
                 } @else {
@@ -34,8 +37,8 @@ pub fn section(material: &Material<'_>) -> Option<Markup> {
                 }
                 @if !wash.new.is_empty() { p { "New on the wash: " (wash.new.join(", ")) "." } }
             }
-        }
-    })
+    };
+    vec![Chapter::first("wash", "Wash", body)]
 }
 
 fn picture(material: &Material<'_>, wash: &Wash) -> Option<Markup> {

@@ -42,13 +42,54 @@ pub enum FileKind {
     Sheet,
     /// The same page as PDF.
     SheetPdf,
+    /// One page for the clinic: what is asked of it (HTML).
+    ReturnNote,
+    /// The same page as PDF.
+    ReturnNotePdf,
+    /// The same as a plain text, to be pasted into a message.
+    ReturnText,
 }
 
 impl FileKind {
     /// Whether it is a page for people rather than data.
     #[must_use]
     pub fn is_page(self) -> bool {
-        matches!(self, Self::Report | Self::Sheet | Self::SheetPdf)
+        match self {
+            Self::Report
+            | Self::Sheet
+            | Self::SheetPdf
+            | Self::ReturnNote
+            | Self::ReturnNotePdf
+            | Self::ReturnText => true,
+            Self::CoverMap
+            | Self::Surface
+            | Self::WashMap
+            | Self::BorderTable
+            | Self::BorderChart
+            | Self::SectionDrawing => false,
+        }
+    }
+}
+
+impl OutputFile {
+    /// A page of the whole case.
+    fn page(file: &str, kind: FileKind) -> Self {
+        Self {
+            file: file.to_owned(),
+            kind,
+            impression: None,
+            finding: None,
+        }
+    }
+
+    /// The files of a return note.
+    pub(crate) fn of_return_note() -> [Self; 3] {
+        [
+            (names::RETURN_FILE, FileKind::ReturnNote),
+            (names::RETURN_PDF_FILE, FileKind::ReturnNotePdf),
+            (names::RETURN_TEXT_FILE, FileKind::ReturnText),
+        ]
+        .map(|(file, kind)| Self::page(file, kind))
     }
 }
 
@@ -100,12 +141,7 @@ pub(super) fn files_of(
         (names::SHEET_PDF_FILE, FileKind::SheetPdf),
         (names::REPORT_FILE, FileKind::Report),
     ];
-    let pages = pages.map(|(file, kind)| OutputFile {
-        file: file.to_owned(),
-        kind,
-        impression: None,
-        finding: None,
-    });
+    let pages = pages.map(|(file, kind)| OutputFile::page(file, kind));
     of_impressions
         .chain(of_washes)
         .chain(of_findings)

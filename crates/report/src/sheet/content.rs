@@ -12,7 +12,11 @@ use std::collections::BTreeSet;
 /// What the sheet says.
 pub(super) struct Content<'a> {
     pub(super) case: &'a str,
-    pub(super) verdict: &'static str,
+    /// What the page is for.
+    pub(super) purpose: &'static str,
+    /// The word in the frame.
+    pub(super) word: &'static str,
+    pub(super) fixed: Fixed,
     pub(super) lead: String,
     /// When the case was checked and its scans were made.
     pub(super) times: Option<String>,
@@ -20,12 +24,26 @@ pub(super) struct Content<'a> {
     /// What is to be done, in order.
     pub(super) tasks: Vec<Task>,
     pub(super) parcel: Parcel,
-    /// Names of the checks that were not made, each once.
-    pub(super) not_judged: Vec<String>,
+    /// Names of the checks that were not made, each once; `None` where that is not said.
+    pub(super) not_judged: Option<Vec<String>>,
     /// Number of findings that are notes.
     pub(super) notes: usize,
-    pub(super) program: String,
-    pub(super) limits: String,
+    /// Program and limits.
+    pub(super) source: String,
+}
+
+/// Words that are the same on every page of one kind.
+#[derive(Clone, Copy)]
+pub(super) struct Fixed {
+    pub(super) tasks: &'static str,
+    pub(super) no_tasks: &'static str,
+    pub(super) missing: &'static str,
+    /// What rings and colours of the pictures are.
+    pub(super) legend: &'static str,
+    /// Where what does not fit is to be found.
+    pub(super) elsewhere: &'static str,
+    /// What the lines to write on are for.
+    pub(super) lines: [&'static str; 3],
 }
 
 /// An impression to be worked from.
@@ -46,11 +64,23 @@ pub(super) struct Task {
 
 /// What is said of the parcel.
 pub(super) enum Parcel {
+    /// Nothing is to be said of it.
+    Unsaid,
     /// The case says nothing of it.
     NotStated,
     /// What is missing from it; nothing where it is complete.
     Missing(Vec<String>),
 }
+
+const FOR_THE_PARCEL: Fixed = Fixed {
+    tasks: "What to do, in this order",
+    no_tasks: "Nothing fails and nothing is in question in the checks that were made.",
+    missing: "Missing from the parcel",
+    legend: "R, L: the patient's right and left. Numbered ring: a place that fails; dashed: a question. Dark: thin \
+             material over the tray; bright: 3 mm or more; grey: not measured.",
+    elsewhere: "in the report",
+    lines: ["Checked by", "Date", "Returned because"],
+};
 
 impl<'a> Content<'a> {
     pub(super) fn of(result: &'a CaseResult) -> Self {
@@ -58,7 +88,9 @@ impl<'a> Content<'a> {
             (steps(result).into_iter()).partition(|step| step.findings.iter().all(of_parcel));
         Self {
             case: &result.case,
-            verdict: verdict_word(result.verdict),
+            purpose: "Impression check: goes with the parcel",
+            word: verdict_word(result.verdict),
+            fixed: FOR_THE_PARCEL,
             lead: capital(&what_to_do(result)),
             times: result.times.as_ref().map(times::in_words),
             impressions: shown(result),
@@ -78,13 +110,13 @@ impl<'a> Content<'a> {
                         .collect(),
                 ),
             },
-            not_judged: not_judged(result),
+            not_judged: Some(not_judged(result)),
             notes: (result.findings.iter())
                 .filter(|finding| finding.severity == Severity::Note)
                 .count(),
-            program: program(result),
-            limits: format!(
-                "{} (SHA-256 {}…)",
+            source: format!(
+                "{} · limits: {} (SHA-256 {}…)",
+                program(result),
                 result.protocol.name,
                 result.protocol.sha256.get(..12).unwrap_or_default()
             ),
@@ -93,7 +125,7 @@ impl<'a> Content<'a> {
 }
 
 /// The program, with the commit that it was built from.
-fn program(result: &CaseResult) -> String {
+pub(super) fn program(result: &CaseResult) -> String {
     let commit = result.commit.as_deref().and_then(|commit| commit.get(..12));
     match commit {
         Some(commit) => format!("{} ({commit})", result.program),
@@ -102,7 +134,7 @@ fn program(result: &CaseResult) -> String {
 }
 
 /// The impressions that no later stage of the same jaw follows.
-fn shown(result: &CaseResult) -> Vec<Shown<'_>> {
+pub(super) fn shown(result: &CaseResult) -> Vec<Shown<'_>> {
     let impressions = result.impressions.iter().enumerate();
     impressions
         .filter(|(_, impression)| !impression.superseded)
@@ -116,7 +148,7 @@ fn shown(result: &CaseResult) -> Vec<Shown<'_>> {
 }
 
 /// Whether a finding is a matter of the parcel.
-fn of_parcel(finding: &&Finding) -> bool {
+pub(super) fn of_parcel(finding: &&Finding) -> bool {
     let check: Option<Check> = finding.check.parse().ok();
     check.is_some_and(|check| {
         matches!(

@@ -2,7 +2,7 @@
 //! first; what is to be done fills the room that is left, in lettering as large
 //! as fits, and what does not fit is counted.
 
-use super::content::{Content, Parcel, Shown, Task};
+use super::content::{Content, Parcel, Task};
 use super::font::{Weight, clipped, wrapped};
 use super::paper::{A4, GREY, INK, Paper, Pen};
 use super::picture;
@@ -34,17 +34,11 @@ pub(super) fn laid_out<'a>(
     pictures: &'a Pictures,
     content: &Content<'a>,
 ) -> Paper<'a> {
-    let mut paper = Paper::new(format!("Case {}: {}", content.case, content.verdict));
+    let mut paper = Paper::new(format!("Case {}: {}", content.case, content.word));
     let below_head = head(&mut paper, content);
     let foot = foot(&mut paper, content);
-    let foot = parcel(&mut paper, &content.parcel, foot);
-    let top = views(
-        &mut paper,
-        result,
-        pictures,
-        &content.impressions,
-        below_head,
-    );
+    let foot = parcel(&mut paper, content, foot);
+    let top = views(&mut paper, result, pictures, content, below_head);
     tasks(&mut paper, content, top, foot);
     paper
 }
@@ -52,7 +46,7 @@ pub(super) fn laid_out<'a>(
 /// Case, verdict, what it asks for, and when. Gives where the next thing begins.
 fn head(paper: &mut Paper<'_>, content: &Content<'_>) -> f64 {
     const VERDICT: f64 = 20.0;
-    let word = content.verdict.to_uppercase();
+    let word = content.word.to_uppercase();
     let width = Weight::Bold.width(&word, VERDICT);
     let frame = [RIGHT - width - 16.0, TOP];
     paper.area(
@@ -69,12 +63,7 @@ fn head(paper: &mut Paper<'_>, content: &Content<'_>) -> f64 {
     );
     let room = frame[0] - LEFT - 12.0;
     let case = clipped(&format!("Case {}", content.case), Weight::Bold, 18.0, room);
-    paper.words(
-        [LEFT, TOP + 8.0],
-        Weight::Book,
-        SMALL,
-        "Impression check: goes with the parcel",
-    );
+    paper.words([LEFT, TOP + 8.0], Weight::Book, SMALL, content.purpose);
     paper.words([LEFT, TOP + 28.0], Weight::Bold, 18.0, case);
     let mut y = TOP + 48.0;
     for line in wrapped(&content.lead, Weight::Bold, 11.5, WIDE) {
@@ -98,36 +87,33 @@ fn foot(paper: &mut Paper<'_>, content: &Content<'_>) -> f64 {
          data: keep it as such.",
     ];
     const TINY: f64 = 7.4;
-    let program = format!("{} · limits: {}", content.program, content.limits);
-    let program = clipped(&program, Weight::Book, TINY, WIDE);
-    paper.words([LEFT, BOTTOM], Weight::Book, TINY, program);
+    let source = clipped(&content.source, Weight::Book, TINY, WIDE);
+    paper.words([LEFT, BOTTOM], Weight::Book, TINY, source);
     let mut y = BOTTOM - 12.0;
     for line in CAUTIONS.iter().rev() {
         paper.words([LEFT, y], Weight::Book, TINY, *line);
         y -= 9.6;
     }
     y -= 12.0;
-    signatures(paper, y);
-    y -= 54.0;
-    paper.line([LEFT, y + 12.0], [RIGHT, y + 12.0], THIN);
-    paper.words(
-        [LEFT, y + 6.0],
-        Weight::Book,
-        SMALL,
-        not_judged(&content.not_judged),
-    );
-    y -= 6.0;
+    signatures(paper, content.fixed.lines, y);
+    y -= 42.0;
+    if let Some(checks) = &content.not_judged {
+        y -= 12.0;
+        paper.line([LEFT, y + 12.0], [RIGHT, y + 12.0], THIN);
+        paper.words([LEFT, y + 6.0], Weight::Book, SMALL, not_judged(checks));
+        y -= 6.0;
+    }
     paper.line([LEFT, y], [RIGHT, y], THIN);
     y
 }
 
 /// Lines for names, dates and a reason, the lower one at `y`.
-fn signatures(paper: &mut Paper<'_>, y: f64) {
+fn signatures(paper: &mut Paper<'_>, [by, date, remark]: [&str; 3], y: f64) {
     let middle = LEFT + WIDE * 0.6;
     for (text, from, to, y) in [
-        ("Checked by", LEFT, middle - 12.0, y - 22.0),
-        ("Date", middle, RIGHT, y - 22.0),
-        ("Returned because", LEFT, RIGHT, y),
+        (by, LEFT, middle - 12.0, y - 22.0),
+        (date, middle, RIGHT, y - 22.0),
+        (remark, LEFT, RIGHT, y),
     ] {
         paper.words([from, y], Weight::Book, SMALL, text);
         let start = from + Weight::Book.width(text, SMALL) + 5.0;
@@ -160,8 +146,10 @@ fn not_judged(checks: &[String]) -> String {
 }
 
 /// What is missing from the parcel, drawn above `bottom`. Gives where it begins.
-fn parcel(paper: &mut Paper<'_>, parcel: &Parcel, bottom: f64) -> f64 {
+fn parcel(paper: &mut Paper<'_>, content: &Content<'_>, bottom: f64) -> f64 {
+    let parcel = &content.parcel;
     let tasks: Vec<Task> = match parcel {
+        Parcel::Unsaid => return bottom,
         Parcel::NotStated => Vec::new(),
         Parcel::Missing(texts) => (texts.iter())
             .map(|text| Task {
@@ -171,9 +159,9 @@ fn parcel(paper: &mut Paper<'_>, parcel: &Parcel, bottom: f64) -> f64 {
             .collect(),
     };
     let said = match parcel {
-        Parcel::NotStated => "Parcel: the case does not state what is in it.",
+        Parcel::Unsaid | Parcel::NotStated => "Parcel: the case does not state what is in it.",
         Parcel::Missing(texts) if texts.is_empty() => "Parcel: nothing is missing.",
-        Parcel::Missing(_) => "Missing from the parcel",
+        Parcel::Missing(_) => content.fixed.missing,
     };
     const SIZE: f64 = 9.2;
     let rows: Vec<Vec<Line>> = tasks.iter().map(|task| task_lines(task, SIZE)).collect();
@@ -187,7 +175,7 @@ fn parcel(paper: &mut Paper<'_>, parcel: &Parcel, bottom: f64) -> f64 {
     let mut y = top + 12.0;
     let said = match more {
         0 => said.to_owned(),
-        _ => format!("{said} (and {more} more in the report)"),
+        _ => format!("{said} (and {more} more {})", content.fixed.elsewhere),
     };
     paper.words([LEFT, y], Weight::Bold, 9.5, said);
     y += 3.0;
@@ -203,11 +191,12 @@ fn views<'a>(
     paper: &mut Paper<'a>,
     result: &'a CaseResult,
     pictures: &'a Pictures,
-    shown: &[Shown<'a>],
+    content: &Content<'a>,
     top: f64,
 ) -> f64 {
     const HIGH: f64 = 222.0;
     const GAP: f64 = 14.0;
+    let shown = &content.impressions;
     let few = &shown[..shown.len().min(MOST_PICTURES)];
     let wide = match few.len() {
         0 => return top,
@@ -239,16 +228,15 @@ fn views<'a>(
         ));
     }
     let y = top + 14.0 + HIGH + 12.0;
-    let mut legend = "R, L: the patient's right and left. Numbered ring: a place that fails; dashed: a question. Dark: thin \
-                      material over the tray; bright: 3 mm or more; grey: not measured."
-        .to_owned();
+    let mut legend = content.fixed.legend.to_owned();
     if !hidden.is_empty() {
         legend = format!("Hidden in these views: {}. {legend}", hidden.join(", "));
     }
     if shown.len() > few.len() {
         legend = format!(
-            "{} more impressions are in the report. {legend}",
-            shown.len() - few.len()
+            "{} more impressions are {}. {legend}",
+            shown.len() - few.len(),
+            content.fixed.elsewhere
         );
     }
     let mut y = y;
@@ -266,11 +254,10 @@ fn views<'a>(
 /// What is to be done between two heights.
 fn tasks(paper: &mut Paper<'_>, content: &Content<'_>, top: f64, bottom: f64) {
     let mut y = top + 12.0;
-    paper.words([LEFT, y], Weight::Bold, 11.5, "What to do, in this order");
+    paper.words([LEFT, y], Weight::Bold, 11.5, content.fixed.tasks);
     y += 3.0;
     if content.tasks.is_empty() {
-        let words = "Nothing fails and nothing is in question in the checks that were made.";
-        paper.words([LEFT, y + 13.0], Weight::Book, 10.0, words);
+        paper.words([LEFT, y + 13.0], Weight::Book, 10.0, content.fixed.no_tasks);
         y += 16.0;
     }
     let room = bottom - y - leading(SMALL) - 4.0;
@@ -283,11 +270,12 @@ fn tasks(paper: &mut Paper<'_>, content: &Content<'_>, top: f64, bottom: f64) {
         y = ticked(paper, &task_lines(task, size), size, y);
     }
     let more = content.tasks.len() - kept;
+    let elsewhere = content.fixed.elsewhere;
     let rest = match (more, content.notes) {
         (0, 0) => return,
-        (0, notes) => format!("Notes that change no verdict: {notes}, in the report."),
-        (more, 0) => format!("And {more} more to do, in the report."),
-        (more, notes) => format!("And {more} more to do, and {notes} notes, in the report."),
+        (0, notes) => format!("Notes that change no verdict: {notes}, {elsewhere}."),
+        (more, 0) => format!("And {more} more to do, {elsewhere}."),
+        (more, notes) => format!("And {more} more to do, and {notes} notes, {elsewhere}."),
     };
     let weight = if more > 0 { Weight::Bold } else { Weight::Book };
     paper.words([LEFT, y + leading(SMALL)], weight, SMALL, rest);

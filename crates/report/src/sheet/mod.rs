@@ -7,6 +7,7 @@
 //! ([`paper`]) that [`svg`] and [`pdf`] draw alike. Its fonts are part of the
 //! program. It uses shades of grey alone, so that any printer will do.
 
+mod clinic;
 mod content;
 mod font;
 mod layout;
@@ -16,13 +17,15 @@ mod pdf_font;
 mod picture;
 mod svg;
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;
 
 use crate::page::whole;
 use crate::picture::Pictures;
-use crate::result::CaseResult;
+use crate::result::{CaseResult, OutputFile};
+use crate::text::steps::pressing;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
+pub(crate) use clinic::text as return_text;
 use content::Content;
 use font::Weight;
 use maud::{PreEscaped, html};
@@ -32,6 +35,21 @@ use std::io;
 /// The sheet of a case.
 pub(crate) fn sheet<'a>(result: &'a CaseResult, pictures: &'a Pictures) -> Paper<'a> {
     layout::laid_out(result, pictures, &Content::of(result))
+}
+
+/// The page that returns a case: what is asked of the clinic.
+pub(crate) fn return_note<'a>(result: &'a CaseResult, pictures: &'a Pictures) -> Paper<'a> {
+    layout::laid_out(result, pictures, &clinic::content(result))
+}
+
+/// Adds a return note to the files of a result, where something is asked of the
+/// clinic; says whether.
+pub fn add_return_note(result: &mut CaseResult) -> bool {
+    let is_asked = pressing(result).next().is_some();
+    if is_asked {
+        result.files.extend(OutputFile::of_return_note());
+    }
+    is_asked
 }
 
 /// The sheet as a web page that needs no other file.

@@ -70,6 +70,29 @@ fn assert_in_place(paper: &Paper<'_>) {
     }
 }
 
+/// Neither a limit of a finding nor the limits' name is said.
+pub(crate) fn assert_names_no_limit(result: &CaseResult, said: &str) {
+    for finding in pressing(result) {
+        let Some((bound, limit)) = finding.bound.zip(finding.limit) else {
+            continue;
+        };
+        let unit = crate::text::format::unit(finding.unit.as_deref().unwrap_or("1"));
+        for words in [
+            format!("{} {limit}", bound.in_words()),
+            format!(" {limit}{unit}"),
+        ] {
+            assert!(!said.contains(&words), "{words}: {said}");
+        }
+    }
+    for words in [
+        &result.protocol.name,
+        &result.protocol.sha256[..12],
+        "limit",
+    ] {
+        assert!(!said.contains(words), "{words}: {said}");
+    }
+}
+
 /// Many findings that fail, each with an instruction of its own.
 fn overfilled(result: &mut CaseResult) {
     result.case =
@@ -125,7 +148,7 @@ fn the_sheet_alone_says_what_is_to_be_done_and_where() {
                     |words: &str| assert!(bare(&text).contains(&bare(words)), "{words}: {text}");
                 says(&crate::text::words::verdict_word(result.verdict).to_uppercase());
                 says(&result.case);
-                for finding in crate::text::steps::pressing(result) {
+                for finding in pressing(result) {
                     says(&finding.instruction);
                     if finding.at.is_some() {
                         says(&finding.id);
@@ -160,13 +183,53 @@ fn the_sheet_alone_says_what_is_to_be_done_and_where() {
     }
 }
 
+/// The note to the clinic asks for the same as the sheet, without the limits that the
+/// laboratory judges by.
+#[test]
+fn the_return_note_asks_the_clinic_and_names_no_limit() {
+    for checked in cases() {
+        for change in [|_: &mut CaseResult| (), overfilled] {
+            let mut result = CaseResult::of(&checked);
+            change(&mut result);
+            let pictures = pictures(&checked).unwrap();
+            let note = return_note(&result, &pictures);
+            assert_in_place(&note);
+            let pdf = pdf(&note).unwrap();
+            assert!(String::from_utf8_lossy(&pdf).contains("/Count 1"));
+            for said in [text(&note), return_text(&result)] {
+                assert!(said.contains(&result.case) || said.contains("A pseudonym"));
+                for caution in ["not a medical device", "clinician decides", "Disinfect"] {
+                    assert!(said.contains(caution), "{caution}: {said}");
+                }
+                assert_names_no_limit(&result, &said);
+            }
+        }
+    }
+}
+
+#[test]
+fn a_return_note_is_made_only_where_something_is_asked() {
+    let mut result = CaseResult::of(&checked_with_spots());
+    assert!(add_return_note(&mut result));
+    let names: Vec<&str> = result.files.iter().map(|file| file.file.as_str()).collect();
+    for name in ["return.html", "return.pdf", "return.txt"] {
+        assert!(names.contains(&name), "{names:?}");
+    }
+    let mut result = CaseResult::of(&checked_with_spots());
+    let files = result.files.clone();
+    result.findings.clear();
+    assert!(!add_return_note(&mut result));
+    assert_eq!(result.files, files);
+    assert!(return_text(&result).contains("Nothing is asked of you."));
+}
+
 #[test]
 fn the_numbers_beside_the_picture_are_those_of_the_tasks() {
     with_page(
         &checked_with_spots(),
         |_| (),
         |result, paper| {
-            let pressing: Vec<&str> = crate::text::steps::pressing(result)
+            let pressing: Vec<&str> = pressing(result)
                 .filter(|finding| finding.at.is_some())
                 .map(|finding| finding.id.as_str())
                 .collect();

@@ -5,6 +5,7 @@ use super::names::REPORT_FILE;
 use super::words::{cause_word, finding_place, impression_name};
 use crate::result::{CaseResult, Cause, FileKind, Finding, NotJudged, Severity};
 use anstyle::Style;
+use judge::Check;
 use judge::words::SAFETY;
 use std::collections::BTreeMap;
 use std::fmt::{self, Write};
@@ -48,7 +49,31 @@ pub(super) fn write_findings(out: &mut String, result: &CaseResult) -> fmt::Resu
     if shown.iter().any(|f| f.instruction.contains(SAFETY)) {
         writeln!(out, "Safety: {SAFETY}")?;
     }
+    if told(result).any(falls_short_of_a_scan) {
+        writeln!(
+            out,
+            "How to scan so that all of it can be judged: archproof help scanning"
+        )?;
+    }
     Ok(())
+}
+
+/// Whether a better scan is asked for.
+fn falls_short_of_a_scan(finding: &Finding) -> bool {
+    let check = finding.check.parse();
+    finding.severity != Severity::Note
+        && matches!(
+            check,
+            Ok(Check::NotAnImpression
+                | Check::CoverNotJudged
+                | Check::BorderNotJudged
+                | Check::ScanEnds
+                | Check::ScanResolution
+                | Check::ScanQuality
+                | Check::VoidUnseen
+                | Check::TissueArea
+                | Check::Hole)
+        )
 }
 
 /// An instruction without the sentence on safe grinding, which the summary prints once.

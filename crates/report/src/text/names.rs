@@ -12,6 +12,15 @@ pub const SHEET_FILE: &str = "sheet.html";
 /// Name of the same sheet as PDF.
 pub(crate) const SHEET_PDF_FILE: &str = "sheet.pdf";
 
+/// Name of the return note for the clinic.
+pub const RETURN_FILE: &str = "return.html";
+
+/// Name of the same note as PDF.
+pub(crate) const RETURN_PDF_FILE: &str = "return.pdf";
+
+/// Name of its text, to be pasted into a message.
+pub const RETURN_TEXT_FILE: &str = "return.txt";
+
 /// A pseudonym in letters that any system takes in a file's name.
 #[must_use]
 pub fn plain(case: &str) -> String {

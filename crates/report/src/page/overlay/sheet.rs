@@ -1,5 +1,6 @@
 //! The sheet that a picture lies on, and what stands round the picture.
 
+use crate::drawing::SIDE_LETTER;
 use crate::picture::Picture;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
@@ -27,8 +28,8 @@ pub(super) fn embedded(picture: &Picture, x: f64, y: f64, px: f64) -> Markup {
 pub(super) fn sides(picture: &Picture, width: f64, y: f64) -> Markup {
     let [left, right] = picture.sides();
     html! {
-        text x="8" y=(y) font-size="30" font-weight="bold" { (left) }
-        text x=(width - 8.0) y=(y) font-size="30" font-weight="bold" text-anchor="end" { (right) }
+        text x="8" y=(y) font-size=(SIDE_LETTER) font-weight="bold" { (left) }
+        text x=(width - 8.0) y=(y) font-size=(SIDE_LETTER) font-weight="bold" text-anchor="end" { (right) }
         @if picture.up == "front up" {
             text x=(width / 2.0) y=(y) font-size=(LETTERING) text-anchor="middle" { "front" }
         } @else {

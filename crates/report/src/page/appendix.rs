@@ -1,0 +1,42 @@
+//! What a wash superseded: findings and figures of the impressions before it.
+
+use super::chapter::Chapter;
+use super::findings::articles;
+use super::impression;
+use super::material::Material;
+use super::{not_judged, notes};
+use crate::result::{Finding, Severity};
+use crate::text::format::capital;
+use crate::text::words::{impression_name, verdict_word};
+use maud::html;
+
+pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
+    let result = material.result;
+    let superseded: Vec<_> = (result.impressions.iter().enumerate())
+        .filter(|(_, impression)| impression.superseded)
+        .collect();
+    if superseded.is_empty() {
+        return Vec::new();
+    }
+    // What fails or is open stands in front, whatever it is of.
+    let notes: Vec<&Finding> = (result.findings.iter())
+        .filter(|finding| finding.severity == Severity::Note)
+        .filter(|finding| notes::is_superseded(result, finding))
+        .collect();
+    let body = html! {
+        p { "A wash followed these impressions, and is judged by itself. They change no verdict." }
+        @if !notes.is_empty() {
+            (notes::table(result, "Findings before the wash", &notes))
+            (articles(material, &notes))
+        }
+        @for (number, one) in superseded {
+            h3.impression id={ "impression-" (number + 1) } {
+                (capital(&impression_name(one))) ": " (verdict_word(one.verdict))
+            }
+            (impression::in_full(material, number, one))
+        }
+        @if let Some(table) = not_judged::superseded(result) { (table) }
+    };
+    let heading = "Appendix: before the wash";
+    vec![Chapter::second("appendix", heading, body)]
+}
