@@ -19,7 +19,7 @@
 //! let job = Job { out, settings, threads: 2, memory: 4 << 30, resume: false, shard };
 //!
 //! let found = batch::find("cases".as_ref(), None)?;
-//! let counts = batch::run(&found, &job, &|step| { /* shown as it goes on */ })?;
+//! let overview = batch::run(&found, &job, &|step| { /* shown as it goes on */ })?;
 //! # Ok(())
 //! # }
 //! ```
@@ -42,10 +42,10 @@ mod watching;
 
 pub use error::BatchError;
 pub use find::{Found, Source, find};
-pub use joined::{Joined, collect};
+pub use joined::collect;
 pub use output::Manifest;
 pub use pattern::{NamePattern, Pattern, PatternError};
-pub use run::{Counts, Job, Progress, run};
+pub use run::{Job, Progress, run};
 pub use settings::Settings;
 pub use shard::{Shard, ShardError};
 pub use watching::watch;

@@ -123,9 +123,9 @@ pub struct CheckArguments {
 /// of such names. DIR gets a folder for each case, tables over all of them
 /// (results.jsonl, summary and findings as CSV and Parquet) and inputs.csv,
 /// which says which file each case is of. Cases that cannot be read are listed
-/// as rows with the reason.
+/// as rows with the reason. The last line counts the verdicts.
 /// Exit status: 0 when every case was checked, whatever the verdicts; 1 when
-/// one or more could not be read; 2 wrong use.
+/// one or more could not be read or came to a verdict of --fail-on; 2 wrong use.
 #[derive(Debug, Args)]
 pub struct BatchArguments {
     #[command(flatten)]
@@ -137,6 +137,30 @@ pub struct BatchArguments {
     /// Check share I of N of the cases; 'archproof collect' joins the shares
     #[arg(long, value_name = "I/N", default_value_t = Shard::WHOLE)]
     pub shard: Shard,
+    #[command(flatten)]
+    pub outcome: OutcomeArguments,
+}
+
+/// How it is said what a folder of cases came to.
+#[derive(Debug, Default, Args)]
+pub struct OutcomeArguments {
+    /// Print the counts as JSON ('archproof schema batch' says what they mean)
+    #[arg(long)]
+    pub json: bool,
+    /// Verdicts that set the exit status to 1, as in rework,retake
+    #[arg(long, value_name = "VERDICTS", value_delimiter = ',')]
+    pub fail_on: Vec<FailOn>,
+}
+
+/// A verdict that may set the exit status.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum FailOn {
+    /// To be corrected, then a wash
+    Rework,
+    /// To be taken again
+    Retake,
+    /// Something is missing, or too close to call
+    Undecided,
 }
 
 /// Join the results of all shards of a batch into one set of tables
@@ -151,6 +175,8 @@ pub struct CollectArguments {
     /// Folder for the tables
     #[arg(long, value_name = "DIR")]
     pub out: PathBuf,
+    #[command(flatten)]
+    pub outcome: OutcomeArguments,
 }
 
 /// Watch a folder and check each new case when its files are complete
@@ -370,6 +396,8 @@ pub enum SchemaArgument {
     Summary,
     /// A row of findings.jsonl, findings.csv and findings.parquet
     Findings,
+    /// What `batch --json` prints
+    Batch,
     /// What `inspect --json` prints
     Inspect,
     /// repeat.json

@@ -18,7 +18,7 @@ mod view;
 use crate::command_line::{Arguments, Command, SchemaArgument};
 use crate::failure::Failure;
 use crate::terminal::say;
-use report::folder::{FindingRow, ImpressionRow};
+use report::folder::{FindingRow, ImpressionRow, Overview};
 use report::result::CaseResult;
 use report::{ArtefactResult, GaugeResult, Inspection, RepeatResult, schema_text};
 use std::process::ExitCode;
@@ -45,6 +45,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
             SchemaArgument::Result => schema_text::<CaseResult>(),
             SchemaArgument::Summary => schema_text::<ImpressionRow>(),
             SchemaArgument::Findings => schema_text::<FindingRow>(),
+            SchemaArgument::Batch => schema_text::<Overview>(),
             SchemaArgument::Inspect => schema_text::<Vec<Inspection>>(),
             SchemaArgument::Repeat => schema_text::<RepeatResult>(),
             SchemaArgument::Gauge => schema_text::<GaugeResult>(),
