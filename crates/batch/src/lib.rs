@@ -26,6 +26,7 @@
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
+mod again;
 mod budget;
 mod digest;
 mod error;
@@ -40,6 +41,7 @@ mod settings;
 mod shard;
 mod watching;
 
+pub use again::judge_again;
 pub use error::BatchError;
 pub use find::{Found, Source, find};
 pub use joined::collect;

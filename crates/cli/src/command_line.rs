@@ -28,6 +28,7 @@ pub enum Command {
     Batch(BatchArguments),
     Collect(CollectArguments),
     Watch(WatchArguments),
+    Judge(JudgeArguments),
     Artefact(ArtefactArguments),
     Gauge(GaugeArguments),
     Inspect(InspectArguments),
@@ -190,6 +191,23 @@ pub struct WatchArguments {
     /// Seconds for which the files of a case must not have changed
     #[arg(long, value_name = "SECONDS", default_value_t = 10)]
     pub settle: u64,
+}
+
+/// Judge measured results again by other limits, without measuring again
+///
+/// Says which cases change their verdict, and why. A check is judged again only where
+/// the results hold all its figures; otherwise the case counts as 'measure again', and
+/// never as passed.
+#[derive(Debug, Args)]
+pub struct JudgeArguments {
+    /// Folder that 'archproof batch' or 'archproof check' wrote
+    pub dir: PathBuf,
+    /// File with the limits to judge by
+    #[arg(long, value_name = "FILE")]
+    pub protocol: PathBuf,
+    /// Print a line of JSON for each case ('archproof schema judge' says what it means)
+    #[arg(long)]
+    pub json: bool,
 }
 
 /// Which cases of a folder are checked, and how.
@@ -398,6 +416,8 @@ pub enum SchemaArgument {
     Findings,
     /// What `batch --json` prints
     Batch,
+    /// A line of what `judge --json` prints
+    Judge,
     /// What `inspect --json` prints
     Inspect,
     /// repeat.json
