@@ -31,6 +31,40 @@ pub fn of_file(path: &Path) -> io::Result<String> {
         let taken = piece.len();
         reader.consume(taken);
     }
+    Ok(hexadecimal(hasher))
+}
+
+fn hexadecimal(hasher: Sha256) -> String {
     let digest = hasher.finalize();
-    Ok(digest.iter().map(|byte| format!("{byte:02x}")).collect())
+    digest.iter().map(|byte| format!("{byte:02x}")).collect()
+}
+
+/// A SHA-256 over lines that come one after another.
+#[derive(Default)]
+pub struct Running(Sha256);
+
+impl Running {
+    /// Adds a line of these words, which hold no blank and no line's end.
+    pub fn add(&mut self, words: &[&str]) {
+        self.0.update(words.join(" "));
+        self.0.update(b"\n");
+    }
+
+    /// What it comes to.
+    pub fn finish(self) -> String {
+        hexadecimal(self.0)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn lines_together_have_the_digest_of_their_text() {
+        let mut running = Running::default();
+        running.add(&["a", "b"]);
+        running.add(&["c"]);
+        assert_eq!(running.finish(), of_bytes(b"a b\nc\n"));
+    }
 }

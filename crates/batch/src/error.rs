@@ -44,6 +44,12 @@ pub enum BatchError {
     /// Results to be joined are not whole.
     #[error("{}: holds no finished results; finish it with 'archproof batch … --resume' first", shown_path(.0))]
     Unfinished(PathBuf),
+    /// There is nothing to judge again.
+    #[error("{}: holds no results of 'archproof check' or 'archproof batch'; give the folder that they wrote", shown_path(.0))]
+    NoResults(PathBuf),
+    /// A result cannot be judged again.
+    #[error(transparent)]
+    Result(#[from] report::ReadResultError),
     /// Shards to be joined do not belong together.
     #[error("{}: was made with a different version, different limits or a different shard count; only matching shards can be joined", shown_path(.0))]
     Unlike(PathBuf),

@@ -3,21 +3,11 @@
 use crate::error::BatchError;
 use crate::output::{Manifest, read_inputs, write_tables};
 use crate::shard::Shard;
+use report::folder::{Conditions, Overview};
 use same_file::is_same_file;
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
-
-/// What was joined.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Joined {
-    /// Cases in the tables.
-    pub cases: u64,
-    /// Those that could not be checked.
-    pub unreadable: u64,
-    /// Shards.
-    pub shards: u64,
-}
 
 /// Joins the tables of these result folders, which must be all shards of one
 /// batch, each finished. The results of the cases stay where they are.
@@ -25,7 +15,7 @@ pub struct Joined {
 /// # Errors
 /// When a shard is missing, unfinished, given twice or of another batch, or the
 /// tables cannot be written.
-pub fn collect(folders: &[PathBuf], out: &Path) -> Result<Joined, BatchError> {
+pub fn collect(folders: &[PathBuf], out: &Path) -> Result<Overview, BatchError> {
     let manifests: Vec<Manifest> = folders
         .iter()
         .map(|folder| Manifest::read(folder))
@@ -69,16 +59,17 @@ pub fn collect(folders: &[PathBuf], out: &Path) -> Result<Joined, BatchError> {
     {
         return Err(BatchError::IntoItself(out.to_owned()));
     }
-    let joined = write_tables(out, cases, |cases, unreadable| Manifest {
+    let conditions = Conditions {
+        program: first.program.clone(),
+        protocol: first.protocol.clone(),
+        protocol_sha256: first.protocol_sha256.clone(),
+        shard: None,
+        shards: first.shards,
+    };
+    let about = Manifest {
         shard: Shard::WHOLE.number,
         shards: Shard::WHOLE.of,
-        cases,
-        unreadable,
         ..first.clone()
-    })?;
-    Ok(Joined {
-        cases: joined.cases,
-        unreadable: joined.unreadable,
-        shards: first.shards,
-    })
+    };
+    write_tables(out, cases, conditions, about)
 }

@@ -19,13 +19,14 @@
 //! let job = Job { out, settings, threads: 2, memory: 4 << 30, resume: false, shard };
 //!
 //! let found = batch::find("cases".as_ref(), None)?;
-//! let counts = batch::run(&found, &job, &|step| { /* shown as it goes on */ })?;
+//! let overview = batch::run(&found, &job, &|step| { /* shown as it goes on */ })?;
 //! # Ok(())
 //! # }
 //! ```
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
+mod again;
 mod budget;
 mod digest;
 mod error;
@@ -40,12 +41,13 @@ mod settings;
 mod shard;
 mod watching;
 
+pub use again::judge_again;
 pub use error::BatchError;
 pub use find::{Found, Source, find};
-pub use joined::{Joined, collect};
+pub use joined::collect;
 pub use output::Manifest;
 pub use pattern::{NamePattern, Pattern, PatternError};
-pub use run::{Counts, Job, Progress, run};
+pub use run::{Job, Progress, run};
 pub use settings::Settings;
 pub use shard::{Shard, ShardError};
 pub use watching::watch;

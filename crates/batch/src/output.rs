@@ -8,9 +8,12 @@
 //! DIR/.archproof-batch.lock   whose folder it is; never taken away
 //! ```
 
+use crate::digest::Running;
 use crate::error::BatchError;
 use crate::settings::LOCK;
-use report::folder::{CaseRecord, PAGE_FILE, Page, TableError, TableFiles, harmless};
+use report::folder::{
+    CaseRecord, Conditions, Overview, PAGE_FILE, Page, TableError, TableFiles, harmless,
+};
 use serde::{Deserialize, Serialize};
 use std::fs::{self, File, TryLockError};
 use std::io::ErrorKind;
@@ -27,6 +30,10 @@ pub struct Manifest {
     pub program: String,
     /// SHA-256 over the protocol and what else was said on how to check.
     pub settings_sha256: String,
+    /// What the limits call themselves.
+    pub protocol: String,
+    /// SHA-256 of name and limits, as in each `result.json`.
+    pub protocol_sha256: String,
     /// Number of the shard, from 1.
     pub shard: u64,
     /// Number of shards.
@@ -39,6 +46,17 @@ pub struct Manifest {
 
 impl Manifest {
     const FILE: &str = "batch.toml";
+
+    /// As the page over the folder says it.
+    fn conditions(&self) -> Conditions {
+        Conditions {
+            program: self.program.clone(),
+            protocol: self.protocol.clone(),
+            protocol_sha256: self.protocol_sha256.clone(),
+            shard: (self.shards > 1).then_some(self.shard),
+            shards: self.shards,
+        }
+    }
 
     /// Reads that of a folder.
     ///
@@ -163,14 +181,11 @@ impl Output {
     }
 
     /// Writes the tables over these cases, each from its record, and then what
-    /// they are of.
-    pub fn finish(
-        &self,
-        inputs: Vec<Input>,
-        about: impl FnOnce(u64, u64) -> Manifest,
-    ) -> Result<Manifest, BatchError> {
+    /// they are of; `about` counts no case yet.
+    pub fn finish(&self, inputs: Vec<Input>, about: Manifest) -> Result<Overview, BatchError> {
         let inputs = inputs.into_iter().map(|input| (&*self.folder, input));
-        write_tables(&self.folder, inputs.collect(), about)
+        let conditions = about.conditions();
+        write_tables(&self.folder, inputs.collect(), conditions, about)
     }
 }
 
@@ -185,30 +200,44 @@ fn write(path: &Path, bytes: &[u8]) -> Result<(), BatchError> {
 }
 
 /// Writes into `folder` the tables over these cases, each with the result
-/// folder that it lies in, and the page; last of all what they are of, told
-/// from how many there are, and how many could not be checked.
+/// folder that it lies in, and the page; last of all `about`, with their number.
 pub fn write_tables(
     folder: &Path,
     mut cases: Vec<(&Path, Input)>,
-    about: impl FnOnce(u64, u64) -> Manifest,
-) -> Result<Manifest, BatchError> {
+    conditions: Conditions,
+    about: Manifest,
+) -> Result<Overview, BatchError> {
     cases.sort_by(|a, b| a.1.cmp(&b.1));
     let mut tables = TableFiles::begin(folder)?;
     let mut page = Page::default();
-    let mut unreadable = 0;
+    let mut given = Running::default();
     for (of, input) in &cases {
         let case = of.join("cases").join(&input.folder);
         let record =
             CaseRecord::read(&case).map_err(|_| BatchError::Unfinished((*of).to_owned()))?;
-        unreadable += u64::from(record.is_unreadable());
         tables.add(&record)?;
+        given.add(&[&input.folder, &record.provenance.inputs_sha256]);
         let link = format!("{}cases/{}", way(folder, of), input.folder);
         page.add(&record, case, link);
     }
     tables.finish()?;
-    write(&folder.join(PAGE_FILE), page.html().as_bytes())?;
+    let (overview, page) = page.finish(conditions, given.finish());
+    write(&folder.join(PAGE_FILE), page.as_bytes())?;
+    write_inputs(folder, &cases)?;
+    let manifest = Manifest {
+        cases: overview.cases,
+        unreadable: overview.verdicts.unreadable,
+        ..about
+    };
+    // Plain numbers and texts always have a TOML form.
+    let text = toml::to_string(&manifest).unwrap_or_default();
+    write(&folder.join(Manifest::FILE), text.as_bytes())?;
+    Ok(overview)
+}
+
+fn write_inputs(folder: &Path, cases: &[(&Path, Input)]) -> Result<(), BatchError> {
     let mut writer = csv::Writer::from_writer(Vec::new());
-    for (_, input) in &cases {
+    for (_, input) in cases {
         let safe = Input {
             folder: input.folder.clone(),
             place: harmless(&input.place).into_owned(),
@@ -218,12 +247,7 @@ pub fn write_tables(
     let inputs = writer
         .into_inner()
         .map_err(|e| TableError::from(e.into_error()))?;
-    write(&folder.join(INPUTS), &inputs)?;
-    let manifest = about(cases.len() as u64, unreadable);
-    // Plain numbers and texts always have a TOML form.
-    let text = toml::to_string(&manifest).unwrap_or_default();
-    write(&folder.join(Manifest::FILE), text.as_bytes())?;
-    Ok(manifest)
+    write(&folder.join(INPUTS), &inputs)
 }
 
 /// The rows of a folder's `inputs.csv`.

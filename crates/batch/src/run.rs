@@ -8,7 +8,8 @@ use crate::one;
 use crate::output::{Input, Manifest, Output};
 use crate::settings::Settings;
 use crate::shard::Shard;
-use report::folder::{CaseRecord, Provenance};
+use report::folder::{CaseRecord, Overview, Provenance};
+use report::result::ProtocolResult;
 use std::panic::resume_unwind;
 use std::path::PathBuf;
 use std::sync::atomic::{AtomicBool, Ordering};
@@ -44,15 +45,6 @@ pub enum Progress {
     Skipped,
 }
 
-/// What came of it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Counts {
-    /// Cases in the tables.
-    pub cases: u64,
-    /// Those that could not be checked.
-    pub unreadable: u64,
-}
-
 /// Checks the cases that were found and writes the tables over them. The
 /// results do not depend on the number of threads.
 ///
@@ -63,7 +55,7 @@ pub fn run(
     found: &[Found],
     job: &Job,
     progress: &(dyn Fn(Progress) + Sync),
-) -> Result<Counts, BatchError> {
+) -> Result<Overview, BatchError> {
     let output = Output::open(&job.out, job.resume)?;
     work(found, job, &output, &|_| false, progress)
 }
@@ -76,7 +68,7 @@ pub(crate) fn work(
     output: &Output,
     is_done: &(dyn Fn(&Found) -> bool + Sync),
     progress: &(dyn Fn(Progress) + Sync),
-) -> Result<Counts, BatchError> {
+) -> Result<Overview, BatchError> {
     let own: Vec<&Found> = found
         .iter()
         .filter(|case| job.shard.holds(crate::digest::number(&case.digest)))
@@ -117,18 +109,18 @@ pub(crate) fn work(
         .inputs
         .into_inner()
         .unwrap_or_else(PoisonError::into_inner);
-    let manifest = output.finish(inputs, |cases, unreadable| Manifest {
+    let protocol = ProtocolResult::from(&job.settings.options.protocol);
+    let about = Manifest {
         program: line.provenance.program,
         settings_sha256: line.provenance.settings_sha256,
+        protocol: protocol.name,
+        protocol_sha256: protocol.sha256,
         shard: job.shard.number,
         shards: job.shard.of,
-        cases,
-        unreadable,
-    })?;
-    Ok(Counts {
-        cases: manifest.cases,
-        unreadable: manifest.unreadable,
-    })
+        cases: 0,
+        unreadable: 0,
+    };
+    output.finish(inputs, about)
 }
 
 /// The cases in line, and what the workers share.

@@ -5,7 +5,8 @@ use crate::find::{Found, find};
 use crate::given::{Given, Look};
 use crate::output::Output;
 use crate::pattern::Pattern;
-use crate::run::{Counts, Job, Progress, work};
+use crate::run::{Job, Progress, work};
+use report::folder::Overview;
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 use std::time::{Duration, Instant};
@@ -29,7 +30,7 @@ pub fn watch(
     pattern: Option<&Pattern>,
     job: &Job,
     (pause, settle): (Duration, Duration),
-    after_round: &dyn Fn(Counts),
+    after_round: &dyn Fn(Overview),
     go_on: &dyn Fn() -> bool,
 ) -> Result<(), BatchError> {
     let output = Output::open(&job.out, true)?;

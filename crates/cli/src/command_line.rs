@@ -28,6 +28,7 @@ pub enum Command {
     Batch(BatchArguments),
     Collect(CollectArguments),
     Watch(WatchArguments),
+    Judge(JudgeArguments),
     Artefact(ArtefactArguments),
     Gauge(GaugeArguments),
     Inspect(InspectArguments),
@@ -132,9 +133,9 @@ pub struct CheckArguments {
 /// of such names. DIR gets a folder for each case, tables over all of them
 /// (results.jsonl, summary and findings as CSV and Parquet) and inputs.csv,
 /// which says which file each case is of. Cases that cannot be read are listed
-/// as rows with the reason.
+/// as rows with the reason. The last line counts the verdicts.
 /// Exit status: 0 when every case was checked, whatever the verdicts; 1 when
-/// one or more could not be read; 2 wrong use.
+/// one or more could not be read or came to a verdict of --fail-on; 2 wrong use.
 #[derive(Debug, Args)]
 pub struct BatchArguments {
     #[command(flatten)]
@@ -146,6 +147,30 @@ pub struct BatchArguments {
     /// Check share I of N of the cases; 'archproof collect' joins the shares
     #[arg(long, value_name = "I/N", default_value_t = Shard::WHOLE)]
     pub shard: Shard,
+    #[command(flatten)]
+    pub outcome: OutcomeArguments,
+}
+
+/// How it is said what a folder of cases came to.
+#[derive(Debug, Default, Args)]
+pub struct OutcomeArguments {
+    /// Print the counts as JSON ('archproof schema batch' says what they mean)
+    #[arg(long)]
+    pub json: bool,
+    /// Verdicts that set the exit status to 1, as in rework,retake
+    #[arg(long, value_name = "VERDICTS", value_delimiter = ',')]
+    pub fail_on: Vec<FailOn>,
+}
+
+/// A verdict that may set the exit status.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum FailOn {
+    /// To be corrected, then a wash
+    Rework,
+    /// To be taken again
+    Retake,
+    /// Something is missing, or too close to call
+    Undecided,
 }
 
 /// Join the results of all shards of a batch into one set of tables
@@ -160,6 +185,8 @@ pub struct CollectArguments {
     /// Folder for the tables
     #[arg(long, value_name = "DIR")]
     pub out: PathBuf,
+    #[command(flatten)]
+    pub outcome: OutcomeArguments,
 }
 
 /// Watch a folder and check each new case when its files are complete
@@ -173,6 +200,23 @@ pub struct WatchArguments {
     /// Seconds for which the files of a case must not have changed
     #[arg(long, value_name = "SECONDS", default_value_t = 10)]
     pub settle: u64,
+}
+
+/// Judge measured results again by other limits, without measuring again
+///
+/// Says which cases change their verdict, and why. A check is judged again only where
+/// the results hold all its figures; otherwise the case counts as 'measure again', and
+/// never as passed.
+#[derive(Debug, Args)]
+pub struct JudgeArguments {
+    /// Folder that 'archproof batch' or 'archproof check' wrote
+    pub dir: PathBuf,
+    /// File with the limits to judge by
+    #[arg(long, value_name = "FILE")]
+    pub protocol: PathBuf,
+    /// Print a line of JSON for each case ('archproof schema judge' says what it means)
+    #[arg(long)]
+    pub json: bool,
 }
 
 /// Which cases of a folder are checked, and how.
@@ -383,6 +427,10 @@ pub enum SchemaArgument {
     Summary,
     /// A row of findings.jsonl, findings.csv and findings.parquet
     Findings,
+    /// What `batch --json` prints
+    Batch,
+    /// A line of what `judge --json` prints
+    Judge,
     /// What `inspect --json` prints
     Inspect,
     /// repeat.json

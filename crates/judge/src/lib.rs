@@ -26,6 +26,7 @@
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 #![warn(unreachable_pub)]
 
+pub mod again;
 mod case;
 mod cause;
 mod check;

@@ -21,6 +21,7 @@
 
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
+pub mod again;
 #[cfg(test)]
 mod conversation;
 mod drawing;
@@ -41,7 +42,7 @@ mod text;
 pub use files::MapError;
 pub use files::WriteError;
 pub use files::figured_mesh::{FiguredMesh, ReadSurfaceError, read_surface};
-pub use files::json::{json_text, schema_of, schema_text};
+pub use files::json::{json_line, json_text, schema_of, schema_text};
 pub use files::outputs::{
     RESULT_FILE, ReadResultError, default_folder, folder_without_case, read_result, result_json,
     write_all,

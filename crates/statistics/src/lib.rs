@@ -21,6 +21,7 @@
 pub mod control;
 pub mod freedom;
 pub mod gauge;
+pub mod proportion;
 pub mod ranges;
 pub mod repeatability;
 mod spread;

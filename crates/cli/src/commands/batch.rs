@@ -1,20 +1,24 @@
 //! `archproof batch`, `collect` and `watch`: many cases.
 
-use crate::command_line::{BatchArguments, CollectArguments, FolderArguments, WatchArguments};
+use crate::command_line::{
+    BatchArguments, CollectArguments, FailOn, FolderArguments, OutcomeArguments, WatchArguments,
+};
 use crate::failure::Failure;
 use crate::progress::CasesProgress;
 use crate::terminal::say;
-use batch::{BatchError, Counts, Job, Pattern, Progress, Settings, Shard, find};
+use batch::{BatchError, Job, Pattern, Progress, Settings, Shard, find};
 use check::CheckOptions;
 use judge::{Protocol, Stage};
 use mesh::read::shown_path;
+use report::folder::{Overview, Verdicts};
+use report::json_text;
 use std::path::Path;
 use std::process::ExitCode;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::time::{Duration, Instant};
 
-/// Exit code when cases could not be read.
-const SOME_UNREADABLE: u8 = 1;
+/// Exit code when cases could not be read, or came to a verdict of `--fail-on`.
+const FAILED: u8 = 1;
 
 pub fn run(arguments: &BatchArguments) -> Result<ExitCode, Failure> {
     let job = Job {
@@ -29,7 +33,7 @@ pub fn run(arguments: &BatchArguments) -> Result<ExitCode, Failure> {
     }
     let (started, skipped) = (Instant::now(), AtomicU64::new(0));
     let progress = CasesProgress::start();
-    let counts = batch::run(&found, &job, &|step| {
+    let overview = batch::run(&found, &job, &|step| {
         if step == Progress::Skipped {
             skipped.fetch_add(1, Ordering::Relaxed);
         }
@@ -38,26 +42,36 @@ pub fn run(arguments: &BatchArguments) -> Result<ExitCode, Failure> {
     drop(progress);
     let skipped = skipped.into_inner();
     let seconds = started.elapsed().as_secs_f64();
-    let rate = (counts.cases - skipped) as f64 / seconds.max(1e-9);
-    let mut said = counted(counts);
+    let rate = (overview.cases - skipped) as f64 / seconds.max(1e-9);
+    let mut head = counted(&overview);
     if skipped > 0 {
-        said.push_str(&format!("; {skipped} of them done before"));
+        head.push_str(&format!("; {skipped} of them done before"));
     }
-    said.push_str(&format!("; {seconds:.1} s, {rate:.1} cases a second\n"));
-    said.push_str(&whereabouts(&job.out));
-    say(&said)?;
-    Ok(exit_code(counts.unreadable))
+    head.push_str(&format!("; {seconds:.1} s, {rate:.1} cases a second\n"));
+    tell(&head, &overview, &job.out, &arguments.outcome)
 }
 
 pub fn collect(arguments: &CollectArguments) -> Result<ExitCode, Failure> {
-    let joined = batch::collect(&arguments.folders, &arguments.out)?;
-    let said = counted(Counts {
-        cases: joined.cases,
-        unreadable: joined.unreadable,
-    });
-    let of = format!(" of {} shards\n", joined.shards);
-    say(&(said + &of + &whereabouts(&arguments.out)))?;
-    Ok(exit_code(joined.unreadable))
+    let overview = batch::collect(&arguments.folders, &arguments.out)?;
+    let of = overview.conditions.shards;
+    let head = format!("{} of {of} shards\n", counted(&overview));
+    tell(&head, &overview, &arguments.out, &arguments.outcome)
+}
+
+/// Says what came of it, for people or for a machine; gives the exit code.
+fn tell(
+    head: &str,
+    overview: &Overview,
+    out: &Path,
+    how: &OutcomeArguments,
+) -> Result<ExitCode, Failure> {
+    if how.json {
+        say(&json_text(overview))?;
+    } else {
+        let verdicts = verdict_line(overview.verdicts);
+        say(&format!("{head}{}{verdicts}\n", whereabouts(out)))?;
+    }
+    Ok(exit_code(overview.verdicts, &how.fail_on))
 }
 
 pub fn watch(arguments: &WatchArguments) -> Result<ExitCode, Failure> {
@@ -68,8 +82,9 @@ pub fn watch(arguments: &WatchArguments) -> Result<ExitCode, Failure> {
     let settle = Duration::from_secs(arguments.settle);
     // Often enough to see a file grow, seldom enough to cost nothing.
     let pause = (settle / 4).clamp(Duration::from_millis(200), Duration::from_secs(5));
-    let after_round = |counts| {
-        let _ = say(&format!("{}\n", counted(counts)));
+    let after_round = |overview: Overview| {
+        let verdicts = verdict_line(overview.verdicts);
+        let _ = say(&format!("{}: {verdicts}\n", counted(&overview)));
     };
     batch::watch(
         &arguments.of.folder,
@@ -117,14 +132,26 @@ fn job(arguments: &FolderArguments) -> Result<Job, Failure> {
     })
 }
 
-fn counted(counts: Counts) -> String {
-    match counts.unreadable {
-        0 => format!("{} cases checked", counts.cases),
-        some => format!(
-            "{} cases, {some} of which could not be checked",
-            counts.cases
-        ),
+fn counted(overview: &Overview) -> String {
+    let cases = overview.cases;
+    match overview.verdicts.unreadable {
+        0 => format!("{cases} cases checked"),
+        some => format!("{cases} cases, {some} of which could not be checked"),
     }
+}
+
+/// All verdicts in one line.
+fn verdict_line(verdicts: Verdicts) -> String {
+    let Verdicts {
+        accept,
+        rework,
+        retake,
+        undecided,
+        unreadable,
+    } = verdicts;
+    format!(
+        "accept {accept}, rework {rework}, retake {retake}, undecided {undecided}, could not be read {unreadable}"
+    )
 }
 
 fn whereabouts(folder: &Path) -> String {
@@ -134,9 +161,15 @@ fn whereabouts(folder: &Path) -> String {
     )
 }
 
-fn exit_code(unreadable: u64) -> ExitCode {
-    match unreadable {
+fn exit_code(verdicts: Verdicts, fail_on: &[FailOn]) -> ExitCode {
+    let count = |verdict: &FailOn| match verdict {
+        FailOn::Rework => verdicts.rework,
+        FailOn::Retake => verdicts.retake,
+        FailOn::Undecided => verdicts.undecided,
+    };
+    let failed = verdicts.unreadable + fail_on.iter().map(count).sum::<u64>();
+    match failed {
         0 => ExitCode::SUCCESS,
-        _ => SOME_UNREADABLE.into(),
+        _ => FAILED.into(),
     }
 }

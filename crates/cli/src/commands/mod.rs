@@ -9,6 +9,7 @@ mod explain;
 mod gauge;
 mod help;
 mod inspect;
+mod judge;
 mod new;
 mod protocol;
 mod repeat;
@@ -18,7 +19,8 @@ mod view;
 use crate::command_line::{Arguments, Command, SchemaArgument};
 use crate::failure::Failure;
 use crate::terminal::say;
-use report::folder::{FindingRow, ImpressionRow};
+use report::again::CaseAgain;
+use report::folder::{FindingRow, ImpressionRow, Overview};
 use report::result::CaseResult;
 use report::{ArtefactResult, GaugeResult, Inspection, RepeatResult, schema_text};
 use std::process::ExitCode;
@@ -30,6 +32,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::Batch(arguments) => return batch::run(&arguments),
         Command::Collect(arguments) => return batch::collect(&arguments),
         Command::Watch(arguments) => return batch::watch(&arguments),
+        Command::Judge(arguments) => judge::run(&arguments)?,
         Command::Artefact(arguments) => return artefact::run(&arguments),
         Command::Gauge(arguments) => gauge::run(&arguments)?,
         Command::Inspect(arguments) => return inspect::run(&arguments),
@@ -45,6 +48,8 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
             SchemaArgument::Result => schema_text::<CaseResult>(),
             SchemaArgument::Summary => schema_text::<ImpressionRow>(),
             SchemaArgument::Findings => schema_text::<FindingRow>(),
+            SchemaArgument::Batch => schema_text::<Overview>(),
+            SchemaArgument::Judge => schema_text::<CaseAgain>(),
             SchemaArgument::Inspect => schema_text::<Vec<Inspection>>(),
             SchemaArgument::Repeat => schema_text::<RepeatResult>(),
             SchemaArgument::Gauge => schema_text::<GaugeResult>(),

@@ -3,7 +3,7 @@
 
 use super::new::{self, How};
 use super::{batch, check, view};
-use crate::command_line::{BatchArguments, CheckArguments, FolderArguments};
+use crate::command_line::{BatchArguments, CheckArguments, FolderArguments, OutcomeArguments};
 use crate::failure::Failure;
 use crate::terminal::{complain, is_asked_on_terminal, say};
 use ::batch::{Shard, Source as CaseAt, find};
@@ -170,5 +170,6 @@ fn all(folder: &Path, cases: usize) -> Result<ExitCode, Failure> {
         },
         resume: true,
         shard: Shard::WHOLE,
+        outcome: OutcomeArguments::default(),
     })
 }

@@ -165,6 +165,49 @@ fn every_case_is_a_row_and_a_folder_and_no_file_is_named_in_them() {
     assert!(text(files, "findings.csv").contains(",fail,show-through,0,maxillary,"));
 }
 
+/// For people the last line, for a machine all counts, for a pipeline the exit status.
+#[test]
+fn the_verdicts_are_said_to_people_machines_and_pipelines() {
+    let work = tempfile::tempdir().unwrap();
+    fs::create_dir(work.path().join("in")).unwrap();
+    for name in ["patient-name-0", "patient-name-1"] {
+        let to = work.path().join("in").join(name);
+        fs::create_dir(&to).unwrap();
+        for file in ["case.toml", "john-first.ply", "john-tray.stl"] {
+            fs::copy(CASES.path().join(name).join(file), to.join(file)).unwrap();
+        }
+    }
+    let again = ["batch", "in", "--out", "out", "--resume"];
+    let outcome = run(work.path(), &again);
+    let last = outcome.out.lines().last().unwrap();
+    assert!(
+        last.starts_with("accept ") && last.ends_with(", could not be read 0"),
+        "{last}"
+    );
+    assert_eq!(outcome.code, Some(0));
+    for (verdicts, code) in [("rework", 1), ("retake", 0), ("retake,rework", 1)] {
+        let outcome = run(
+            work.path(),
+            &[&again[..], &["--fail-on", verdicts]].concat(),
+        );
+        assert_eq!(outcome.code, Some(code), "{verdicts}: {last}");
+    }
+    let outcome = run(work.path(), &[&again[..], &["--json"]].concat());
+    let said: serde_json::Value = serde_json::from_str(&outcome.out).unwrap();
+    assert_eq!(said["schema"], "archproof-batch/1");
+    assert_eq!(said["cases"], 2);
+    assert_eq!(said["verdicts"]["unreadable"], 0);
+    let schema = run(work.path(), &["schema", "batch"]).out;
+    let schema: serde_json::Value = serde_json::from_str(&schema).unwrap();
+    assert!(jsonschema::is_valid(&schema, &said), "{said}");
+    let page = fs::read_to_string(work.path().join("out/summary.html")).unwrap();
+    let digest = said["folder_sha256"].as_str().unwrap();
+    assert!(page.contains(digest) && !page.contains("<script"));
+    for case in ["B-0", "B-1"] {
+        assert!(page.contains(&format!("<th scope=\"row\">{case}</th>")));
+    }
+}
+
 #[test]
 fn the_number_of_threads_changes_no_byte() {
     let work = tempfile::tempdir().unwrap();

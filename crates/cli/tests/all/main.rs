@@ -8,6 +8,7 @@ mod common;
 mod gauge;
 mod intake;
 mod interrupted;
+mod judge;
 mod questions;
 mod repeat;
 mod report_in_browser;

@@ -169,9 +169,24 @@ pub(crate) fn on_case(subject: &CaseSubject<'_>) -> Judged {
     gathered(|needs| needs.on_case(subject))
 }
 
+/// Makes some checks on one impression.
+pub(crate) fn some_on_impression(subject: ScanSubject<'_>, wanted: &[Check]) -> Judged {
+    gathered_of(
+        |check| wanted.contains(&check),
+        |needs| needs.on_impression(subject),
+    )
+}
+
 fn gathered(outcome: impl Fn(&Needs) -> Option<Outcome>) -> Judged {
+    gathered_of(|_| true, outcome)
+}
+
+fn gathered_of(
+    is_wanted: impl Fn(Check) -> bool,
+    outcome: impl Fn(&Needs) -> Option<Outcome>,
+) -> Judged {
     let mut judged = Judged::default();
-    for (check, needs) in &TABLE {
+    for (check, needs) in TABLE.iter().filter(|(check, _)| is_wanted(*check)) {
         if let Some(outcome) = outcome(needs) {
             judged.add(*check, outcome);
         }

@@ -13,6 +13,15 @@ pub fn json_text(value: &impl Serialize) -> String {
     text
 }
 
+/// Plain data as JSON in one line, with a line end.
+#[must_use]
+pub fn json_line(value: &impl Serialize) -> String {
+    let mut text = serde_json::to_string(value)
+        .expect("results are plain data with text keys, which always have a JSON form");
+    text.push('\n');
+    text
+}
+
 /// JSON Schema of plain data as it is written: every field is there, though it
 /// may be null.
 #[must_use]

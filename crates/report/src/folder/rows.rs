@@ -3,7 +3,9 @@
 //! A row is the same in every format. What could not be had is empty.
 
 use crate::result::{CaseResult, Finding, ImpressionResult, NotJudged, Point, Severity};
+use crate::text::headline::what_to_do;
 use crate::text::rounding::figure;
+use crate::text::steps::pressing;
 use measure::StationFigure;
 use mesh::Unit;
 use nalgebra::Vector3;
@@ -33,6 +35,9 @@ pub struct ImpressionRow {
     pub stage: Option<String>,
     /// Verdict on the impression.
     pub verdict: Option<String>,
+    /// Whether a wash of the same jaw is in the case, so that this is no longer the
+    /// impression to be worked from.
+    pub superseded: Option<bool>,
     /// When the impression's scan file was last changed, UTC (RFC 3339).
     pub scanned: Option<String>,
     /// SHA-256 of the impression's scan file.
@@ -75,8 +80,11 @@ pub struct ImpressionRow {
     pub notes: Option<u64>,
     /// Codes of the checks that fail, in order, with blanks between; empty for none.
     pub failed_checks: Option<String>,
-    /// Codes of what was not judged on it, in order, with blanks between; empty for none.
+    /// Codes of what was not judged on it, or not everywhere, in order, with blanks between;
+    /// empty for none.
     pub not_judged: Option<String>,
+    /// The first thing to do about the case.
+    pub first_step: Option<String>,
 }
 
 /// One finding of a case.
@@ -117,6 +125,8 @@ pub struct FindingRow {
     pub right_mm: Option<f64>,
     /// Where it is: toward the patient's front from there, mm.
     pub anterior_mm: Option<f64>,
+    /// What to do about it.
+    pub instruction: String,
 }
 
 /// The rows of a checked case; `scanned` is when each impression's scan file
@@ -126,15 +136,23 @@ pub(super) fn of_impressions(
     folder: &str,
     scanned: &[Option<String>],
 ) -> Vec<ImpressionRow> {
+    let step = first_step(result);
     (result.impressions.iter().enumerate())
         .map(|(number, impression)| ImpressionRow {
             folder: folder.to_owned(),
+            first_step: Some(step.clone()),
             case: Some(result.case.clone()),
             case_verdict: Some(word(&result.verdict)),
             scanned: scanned.get(number).cloned().flatten(),
             ..of_impression(result, number as u64, impression)
         })
         .collect()
+}
+
+/// What the most urgent finding asks for or, where none is pressing, what the case is ready for.
+fn first_step(result: &CaseResult) -> String {
+    let pressing = pressing(result).next();
+    pressing.map_or_else(|| what_to_do(result), |finding| finding.instruction.clone())
 }
 
 fn of_impression(result: &CaseResult, number: u64, one: &ImpressionResult) -> ImpressionRow {
@@ -162,6 +180,7 @@ fn of_impression(result: &CaseResult, number: u64, one: &ImpressionResult) -> Im
             .map(|arch| word(&arch)),
         stage: Some(word(&one.stage)),
         verdict: Some(word(&one.verdict)),
+        superseded: Some(one.superseded),
         scan_sha256: Some(one.scan.sha256.clone()),
         tray_sha256: one.tray.as_ref().map(|tray| tray.sha256.clone()),
         triangles: Some(one.scan.triangles),
@@ -219,6 +238,7 @@ pub(super) fn of_findings(result: &CaseResult, folder: &str) -> Vec<FindingRow> 
             unit: finding.unit.clone(),
             right_mm: place.map(|p| p[0]),
             anterior_mm: place.map(|p| p[1]),
+            instruction: finding.instruction.clone(),
         }
     };
     result.findings.iter().map(row).collect()

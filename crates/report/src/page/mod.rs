@@ -40,6 +40,7 @@ mod wash;
 
 pub(crate) use cautions::cautions;
 pub(crate) use document::whole;
+pub(crate) use table::table;
 
 use crate::files::Output;
 use crate::picture::Pictures;

@@ -50,6 +50,9 @@ pub struct Station {
     pub point: Point,
     /// Whether the scan ends here before the border turns over.
     pub scan_ends: bool,
+    /// Number, from 0, of the station that lies opposite, on the other side of the midline.
+    #[serde(default)]
+    pub opposite: Option<u64>,
     /// Crest to border along the seating axis, mm.
     pub flange_height_mm: Option<f64>,
     /// Its expanded uncertainty (k = 2), mm.
@@ -217,6 +220,7 @@ impl Station {
             side: station.side.map(Into::into),
             point: point(&station.point, unit),
             scan_ends: station.scan_ends,
+            opposite: station.opposite.map(|number| number as u64),
             flange_height_mm: height.mm,
             flange_height_uncertainty_mm: height.uncertainty_mm,
             flange_thickness_mm: thickness.mm,

@@ -107,9 +107,38 @@ pub(crate) fn area(mm2: f64) -> String {
     format!("{:.1} cm²", mm2 / 100.0)
 }
 
-/// A share, 0 to 1, as `98 %`.
+/// A share, 0 to 1, as `98 %`; never `100 %` unless it is all, never `0 %` unless it is none.
 pub(crate) fn percent(share: f64) -> String {
-    format!("{:.0} %", share * 100.0)
+    in_percent(share, 0)
+}
+
+/// How many of all, as a share: `99.5 %`; never `100 %` unless it is all, never `0 %`
+/// unless it is none.
+pub(crate) fn share_of(part: u64, of: u64) -> String {
+    if of == 0 {
+        return "of none".to_owned();
+    }
+    in_percent(part as f64 / of as f64, 1)
+}
+
+/// The ends of an interval of a share, 0 to 1: `97.1 % to 99.8 %`.
+pub(crate) fn share_interval([low, high]: [f64; 2]) -> String {
+    format!("{} to {}", in_percent(low, 1), in_percent(high, 1))
+}
+
+fn in_percent(share: f64, decimals: usize) -> String {
+    let least = 10_f64.powi(-i32::try_from(decimals).unwrap_or(0));
+    let shown = format!("{:.decimals$}", share * 100.0);
+    let value: f64 = shown.parse().unwrap_or(f64::NAN);
+    if share == 0.0 || share == 1.0 {
+        format!("{:.0} %", share * 100.0)
+    } else if value == 0.0 && share > 0.0 {
+        format!("< {least} %")
+    } else if value == 100.0 && share < 1.0 {
+        format!("> {} %", 100.0 - least)
+    } else {
+        format!("{shown} %")
+    }
 }
 
 /// A sentence begins with a capital.
@@ -181,5 +210,24 @@ mod tests {
         assert_eq!(quantity(0.25, None, "1"), "0.25");
         assert_eq!(area(4251.0), "42.5 cm²");
         assert_eq!(percent(0.976), "98 %");
+    }
+
+    #[test]
+    fn a_share_is_all_or_none_only_where_it_is() {
+        for (part, of, expected) in [
+            (4_975, 5_000, "99.5 %"),
+            (4_999, 5_000, "> 99.9 %"),
+            (5_000, 5_000, "100 %"),
+            (1, 5_000, "< 0.1 %"),
+            (0, 5_000, "0 %"),
+            (1, 3, "33.3 %"),
+            (0, 0, "of none"),
+        ] {
+            assert_eq!(share_of(part, of), expected);
+        }
+        assert_eq!(percent(0.9999), "> 99 %");
+        assert_eq!(percent(0.0001), "< 1 %");
+        assert_eq!(percent(1.0), "100 %");
+        assert_eq!(share_interval([0.0, 0.9999]), "0 % to > 99.9 %");
     }
 }

@@ -26,6 +26,18 @@ pub fn impression_name(impression: &ImpressionResult) -> String {
     }
 }
 
+/// The words of a result for a jaw and a stage, as people say them: `maxillary first_pass` is
+/// `maxillary, before the wash`.
+pub(crate) fn stage_words(words: &str) -> String {
+    let said = words.split(' ').map(|word| match word {
+        "first_pass" => "before the wash",
+        "single" => "one-step",
+        "unknown" => "jaw not known",
+        word => word,
+    });
+    said.collect::<Vec<_>>().join(", ")
+}
+
 /// The word for a side.
 pub(crate) fn side_word(side: Side) -> &'static str {
     match side {

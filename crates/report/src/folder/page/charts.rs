@@ -1,14 +1,14 @@
 //! The drawings of the page. Nothing in them is told by colour alone.
 
-use super::gathered::CHARTED;
+use super::gathered::{CELL_MM, CHARTED, Counts};
 use crate::drawing::canvas::{Anchor, GREY, INK, LIMIT, PALE, Sheet, Stroke};
+use crate::folder::spread::Spread;
 use crate::folder::thumbnail::Thumbnail;
 use crate::text::format;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use maud::{Markup, html};
 use statistics::control::IndividualsChart;
-use std::collections::BTreeMap;
 
 const SIZE: f64 = 13.0;
 const AXIS: Stroke = Stroke::whole(GREY, 1.0);
@@ -44,8 +44,7 @@ pub fn pareto(title: &str, counts: &[(String, u64)]) -> String {
             [NAMES + length, y + ROW - 3.0],
             LIMIT,
         );
-        let share = 100.0 * so_far as f64 / all.max(1) as f64;
-        let words = format!("{count}  ({share:.0} % so far)");
+        let words = format!("{count}  ({} so far)", format::share_of(so_far, all));
         sheet.text(
             [NAMES + length + 6.0, y + 16.0],
             Anchor::Start,
@@ -58,8 +57,6 @@ pub fn pareto(title: &str, counts: &[(String, u64)]) -> String {
 
 /// Half of the field that a map of the arch shows, mm.
 const FIELD_MM: [f64; 2] = [44.0, 40.0];
-/// Side of the squares in which findings are counted, mm.
-const CELL_MM: f64 = 4.0;
 const PX_PER_MM: f64 = 5.0;
 
 /// The tissue side of a maxillary impression lies before the reader with the
@@ -69,7 +66,7 @@ fn right_is_right(arch: &str) -> bool {
 }
 
 /// Where findings lie: squares, darker for more, with their count; a scale.
-pub fn heat_map(arch: &str, faults: &[[f64; 2]], outlines: &[Vec<[f64; 2]>]) -> String {
+pub fn heat_map(arch: &str, cells: &Counts<[i64; 2]>, outlines: &[Vec<[f64; 2]>]) -> String {
     let sense = if right_is_right(arch) { 1.0 } else { -1.0 };
     let on_map = |[right, anterior]: [f64; 2]| {
         [
@@ -80,13 +77,8 @@ pub fn heat_map(arch: &str, faults: &[[f64; 2]], outlines: &[Vec<[f64; 2]>]) -> 
     let size = FIELD_MM.map(|half| 2.0 * half * PX_PER_MM);
     let title = format!("Where findings fail, {arch}");
     let mut sheet = Sheet::new(size[0], size[1] + 46.0, &title);
-    let mut cells = BTreeMap::<[i64; 2], u64>::new();
-    for place in faults {
-        let cell = place.map(|mm| (mm / CELL_MM).floor() as i64);
-        *cells.entry(cell).or_default() += 1;
-    }
     let most = cells.values().copied().max().unwrap_or(1);
-    for (cell, count) in &cells {
+    for (cell, count) in cells {
         let [low, high] =
             [0, 1].map(|more| on_map(cell.map(|index| (index + more) as f64 * CELL_MM)));
         bar(&mut sheet, low, high, &heat(*count, most));
@@ -96,7 +88,7 @@ pub fn heat_map(arch: &str, faults: &[[f64; 2]], outlines: &[Vec<[f64; 2]>]) -> 
         let line: Vec<[f64; 2]> = closed.map(|&point| on_map(point)).collect();
         sheet.polyline(&line, Stroke::whole("#8a8a8a", 0.8));
     }
-    for (cell, count) in &cells {
+    for (cell, count) in cells {
         let middle = on_map(cell.map(|index| (index as f64 + 0.5) * CELL_MM));
         let at = [middle[0], middle[1] + 4.0];
         sheet.label(at, Anchor::Middle, 11.0, &count.to_string());
@@ -164,13 +156,13 @@ pub fn thumbnail(case: &str, picture: &Thumbnail, png: &[u8]) -> Markup {
 }
 
 /// How values are spread: twenty bars, the median marked.
-pub fn histogram(title: &str, values: &[f64]) -> String {
+pub fn histogram(title: &str, values: &Spread) -> String {
     const BARS: usize = 20;
     const WIDTH: f64 = 440.0;
     const HEIGHT: f64 = 130.0;
     const FOOT: f64 = 40.0;
     let mut sheet = Sheet::new(WIDTH, HEIGHT + FOOT, title);
-    let quantile = |part| statistics::quantile(values, part);
+    let quantile = |part| values.quantile(part);
     let (Some(low), Some(high), Some(median)) = (quantile(0.0), quantile(1.0), quantile(0.5))
     else {
         sheet.text(
@@ -183,9 +175,9 @@ pub fn histogram(title: &str, values: &[f64]) -> String {
     };
     let span = (high - low).max(1e-6);
     let mut counts = [0_u64; BARS];
-    for value in values {
+    for (value, count) in values.counts() {
         let bin = ((value - low) / span * BARS as f64) as usize;
-        counts[bin.min(BARS - 1)] += 1;
+        counts[bin.min(BARS - 1)] += count;
     }
     let most = counts.iter().copied().max().unwrap_or(1) as f64;
     let x = |value: f64| 10.0 + (value - low) / span * (WIDTH - 20.0);
@@ -215,7 +207,7 @@ pub fn histogram(title: &str, values: &[f64]) -> String {
     );
     let words = format!(
         "median {median:.2} mm, {} impressions; highest bar: {most}",
-        values.len()
+        values.total()
     );
     sheet.text([WIDTH / 2.0, HEIGHT + 32.0], Anchor::Middle, 12.0, &words);
     svg(&sheet)

@@ -3,8 +3,10 @@
 //! Records are taken in one after another, so that of a million cases only a
 //! few numbers of each are held.
 
+use crate::folder::overview::Tally;
 use crate::folder::record::CaseRecord;
 use crate::folder::rows::{FindingRow, ImpressionRow};
+use crate::folder::spread::Spread;
 use crate::folder::thumbnail::Thumbnail;
 use crate::{REPORT_FILE, RESULT_FILE};
 use std::collections::BTreeMap;
@@ -16,6 +18,10 @@ const ON_CHART: usize = 120;
 const WORST: usize = 12;
 /// Outlines that are drawn under the places of faults.
 const OUTLINES: usize = 12;
+/// Cases that the page lists; beyond, those that need most attention.
+pub(super) const LISTED: usize = 2_000;
+/// Side of the squares in which findings are counted, mm.
+pub(super) const CELL_MM: f64 = 4.0;
 
 /// How many there are of each.
 pub(super) type Counts<K> = BTreeMap<K, u64>;
@@ -23,31 +29,29 @@ pub(super) type Counts<K> = BTreeMap<K, u64>;
 /// What the page is made from, gathered case by case.
 #[derive(Debug, Default)]
 pub struct Page {
-    pub(super) cases: u64,
+    pub(super) tally: Tally,
     pub(super) unreadable: Vec<(String, String)>,
-    pub(super) unreadable_count: u64,
-    pub(super) cases_by_verdict: Counts<String>,
-    pub(super) impressions_by_verdict: Counts<String>,
-    pub(super) impressions: u64,
     /// Failing findings by check, and by check and zone.
     pub(super) by_check: Counts<String>,
     pub(super) by_zone: Counts<(String, String)>,
     /// By jaw.
     pub(super) arches: BTreeMap<String, OfArch>,
-    pub(super) latest: Vec<Latest>,
+    /// By jaw and stage.
+    pub(super) latest: BTreeMap<(String, String), Vec<Latest>>,
     pub(super) worst: Vec<Worst>,
+    pub(super) listed: Vec<Listed>,
 }
 
 /// What is gathered of one jaw.
 #[derive(Debug, Default)]
 pub(super) struct OfArch {
-    /// Places of failing findings, mm to the right and to the front.
-    pub(super) faults: Vec<[f64; 2]>,
+    /// Failing findings by the square that they lie in: to the right and to the front.
+    pub(super) faults: Counts<[i64; 2]>,
     pub(super) outlines: Vec<Vec<[f64; 2]>>,
-    pub(super) cover_median: Vec<f64>,
-    pub(super) cover_min: Vec<f64>,
-    pub(super) flange_height: Vec<f64>,
-    pub(super) flange_thickness: Vec<f64>,
+    pub(super) cover_median: Spread,
+    pub(super) cover_min: Spread,
+    pub(super) flange_height: Spread,
+    pub(super) flange_thickness: Spread,
 }
 
 /// An impression on the control charts.
@@ -55,7 +59,6 @@ pub(super) struct OfArch {
 pub(super) struct Latest {
     pub(super) scanned: String,
     pub(super) case: String,
-    pub(super) arch: String,
     pub(super) figures: [Option<f64>; 3],
 }
 
@@ -79,19 +82,66 @@ pub(super) struct Worst {
     pub(super) thumbnail: Option<Thumbnail>,
 }
 
+/// A row of the list of all cases. Its order is theirs: what needs most attention first.
+#[derive(Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) struct Listed {
+    rank: u8,
+    pub(super) case: String,
+    folder: String,
+    pub(super) arches: String,
+    pub(super) verdict: String,
+    pub(super) step: String,
+    /// The way from the page to what a person reads; `None` where the case was not read.
+    pub(super) link: Option<String>,
+}
+
+impl Listed {
+    fn of(record: &CaseRecord, link: &str) -> Self {
+        let rows = &record.impressions;
+        let first = rows.first().cloned().unwrap_or_default();
+        let mut arches: Vec<&str> = rows.iter().filter_map(|row| row.arch.as_deref()).collect();
+        arches.dedup();
+        let verdict = first.case_verdict.unwrap_or_default();
+        let rank = match verdict.as_str() {
+            "retake" => 0,
+            "rework" => 1,
+            "undecided" => 3,
+            "accept" => 4,
+            _ => 2,
+        };
+        Self {
+            rank,
+            case: first.case.unwrap_or_else(|| first.folder.clone()),
+            arches: arches.join(", "),
+            step: first.problem.or(first.first_step).unwrap_or_default(),
+            link: (rank != 2).then(|| format!("{link}/{}", opens(record))),
+            folder: first.folder,
+            verdict,
+        }
+    }
+}
+
+/// The file of a case's results that a person reads.
+fn opens(record: &CaseRecord) -> &'static str {
+    if record.has_report {
+        REPORT_FILE
+    } else {
+        RESULT_FILE
+    }
+}
+
 impl Page {
     /// Takes a case in; its results lie in `folder`, which from the page is at
     /// `link`.
     pub fn add(&mut self, record: &CaseRecord, folder: PathBuf, link: String) {
-        self.cases += 1;
-        let first = record.impressions.first();
-        if let Some(verdict) = first.and_then(|row| row.case_verdict.clone()) {
-            *self.cases_by_verdict.entry(verdict).or_default() += 1;
+        self.tally.add(record);
+        self.listed.push(Listed::of(record, &link));
+        if self.listed.len() > 2 * LISTED {
+            self.keep_listed();
         }
         for (number, row) in record.impressions.iter().enumerate() {
             match &row.problem {
                 Some(problem) => {
-                    self.unreadable_count += 1;
                     if self.unreadable.len() < WORST {
                         let case = row.case.clone().unwrap_or_else(|| row.folder.clone());
                         self.unreadable.push((case, problem.clone()));
@@ -115,33 +165,10 @@ impl Page {
         row: &ImpressionRow,
         (folder, link): (&Path, &str),
     ) {
-        self.impressions += 1;
-        let verdict = row.verdict.clone().unwrap_or_default();
-        *self.impressions_by_verdict.entry(verdict).or_default() += 1;
         if let Some(arch) = &row.arch {
-            let arch = self.arches.entry(arch.clone()).or_default();
-            let faults = failing(record).filter(|f| f.impression == row.impression);
-            arch.faults
-                .extend(faults.filter_map(|f| Some([f.right_mm?, f.anterior_mm?])));
-            let outline = record.outlines.get(number).filter(|line| !line.is_empty());
-            if let Some(outline) = outline.filter(|_| arch.outlines.len() < OUTLINES) {
-                arch.outlines.push(outline.clone());
-            }
-            arch.cover_median.extend(row.cover_median_mm);
-            arch.cover_min.extend(row.cover_min_mm);
-            arch.flange_height.extend(row.flange_height_median_mm);
-            arch.flange_thickness.extend(row.flange_thickness_median_mm);
-        }
-        if let Some(scanned) = &row.scanned {
-            self.latest.push(Latest {
-                scanned: scanned.clone(),
-                case: row.case.clone().unwrap_or_default(),
-                arch: row.arch.clone().unwrap_or_default(),
-                figures: [row.noise_mm, row.registration_rms_mm, row.cover_median_mm],
-            });
-            if self.latest.len() > 10 * ON_CHART {
-                self.keep_latest();
-            }
+            let of_arch = self.arches.entry(arch.clone()).or_default();
+            of_arch.add(record, number, row);
+            self.add_latest(arch, row);
         }
         let fails = row.fails.unwrap_or(0);
         if fails > 0 {
@@ -150,11 +177,7 @@ impl Page {
                 row: row.clone(),
                 folder: folder.to_owned(),
                 link: link.to_owned(),
-                opens: if record.has_report {
-                    REPORT_FILE
-                } else {
-                    RESULT_FILE
-                },
+                opens: opens(record),
                 thumbnail: record.thumbnails.get(number).cloned().flatten(),
             });
             if self.worst.len() > 10 * WORST {
@@ -163,11 +186,31 @@ impl Page {
         }
     }
 
-    pub(super) fn keep_latest(&mut self) {
-        self.latest
-            .sort_by(|a, b| (&a.scanned, &a.case).cmp(&(&b.scanned, &b.case)));
-        let early = self.latest.len().saturating_sub(ON_CHART);
-        self.latest.drain(..early);
+    /// First passes and washes are different impressions: each has its charts.
+    fn add_latest(&mut self, arch: &str, row: &ImpressionRow) {
+        let Some(scanned) = &row.scanned else { return };
+        let stage = row.stage.clone().unwrap_or_default();
+        let latest = self.latest.entry((arch.to_owned(), stage)).or_default();
+        latest.push(Latest {
+            scanned: scanned.clone(),
+            case: row.case.clone().unwrap_or_default(),
+            figures: [row.noise_mm, row.registration_rms_mm, row.cover_median_mm],
+        });
+        if latest.len() > 10 * ON_CHART {
+            keep_latest(latest);
+        }
+    }
+
+    /// Cuts what is gathered down to what is shown, in its order.
+    pub(super) fn settle(&mut self) {
+        self.latest.values_mut().for_each(keep_latest);
+        self.keep_worst();
+        self.keep_listed();
+    }
+
+    fn keep_listed(&mut self) {
+        self.listed.sort();
+        self.listed.truncate(LISTED);
     }
 
     /// Most failing findings first, then least cover.
@@ -183,6 +226,37 @@ impl Page {
     }
 }
 
+fn keep_latest(latest: &mut Vec<Latest>) {
+    latest.sort_by(|a, b| (&a.scanned, &a.case).cmp(&(&b.scanned, &b.case)));
+    let early = latest.len().saturating_sub(ON_CHART);
+    latest.drain(..early);
+}
+
+impl OfArch {
+    fn add(&mut self, record: &CaseRecord, number: usize, row: &ImpressionRow) {
+        for fault in failing(record).filter(|f| f.impression == row.impression) {
+            if let (Some(right), Some(anterior)) = (fault.right_mm, fault.anterior_mm) {
+                let cell = [right, anterior].map(|mm| (mm / CELL_MM).floor() as i64);
+                *self.faults.entry(cell).or_default() += 1;
+            }
+        }
+        let outline = record.outlines.get(number).filter(|line| !line.is_empty());
+        if let Some(outline) = outline.filter(|_| self.outlines.len() < OUTLINES) {
+            self.outlines.push(outline.clone());
+        }
+        for (spread, value) in [
+            (&mut self.cover_median, row.cover_median_mm),
+            (&mut self.cover_min, row.cover_min_mm),
+            (&mut self.flange_height, row.flange_height_median_mm),
+            (&mut self.flange_thickness, row.flange_thickness_median_mm),
+        ] {
+            if let Some(value) = value {
+                spread.add(value);
+            }
+        }
+    }
+}
+
 fn failing(record: &CaseRecord) -> impl Iterator<Item = &FindingRow> {
     record.findings.iter().filter(|f| f.severity == "fail")
 }
@@ -190,6 +264,7 @@ fn failing(record: &CaseRecord) -> impl Iterator<Item = &FindingRow> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::folder::overview::Conditions;
     use crate::folder::record::Provenance;
     use crate::folder::thumbnail::write_case;
     use crate::result::{CaseResult, Verdict};
@@ -224,7 +299,14 @@ mod tests {
         add(&record, "c");
         let why = "case file: line 1: <nothing>".to_owned();
         add(&CaseRecord::unreadable(None, "d", (why, false), provenance()), "d");
-        page.html()
+        let conditions = Conditions {
+            program: "0.1.0".to_owned(),
+            protocol: "our limits".to_owned(),
+            protocol_sha256: "0123456789abcdef".to_owned(),
+            shard: Some(3),
+            shards: 8,
+        };
+        page.finish(conditions, "fedcba".to_owned()).1
     }
 
     #[test]
@@ -233,7 +315,12 @@ mod tests {
         let page = page_of(folder.path());
         for words in [
             "4 cases, 3 impressions",
-            "1 of 3 cases checked are accepted: pass rate 33 %. 1 could not be checked.",
+            "1 of 3 cases that were read are accepted: 33.3 %, 95 % interval 6.1 % to 79.2 %. 1 could not be read.",
+            "our limits",
+            "0123456789abcdef",
+            "fedcba",
+            "shard 3 of 8",
+            "2026-01-01T00:00:00Z to 2026-01-02T00:00:00Z",
             "show through, ",
             "Where findings fail, maxillary",
             "Median thickness, mm",
@@ -273,23 +360,43 @@ mod tests {
             );
             record.impressions[0].fails = Some(1 + (number * 7) % 1000);
             record.impressions[0].cover_median_mm = Some(number as f64);
+            record.impressions[0].case = Some(format!("{number:04}"));
             page.add(&record, PathBuf::new(), String::new());
         }
-        page.keep_worst();
-        page.keep_latest();
+        page.settle();
         let worst: Vec<u64> = page.worst.iter().map(|one| one.fails).collect();
         assert_eq!(
             worst,
             (0..WORST as u64).map(|i| 1000 - i).collect::<Vec<_>>()
         );
-        let latest: Vec<f64> = page
-            .latest
-            .iter()
+        let latest: Vec<f64> = (page.latest.values().flatten())
             .filter_map(|one| one.figures[2])
             .collect();
         let wanted: Vec<f64> = (0..ON_CHART)
             .map(|i| (1000 - ON_CHART + i) as f64)
             .collect();
         assert_eq!(latest, wanted);
+    }
+
+    /// Beyond the number that the page lists, accepted cases are left to the tables.
+    #[test]
+    fn the_list_is_complete_up_to_its_number() {
+        let result = CaseResult::of(&checked_with_spots());
+        let mut page = Page::default();
+        for number in 0..5 * LISTED {
+            let name = format!("{number:05}");
+            let mut record = CaseRecord::checked(&result, &name, &[], Vec::new(), provenance());
+            record.impressions[0].case = Some(name);
+            let verdict = if number % 10 == 0 { "retake" } else { "accept" };
+            record.impressions[0].case_verdict = Some(verdict.to_owned());
+            page.add(&record, PathBuf::new(), String::new());
+            assert!(page.listed.len() <= 2 * LISTED);
+        }
+        page.settle();
+        assert_eq!(page.listed.len(), LISTED);
+        let retakes = page.listed.iter().take(LISTED / 2);
+        assert!(retakes.clone().all(|one| one.verdict == "retake"));
+        assert_eq!(page.listed[LISTED / 2].verdict, "accept");
+        assert!(page.listed.iter().all(|one| !one.step.is_empty()));
     }
 }

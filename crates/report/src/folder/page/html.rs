@@ -1,46 +1,68 @@
 //! The page as markup, in the dress of the report.
 
+use super::cases::list;
 use super::charts::{control_chart, heat_map, histogram, pareto, thumbnail};
-use super::gathered::{CHARTED, Counts, Page, Worst};
-use crate::page::{cautions, whole};
-use crate::result::Verdict;
+use super::counts::{covers, not_judged, pass_rate, pass_rates, verdicts};
+use super::gathered::{CHARTED, Latest, OfArch, Page, Worst};
+use crate::folder::overview::{Conditions, Overview};
+use crate::folder::spread::Spread;
+use crate::page::{cautions, table, whole};
 use crate::text::format;
-use crate::text::words::verdict_word;
+use crate::text::words::stage_words;
 use maud::{Markup, PreEscaped, html};
 
-/// A section of the page.
-type Section = fn(&Page) -> Markup;
+/// What is shown.
+pub(super) struct Shown {
+    pub(super) overview: Overview,
+    pub(super) page: Page,
+}
 
-const SECTIONS: [Section; 6] = [
+/// A section of the page.
+type Section = fn(&Shown) -> Markup;
+
+const SECTIONS: [Section; 10] = [
+    covers,
     verdicts,
+    pass_rates,
+    not_judged,
     what_fails,
     where_it_lies,
     spreads,
     over_time,
     worst,
+    list,
 ];
 
 impl Page {
-    /// The page as text.
+    /// What the folder came to, and the page as text; `folder_sha256` is over what was
+    /// given of each case.
     #[must_use]
-    pub fn html(mut self) -> String {
-        self.keep_latest();
-        self.keep_worst();
-        page(&self)
+    pub fn finish(mut self, how: Conditions, folder_sha256: String) -> (Overview, String) {
+        self.settle();
+        let tally = std::mem::take(&mut self.tally);
+        let shown = Shown {
+            overview: tally.finish(how, folder_sha256),
+            page: self,
+        };
+        let page = page(&shown);
+        (shown.overview, page)
     }
 }
 
-fn page(page: &Page) -> String {
-    let title = format!("{} cases - impressions checked", page.cases);
+fn page(shown: &Shown) -> String {
+    let Overview {
+        cases, impressions, ..
+    } = shown.overview;
+    let title = format!("{cases} cases - impressions checked");
     let body = html! {
         main {
             header {
                 p.kicker { "Summary of a folder of cases" }
-                h1 { (page.cases) " cases, " (page.impressions) " impressions" }
-                p.lead { (pass_rate(page)) }
+                h1 { (cases) " cases, " (impressions) " impressions" }
+                p.lead { (pass_rate(&shown.overview)) }
             }
-            @for section in SECTIONS { section { (section(page)) } }
-            @if page.unreadable_count > 0 { section { (unreadable(page)) } }
+            @for section in SECTIONS { section { (section(shown)) } }
+            @if shown.overview.verdicts.unreadable > 0 { section { (unreadable(shown)) } }
             (cautions())
         }
         footer {
@@ -54,48 +76,6 @@ fn svg(drawing: String) -> Markup {
     PreEscaped(drawing)
 }
 
-fn share(part: u64, of: u64) -> f64 {
-    part as f64 / of.max(1) as f64
-}
-
-fn pass_rate(page: &Page) -> String {
-    let checked = page.cases - page.unreadable_count;
-    let accepted = page.cases_by_verdict.get("accept").copied().unwrap_or(0);
-    let rate = format::percent(share(accepted, checked));
-    let mut said = format!("{accepted} of {checked} cases checked are accepted: pass rate {rate}.");
-    if page.unreadable_count > 0 {
-        said += &format!(" {} could not be checked.", page.unreadable_count);
-    }
-    said
-}
-
-fn verdicts(page: &Page) -> Markup {
-    let checked = page.cases - page.unreadable_count;
-    let count = |of: &Counts<String>, word: &str| of.get(word).copied().unwrap_or(0);
-    html! {
-        h2 { "Verdicts" }
-        table {
-            thead { tr { th { "verdict" } th { "cases" } th { "share of cases" } th { "impressions" } } }
-            tbody {
-                @for (word, verdict, meaning) in [
-                    ("accept", Verdict::Accept, "ready for the next step, subject to what was not judged"),
-                    ("rework", Verdict::Rework, "correct the places that fail, then take the wash or repeat it"),
-                    ("retake", Verdict::Retake, "take the impression again"),
-                    ("undecided", Verdict::Undecided, "something is missing, or too close to call"),
-                ] {
-                    @let cases = count(&page.cases_by_verdict, word);
-                    tr {
-                        th { strong { (verdict_word(verdict)) } ": " (meaning) }
-                        td { (cases) }
-                        td { (format::percent(share(cases, checked))) }
-                        td { (count(&page.impressions_by_verdict, word)) }
-                    }
-                }
-            }
-        }
-    }
-}
-
 /// The most frequent first; beyond `rows`, the rest together.
 fn ordered(mut counts: Vec<(String, u64)>, rows: usize) -> Vec<(String, u64)> {
     counts.sort_by(|a, b| b.1.cmp(&a.1).then(a.0.cmp(&b.0)));
@@ -106,8 +86,9 @@ fn ordered(mut counts: Vec<(String, u64)>, rows: usize) -> Vec<(String, u64)> {
     counts
 }
 
-fn what_fails(page: &Page) -> Markup {
+fn what_fails(shown: &Shown) -> Markup {
     const ROWS: usize = 15;
+    let page = &shown.page;
     let by_check = page.by_check.iter();
     let by_check = by_check.map(|(check, &count)| (check.replace('-', " "), count));
     let by_zone = page.by_zone.iter().map(|((check, zone), &count)| {
@@ -128,7 +109,7 @@ fn what_fails(page: &Page) -> Markup {
     }
 }
 
-fn where_it_lies(page: &Page) -> Markup {
+fn where_it_lies(shown: &Shown) -> Markup {
     html! {
         h2 { "Where on the arch" }
         p.aside {
@@ -136,65 +117,103 @@ fn where_it_lies(page: &Page) -> Markup {
             "you, front up. Grey lines: the borders of some of the impressions."
         }
         div.views {
-            @for (name, arch) in &page.arches {
+            @for (name, arch) in &shown.page.arches {
                 figure.view {
                     (svg(heat_map(name, &arch.faults, &arch.outlines)))
-                    figcaption { (name) ": " (arch.faults.len()) " findings with a place" }
+                    figcaption { (name) ": " (arch.faults.values().sum::<u64>()) " findings with a place" }
                 }
             }
         }
     }
 }
 
-fn spreads(page: &Page) -> Markup {
+/// What is spread, of one jaw.
+fn spreads_of(arch: &OfArch) -> [(&'static str, &Spread); 4] {
+    [
+        ("Median thickness, mm", &arch.cover_median),
+        ("Least thickness, mm", &arch.cover_min),
+        ("Median flange height, mm", &arch.flange_height),
+        ("Median flange thickness, mm", &arch.flange_thickness),
+    ]
+}
+
+fn spreads(shown: &Shown) -> Markup {
     html! {
         h2 { "Distributions" }
-        p.aside { "One figure for each impression; the dashed line is their median. Uncertainties are in summary.csv." }
-        @for (name, arch) in &page.arches {
+        p.aside {
+            "One figure for each impression, counted to 0.01 mm; the dashed line is their median. Uncertainties are in summary.csv."
+        }
+        @for (name, arch) in &shown.page.arches {
             h3 { (name) }
             div.views {
-                @for (title, values) in [
-                    ("Median cover, mm", &arch.cover_median),
-                    ("Least cover, mm", &arch.cover_min),
-                    ("Median flange height, mm", &arch.flange_height),
-                    ("Median flange thickness, mm", &arch.flange_thickness),
-                ] {
+                @for (title, values) in spreads_of(arch) {
                     figure.view {
                         (svg(histogram(title, values)))
                         figcaption { (title) }
                     }
                 }
             }
+            (spreads_table(name, arch))
         }
     }
 }
 
-fn over_time(page: &Page) -> Markup {
+fn spreads_table(name: &str, arch: &OfArch) -> Markup {
+    const PARTS: [f64; 5] = [0.0, 0.05, 0.5, 0.95, 1.0];
+    let columns = [
+        "figure",
+        "impressions",
+        "least",
+        "5th percentile",
+        "median",
+        "95th percentile",
+        "most",
+    ];
+    let rows = spreads_of(arch).map(|(title, values)| {
+        let parts = PARTS.map(|part| {
+            let value = values.quantile(part).map(format::two_decimals);
+            html! { (value.unwrap_or_default()) }
+        });
+        let head = [html! { (title) }, html! { (values.total()) }];
+        head.into_iter().chain(parts).collect()
+    });
+    table(&format!("Distributions, {name}"), &columns, &rows)
+}
+
+fn over_time(shown: &Shown) -> Markup {
     html! {
         h2 { "Over time" }
         p.aside {
-            "Individuals and moving ranges of the latest impressions of each jaw, in the order in which their "
-            "scan files were last changed. Limits lie three standard deviations from the mean; the standard "
-            "deviation is the mean moving range over 1.128, the limit of the ranges their mean times "
-            "3.267. What lies outside is ringed: a reason to look at scanner, material or mix of cases, "
-            "and no fault of an impression in itself."
+            "Individuals and moving ranges of the latest impressions of each jaw and stage, in the order in which "
+            "their scan files were last changed; if files were copied, that is the order of copying. Limits lie "
+            "three standard deviations from the mean; the standard deviation is the mean moving range over 1.128, "
+            "the limit of the ranges their mean times 3.267. What lies outside is ringed: a reason to look at "
+            "scanner, material or mix of cases, and no fault of an impression in itself."
         }
-        @for (name, which) in page.arches.keys().flat_map(|name| (0..CHARTED.len()).map(move |w| (name, w))) {
-            @let of_arch = page.latest.iter().filter(|one| one.arch == *name);
-            @let values: Vec<f64> = of_arch.filter_map(|one| one.figures[which]).collect();
-            h3 { (CHARTED[which].0) ", " (name) }
-            @match control_chart(which, &values) {
-                Some((chart, outside)) => {
-                    p { (values.len()) " impressions, " (outside) " outside the limits of individuals." }
-                    div.scroll { (svg(chart)) }
-                }
-                None => { p { "Fewer than two impressions have this figure." } }
+        @for ((arch, stage), latest) in &shown.page.latest {
+            @for which in 0..CHARTED.len() {
+                h3 { (CHARTED[which].0) ", " (stage_words(&format!("{arch} {stage}"))) }
+                (charted(latest, which))
             }
         }
     }
 }
 
-fn worst(page: &Page) -> Markup {
+fn charted(latest: &[Latest], which: usize) -> Markup {
+    let values: Vec<f64> = latest.iter().filter_map(|one| one.figures[which]).collect();
+    html! {
+        @match control_chart(which, &values) {
+            Some((chart, outside)) => {
+                p { (values.len()) " impressions, " (outside) " outside the limits of individuals." }
+                div.scroll { (svg(chart)) }
+            }
+            None => { p { "Fewer than two impressions have this figure." } }
+        }
+    }
+}
+
+fn worst(shown: &Shown) -> Markup {
+    let page = &shown.page;
     html! {
         h2 { "Cases needing most attention" }
         @if page.worst.is_empty() {
@@ -247,14 +266,15 @@ fn card(one: &Worst) -> Markup {
     }
 }
 
-fn unreadable(page: &Page) -> Markup {
-    let more = page.unreadable_count - page.unreadable.len() as u64;
+fn unreadable(shown: &Shown) -> Markup {
+    let all = shown.overview.verdicts.unreadable;
+    let more = all - shown.page.unreadable.len() as u64;
     html! {
-        h2 { "Not checked: " (page.unreadable_count) }
+        h2 { "Not read: " (all) }
         table {
             thead { tr { th { "case" } th { "why" } } }
             tbody {
-                @for (case, why) in &page.unreadable { tr { th { (case) } td { (why) } } }
+                @for (case, why) in &shown.page.unreadable { tr { th { (case) } td { (why) } } }
             }
         }
         @if more > 0 { p { "And " (more) " more, each a row of summary.csv." } }

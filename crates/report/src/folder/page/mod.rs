@@ -1,6 +1,8 @@
 //! The page over a folder of cases: one HTML file that needs no other.
 
+mod cases;
 mod charts;
+mod counts;
 mod gathered;
 mod html;
 
