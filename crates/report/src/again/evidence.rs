@@ -74,6 +74,7 @@ pub(super) fn rebuilt(result: &CaseResult, number: usize, case: &Case) -> Option
                 area: 0.0,
             },
             turned: Default::default(),
+            scanner_uncertainty_mm: result.scanner.length_uncertainty_mm,
         },
         frame: Frame {
             origin: Point3::origin(),

@@ -86,10 +86,18 @@ pub fn judge_again(result: &CaseResult, protocol: &Protocol) -> CaseAgain {
         result,
         case: evidence::case(result),
         changed,
+        is_other_scanner: is_other_scanner(result, protocol),
         before,
         protocol,
     };
     again.whole()
+}
+
+/// Whether every uncertainty would be another one: by the scanner of the other protocol,
+/// which counts where the case names none.
+fn is_other_scanner(result: &CaseResult, protocol: &Protocol) -> bool {
+    let scanner = &result.scanner;
+    !scanner.by_case && scanner.length_uncertainty_mm != protocol.scanner().length_uncertainty_mm
 }
 
 /// The limits that differ in value, zones or level.
@@ -127,6 +135,7 @@ struct Again<'a> {
     result: &'a CaseResult,
     case: Case,
     changed: BTreeSet<LimitKey>,
+    is_other_scanner: bool,
     before: Option<Protocol>,
     protocol: &'a Protocol,
 }
@@ -175,9 +184,8 @@ impl Again<'_> {
 
     /// Whether a check heeds a limit that changed.
     fn is_touched(&self, check: Check) -> bool {
-        limits_of(check)
-            .iter()
-            .any(|key| self.changed.contains(key))
+        let mut keys = limits_of(check).iter();
+        self.is_other_scanner || keys.any(|key| self.changed.contains(key))
     }
 
     /// Whether the impression is of the kind that a check is for.
@@ -197,7 +205,7 @@ impl Again<'_> {
         let of_border_alone = [Check::TrayAtBorder, Check::BorderOverlap].contains(&check);
         let keys = limits_of(check).iter();
         let mut keys = keys.filter(|key| MEASURED_BY.contains(key) && self.changed.contains(key));
-        keys.next().is_some() && !of_border_alone
+        self.is_other_scanner || keys.next().is_some() && !of_border_alone
     }
 
     fn old(&self, number: Option<usize>) -> impl Iterator<Item = &Finding> {

@@ -38,6 +38,7 @@ pub struct CaseResult {
     /// The limits that it was judged by.
     pub protocol: ProtocolResult,
     /// What the scanner of its scans adds to lengths.
+    #[serde(default)]
     pub scanner: ScannerResult,
     /// Each impression scan.
     pub impressions: Vec<ImpressionResult>,
@@ -78,7 +79,7 @@ impl CaseResult {
             case: checked.case.id.clone(),
             verdict: checked.judged.verdict.into(),
             protocol: (&checked.protocol).into(),
-            scanner: checked.case.scanner(&checked.protocol).into(),
+            scanner: ScannerResult::of(checked),
             files: files_of(&impressions, &wash, &findings),
             impressions,
             wash,

@@ -1,7 +1,8 @@
 //! The limits in a result.
 
 use crate::files::json::json_text;
-use judge::{Protocol, Scanner, words};
+use check::CheckedCase;
+use judge::{Protocol, words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
@@ -21,20 +22,24 @@ pub struct ProtocolResult {
 }
 
 /// What the scanner itself adds to the lengths in its scans.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct ScannerResult {
     /// Expanded uncertainty (k = 2) of a length in one scan, mm; it is part of every
     /// uncertainty of this result.
     pub length_uncertainty_mm: f64,
     /// Where that comes from.
     pub source: String,
+    /// Whether the case states it, or else the protocol.
+    pub by_case: bool,
 }
 
-impl From<&Scanner> for ScannerResult {
-    fn from(scanner: &Scanner) -> Self {
+impl ScannerResult {
+    pub(super) fn of(checked: &CheckedCase) -> Self {
+        let scanner = checked.case.scanner(&checked.protocol);
         Self {
             length_uncertainty_mm: scanner.length_uncertainty_mm,
             source: scanner.source.clone(),
+            by_case: checked.case.scanner.is_some(),
         }
     }
 }

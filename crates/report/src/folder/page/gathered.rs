@@ -298,7 +298,10 @@ mod tests {
         let record = CaseRecord::checked(&result, "c", &[], Vec::new(), provenance());
         add(&record, "c");
         let why = "case file: line 1: <nothing>".to_owned();
-        add(&CaseRecord::unreadable(None, "d", (why, false), provenance()), "d");
+        add(
+            &CaseRecord::unreadable(None, "d", (why, false), provenance()),
+            "d",
+        );
         let conditions = Conditions {
             program: "0.1.0".to_owned(),
             protocol: "our limits".to_owned(),
