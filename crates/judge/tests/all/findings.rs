@@ -462,6 +462,7 @@ fn two_passes() -> Case {
         ],
         jaw_relation: None,
         consignment: None,
+        labels: Default::default(),
     }
 }
 
