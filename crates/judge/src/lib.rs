@@ -50,8 +50,8 @@ mod wash;
 pub mod words;
 
 pub use case::{
-    BadColour, BadThickness, Case, CaseError, CaseFault, CaseProblem, CentricRelationBy,
-    Consignment, ImpressionInput, JawRelation, MarkedLandmarks, Material, Stage,
+    BadColour, BadLabel, BadThickness, Case, CaseError, CaseFault, CaseProblem, CentricRelationBy,
+    Consignment, ImpressionInput, JawRelation, Labels, MarkedLandmarks, Material, Stage,
     VerticalDimensionBy, colour_from_hex, read_landmarks, thickness,
 };
 pub use cause::Cause;

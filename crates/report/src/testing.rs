@@ -85,6 +85,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
             papilla_to_lip_mm: Some(7.5),
             ..JawRelation::default()
         }),
+        labels: Default::default(),
         consignment: Some(Consignment {
             no_jaw_relation_because: None,
             one_arch_because: None,

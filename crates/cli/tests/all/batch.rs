@@ -29,7 +29,9 @@ static CASES: LazyLock<TempDir> = LazyLock::new(|| {
         mesh::write::write_ply(&case.join("john-first.ply"), &made.impression).unwrap();
         mesh::write::write_stl(&case.join("john-tray.stl"), &made.tray).unwrap();
         let text = format!(
-            "case = \"B-{seed}\"\n[{name}]\nfirst_pass = \"john-first.ply\"\ntray = \"john-tray.stl\"\n"
+            "case = \"B-{seed}\"\n[{name}]\nfirst_pass = \"john-first.ply\"\ntray = \"john-tray.stl\"\n\
+             [labels]\nscanner = \"s{}\"\nlot = \"L7\"\n",
+            seed % 2
         );
         fs::write(case.join("case.toml"), text).unwrap();
     }
@@ -141,6 +143,8 @@ fn every_case_is_a_row_and_a_folder_and_no_file_is_named_in_them() {
     assert_eq!(ids, ["B-0", "B-1", "B-2", "B-3", "B-cut", ""]);
     assert_eq!(told[0][1], "rework");
     assert_eq!(told[1][2], "mandibular");
+    assert_eq!(cell(&rows[1], "labels"), "lot=L7 scanner=s1");
+    assert!(text(files, "summary.html").contains("scanner: s1"));
     assert!(cell(&rows[0], "failed_checks").contains("show-through"));
     let cut = cell(&rows[4], "problem");
     assert!(cut.starts_with("maxillary first-pass scan: "), "{cut}");

@@ -1,5 +1,6 @@
 //! What can be wrong in a case file, or in a landmarks file that it names.
 
+use super::labels::BadLabel;
 use super::tray::{BadColour, BadThickness};
 use crate::located::{Located, TomlFault, TomlFileError};
 use measure::landmarks::LandmarkName;
@@ -43,6 +44,8 @@ pub enum CaseFault {
     StopNotFinite,
     #[error("tissue stops are given but no tray; they are places on the tray scan")]
     StopsWithoutTray,
+    #[error(transparent)]
+    Label(#[from] BadLabel),
     #[error(transparent)]
     Colour(#[from] BadColour),
     #[error(transparent)]

@@ -1,6 +1,7 @@
 //! The case file, `case.toml`.
 
 use super::fault::{CaseError, CaseFault, CaseProblem};
+use super::labels::{self, Labels};
 use super::marks::read_landmarks;
 use super::tray::{BadThickness, colour_from_hex, thickness};
 use super::{Case, Consignment, ImpressionInput, JawRelation, Material, Stage};
@@ -9,6 +10,7 @@ use crate::scanner::ScannerEntry;
 use measure::Arch;
 use nalgebra::Point3;
 use serde::Deserialize;
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use toml::Spanned;
 
@@ -22,6 +24,7 @@ struct CaseFile {
     jaw_relation: Option<Spanned<JawRelation>>,
     #[serde(alias = "parcel")]
     consignment: Option<Consignment>,
+    labels: Option<Spanned<BTreeMap<Spanned<String>, Spanned<String>>>>,
 }
 
 #[derive(Deserialize)]
@@ -117,8 +120,29 @@ fn parse(text: &str, folder: &Path) -> Result<(Case, Vec<Option<PathBuf>>), Case
         impressions,
         jaw_relation: jaw_relation.transpose()?,
         consignment: file.consignment,
+        labels: file
+            .labels
+            .map_or_else(|| Ok(Labels::new()), |given| labels_of(given, text))?,
     };
     Ok((case, marked))
+}
+
+/// The labels, if each is a code.
+fn labels_of(
+    given: Spanned<BTreeMap<Spanned<String>, Spanned<String>>>,
+    text: &str,
+) -> Result<Labels, CaseProblem> {
+    let start = given.span().start;
+    let given = given.into_inner();
+    let at = |start, why: labels::BadLabel| located::at(text, start, why.into());
+    labels::number_checked(given.len()).map_err(|why| at(start, why))?;
+    let mut checked = Labels::new();
+    for (key, value) in given {
+        labels::checked(key.get_ref(), value.get_ref())
+            .map_err(|why| at(value.span().start, why))?;
+        checked.insert(key.into_inner(), value.into_inner());
+    }
+    Ok(checked)
 }
 
 /// The relation of the jaws, if its numbers make sense.

@@ -2,12 +2,14 @@
 
 mod fault;
 mod file;
+mod labels;
 mod marks;
 mod material;
 mod relation;
 mod tray;
 
 pub use fault::{CaseError, CaseFault, CaseProblem};
+pub use labels::{BadLabel, Labels};
 pub use marks::{MarkedLandmarks, read_landmarks};
 pub use material::Material;
 pub use relation::{CentricRelationBy, JawRelation, VerticalDimensionBy};
@@ -36,6 +38,8 @@ pub struct Case {
     pub jaw_relation: Option<JawRelation>,
     /// What is in the parcel.
     pub consignment: Option<Consignment>,
+    /// What results are compared by.
+    pub labels: Labels,
 }
 
 /// One impression scan and what belongs to it.
@@ -137,6 +141,7 @@ impl Case {
             impressions: vec![impression],
             jaw_relation: None,
             consignment: None,
+            labels: Labels::new(),
         }
     }
 

@@ -62,6 +62,7 @@ fn whole() -> Given {
                 upper_lip_length_mm: Some(21.5),
                 ..JawRelation::default()
             }),
+            labels: Default::default(),
             consignment: Some(Consignment {
                 no_jaw_relation_because: None,
                 one_arch_because: Some("lower jaw has teeth".into()),

@@ -463,6 +463,7 @@ fn two_passes() -> Case {
         ],
         jaw_relation: None,
         consignment: None,
+        labels: Default::default(),
     }
 }
 

@@ -91,7 +91,7 @@ impl Rate {
 /// The share of a group.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct GroupRate {
-    /// What the group has in common: `arch`, `stage`, `arch stage` or the code of a check.
+    /// What the group has in common: `arch`, `stage`, `arch stage`, `label KEY` or `check`.
     pub by: String,
     /// Its value.
     pub group: String,
@@ -126,8 +126,10 @@ pub struct Overview {
     pub impressions_by_verdict: BTreeMap<String, u64>,
     /// Verdicts on impressions before a wash that the case holds, too.
     pub superseded_by_verdict: BTreeMap<String, u64>,
-    /// Share accepted of the impressions to be worked from, by jaw and stage.
+    /// Share accepted of the impressions to be worked from, by jaw, stage and label.
     pub pass_rates: Vec<GroupRate>,
+    /// Impressions whose label is not among the groups, since it has too many values.
+    pub groups_left_out: u64,
     /// Share of the impressions to be worked from on which a check was not made, or not
     /// everywhere; most frequent first.
     pub not_judged: Vec<GroupRate>,
@@ -146,11 +148,14 @@ impl Overview {
     }
 }
 
+/// Groups that are counted; a label with more values than that compares nothing.
+const MOST_GROUPS: usize = 500;
+
 /// Counts cases as they come, in memory that does not grow with them.
 #[derive(Debug, Default)]
 pub(super) struct Tally {
     overview: Overview,
-    groups: BTreeMap<(&'static str, String), [u64; 2]>,
+    groups: BTreeMap<(String, String), [u64; 2]>,
     not_judged: BTreeMap<String, u64>,
 }
 
@@ -201,7 +206,16 @@ impl Tally {
         let arch = row.arch.as_deref().unwrap_or("unknown").to_owned();
         let stage = row.stage.as_deref().unwrap_or("single").to_owned();
         let both = format!("{arch} {stage}");
-        for group in [("arch", arch), ("stage", stage), ("arch stage", both)] {
+        let own = [("arch", arch), ("stage", stage), ("arch stage", both)];
+        let own = own.map(|(by, group)| (by.to_owned(), group));
+        let labels = row.labels.iter().flat_map(|labels| labels.split(' '));
+        let labels = labels.filter_map(|label| label.split_once('='));
+        let labels = labels.map(|(key, value)| (format!("label {key}"), value.to_owned()));
+        for group in own.into_iter().chain(labels) {
+            if self.groups.len() >= MOST_GROUPS && !self.groups.contains_key(&group) {
+                so_far.groups_left_out += 1;
+                continue;
+            }
             let [accepted, of] = self.groups.entry(group).or_default();
             *accepted += u64::from(is_accepted);
             *of += 1;
@@ -223,7 +237,7 @@ impl Tally {
         let rates = rates.map(|(verdict, part)| (verdict.to_owned(), Rate::of(part, of)));
         let groups = self.groups.into_iter();
         let pass_rates = groups.map(|((by, group), [part, of])| GroupRate {
-            by: by.to_owned(),
+            by,
             group,
             rate: Rate::of(part, of),
         });
@@ -340,6 +354,26 @@ mod tests {
         let rates = overview.pass_rates.iter();
         assert!(rates.clone().all(|group| group.rate.share == Some(1.0)));
         assert_eq!(rates.count(), 3);
+    }
+
+    #[test]
+    fn labels_are_groups_and_no_more_than_fit() {
+        let mut tally = Tally::default();
+        for number in 0..2 * MOST_GROUPS {
+            let mut record = with_verdict(["accept", "rework"][number % 2]);
+            record.impressions[0].labels = Some(format!("lot=L{number} scanner=S{}", number % 2));
+            tally.add(&record);
+        }
+        let overview = tally.finish(Conditions::default(), String::new());
+        assert_eq!(overview.pass_rates.len(), MOST_GROUPS);
+        let of = |group: &str| {
+            let mut rates = overview.pass_rates.iter();
+            let found = rates.find(|rate| rate.by == "label scanner" && rate.group == group);
+            found.map(|rate| [rate.rate.part, rate.rate.of])
+        };
+        let half = MOST_GROUPS as u64;
+        assert_eq!([of("S0"), of("S1")], [Some([half, half]), Some([0, half])]);
+        assert!(overview.groups_left_out > 0);
     }
 
     #[test]

@@ -85,6 +85,8 @@ pub struct ImpressionRow {
     pub not_judged: Option<String>,
     /// The first thing to do about the case.
     pub first_step: Option<String>,
+    /// Labels of the case as `key=value`, in order, with blanks between; empty for none.
+    pub labels: Option<String>,
 }
 
 /// One finding of a case.
@@ -127,6 +129,8 @@ pub struct FindingRow {
     pub anterior_mm: Option<f64>,
     /// What to do about it.
     pub instruction: String,
+    /// Labels of the case as `key=value`, in order, with blanks between; empty for none.
+    pub labels: Option<String>,
 }
 
 /// The rows of a checked case; `scanned` is when each impression's scan file
@@ -137,16 +141,24 @@ pub(super) fn of_impressions(
     scanned: &[Option<String>],
 ) -> Vec<ImpressionRow> {
     let step = first_step(result);
+    let labels = labels(result);
     (result.impressions.iter().enumerate())
         .map(|(number, impression)| ImpressionRow {
             folder: folder.to_owned(),
             first_step: Some(step.clone()),
+            labels: labels.clone(),
             case: Some(result.case.clone()),
             case_verdict: Some(word(&result.verdict)),
             scanned: scanned.get(number).cloned().flatten(),
             ..of_impression(result, number as u64, impression)
         })
         .collect()
+}
+
+fn labels(result: &CaseResult) -> Option<String> {
+    let each = result.labels.iter();
+    let each: Vec<String> = each.map(|(key, value)| format!("{key}={value}")).collect();
+    (!each.is_empty()).then(|| each.join(" "))
 }
 
 /// What the most urgent finding asks for or, where none is pressing, what the case is ready for.
@@ -223,6 +235,7 @@ pub(super) fn of_findings(result: &CaseResult, folder: &str) -> Vec<FindingRow> 
         FindingRow {
             folder: folder.to_owned(),
             case: result.case.clone(),
+            labels: labels(result),
             finding: finding.id.clone(),
             severity: word(&finding.severity),
             check: finding.check.clone(),

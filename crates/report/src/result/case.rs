@@ -13,6 +13,7 @@ use super::wash::Wash;
 use check::CheckedCase;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
 /// Name and version of the contract.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
@@ -33,6 +34,9 @@ pub struct CaseResult {
     pub commit: Option<String>,
     /// Pseudonym of the case.
     pub case: String,
+    /// What results are compared by, as given in the case file: codes by their keys.
+    #[serde(default)]
+    pub labels: BTreeMap<String, String>,
     /// Verdict on the whole case.
     pub verdict: Verdict,
     /// The limits that it was judged by.
@@ -77,6 +81,7 @@ impl CaseResult {
             program: concat!("archproof ", env!("CARGO_PKG_VERSION")).to_owned(),
             commit: option_env!("ARCHPROOF_COMMIT").map(str::to_owned),
             case: checked.case.id.clone(),
+            labels: checked.case.labels.clone(),
             verdict: checked.judged.verdict.into(),
             protocol: (&checked.protocol).into(),
             scanner: ScannerResult::of(checked),

@@ -141,8 +141,8 @@ pub(super) fn verdicts(shown: &Shown) -> Markup {
         h2 #verdicts { "Verdicts" }
         (table("Verdicts", &columns, &rows))
         p.aside {
-            "Intervals are score intervals (Wilson 1927): where cases like these go on to come, the true share "
-            "lies within them 95 times in 100."
+            "Intervals are score intervals (Wilson 1927). For cases like these, such an interval contains the true "
+            "share 95 times in 100."
         }
         (undecided(overview))
         (superseded(overview))
@@ -209,13 +209,19 @@ pub(super) fn pass_rates(shown: &Shown) -> Markup {
         h2 #rates { "Accepted, by group" }
         p.aside { "Impressions to be worked from. An interval is wide where a group is small." }
         (table("Accepted, by group", &columns, &rows))
+        @if shown.overview.groups_left_out > 0 {
+            p { "Labels with too many values are not listed: they are in summary.csv." }
+        }
     }
 }
 
 fn group_row(group: &GroupRate) -> Vec<Markup> {
     let rate = &group.rate;
     let [share, interval] = rate_cells(rate);
-    let name = stage_words(&group.group);
+    let name = match group.by.strip_prefix("label ") {
+        Some(key) => format!("{key}: {}", group.group),
+        None => stage_words(&group.group),
+    };
     vec![cell(name), cell(rate.part), cell(rate.of), share, interval]
 }
 
