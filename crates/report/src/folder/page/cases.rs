@@ -18,7 +18,7 @@ pub(super) fn list(shown: &Shown) -> Markup {
         } @else {
             p.aside { "What needs most attention comes first. The same rows are in " a href="summary.csv" { "summary.csv" } "." }
         }
-        (table("All cases", &["case", "jaw", "verdict", "first thing to do", "report"], &rows))
+        div.titled { (table("All cases", &["case", "jaw", "verdict", "first thing to do", "report"], &rows)) }
     }
 }
 

@@ -106,7 +106,7 @@ pub(super) fn covers(shown: &Shown) -> Markup {
     let rows = rows.map(|(name, value)| vec![cell(name), cell(value)]);
     html! {
         h2 #covers { "What this page covers" }
-        (table("What this page covers", &["", ""], &rows))
+        div.titled.bare { (table("What this page covers", &["what", "value"], &rows)) }
         p.aside {
             "The time is that of the scan file, which copying may change. The SHA-256 of the folder is of what "
             "was given of each case and the name of its results, whatever limits were used."
@@ -139,7 +139,7 @@ pub(super) fn verdicts(shown: &Shown) -> Markup {
     ];
     html! {
         h2 #verdicts { "Verdicts" }
-        (table("Verdicts", &columns, &rows))
+        div.titled { (table("Verdicts", &columns, &rows)) }
         p.aside {
             "Intervals are score intervals (Wilson 1927). For cases like these, such an interval contains the true "
             "share 95 times in 100."
@@ -175,7 +175,7 @@ fn undecided(overview: &Overview) -> Markup {
     html! {
         @if of > 0 {
             h3 { "Why cases are undecided" }
-            (table("Why cases are undecided", &["what comes first", "cases", "share of the undecided", "95 % interval"], &rows))
+            div.titled { (table("Why cases are undecided", &["what comes first", "cases", "share of the undecided", "95 % interval"], &rows)) }
         }
     }
 }
@@ -196,7 +196,7 @@ fn superseded(overview: &Overview) -> Markup {
         @if of > 0 {
             h3 { "Impressions that a wash has superseded" }
             p.aside { "The wash decides: these are counted here alone." }
-            (table("Superseded impressions", &["verdict on it", "impressions", "share", "95 % interval"], &rows))
+            div.titled { (table("Superseded impressions", &["verdict on it", "impressions", "share", "95 % interval"], &rows)) }
         }
     }
 }
@@ -208,7 +208,7 @@ pub(super) fn pass_rates(shown: &Shown) -> Markup {
     html! {
         h2 #rates { "Accepted, by group" }
         p.aside { "Impressions to be worked from. An interval is wide where a group is small." }
-        (table("Accepted, by group", &columns, &rows))
+        div.titled { (table("Accepted, by group", &columns, &rows)) }
         @if shown.overview.groups_left_out > 0 {
             p { "Labels with too many values are not listed: they are in summary.csv." }
         }
@@ -240,7 +240,7 @@ pub(super) fn not_judged(shown: &Shown) -> Markup {
                 "Impressions to be worked from on which a check was not made, or not along the whole border or "
                 "surface. No verdict covers these. 'archproof explain CODE' says what each is."
             }
-            (table("Not judged", &["check", "impressions", "share", "95 % interval"], &rows))
+            div.titled { (table("Not judged", &["check", "impressions", "share", "95 % interval"], &rows)) }
         }
     }
 }
