@@ -31,6 +31,7 @@ pub enum Command {
     Judge(JudgeArguments),
     Artefact(ArtefactArguments),
     Gauge(GaugeArguments),
+    Agreement(AgreementArguments),
     Inspect(InspectArguments),
     New(NewArguments),
     /// Write a scan without the text in it, which may name a person
@@ -284,6 +285,23 @@ pub struct ArtefactArguments {
     pub json: bool,
 }
 
+/// Compare the verdicts of people with each other and with the program
+///
+/// By the share of agreement beyond chance (Cohen's and Fleiss' kappa), and by what each
+/// rater misses and fails beside a chosen one.
+#[derive(Debug, Args)]
+pub struct AgreementArguments {
+    /// CSV file with a column 'case' and one for each rater, under a code for them;
+    /// a cell holds a verdict, as accept or rework, or nothing
+    pub verdicts: PathBuf,
+    /// Column that the others are compared with: what they missed, and false alarms
+    #[arg(long, value_name = "RATER")]
+    pub beside: Option<String>,
+    /// Print the study as JSON
+    #[arg(long)]
+    pub json: bool,
+}
+
 /// Analyse a gauge repeatability and reproducibility study
 ///
 /// By analysis of variance of two crossed random factors. Where operators do
@@ -437,6 +455,8 @@ pub enum SchemaArgument {
     Repeat,
     /// What `gauge --json` prints
     Gauge,
+    /// What `agreement --json` prints
+    Agreement,
     /// What `artefact --json` prints
     Artefact,
 }

@@ -7,6 +7,7 @@ use mesh::ReadError;
 use report::WriteError;
 use std::io;
 use std::path::PathBuf;
+use study::agreement::AgreementError;
 use study::artefact::ArtefactCheckError;
 use study::gauge::GaugeError;
 use study::repeats::RepeatError;
@@ -26,6 +27,8 @@ pub enum Failure {
     Write(#[from] WriteError),
     #[error(transparent)]
     Protocol(#[from] ProtocolError),
+    #[error(transparent)]
+    Agreement(#[from] AgreementError),
     #[error(transparent)]
     Gauge(#[from] GaugeError),
     #[error(transparent)]

@@ -50,11 +50,13 @@ pub use files::outputs::{
 pub use files::repeats::write_repeats;
 pub use scanning::scanning_page;
 pub use sheet::add_return_note;
+pub use studies::agreement::AgreementResult;
 pub use studies::artefact::{ArtefactResult, Outcome};
 pub use studies::comparable::{comparable_figures, kept_figures};
 pub use studies::gauge::GaugeResult;
 pub use studies::inspection::{InspectedScan, Inspection};
 pub use studies::repeat::RepeatResult;
+pub use text::agreement::agreement_text;
 pub use text::artefact::artefact_text;
 pub use text::figures;
 pub use text::gauge::gauge_text;

@@ -18,6 +18,7 @@
 #![warn(unreachable_pub)]
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
+pub mod agreement;
 pub mod control;
 pub mod freedom;
 pub mod gauge;

@@ -18,6 +18,7 @@
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 #![warn(unreachable_pub)]
 
+pub mod agreement;
 pub mod artefact;
 mod figure;
 pub mod gauge;

@@ -1,5 +1,6 @@
 //! One file for each command.
 
+mod agreement;
 mod artefact;
 mod batch;
 mod check;
@@ -22,7 +23,7 @@ use crate::terminal::say;
 use report::again::CaseAgain;
 use report::folder::{FindingRow, ImpressionRow, Overview};
 use report::result::CaseResult;
-use report::{ArtefactResult, GaugeResult, Inspection, RepeatResult, schema_text};
+use report::{AgreementResult, ArtefactResult, GaugeResult, Inspection, RepeatResult, schema_text};
 use std::process::ExitCode;
 
 /// Carries out a command; gives the exit code.
@@ -34,6 +35,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::Watch(arguments) => return batch::watch(&arguments),
         Command::Judge(arguments) => judge::run(&arguments)?,
         Command::Artefact(arguments) => return artefact::run(&arguments),
+        Command::Agreement(arguments) => agreement::run(&arguments)?,
         Command::Gauge(arguments) => gauge::run(&arguments)?,
         Command::Inspect(arguments) => return inspect::run(&arguments),
         Command::New(arguments) => return new::run(&arguments),
@@ -53,6 +55,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
             SchemaArgument::Inspect => schema_text::<Vec<Inspection>>(),
             SchemaArgument::Repeat => schema_text::<RepeatResult>(),
             SchemaArgument::Gauge => schema_text::<GaugeResult>(),
+            SchemaArgument::Agreement => schema_text::<AgreementResult>(),
             SchemaArgument::Artefact => schema_text::<ArtefactResult>(),
         })?,
     }

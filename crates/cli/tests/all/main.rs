@@ -1,5 +1,6 @@
 //! The command, run as a user runs it. One program: each one more would be linked anew.
 
+mod agreement;
 mod artefact;
 mod bad_input;
 mod batch;

@@ -8,7 +8,7 @@ use serde_json::Value;
 use std::fs;
 use std::path::Path;
 
-/// A text of a drawing: how far to the right it stands, and what it says.
+/// A text of a drawing: how far to the right it lies, and what it says.
 fn texts(drawing: &str) -> Vec<(f64, f64, String)> {
     let elements = drawing.split("<text ").skip(1);
     elements

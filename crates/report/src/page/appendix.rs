@@ -18,7 +18,7 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     if superseded.is_empty() {
         return Vec::new();
     }
-    // What fails or is open stands in front, whatever it is of.
+    // What fails or is open comes first, whatever it is of.
     let notes: Vec<&Finding> = (result.findings.iter())
         .filter(|finding| finding.severity == Severity::Note)
         .filter(|finding| notes::is_superseded(result, finding))

@@ -67,7 +67,7 @@ fn groups<'a>(findings: &[&'a Finding]) -> Vec<Group<'a>> {
 }
 
 /// Sentences of an instruction: those with a number, which speak of one place, and the
-/// others. What is said of safety stands below the table.
+/// others. What is said of safety follows the table.
 fn sentences(finding: &Finding) -> (Vec<&str>, Vec<&str>) {
     let text = finding.instruction.trim_end_matches(SAFETY).trim_end();
     let has_number = |sentence: &&str| sentence.contains(|c: char| c.is_ascii_digit());

@@ -1,5 +1,6 @@
 //! The studies of the measuring itself in their JSON.
 
+pub(crate) mod agreement;
 pub(crate) mod artefact;
 pub(crate) mod comparable;
 pub(crate) mod gauge;

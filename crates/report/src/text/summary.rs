@@ -35,7 +35,9 @@ fn write_summary(out: &mut String, result: &CaseResult) -> fmt::Result {
     write_relation(out, result)?;
     write_findings(out, result)?;
     write_not_judged(out, result)?;
-    write_scanner(out, result)?;
+    if result.impressions.iter().any(|one| one.frame.is_some()) {
+        write_scanner(out, result)?;
+    }
     write_maps(out, result)?;
     write_warnings(out, result)
 }

@@ -180,7 +180,7 @@ fn undecided(overview: &Overview) -> Markup {
     }
 }
 
-/// They have had their wash: what they failed is not counted above.
+/// Impressions that a wash followed: their faults are not counted above.
 fn superseded(overview: &Overview) -> Markup {
     let of: u64 = overview.superseded_by_verdict.values().sum();
     let rows: Vec<Vec<Markup>> = VERDICTS
