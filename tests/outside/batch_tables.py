@@ -14,7 +14,13 @@ TABLES = {
     "summary": ("results.jsonl", "summary.csv", "summary.parquet"),
     "findings": ("findings.jsonl", "findings.csv", "findings.parquet"),
 }
-KINDS = {"VARCHAR": "string", "DOUBLE": "number", "UBIGINT": "integer", "BIGINT": "integer"}
+KINDS = {
+    "VARCHAR": "string",
+    "DOUBLE": "number",
+    "UBIGINT": "integer",
+    "BIGINT": "integer",
+    "BOOLEAN": "boolean",
+}
 
 
 def kind_of(column: dict) -> str:
