@@ -37,19 +37,8 @@ impl Given {
                     format!("scan-{short}")
                 };
                 let input = ImpressionInput {
-                    declared: settings.arch,
-                    stage: settings.stage,
-                    scan: scan.clone(),
                     tray: tray.clone(),
-                    tray_thickness: None,
-                    tray_colour: None,
-                    stops: Vec::new(),
-                    stops_relieved: false,
-                    material: None,
-                    hours_since_taken: None,
-                    marks: Vec::new(),
-                    marks_sha256: None,
-                    marks_file: None,
+                    ..ImpressionInput::bare(settings.arch, settings.stage, scan.clone())
                 };
                 (Ok(Case::of_one(id, input)), None)
             }
@@ -89,7 +78,8 @@ fn named(case: &Case) -> impl Iterator<Item = &Path> {
         .impressions
         .iter()
         .filter_map(|i| i.marks_file.as_deref());
-    case.scans().into_iter().chain(marks)
+    let scanner = case.scanner.as_ref().and_then(|s| s.file.as_deref());
+    case.scans().into_iter().chain(marks).chain(scanner)
 }
 
 /// The reason leaves out the file's name, which may be a patient's.

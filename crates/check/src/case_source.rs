@@ -175,9 +175,6 @@ impl CaseSource {
             )?;
         let tray_colour = self.tray_colour.as_deref().map(judge::colour_from_hex);
         Ok(ImpressionInput {
-            declared: self.arch,
-            stage: self.stage.unwrap_or(Stage::Single),
-            scan: self.input.clone(),
             tray: self.tray.clone(),
             tray_thickness,
             tray_colour: tray_colour
@@ -186,13 +183,14 @@ impl CaseSource {
                     name: name_of(Statement::TrayColour),
                     source,
                 })?,
-            stops: Vec::new(),
-            stops_relieved: false,
-            material: None,
-            hours_since_taken: None,
             marks: marked.marks,
             marks_sha256: marked.scan_sha256,
             marks_file: self.landmarks.clone(),
+            ..ImpressionInput::bare(
+                self.arch,
+                self.stage.unwrap_or(Stage::Single),
+                self.input.clone(),
+            )
         })
     }
 

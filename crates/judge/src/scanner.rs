@@ -13,6 +13,8 @@ pub struct Scanner {
     pub length_uncertainty_mm: f64,
     /// Where that comes from.
     pub source: String,
+    /// The file that it was read from.
+    pub file: Option<PathBuf>,
 }
 
 /// Why a scanner file cannot be used.
@@ -64,8 +66,12 @@ impl Scanner {
         located::read(path, |text| {
             let file: ScannerFile = located::from_toml(text, ScannerFault::Toml)?;
             let start = file.length_uncertainty_mm.span().start;
-            Self::checked(*file.length_uncertainty_mm.get_ref(), file.source)
-                .map_err(|fault| located::at(text, start, fault))
+            let scanner = Self::checked(*file.length_uncertainty_mm.get_ref(), file.source)
+                .map_err(|fault| located::at(text, start, fault))?;
+            Ok(Self {
+                file: Some(path.to_owned()),
+                ..scanner
+            })
         })
     }
 
@@ -79,6 +85,7 @@ impl Scanner {
         Ok(Self {
             length_uncertainty_mm,
             source,
+            file: None,
         })
     }
 
@@ -131,6 +138,7 @@ mod tests {
         let scanner = Scanner {
             length_uncertainty_mm: 0.031,
             source: "artefact \"balls\", certificate 7".to_owned(),
+            file: Some(file.clone()),
         };
         std::fs::write(&file, scanner.to_toml()).expect("it can be written");
         assert_eq!(Scanner::from_file(&file).expect("it is right"), scanner);

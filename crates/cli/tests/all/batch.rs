@@ -333,9 +333,17 @@ fn only_what_changed_is_done_again() {
     assert!(!other_limits.contains("done before"), "{other_limits}");
     let file = case.join("case.toml");
     let text = fs::read_to_string(&file).unwrap();
-    fs::write(&file, text + "# changed\n").unwrap();
-    let changed = said(&[&resume[..], &["--protocol", "ours.toml"]].concat());
-    assert!(!changed.contains("done before"), "{changed}");
+    let by_ours = [&resume[..], &["--protocol", "ours.toml"]].concat();
+    // A file that the case names counts as the case file itself does.
+    let scanner = case.join("scanner.toml");
+    fs::write(&file, format!("scanner = \"scanner.toml\"\n{text}")).unwrap();
+    for mm in ["0.02", "0.03"] {
+        let found = format!("length_uncertainty_mm = {mm}\nsource = \"invented\"\n");
+        fs::write(&scanner, found).unwrap();
+        let changed = said(&by_ours);
+        assert!(!changed.contains("done before"), "{changed}");
+    }
+    assert!(said(&by_ours).contains("1 of them done before"));
 }
 
 #[test]

@@ -131,6 +131,28 @@ impl Consignment {
     }
 }
 
+impl ImpressionInput {
+    /// A scan of which nothing else is stated.
+    #[must_use]
+    pub fn bare(declared: Option<Arch>, stage: Stage, scan: PathBuf) -> Self {
+        Self {
+            declared,
+            stage,
+            scan,
+            tray: None,
+            tray_thickness: None,
+            tray_colour: None,
+            stops: Vec::new(),
+            stops_relieved: false,
+            material: None,
+            hours_since_taken: None,
+            marks: Vec::new(),
+            marks_sha256: None,
+            marks_file: None,
+        }
+    }
+}
+
 impl Case {
     /// A case of one bare scan.
     #[must_use]

@@ -11,6 +11,7 @@ use measure::{
 };
 use mesh::Integrity;
 use nalgebra::{Point3, Vector3};
+use std::path::PathBuf;
 
 /// What measuring gave of one impression.
 pub(super) struct Rebuilt {
@@ -20,7 +21,8 @@ pub(super) struct Rebuilt {
 
 /// The case as far as judging again asks after it.
 pub(super) fn case(result: &CaseResult) -> Case {
-    let mut case = Case::of_one(result.case.clone(), input(None, Stage::Single));
+    let bare = |declared, stage| ImpressionInput::bare(declared, stage, PathBuf::new());
+    let mut case = Case::of_one(result.case.clone(), bare(None, Stage::Single));
     case.impressions = (result.impressions.iter())
         .map(|one| {
             let stage = match one.stage {
@@ -28,28 +30,10 @@ pub(super) fn case(result: &CaseResult) -> Case {
                 result::Stage::Wash => Stage::Wash,
                 result::Stage::Single => Stage::Single,
             };
-            input(one.arch.declared.map(Into::into), stage)
+            bare(one.arch.declared.map(Into::into), stage)
         })
         .collect();
     case
-}
-
-fn input(declared: Option<measure::Arch>, stage: Stage) -> ImpressionInput {
-    ImpressionInput {
-        declared,
-        stage,
-        scan: Default::default(),
-        tray: None,
-        tray_thickness: None,
-        tray_colour: None,
-        stops: Vec::new(),
-        stops_relieved: false,
-        material: None,
-        hours_since_taken: None,
-        marks: Vec::new(),
-        marks_sha256: None,
-        marks_file: None,
-    }
 }
 
 /// `None` where the result holds no impression, or a word that this version does not know.

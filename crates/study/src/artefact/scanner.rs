@@ -38,6 +38,7 @@ impl ArtefactStudy {
                 self.scans.len(),
                 error.sqrt()
             ),
+            file: None,
         })
     }
 }
