@@ -65,7 +65,17 @@ impl Screen {
         static STARTING: Mutex<()> = Mutex::new(());
         let _alone = STARTING.lock().unwrap_or_else(PoisonError::into_inner);
         let mut server = Command::new("Xvfb")
-            .args(["-displayfd", "1", "-nolisten", "tcp", "-screen", "0"])
+            // Otherwise it starts anew when its last client leaves, and refuses
+            // whoever connects meanwhile.
+            .args([
+                "-noreset",
+                "-displayfd",
+                "1",
+                "-nolisten",
+                "tcp",
+                "-screen",
+                "0",
+            ])
             .arg(format!("{WIDTH}x{HEIGHT}x24"))
             .stdout(Stdio::piped())
             .stderr(Stdio::null())
@@ -175,9 +185,11 @@ impl Drop for Viewer {
     }
 }
 
-/// Gives the window named so the keyboard.
-fn focused(screen: &Screen, name: &str) {
+/// Gives the viewer's window, once it is named so, the keyboard.
+fn focused(screen: &Screen, viewer: &mut Viewer, name: &str) {
     let window = awaited("window", || {
+        let ended = viewer.process.try_wait().unwrap();
+        assert!(ended.is_none(), "{ended:?}: {}", viewer.said());
         screen
             .xdotool(&["search", "--name", name])
             .filter(|id| !id.is_empty())
@@ -238,11 +250,11 @@ fn the_demonstration_is_flown_through_marked_and_saved() {
     };
     let folder = tempfile::tempdir().unwrap();
     let demo = Path::new(env!("CARGO_MANIFEST_DIR")).join("../test-meshes/demo/case.toml");
-    let viewer = Viewer::start(&screen, &demo, folder.path());
+    let mut viewer = Viewer::start(&screen, &demo, folder.path());
     awaited("first frame", || {
         viewer.said().contains("first frame").then_some(())
     });
-    focused(&screen, "DEMO-2");
+    focused(&screen, &mut viewer, "DEMO-2");
 
     // The same case without a window says where things ought to be.
     let source = Source::of(&viewer.out);
@@ -355,7 +367,7 @@ fn bad_input_is_told_in_the_window_which_stays() {
     let scan = folder.path().join("scan.stl");
     fs::write(&scan, "no mesh").unwrap();
     let mut viewer = Viewer::start(&screen, &scan, folder.path());
-    focused(&screen, "scan.stl");
+    focused(&screen, &mut viewer, "scan.stl");
     assert!(viewer.process.try_wait().unwrap().is_none());
     viewer.close(&screen);
 }
