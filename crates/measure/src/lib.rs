@@ -50,8 +50,8 @@ pub use border::{
     Station, StationFigure, VertexPlace,
 };
 pub use cover::{
-    Contrast, Cover, CoverGap, CoverMethod, NoColour, NoCover, NoCoverHere, Spot, SpotKind,
-    StopReading, TrayColour, TrayThickness,
+    Contrast, Cover, CoverGap, CoverMethod, NoColour, NoCover, NoCoverHere, PlaceOnTray, Spot,
+    SpotKind, StopReading, TrayColour, TrayThickness,
 };
 pub use frame::Frame;
 pub use measurement::{Measurement, ScanFigures, Scanned};

@@ -1,7 +1,9 @@
 //! What measuring gives: plain data for judging and reporting.
 
 use crate::border::{Border, NoBorder, VertexPlace};
-use crate::cover::{Contrast, Cover, NoColour, NoCover, Spot, StopReading, TrayColour};
+use crate::cover::{
+    Contrast, Cover, NoColour, NoCover, PlaceOnTray, Spot, StopReading, TrayColour,
+};
 use crate::frame::Frame;
 use crate::landmarks::Landmark;
 use crate::not_an_impression::NotAnImpression;
@@ -80,6 +82,9 @@ pub struct Measurement {
     pub tray_fit: Option<TrayFit>,
     /// Patches of little cover, largest of each kind first.
     pub spots: Vec<Spot>,
+    /// Where each of them lies on the tray's own scan; `None` for each where no tray scan
+    /// was placed.
+    pub on_tray: Vec<Option<PlaceOnTray>>,
     /// Declared tissue stops.
     pub stops: Vec<StopReading>,
     /// The border line and its sections.

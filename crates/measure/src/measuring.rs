@@ -4,7 +4,10 @@
 use crate::border::{self, Border, NoBorder, VertexPlace};
 use crate::cover::by_colour::{self, ColourReading};
 use crate::cover::stops::{self, Stop};
-use crate::cover::{Cover, NoColour, NoCover, Spot, TrayColour, by_thickness, by_tray_scan, spots};
+use crate::cover::{
+    Cover, NoColour, NoCover, PlaceOnTray, Spot, TrayColour, by_thickness, by_tray_scan, on_tray,
+    spots,
+};
 use crate::frame::{self, FoundFrame};
 use crate::impression::{Impression, Surface};
 use crate::intake;
@@ -54,6 +57,7 @@ pub struct Measuring<'a> {
     stops: OnceLock<Vec<Stop>>,
     colour: OnceLock<Option<ColourReading>>,
     spots: OnceLock<Vec<Spot>>,
+    on_tray: OnceLock<Vec<Option<PlaceOnTray>>>,
     tissue: OnceLock<Option<Result<TissueSurface, NoTissue>>>,
     landmarks: OnceLock<Vec<Landmark>>,
     places: OnceLock<Vec<Option<VertexPlace>>>,
@@ -91,6 +95,7 @@ impl<'a> Measuring<'a> {
             stops: OnceLock::new(),
             colour: OnceLock::new(),
             spots: OnceLock::new(),
+            on_tray: OnceLock::new(),
             tissue: OnceLock::new(),
             landmarks: OnceLock::new(),
             places: OnceLock::new(),
@@ -280,6 +285,21 @@ impl<'a> Measuring<'a> {
         })
     }
 
+    /// Where each of the spots lies on the tray's own scan; `None` for each where no tray
+    /// scan was placed.
+    pub fn on_tray(&self) -> &[Option<PlaceOnTray>] {
+        self.on_tray.get_or_init(|| {
+            let (spots, border) = (self.spots(), self.known_border());
+            match (self.impression(), self.local_tray()) {
+                (Some(impression), Some(tray)) => {
+                    let doubts_mm = [self.noise(), self.settings.scanner_uncertainty_mm];
+                    on_tray::places(impression, tray, border, spots, doubts_mm)
+                }
+                _ => vec![None; spots.len()],
+            }
+        })
+    }
+
     /// The tissue surface: its defects, and how well it was scanned.
     pub fn tissue(&self) -> Option<Result<&TissueSurface, &NoTissue>> {
         let tissue = self.tissue.get_or_init(|| {
@@ -367,6 +387,7 @@ impl<'a> Measuring<'a> {
         self.stops();
         self.colour();
         self.spots();
+        self.on_tray();
         self.border();
         self.tissue();
         self.landmarks();
@@ -381,6 +402,7 @@ impl<'a> Measuring<'a> {
                 cover: self.cover.into_inner()??,
                 tray_fit: self.tray_fit.into_inner()?,
                 spots: self.spots.into_inner()?,
+                on_tray: self.on_tray.into_inner()?,
                 stops: stops.into_iter().map(|stop| stop.reading).collect(),
                 border: self.border.into_inner()??,
                 tissue: self.tissue.into_inner()??,

@@ -54,6 +54,7 @@ pub(crate) const STAGES: [(Stage, Obtain); 9] = [
     }),
     (Stage::Spots, |measuring| {
         measuring.spots();
+        measuring.on_tray();
     }),
     (Stage::Tissue, |measuring| {
         measuring.tissue();

@@ -178,6 +178,12 @@ impl Tray {
         2.0 * self.half_thickness
     }
 
+    /// Top of the outer wall from one end to the other, mm.
+    pub fn outer_rim(&self) -> impl Iterator<Item = Point3<f64>> {
+        let up = Vector3::z() * self.half_thickness;
+        self.outer_edge.points.iter().map(move |middle| middle + up)
+    }
+
     /// Arc length from the front to the back end, mm.
     #[must_use]
     pub fn reach(&self) -> f64 {

@@ -214,6 +214,25 @@ impl Truth {
             .is_tissue_side(&(self.made_from_scan * point))
     }
 
+    /// Top of the tray's outer wall from one end to the other, in tray-scan coordinates,
+    /// mm: its middle place is that of the front.
+    #[must_use]
+    pub fn tray_outer_rim(&self) -> Vec<Point3<f64>> {
+        let tray_from_made = self.impression_from_tray.inverse() * self.made_from_scan.inverse();
+        let rim = self.impression.tray.outer_rim();
+        rim.map(|place| tray_from_made * place).collect()
+    }
+
+    /// Where the tray's surface is nearest to a place of the impression scan by formula,
+    /// in tray-scan coordinates, mm.
+    #[must_use]
+    pub fn on_tray(&self, point: &Point3<f64>) -> Point3<f64> {
+        let tray = &self.impression.tray;
+        let made = self.made_from_scan * point;
+        let on_tray = made - tray.away(&made) * tray.exact_distance(&made);
+        self.impression_from_tray.inverse() * self.made_from_scan.inverse() * on_tray
+    }
+
     /// Distance from a point in scan coordinates to the tray's surface by
     /// formula, mm; negative inside the tray.
     #[must_use]

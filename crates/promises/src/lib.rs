@@ -32,6 +32,7 @@ pub mod intake;
 pub mod jaws;
 pub mod landmarks;
 pub mod landmarks_lost;
+pub mod on_tray;
 pub mod part_of_a_tray;
 mod population;
 pub mod real_surfaces;

@@ -136,6 +136,23 @@ pub struct Spot {
     pub vertices: Vec<u32>,
 }
 
+/// A patch of little cover as it lies on the tray.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PlaceOnTray {
+    /// Where its centre lies on the tray's surface, tray scan coordinates, mm.
+    pub at: Point3<f64>,
+    /// Where its vertices lie on the tray's surface, tray scan coordinates, mm.
+    pub outline: Vec<Point3<f64>>,
+    /// Thickness of the tray's wall under it, mm; `None` where the tray's scan does not
+    /// show both faces of the wall.
+    pub wall_mm: Option<Amount>,
+    /// Straight distance from `at` to the nearest place of the tray's rim on the side of
+    /// lip and cheek, mm; `None` where that rim was not found.
+    pub to_outer_rim_mm: Option<Amount>,
+    /// Straight distance from `at` to the middle of that rim at the front, mm.
+    pub to_front_mm: Option<Amount>,
+}
+
 impl Spot {
     /// Whether the scan's colours told it: beside a cover map, where that shows
     /// no tray or nothing.

@@ -5,10 +5,12 @@ pub(crate) mod by_thickness;
 pub(crate) mod by_tray_scan;
 mod figures;
 mod gaps;
+pub(crate) mod on_tray;
 pub(crate) mod spots;
 pub(crate) mod stops;
 
 pub use by_colour::{BesideCover, Contrast, NoColour, TrayColour};
 pub use figures::{
-    Cover, CoverGap, CoverMethod, NoCover, NoCoverHere, Spot, SpotKind, StopReading, TrayThickness,
+    Cover, CoverGap, CoverMethod, NoCover, NoCoverHere, PlaceOnTray, Spot, SpotKind, StopReading,
+    TrayThickness,
 };

@@ -124,6 +124,17 @@ impl<'a> LocalTray<'a> {
         self.placed.out_of_tray(place)
     }
 
+    /// How places (tray scan coordinates) lie beside it.
+    pub(crate) fn beside(&self, places: &[Point3<f64>]) -> Vec<Option<Beside>> {
+        self.scan.solid().beside(places)
+    }
+
+    /// Normal of a triangle of the tray's scan; `None` of one without area.
+    pub(crate) fn scan_normal(&self, triangle: u32) -> Option<Vector3<f64>> {
+        let mesh = &self.scan.surface.mesh;
+        mesh.area_vector(triangle as usize).try_normalize(0.0)
+    }
+
     /// Its surface as it lay, in local coordinates.
     pub(crate) fn mesh(&self) -> &'a Mesh {
         &self.placed.mesh
