@@ -136,6 +136,8 @@ const SPOTS: &[LimitKey] = &[
     LimitKey::ThinCover,
     LimitKey::LeastSpotArea,
     LimitKey::StopSize,
+    LimitKey::ReliefRoom,
+    LimitKey::TrayWallLeft,
 ];
 
 /// Of landmarks, which defects, patches and short stretches may spoil.

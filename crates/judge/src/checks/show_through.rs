@@ -1,7 +1,7 @@
 //! `show-through`: tray shows through the material.
 
 use super::needs::TrayShown;
-use super::shared::relief::{IF_RELIEVED, relieve};
+use super::shared::relief::{IF_RELIEVED, relieve, relieve_spot};
 use super::shared::spots::{area_conformity, judged_by, place, places};
 use super::shared::stations::then_wash;
 use crate::case::Stage;
@@ -33,7 +33,7 @@ pub(super) fn judge(subject: &Subject<'_>, shown: TrayShown<'_>) -> Vec<Finding>
 
 fn by_cover(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Finding> {
     let least = judged_by(LimitKey::ShowThrough, subject, cover, number)?;
-    let relieve = relieve(then_wash(subject.input().stage));
+    let relieve = relieve_spot(subject, number, then_wash(subject.input().stage));
     let mut instruction = match least.conformity {
         Conformity::NotConforming => relieve,
         Conformity::Borderline | Conformity::Conforming => format!(

@@ -1,6 +1,6 @@
 //! `thin-cover`: material is thin.
 
-use super::shared::relief::{IF_RELIEVED, relieve};
+use super::shared::relief::{IF_RELIEVED, relieve_spot};
 use super::shared::spots::{judged_by, places};
 use super::shared::stations::then_wash;
 use crate::case::Stage;
@@ -16,19 +16,20 @@ pub(super) fn judge(subject: &Subject<'_>, cover: &Cover) -> Vec<Finding> {
         .filter(|(_, spot)| !spot.is_by_colour())
         .filter_map(|(number, _)| {
             let least = judged_by(LimitKey::ThinCover, subject, cover, number)?;
-            let instruction = instruction(least.severity, subject.input().stage);
+            let stage = subject.input().stage;
+            let relieve = relieve_spot(subject, number, then_wash(stage));
+            let instruction = instruction(least.severity, stage, &relieve);
             Some(least.finding(subject, Check::ThinCover, number, instruction))
         })
         .collect()
 }
 
-fn instruction(severity: Severity, stage: Stage) -> String {
+fn instruction(severity: Severity, stage: Stage, relieve: &str) -> String {
     let if_relieved = if stage == Stage::Wash {
         IF_RELIEVED
     } else {
         ""
     };
-    let relieve = relieve(then_wash(stage));
     match severity {
         Severity::Fail => format!("{relieve}{if_relieved}"),
         Severity::Borderline => format!(

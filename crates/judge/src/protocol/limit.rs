@@ -110,6 +110,10 @@ limit_keys! {
     ThinCover = "thin_cover_mm",
     /// Patches smaller than this are taken for noise.
     LeastSpotArea = "least_spot_area_mm2",
+    /// Room for material that relief of the tray is to make.
+    ReliefRoom = "relief_room_mm",
+    /// Least thickness of the tray's wall that relief may leave.
+    TrayWallLeft = "tray_wall_left_mm",
     /// Share of the tissue surface that may show tray before relief and a wash no longer mend it.
     ShowThroughShare = "show_through_share_percent",
     /// Most cover that a declared tissue stop may have.

@@ -141,8 +141,8 @@ pub struct Spot {
 pub struct PlaceOnTray {
     /// Where its centre lies on the tray's surface, tray scan coordinates, mm.
     pub at: Point3<f64>,
-    /// Where its vertices lie on the tray's surface, tray scan coordinates, mm.
-    pub outline: Vec<Point3<f64>>,
+    /// Its vertices, and where each lies on the tray's surface, tray scan coordinates, mm.
+    pub vertices: Vec<(u32, Point3<f64>)>,
     /// Thickness of the tray's wall under it, mm; `None` where the tray's scan does not
     /// show both faces of the wall.
     pub wall_mm: Option<Amount>,

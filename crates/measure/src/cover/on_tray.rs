@@ -41,7 +41,11 @@ pub(crate) fn places(
         let in_tray: Vec<Point3<f64>> = vertices
             .map(|&v| tray.in_tray_scan(&impression.local.vertices()[v as usize]))
             .collect();
-        let under: Vec<Beside> = tray.beside(&in_tray).into_iter().flatten().collect();
+        let beside = tray.beside(&in_tray).into_iter();
+        let under: Vec<(u32, Beside)> = (spot.vertices.iter().copied())
+            .zip(beside)
+            .filter_map(|(v, beside)| Some((v, beside?)))
+            .collect();
         let to = |place: &RimPlace| Amount {
             value: (place.on_tray - at).norm(),
             uncertainty: anatomy::TRAY_RIM_RADIUS_MM.hypot(place.uncertainty_mm),
@@ -53,7 +57,7 @@ pub(crate) fn places(
         Some(PlaceOnTray {
             at,
             wall_mm: wall(tray, &under, doubts_mm),
-            outline: under.iter().map(|beside| beside.place).collect(),
+            vertices: under.iter().map(|(v, beside)| (*v, beside.place)).collect(),
             to_outer_rim_mm: rim.iter().min_by(nearest).map(to),
             to_front_mm: front.map(to),
         })
@@ -94,9 +98,13 @@ fn outer_rim(impression: &Impression, tray: LocalTray<'_>, border: &Border) -> V
 /// it, with twice their standard deviation as the part of U that the wall's own
 /// unevenness makes. `None` where too few lines leave the wall again, as where one
 /// face of it was not scanned.
-fn wall(tray: LocalTray<'_>, under: &[Beside], [noise, of_scanner]: [f64; 2]) -> Option<Amount> {
+fn wall(
+    tray: LocalTray<'_>,
+    under: &[(u32, Beside)],
+    [noise, of_scanner]: [f64; 2],
+) -> Option<Amount> {
     const LEAST_SHARE: f64 = 0.5;
-    let through = |beside: &Beside| {
+    let through = |(_, beside): &(u32, Beside)| {
         let inward = -beside.away.into_inner();
         let from = beside.place + inward * INSIDE_MM;
         let reach = 4.0 * anatomy::TRAY_HALF_WALL_MM;

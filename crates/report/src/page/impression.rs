@@ -3,7 +3,7 @@
 
 use super::chapter::{Chapter, folded};
 use super::material::Material;
-use super::{border, cover, defects, landmarks, scan, tray_fit, views};
+use super::{border, cover, defects, landmarks, relief, scan, tray_fit, views};
 use crate::result::ImpressionResult;
 use crate::text::format::capital;
 use crate::text::words::{impression_name, verdict_word};
@@ -12,10 +12,11 @@ use maud::{Markup, html};
 /// A part of an impression's account; `None` where there is nothing for it.
 type Part = fn(&Material<'_>, usize, &ImpressionResult) -> Option<Markup>;
 
-const FIRST: [Part; 5] = [
+const FIRST: [Part; 6] = [
     views::main,
     surface,
     cover::ground,
+    relief::part,
     border::part,
     border::chart,
 ];

@@ -28,6 +28,7 @@ mod notes;
 pub(crate) mod overlay;
 mod parcel;
 mod provenance;
+mod relief;
 mod scan;
 mod space_chart;
 mod table;

@@ -5,6 +5,7 @@ mod camera;
 mod paint;
 mod raster;
 mod runs;
+mod tray;
 
 pub use camera::{Camera, View};
 
@@ -40,6 +41,8 @@ pub struct Pictures {
     /// The tissue side of each wash that was measured over its first pass,
     /// coloured by its thickness.
     pub washes: Vec<Option<Picture>>,
+    /// The inside of each impression's tray, where it is to be relieved.
+    pub trays: Vec<Option<Picture>>,
     /// Of each finding; `None` for one without a place, and beyond the first
     /// [`MOST_CLOSE`].
     pub close: Vec<Option<Picture>>,
@@ -109,8 +112,12 @@ pub fn pictures(checked: &CheckedCase) -> Result<Pictures, io::Error> {
                 .and_then(|s| s.tissue_side())
                 .transpose()
         });
+    let trays = (0..checked.impressions.len())
+        .into_par_iter()
+        .map(|number| tray::inside(checked, number));
     Ok(Pictures {
         views,
+        trays: trays.collect::<Result<_, _>>()?,
         washes: washes.collect::<Result<_, _>>()?,
         close,
     })

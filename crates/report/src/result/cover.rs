@@ -2,6 +2,7 @@
 
 use super::common::{Point, Side};
 use super::numbering::spot_id;
+use super::on_tray::OnTray;
 use super::tray_bend::LimbBend;
 use crate::text::names;
 use crate::text::rounding::{confidence, figure, point};
@@ -120,6 +121,8 @@ pub struct Spot {
     pub stop: Option<u64>,
     /// Name of the show-through that this thin patch borders: both are one place.
     pub around: Option<String>,
+    /// Where it lies on the tray and how deep to relieve it; `null` where no tray scan was placed.
+    pub on_tray: Option<OnTray>,
 }
 
 /// The cover map: the impression mesh with a colour and `cover_mm` at each vertex.
@@ -196,7 +199,10 @@ impl Cover {
                 cover.gaps.iter().map(CoverGap::of).collect()
             }),
             spots: spots
-                .map(|(spot, number)| Spot::of(spot, number, spots_before, unit))
+                .map(|(spot, id)| {
+                    let on_tray = OnTray::of(checked, number, id - spots_before);
+                    Spot::of(spot, id, spots_before, unit, on_tray)
+                })
                 .collect(),
             map: measured.map(|_| CoverMap::of_cover(checked, number)),
         })
@@ -235,7 +241,13 @@ impl From<measure::SpotKind> for SpotKind {
 impl Spot {
     /// A spot with this number in the case, from 0; those of the impressions
     /// before come first.
-    fn of(spot: &measure::Spot, number: usize, spots_before: usize, unit: Unit) -> Self {
+    fn of(
+        spot: &measure::Spot,
+        number: usize,
+        spots_before: usize,
+        unit: Unit,
+        on_tray: Option<OnTray>,
+    ) -> Self {
         Self {
             id: spot_id(number),
             kind: spot.kind.into(),
@@ -249,6 +261,7 @@ impl Spot {
             side: spot.side.map(Into::into),
             stop: spot.stop.map(|stop| stop as u64),
             around: spot.around.map(|around| spot_id(spots_before + around)),
+            on_tray,
         }
     }
 }

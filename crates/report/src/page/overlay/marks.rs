@@ -2,7 +2,7 @@
 
 use super::sheet::SheetPoint;
 use crate::picture::Picture;
-use crate::result::{CaseResult, Finding, ImpressionResult, Severity, Spot, Station};
+use crate::result::{CaseResult, Finding, ImpressionResult, OnTray, Severity, Spot, Station};
 use mesh::Unit;
 use nalgebra::Point3;
 
@@ -68,6 +68,52 @@ pub(super) fn landmark_marks<'a>(
     (known().map(|l| l.id.as_str()).collect(), marks)
 }
 
+/// Findings on an impression that ask for relief of its tray or may, with their patches.
+pub(crate) fn to_relieve<'a>(
+    result: &'a CaseResult,
+    number: usize,
+    impression: &'a ImpressionResult,
+) -> impl Iterator<Item = (&'a Finding, &'a Spot, &'a OnTray)> {
+    let mine = (result.findings.iter())
+        .filter(move |f| f.impression == Some(number as u64) && f.severity != Severity::Note);
+    mine.filter_map(|finding| {
+        let spot = spot(impression, finding)?;
+        Some((finding, spot, spot.on_tray.as_ref()?))
+    })
+}
+
+/// Marks of the places at which a tray is to be relieved, on a picture of its inside.
+pub(super) fn tray_marks<'a>(
+    result: &'a CaseResult,
+    number: usize,
+    impression: &'a ImpressionResult,
+    picture: &Picture,
+    sheet: &dyn Fn(SheetPoint) -> SheetPoint,
+    px: f64,
+) -> Vec<Mark<'a>> {
+    let in_mm = (impression.tray.as_ref())
+        .and_then(|tray| tray.unit.parse::<Unit>().ok())
+        .map_or(1.0, Unit::in_mm);
+    let marks = to_relieve(result, number, impression).filter_map(|(finding, spot, on_tray)| {
+        let at = Point3::from(on_tray.at.map(|c| c * in_mm));
+        Some(Mark {
+            id: &finding.id,
+            kind: Kind::Finding(finding.severity),
+            at: picture.shown(&at).map(sheet)?,
+            radius: ring(spot.area_mm2, picture, px),
+            lines: Vec::new(),
+        })
+    });
+    marks.take(MOST_MARKS).collect()
+}
+
+/// Radius of the ring round a patch of so many mm².
+fn ring(area_mm2: f64, picture: &Picture, px: f64) -> f64 {
+    const LEAST_RADIUS: f64 = 14.0;
+    let radius_mm = (area_mm2 / std::f64::consts::PI).sqrt();
+    (radius_mm * 1.3 * picture.camera.px_per_mm * px).max(LEAST_RADIUS)
+}
+
 pub(super) fn mark<'a>(
     impression: &ImpressionResult,
     finding: &'a Finding,
@@ -75,11 +121,9 @@ pub(super) fn mark<'a>(
     sheet: &dyn Fn(SheetPoint) -> SheetPoint,
     px: f64,
 ) -> Option<Mark<'a>> {
-    const LEAST_RADIUS: f64 = 14.0;
     let shown = |point: &[f64; 3]| picture.shown(&point_mm(impression, point)?).map(sheet);
     let at = shown(finding.at.as_ref()?)?;
     let area_mm2 = spot(impression, finding).map_or(0.0, |spot| spot.area_mm2);
-    let radius_mm = (area_mm2 / std::f64::consts::PI).sqrt();
     let stretch = stretch(impression, finding);
     let stations: Vec<Option<SheetPoint>> = stretch.iter().map(|s| shown(&s.point)).collect();
     let lines = stations
@@ -91,7 +135,7 @@ pub(super) fn mark<'a>(
         id: &finding.id,
         kind: Kind::Finding(finding.severity),
         at,
-        radius: (radius_mm * 1.3 * picture.camera.px_per_mm * px).max(LEAST_RADIUS),
+        radius: ring(area_mm2, picture, px),
         lines,
     })
 }

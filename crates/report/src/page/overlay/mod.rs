@@ -8,7 +8,8 @@ mod symbols;
 mod views;
 
 pub(crate) use labels::apart;
+pub(super) use marks::to_relieve;
 pub(crate) use marks::{Kind, Mark, finding_marks};
 pub(super) use symbols::sample;
 pub(crate) use views::telling;
-pub(super) use views::{Marked, close, wash, whole};
+pub(super) use views::{Marked, close, tray, wash, whole};

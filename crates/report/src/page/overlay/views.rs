@@ -1,7 +1,7 @@
 //! Pictures with everything that is laid over them.
 
 use super::labels::{label, marked};
-use super::marks::{Kind, Mark, finding_marks, landmark_marks, mark};
+use super::marks::{Kind, Mark, finding_marks, landmark_marks, mark, tray_marks};
 use super::scales::{colour_scale, scale_bar};
 use super::sheet::{ASIDE, BOTTOM, SheetPoint, TOP, WIDTH, embedded, round, sides};
 use super::symbols::outlined;
@@ -72,7 +72,7 @@ pub fn whole(
                 (sides(picture, WIDTH, TOP - 12.0))
                 (marked(&marks, high))
                 (scale_bar(picture.camera.px_per_mm * px, ASIDE, TOP + high + 44.0))
-                @if let Some(map) = map { (colour_scale(map, "cover, mm", &cover_levels(result), TOP + high + 30.0)) }
+                @if let Some(map) = map { (colour_scale(map, "thickness, mm", &cover_levels(result), TOP + high + 30.0)) }
             }
             figcaption {
                 @if what == Marked::FindingsAgain {
@@ -109,6 +109,42 @@ pub fn wash(impression: &ImpressionResult, map: &CoverMap, picture: &Picture) ->
             }
         }
     }
+}
+
+/// The inside of a tray with the places at which it is to be relieved; `None` where none of
+/// them shows.
+pub fn tray(
+    result: &CaseResult,
+    number: usize,
+    impression: &ImpressionResult,
+    picture: &Picture,
+) -> Option<Markup> {
+    let map = impression.cover.as_ref()?.map.as_ref()?;
+    let px = (WIDTH - 2.0 * ASIDE) / picture.camera.size[0] as f64;
+    let high = picture.camera.size[1] as f64 * px;
+    let sheet = |p: SheetPoint| [ASIDE + p[0] * px, TOP + p[1] * px];
+    let marks = tray_marks(result, number, impression, picture, &sheet, px);
+    let shown: Vec<&str> = marks.iter().map(|mark| mark.id).collect();
+    let alt = format!(
+        "The tray of the {}, seen from inside, front at the top. Places to relieve: {}.",
+        impression_name(impression),
+        listed(&shown)
+    );
+    Some(html! {
+        figure.view {
+            svg viewBox={ "0 0 " (WIDTH) " " (round(TOP + high + BOTTOM)) } role="img" aria-label=(alt) {
+                title { (alt) }
+                (embedded(picture, ASIDE, TOP, px))
+                (sides(picture, WIDTH, TOP - 12.0))
+                (marked(&marks, high))
+                (scale_bar(picture.camera.px_per_mm * px, ASIDE, TOP + high + 44.0))
+                (colour_scale(map, "thickness, mm", &cover_levels(result), TOP + high + 30.0))
+            }
+            figcaption {
+                "The empty tray from inside, front at the top; coloured where little material lay over it."
+            }
+        }
+    })
 }
 
 /// What of cover is limited, for its scale.
