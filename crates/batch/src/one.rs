@@ -86,6 +86,9 @@ fn role(case: &Case, path: &Path) -> String {
         if input.scan == path {
             return format!("{arch} {stage} scan").trim_start().to_owned();
         }
+        if input.tray_relieved.as_deref() == Some(path) {
+            return format!("{arch} relieved tray scan").trim_start().to_owned();
+        }
         if input.tray.as_deref() == Some(path) {
             return format!("{arch} tray scan").trim_start().to_owned();
         }

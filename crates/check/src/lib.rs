@@ -30,6 +30,7 @@ mod clock;
 mod load;
 pub mod proposal;
 mod road;
+mod trays;
 
 pub use case_source::{CaseSource, CheckError, NameOf, Statement};
 pub use clock::{Clock, Timing};
@@ -37,3 +38,4 @@ pub use load::{LoadedScan, load, load_all};
 pub use road::{
     CheckOptions, CheckedCase, CheckedImpression, CheckedPair, Step, check_case, judged,
 };
+pub use trays::CheckedRelief;

@@ -4,17 +4,18 @@
 //! has one result wherever it is looked at. Nothing is decided here.
 
 use crate::load::{LoadedScan, load_all};
+use crate::trays::{CheckedRelief, Relief, shared_trays, stops};
 use judge::{
-    Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, Scanner, judge_case,
+    Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, Scanner, Stage, judge_case,
 };
 use measure::landmarks::LandmarkMark;
 use measure::pair::{NoPair, Wash, compare};
 use measure::record::{self, Jaw, JawRelation, NoRelation};
-use measure::{Arch, MeasureSettings, Measured, Measurement, PassPair, PreparedTray, Scanned};
+use measure::{Arch, MeasureSettings, Measured, Measurement, PassPair, Scanned};
 use mesh::{Mesh, ReadError, Unit};
+use nalgebra::Point3;
 use rayon::prelude::*;
 use std::borrow::Cow;
-use std::collections::BTreeMap;
 use std::fmt;
 use std::path::Path;
 use std::sync::Arc;
@@ -52,8 +53,10 @@ pub struct CheckedCase {
 pub struct CheckedImpression {
     /// The impression scan.
     pub scan: Arc<LoadedScan>,
-    /// The tray scan, where one was given.
+    /// The scan of the tray as it was when the impression was taken, where one was given.
     pub tray: Option<Arc<LoadedScan>>,
+    /// The tray after relief, of an impression before the wash.
+    pub relief: Option<CheckedRelief>,
     /// What measuring gave.
     pub scanned: Scanned,
 }
@@ -176,7 +179,8 @@ pub fn check_case(
     progress(Step::Reading);
     let scans = load_all(&case, options.unit)?;
     let of = case.impressions.len();
-    let shared = shared_trays(&case, &scans);
+    let trays = shared_trays(&case, &scans);
+    let scanner = case.scanner(&options.protocol);
     let impressions: Vec<CheckedImpression> = case
         .impressions
         .par_iter()
@@ -192,12 +196,10 @@ pub fn check_case(
                 };
                 scan = Arc::new(warned);
             }
-            let tray = input
-                .tray
-                .as_ref()
-                .map(|tray| Arc::clone(&scans[tray.as_path()]));
-            let scanner = case.scanner(&options.protocol);
-            let settings = settings(&options.protocol, scanner, input, &scan, tray.as_deref());
+            let tray = input.tray_then().map(|tray| Arc::clone(&scans[tray]));
+            let relief = Relief::of(input, &scans, &trays, scanner.length_uncertainty_mm);
+            let stops = stops(input, &scans, relief.as_ref());
+            let settings = settings(&options.protocol, scanner, input, &scan, stops);
             let stage_begins = |stage| {
                 progress(Step::Measuring {
                     impression,
@@ -205,8 +207,7 @@ pub fn check_case(
                     stage,
                 });
             };
-            let shared = input.tray.as_ref().and_then(|tray| shared.get(&**tray));
-            let scanned = match shared {
+            let scanned = match input.tray_then().and_then(|tray| trays.get(tray)) {
                 Some(shared) => {
                     measure::measure_in_tray(&scan.mesh, shared, &settings, &stage_begins)
                 }
@@ -216,9 +217,11 @@ pub fn check_case(
                 }
             };
             progress(Step::Measured { impression });
+            let relief = relief.filter(|_| input.stage == Stage::FirstPass);
             CheckedImpression {
                 scan,
                 tray,
+                relief: relief.and_then(|relief| relief.under(&scanned)),
                 scanned,
             }
         })
@@ -243,25 +246,6 @@ pub fn check_case(
         pairs,
         relation,
     ))
-}
-
-/// The tray scans that several impressions lie in, made ready once for them all.
-fn shared_trays<'a>(
-    case: &'a Case,
-    scans: &BTreeMap<&Path, Arc<LoadedScan>>,
-) -> BTreeMap<&'a Path, PreparedTray> {
-    let mut used: BTreeMap<&Path, usize> = BTreeMap::new();
-    for tray in case
-        .impressions
-        .iter()
-        .filter_map(|input| input.tray.as_deref())
-    {
-        *used.entry(tray).or_default() += 1;
-    }
-    used.into_par_iter()
-        .filter(|(_, times)| *times > 1)
-        .map(|(tray, _)| (tray, PreparedTray::of(&scans[tray].mesh)))
-        .collect()
 }
 
 fn record_path(case: &Case) -> Option<&Path> {
@@ -338,6 +322,7 @@ pub fn judged(
             pair: pair_of(&pairs, number),
             scan: facts(&impression.scan),
             tray: impression.tray.as_deref().map(facts),
+            relief: impression.relief.as_ref().map(|relief| &relief.places),
         })
         .collect();
     let (record, jaw_relation) = relation.unzip();
@@ -366,16 +351,14 @@ fn settings(
     scanner: &Scanner,
     input: &ImpressionInput,
     scan: &LoadedScan,
-    tray: Option<&LoadedScan>,
+    stops: Vec<Point3<f64>>,
 ) -> MeasureSettings {
     use judge::LimitKey::{FlangeDepth, LeastSpotArea, ShowThrough, StopSize, ThinCover};
-    // Stops are written in the numbers of the tray scan's file.
-    let in_mm = tray.map_or(1.0, |tray| tray.unit.unit().in_mm());
     MeasureSettings {
         show_through_mm: protocol.value(ShowThrough),
         thin_cover_mm: protocol.value(ThinCover),
         least_area_mm2: protocol.value(LeastSpotArea),
-        stops: input.stops.iter().map(|stop| stop * in_mm).collect(),
+        stops,
         stop_radius_mm: protocol.value(StopSize) / 2.0,
         flange_depth_mm: protocol.value(FlangeDepth),
         tray_thickness: input.tray_thickness,

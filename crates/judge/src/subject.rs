@@ -9,7 +9,9 @@ use crate::scale::UnitReading;
 use crate::severity::Severity;
 use measure::pair::NoPair;
 use measure::record::{JawRelation, NoRelation};
-use measure::{Arch, Measured, Measurement, NotAnImpression, PassPair, Scanned};
+use measure::{
+    Arch, Measured, Measurement, NotAnImpression, NotRelieved, PassPair, PlaceRelieved, Scanned,
+};
 
 /// What reading a scan showed that bears on judging it.
 #[derive(Debug, Clone, PartialEq)]
@@ -33,6 +35,9 @@ pub struct Evidence<'a> {
     pub scan: ScanFacts,
     /// The tray scan's file, where one was given.
     pub tray: Option<ScanFacts>,
+    /// What was taken off the tray at each of its spots before the wash, where the relieved
+    /// tray was scanned.
+    pub relief: Option<&'a Result<Vec<Option<PlaceRelieved>>, NotRelieved>>,
 }
 
 /// One scan as the checks see it, whatever it shows.
@@ -93,6 +98,11 @@ pub(crate) struct Subject<'a> {
 impl<'a> Subject<'a> {
     pub(crate) fn measurement(&self) -> &'a Measurement {
         self.measurement
+    }
+
+    /// What was taken off the tray at each of its spots, where the relieved tray was scanned.
+    pub(crate) fn relief(&self) -> Option<&'a Result<Vec<Option<PlaceRelieved>>, NotRelieved>> {
+        self.scan.evidence.relief
     }
 
     /// What it shows together with its first pass, where it is a wash over one.

@@ -64,7 +64,8 @@ pub use tissue::{Defect, DefectKind, NoTissue, TissueSurface, ZoneScan};
 
 pub use amount::Amount;
 pub use tray::{
-    COARSEST_EDGE_FOR_COVER_MM, LimbBend, PreparedTray, TrayNotPlaced, TrayRegistration,
+    COARSEST_EDGE_FOR_COVER_MM, LimbBend, NotRelieved, PlaceRelieved, PreparedTray, Relaid,
+    TrayNotPlaced, TrayRegistration, relaid,
 };
 pub use tray_fit::TrayFit;
 pub use words::{Arch, Side, Zone};

@@ -94,6 +94,7 @@ fn checked(given: Given) -> CheckedCase {
         impressions.push(CheckedImpression {
             scan: Arc::new(one.scan),
             tray: Some(Arc::new(loaded("tray"))),
+            relief: None,
             scanned: if is_else {
                 Scanned::Else(NotAnImpression::Cast, figures)
             } else {

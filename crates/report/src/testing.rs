@@ -137,6 +137,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
     let of = |name, measurement, tray: bool| CheckedImpression {
         scan: Arc::new(loaded(name)),
         tray: tray.then(|| Arc::new(loaded("tray.stl"))),
+        relief: None,
         scanned: Scanned::Impression(Box::new(measurement)),
     };
     let pair = CheckedPair {
@@ -240,6 +241,7 @@ fn checked(measurement: Measurement, tray: Option<LoadedScan>) -> CheckedCase {
     let impression = CheckedImpression {
         scan: Arc::new(loaded("first.ply")),
         tray: tray.map(Arc::new),
+        relief: None,
         scanned: Scanned::Impression(Box::new(measurement)),
     };
     judged(

@@ -44,6 +44,11 @@ pub enum CaseFault {
     StopNotFinite,
     #[error("tissue stops are given but no tray; they are places on the tray scan")]
     StopsWithoutTray,
+    #[error(
+        "tray_relieved is the tray after relief, between two passes: give the tray's scan before relief as \
+         tray, and the impressions as before_wash and wash"
+    )]
+    RelievedAlone,
     #[error(transparent)]
     Label(#[from] BadLabel),
     #[error(transparent)]

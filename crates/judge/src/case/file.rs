@@ -39,6 +39,7 @@ struct ArchEntry {
     wash_landmarks: Option<PathBuf>,
     one_step_landmarks: Option<PathBuf>,
     tray: Option<PathBuf>,
+    tray_relieved: Option<Spanned<PathBuf>>,
     tray_thickness_mm: Option<Spanned<f64>>,
     tray_thickness_uncertainty_mm: Option<Spanned<f64>>,
     tray_colour: Option<Spanned<String>>,
@@ -201,6 +202,12 @@ impl ArchEntry {
             };
             return Err(located::at(text, stop.span().start, fault));
         }
+        if let Some(relieved) = &self.tray_relieved
+            && (self.tray.is_none() || self.one_step.is_some())
+        {
+            let fault = CaseFault::RelievedAlone;
+            return Err(located::at(text, relieved.span().start, fault));
+        }
         if let Some(hours) = &self.hours_since_taken
             && !(hours.get_ref().is_finite() && *hours.get_ref() >= 0.0)
         {
@@ -231,6 +238,8 @@ impl ArchEntry {
                 stage,
                 scan: folder.join(scan.as_ref()?),
                 tray: self.tray.as_ref().map(|tray| folder.join(tray)),
+                tray_relieved: (self.tray_relieved.as_ref())
+                    .map(|relieved| folder.join(relieved.get_ref())),
                 tray_thickness,
                 tray_colour,
                 stops: self

@@ -53,6 +53,8 @@ pub struct ImpressionInput {
     pub scan: PathBuf,
     /// File of the scan of the empty tray.
     pub tray: Option<PathBuf>,
+    /// File of the scan of the tray after it was relieved, before the wash.
+    pub tray_relieved: Option<PathBuf>,
     /// Thickness of the tray, where it was said.
     pub tray_thickness: Option<TrayThickness>,
     /// Colour of the tray in the scan, sRGB, where it was said.
@@ -140,6 +142,7 @@ impl ImpressionInput {
             stage,
             scan,
             tray: None,
+            tray_relieved: None,
             tray_thickness: None,
             tray_colour: None,
             stops: Vec::new(),
@@ -150,6 +153,15 @@ impl ImpressionInput {
             marks_sha256: None,
             marks_file: None,
         }
+    }
+}
+
+impl ImpressionInput {
+    /// File of the scan of the tray as it was when this impression was taken.
+    #[must_use]
+    pub fn tray_then(&self) -> Option<&Path> {
+        let relieved = (self.tray_relieved.as_deref()).filter(|_| self.stage == Stage::Wash);
+        relieved.or(self.tray.as_deref())
     }
 }
 
@@ -177,8 +189,13 @@ impl Case {
     #[must_use]
     pub fn scans(&self) -> BTreeSet<&Path> {
         let record = self.jaw_relation.as_ref();
-        let of_impressions =
-            (self.impressions.iter()).flat_map(|input| [Some(&input.scan), input.tray.as_ref()]);
+        let of_impressions = (self.impressions.iter()).flat_map(|input| {
+            [
+                Some(&input.scan),
+                input.tray.as_ref(),
+                input.tray_relieved.as_ref(),
+            ]
+        });
         of_impressions
             .chain([record.and_then(|record| record.scan.as_ref())])
             .flatten()

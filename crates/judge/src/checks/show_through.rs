@@ -32,7 +32,12 @@ pub(super) fn judge(subject: &Subject<'_>, shown: TrayShown<'_>) -> Vec<Finding>
 }
 
 fn by_cover(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Finding> {
-    let least = judged_by(LimitKey::ShowThrough, subject, cover, number)?;
+    let mut least = judged_by(LimitKey::ShowThrough, subject, cover, number)?;
+    if is_inside_the_wall(subject, &least.figure) {
+        // No material can be there: the tray was not as its scan shows it.
+        least.severity = least.severity.max(Severity::Borderline);
+        return Some(least.finding(subject, Check::ShowThrough, number, ALTERED.to_owned()));
+    }
     let relieve = relieve_spot(subject, number, then_wash(subject.input().stage));
     let mut instruction = match least.conformity {
         Conformity::NotConforming => relieve,
@@ -45,6 +50,17 @@ fn by_cover(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Findi
         instruction.push_str(IF_RELIEVED);
     }
     Some(least.finding(subject, Check::ShowThrough, number, instruction))
+}
+
+const ALTERED: &str = "The surface here lies inside the wall of the tray as it was scanned. If the tray was \
+     relieved, reshaped or heated there after its scan, the figure says nothing: scan the tray as it is now \
+     (before a wash: as tray_relieved in the case file) and check again. Until then look at the impression: no \
+     tray may show here.";
+
+/// Whether a patch lies deeper inside the tray's wall than any uncertainty explains.
+fn is_inside_the_wall(subject: &Subject<'_>, least: &Figure) -> bool {
+    let level_mm = subject.limit(LimitKey::ShowThrough).value;
+    least.measured + least.uncertainty.unwrap_or(0.0) < -level_mm
 }
 
 /// A patch of the tray's colour: judged by its area, for its cover is not known.

@@ -5,7 +5,9 @@ mod figures;
 mod limb_bends;
 mod mismatch;
 mod placing;
+mod relieved;
 
 pub use figures::{COARSEST_EDGE_FOR_COVER_MM, LimbBend, TrayNotPlaced, TrayRegistration};
 pub use placing::PreparedTray;
 pub(crate) use placing::{LocalTray, PlacedTray, place};
+pub use relieved::{NotRelieved, PlaceRelieved, Relaid, relaid};

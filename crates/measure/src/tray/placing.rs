@@ -70,6 +70,22 @@ impl PreparedTray {
         self.surface.integrity.median_edge * beside.off_normal / 4.0
     }
 
+    /// Its surface, in its own coordinates.
+    pub(super) fn mesh(&self) -> &Mesh {
+        &self.surface.mesh
+    }
+
+    /// What another surface is laid on.
+    pub(super) fn target(&self) -> &Target {
+        &self.target
+    }
+
+    /// From its own coordinates to those of the frame that it shows; `None` where it
+    /// shows none.
+    pub(super) fn local_from_scan(&self) -> Option<Isometry3<f64>> {
+        self.local_from_tray
+    }
+
     /// The tray as a solid, in its own coordinates.
     pub(crate) fn solid(&self) -> Solid<'_> {
         Solid::new(

@@ -268,6 +268,7 @@ impl Again<'_> {
                 questions: Vec::new(),
             },
             tray: None,
+            relief: None,
         };
         let by = |protocol| judge_figures(&self.case, number, &evidence, protocol);
         Some((by(self.before.as_ref()?), by(self.protocol)))

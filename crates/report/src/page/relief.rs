@@ -19,6 +19,9 @@ pub fn part(
     if rows.is_empty() {
         return None;
     }
+    let after: Vec<Vec<Markup>> = overlay::to_relieve(result, number, impression)
+        .filter_map(|(finding, _, on_tray)| after_relief(finding, on_tray))
+        .collect();
     let picture = material.pictures.trays[number].as_ref();
     let picture = picture.and_then(|picture| overlay::tray(result, number, impression, picture));
     let columns = [
@@ -42,7 +45,27 @@ pub fn part(
             @if let Some(picture) = picture { div { (picture) } }
         }
         (table("Places on the tray to relieve", &columns, &rows))
+        @if let Some(why) = &impression.tray_relieved_unused {
+            p { "The scan of the relieved tray tells nothing: " (why) "." }
+        }
+        @if !after.is_empty() {
+            (table("The tray after relief, by its second scan", &AFTER, &after))
+        }
     })
+}
+
+const AFTER: [&str; 3] = ["Finding", "Taken off (k = 2)", "Room made (k = 2)"];
+
+fn after_relief(finding: &Finding, on_tray: &OnTray) -> Option<Vec<Markup>> {
+    Some(vec![
+        words(&finding.id),
+        quantity(
+            on_tray.taken_off_mm?,
+            on_tray.taken_off_uncertainty_mm,
+            "mm",
+        ),
+        quantity(on_tray.room_mm?, on_tray.room_uncertainty_mm, "mm"),
+    ])
 }
 
 fn row(finding: &Finding, spot: &Spot, on_tray: &OnTray) -> Vec<Markup> {

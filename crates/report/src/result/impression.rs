@@ -42,6 +42,11 @@ pub struct ImpressionResult {
     pub scan: ScanResult,
     /// The tray scan's file; `null` without one.
     pub tray: Option<TrayScan>,
+    /// The file of the scan of the tray after relief, of an impression before the wash;
+    /// `null` without one.
+    pub tray_relieved: Option<TrayScan>,
+    /// Why that scan tells nothing; `null` where it does, or there is none.
+    pub tray_relieved_unused: Option<String>,
     /// Impression frame, axes and origin in scan coordinates; `null` where none was found.
     pub frame: Option<Frame>,
     /// Cover over the tissue surface; `null` where it could not be measured.
@@ -154,6 +159,10 @@ impl ImpressionResult {
                 .tray
                 .as_deref()
                 .map(|tray| TrayScan::of(tray, &names::tray(checked, number))),
+            tray_relieved: (one.relief.as_ref())
+                .map(|relief| TrayScan::of(&relief.scan, &names::tray_relieved(checked, number))),
+            tray_relieved_unused: (one.relief.as_ref())
+                .and_then(|relief| Some(relief.places.as_ref().err()?.to_string())),
             frame: frame.map(|frame| Frame::of(frame, unit)),
             cover: Cover::of(checked, number, before.spots),
             tray_colour: measured.and_then(TrayColour::of),

@@ -35,6 +35,15 @@ pub struct OnTray {
     pub to_front_mm: Option<f64>,
     /// Its uncertainty, mm.
     pub to_front_uncertainty_mm: Option<f64>,
+    /// Greatest depth that was taken off, by the scan of the relieved tray, mm; `null` without
+    /// one.
+    pub taken_off_mm: Option<f64>,
+    /// Its uncertainty, mm.
+    pub taken_off_uncertainty_mm: Option<f64>,
+    /// Least room that this makes, from the relieved tray to the surface recorded before, mm.
+    pub room_mm: Option<f64>,
+    /// Its uncertainty, mm.
+    pub room_uncertainty_mm: Option<f64>,
 }
 
 impl OnTray {
@@ -49,17 +58,37 @@ impl OnTray {
         let found = measured.on_tray.get(spot)?.as_ref()?;
         let relief = Relief::of(&measured.spots[spot], Some(found), &checked.protocol);
         let left = relief.and_then(|relief| relief.left_mm);
+        let taken = one.relief.as_ref().and_then(|relief| {
+            let places = relief.places.as_ref().ok()?;
+            places.get(spot)?.as_ref()
+        });
         let amounts = [
             relief.map(|relief| relief.depth_mm),
             found.wall_mm,
             left,
             found.to_outer_rim_mm,
             found.to_front_mm,
+            taken.map(|taken| taken.deepest_mm),
+            taken.map(|taken| taken.least_room_mm),
         ];
-        let [relief_mm, wall_mm, left_mm, to_outer_rim_mm, to_front_mm] =
-            amounts.map(|amount| amount.map(|amount| figure(amount.value)));
-        let [relief_doubt, wall_doubt, left_doubt, rim_doubt, front_doubt] =
-            amounts.map(|amount| amount.map(|amount| figure(amount.uncertainty)));
+        let [
+            relief_mm,
+            wall_mm,
+            left_mm,
+            to_outer_rim_mm,
+            to_front_mm,
+            taken_off_mm,
+            room_mm,
+        ] = amounts.map(|amount| amount.map(|amount| figure(amount.value)));
+        let [
+            relief_doubt,
+            wall_doubt,
+            left_doubt,
+            rim_doubt,
+            front_doubt,
+            taken_doubt,
+            room_doubt,
+        ] = amounts.map(|amount| amount.map(|amount| figure(amount.uncertainty)));
         Some(Self {
             at: point(&found.at, unit),
             relief_mm,
@@ -72,6 +101,10 @@ impl OnTray {
             to_outer_rim_uncertainty_mm: rim_doubt,
             to_front_mm,
             to_front_uncertainty_mm: front_doubt,
+            taken_off_mm,
+            taken_off_uncertainty_mm: taken_doubt,
+            room_mm,
+            room_uncertainty_mm: room_doubt,
         })
     }
 }

@@ -61,6 +61,11 @@ pub(crate) fn tray(checked: &CheckedCase, number: usize) -> String {
     format!("{}-tray", impression(checked, number))
 }
 
+/// What the scan of an impression's relieved tray is called.
+pub(crate) fn tray_relieved(checked: &CheckedCase, number: usize) -> String {
+    format!("{}-tray-relieved", impression(checked, number))
+}
+
 /// Name of a finding within its case; findings are counted from 0.
 pub(crate) fn finding(number: usize) -> String {
     format!("F{}", number + 1)
