@@ -95,7 +95,7 @@ impl Marks {
     /// # Errors
     /// In words for people, when it is there and cannot be read.
     pub fn load(path: &Path) -> Result<Self, String> {
-        match std::fs::read_to_string(path) {
+        match mesh::read::settings_text(path) {
             Ok(text) => toml::from_str(&text).map_err(|error| {
                 let line = error.message().replace('\n', " ");
                 format!(

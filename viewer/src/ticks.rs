@@ -43,7 +43,7 @@ impl Ticks {
     /// Those of a result folder; none where nothing was saved or it cannot be read.
     #[must_use]
     pub fn load(folder: &Path) -> Self {
-        std::fs::read_to_string(folder.join(TICKS_FILE))
+        mesh::read::settings_text(&folder.join(TICKS_FILE))
             .ok()
             .and_then(|text| toml::from_str(&text).ok())
             .unwrap_or_default()

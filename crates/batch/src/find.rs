@@ -118,7 +118,7 @@ fn is_case_file(path: &Path) -> bool {
             .any(|key| table.contains_key(*key)),
         Err(_) => true,
     };
-    is_toml && std::fs::read_to_string(path).map_or(true, speaks_of_a_case)
+    is_toml && mesh::read::settings_text(path).map_or(true, speaks_of_a_case)
 }
 
 /// A path with `/` between its parts, whatever the system.

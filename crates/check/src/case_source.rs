@@ -231,7 +231,7 @@ impl CaseSource {
 /// The first line of a case file, counted from 1, that holds the name of a scan.
 fn line_naming(case_file: &Path, scan: &Path) -> Option<usize> {
     let name = scan.file_name()?.to_str()?;
-    let text = std::fs::read_to_string(case_file).ok()?;
+    let text = mesh::read::settings_text(case_file).ok()?;
     let line = text.lines().position(|line| line.contains(name))?;
     Some(line + 1)
 }

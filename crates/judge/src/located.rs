@@ -61,7 +61,7 @@ pub fn read<T, F: TomlFault>(
     path: &Path,
     parse: impl FnOnce(&str) -> Result<T, Located<F>>,
 ) -> Result<T, TomlFileError<F>> {
-    let text = std::fs::read_to_string(path).map_err(|source| TomlFileError::Unreadable {
+    let text = mesh::read::settings_text(path).map_err(|source| TomlFileError::Unreadable {
         path: path.to_owned(),
         source,
     })?;

@@ -84,9 +84,11 @@ pub fn agreement_of(
     path: &Path,
     reference: Option<&str>,
 ) -> Result<AgreementStudy, AgreementError> {
-    let bytes = std::fs::read(path).map_err(|source| AgreementError::Unreadable {
-        path: path.to_owned(),
-        source,
+    let bytes = mesh::read::bounded(path, mesh::read::MAX_TABLE_BYTES).map_err(|source| {
+        AgreementError::Unreadable {
+            path: path.to_owned(),
+            source,
+        }
     })?;
     let table = Table::of(&bytes).map_err(|(line, fault)| AgreementError::Table {
         path: path.to_owned(),

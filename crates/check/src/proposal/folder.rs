@@ -110,7 +110,7 @@ pub fn write_another_case(folder: &Path, text: &str) -> Result<PathBuf, Proposal
     let numbered = (2_u32..).map(|number| format!("case-{number}.toml"));
     let names = std::iter::once(CASE_FILE.to_owned()).chain(numbered);
     for path in names.map(|name| folder.join(name)) {
-        match std::fs::read_to_string(&path) {
+        match mesh::read::settings_text(&path) {
             Ok(there) if there == text => return Ok(path),
             Err(error) if error.kind() == io::ErrorKind::NotFound => {
                 mesh::write::write_atomically(&path, |out| out.write_all(text.as_bytes()))?;

@@ -33,7 +33,7 @@ pub(super) fn judge(subject: &Subject<'_>, shown: TrayShown<'_>) -> Vec<Finding>
 
 fn by_cover(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Finding> {
     let mut least = judged_by(LimitKey::ShowThrough, subject, cover, number)?;
-    if is_inside_the_wall(subject, &least.figure) {
+    if is_relieved(subject, cover, &least.figure) {
         // No material can be there: the tray was not as its scan shows it.
         least.severity = least.severity.max(Severity::Borderline);
         return Some(least.finding(subject, Check::ShowThrough, number, ALTERED.to_owned()));
@@ -52,13 +52,16 @@ fn by_cover(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Findi
     Some(least.finding(subject, Check::ShowThrough, number, instruction))
 }
 
-const ALTERED: &str = "The surface here lies inside the wall of the tray as it was scanned. If the tray was \
-     relieved, reshaped or heated there after its scan, the figure says nothing: scan the tray as it is now \
-     (before a wash: as tray_relieved in the case file) and check again. Until then look at the impression: no \
-     tray may show here.";
+const ALTERED: &str = "The surface here lies inside the wall of the tray as it was scanned: the tray was relieved \
+     or reshaped there after its scan. Look at the impression: no tray may show here. For a figure, scan the \
+     relieved tray, name it tray_relieved in the case file and check again.";
 
-/// Whether a patch lies deeper inside the tray's wall than any uncertainty explains.
-fn is_inside_the_wall(subject: &Subject<'_>, least: &Figure) -> bool {
+/// Whether a patch of a wash lies deeper inside the wall of the scanned tray than any
+/// uncertainty explains: trays are relieved between the passes.
+fn is_relieved(subject: &Subject<'_>, cover: &Cover, least: &Figure) -> bool {
+    if subject.input().stage != Stage::Wash || cover.registration.is_none() {
+        return false;
+    }
     let level_mm = subject.limit(LimitKey::ShowThrough).value;
     least.measured + least.uncertainty.unwrap_or(0.0) < -level_mm
 }

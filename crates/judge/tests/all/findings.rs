@@ -48,6 +48,28 @@ fn a_spot_is_judged_by_its_least_cover(
     assert_eq!(finding.place.as_ref().unwrap().at, spot(0.0).centre);
 }
 
+// Nothing can be recorded inside the wall of a tray that is still there.
+#[rstest]
+#[case::at_the_tray(-0.1, Stage::Wash, Severity::Fail)]
+#[case::in_the_wall_as_scanned(-0.4, Stage::Wash, Severity::Borderline)]
+#[case::before_any_relief(-0.4, Stage::FirstPass, Severity::Fail)]
+fn a_wash_inside_the_wall_as_scanned_is_a_question(
+    #[case] min_mm: f64,
+    #[case] stage: Stage,
+    #[case] severity: Severity,
+) {
+    let mut measurement = sound();
+    measurement.spots = vec![spot(min_mm)];
+    let scanned = Scanned::Impression(Box::new(measurement));
+    let case = one(Some(Arch::Maxillary), stage);
+    let judged = judge_case(&case, &[evidence(&scanned, 0)], None, &Protocol::default());
+    let found = judged
+        .findings
+        .iter()
+        .find(|f| f.check == Check::ShowThrough);
+    assert_eq!(found.unwrap().severity, severity);
+}
+
 #[test]
 fn a_protocol_can_make_thin_material_fail() {
     let protocol =

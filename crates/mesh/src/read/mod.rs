@@ -19,6 +19,7 @@ mod ply_values;
 mod polygon;
 mod scan;
 mod shown;
+mod small;
 mod sniff;
 mod stl_ascii;
 mod stl_binary;
@@ -34,6 +35,7 @@ pub use format::Format;
 pub use limits::{MAX_FILE_BYTES, MAX_TRIANGLES, MAX_VERTICES};
 pub use scan::{Parsed, Scan};
 pub use shown::shown_path;
+pub use small::{MAX_SETTINGS_BYTES, MAX_TABLE_BYTES, bounded, settings_text};
 pub use warning::ReadWarning;
 
 use sha2::{Digest, Sha256};

@@ -46,9 +46,11 @@ pub enum ReadResultError {
 /// When it cannot be read or is not by the contract.
 pub fn read_result(folder: &Path) -> Result<CaseResult, ReadResultError> {
     let path = folder.join(RESULT_FILE);
-    let bytes = fs::read(&path).map_err(|source| ReadResultError::Io {
-        path: path.clone(),
-        source,
+    let bytes = mesh::read::bounded(&path, mesh::read::MAX_TABLE_BYTES).map_err(|source| {
+        ReadResultError::Io {
+            path: path.clone(),
+            source,
+        }
     })?;
     serde_json::from_slice(&bytes).map_err(|reason| ReadResultError::NotAResult { path, reason })
 }
@@ -112,7 +114,8 @@ fn earlier_files(folder: &Path) -> Vec<String> {
         _schema: Contract,
         files: Vec<OutputFile>,
     }
-    let text = fs::read(folder.join(RESULT_FILE)).unwrap_or_default();
+    let path = folder.join(RESULT_FILE);
+    let text = mesh::read::bounded(&path, mesh::read::MAX_TABLE_BYTES).unwrap_or_default();
     let earlier: Option<Earlier> = serde_json::from_slice(&text).ok();
     let files = earlier.into_iter().flat_map(|earlier| earlier.files);
     files.map(|file| file.file).collect()

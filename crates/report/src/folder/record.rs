@@ -135,7 +135,7 @@ impl CaseRecord {
     /// When there is none, or it was not written by this version's kind of program.
     pub fn read(folder: &Path) -> Result<Self, RecordError> {
         let path = folder.join(Self::FILE);
-        let read = std::fs::read(&path)
+        let read = mesh::read::bounded(&path, mesh::read::MAX_TABLE_BYTES)
             .and_then(|bytes| serde_json::from_slice(&bytes).map_err(io::Error::from));
         read.map_err(|reason| RecordError { path, reason })
     }

@@ -15,9 +15,11 @@ use std::path::Path;
 /// When the file is no such table, by its line, or not every operator read
 /// every part equally often.
 pub fn study_of_table(path: &Path) -> Result<GaugeStudy, GaugeError> {
-    let bytes = std::fs::read(path).map_err(|source| GaugeError::Unreadable {
-        path: path.to_owned(),
-        source,
+    let bytes = mesh::read::bounded(path, mesh::read::MAX_TABLE_BYTES).map_err(|source| {
+        GaugeError::Unreadable {
+            path: path.to_owned(),
+            source,
+        }
     })?;
     let readings = readings(&bytes).map_err(|(line, fault)| GaugeError::Table {
         path: path.to_owned(),

@@ -115,4 +115,4 @@ fn prepare(wash: &str) -> String {
 
 /// After relief the old scan of the tray no longer shows it there.
 pub(crate) const IF_RELIEVED: &str = " If the tray was relieved here after it was scanned, this \
-     figure is too low: scan the relieved tray and check again.";
+     figure is too low: scan the relieved tray, name it tray_relieved in the case file and check again.";
