@@ -5,6 +5,7 @@ use batch::{NamePattern, Shard};
 use bytesize::ByteSize;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use mesh::Unit;
+use statistics::control::Rule;
 
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
@@ -28,6 +29,7 @@ pub enum Command {
     Batch(BatchArguments),
     Collect(CollectArguments),
     Watch(WatchArguments),
+    Baseline(BaselineArguments),
     Judge(JudgeArguments),
     Artefact(ArtefactArguments),
     Gauge(GaugeArguments),
@@ -152,6 +154,21 @@ pub struct BatchArguments {
     pub outcome: OutcomeArguments,
 }
 
+/// How drift is looked for.
+#[derive(Debug, Default, Args)]
+pub struct DriftArguments {
+    /// Frozen limits of the control charts, written by 'archproof baseline'
+    #[arg(long, value_name = "FILE")]
+    pub baseline: Option<PathBuf>,
+    /// Label by which control charts are kept apart, beside jaw and stage
+    #[arg(long, value_name = "LABEL")]
+    pub by: Option<String>,
+    /// Rules of the control charts, as in beyond-limits,ewma; also two-of-three,
+    /// four-of-five, eight-in-a-row [default: beyond-limits,ewma]
+    #[arg(long, value_name = "RULES", value_delimiter = ',')]
+    pub rules: Vec<Rule>,
+}
+
 /// How it is said what a folder of cases came to.
 #[derive(Debug, Default, Args)]
 pub struct OutcomeArguments {
@@ -187,6 +204,8 @@ pub struct CollectArguments {
     #[arg(long, value_name = "DIR")]
     pub out: PathBuf,
     #[command(flatten)]
+    pub drift: DriftArguments,
+    #[command(flatten)]
     pub outcome: OutcomeArguments,
 }
 
@@ -201,6 +220,23 @@ pub struct WatchArguments {
     /// Seconds for which the files of a case must not have changed
     #[arg(long, value_name = "SECONDS", default_value_t = 10)]
     pub settle: u64,
+}
+
+/// Freeze the limits of the control charts from results of a time when all was well
+///
+/// Of each jaw and stage with 20 impressions or more: centre, standard deviation and
+/// number of each charted figure, and the share that fails. 'archproof batch --baseline'
+/// judges later cases by them.
+#[derive(Debug, Args)]
+pub struct BaselineArguments {
+    /// Folder that 'archproof batch' or 'archproof collect' wrote
+    pub dir: PathBuf,
+    /// File to write; one that is there already is left alone
+    #[arg(long, value_name = "FILE")]
+    pub write: PathBuf,
+    /// Label by which charts are kept apart, beside jaw and stage
+    #[arg(long, value_name = "LABEL")]
+    pub by: Option<String>,
 }
 
 /// Judge measured results again by other limits, without measuring again
@@ -258,6 +294,8 @@ pub struct FolderArguments {
     /// Cases checked at a time [default: one for each core]
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..))]
     pub threads: Option<u16>,
+    #[command(flatten)]
+    pub drift: DriftArguments,
 }
 
 /// Check a scanner on a reference artefact with spheres and steps of certified sizes

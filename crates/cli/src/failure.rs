@@ -77,6 +77,8 @@ pub enum Failure {
     #[error("{}: {why}", mesh::read::shown_path(.path))]
     Ids { path: PathBuf, why: String },
     #[error(transparent)]
+    Baseline(#[from] report::folder::BaselineError),
+    #[error(transparent)]
     Batch(#[from] batch::BatchError),
     #[error("standard output cannot be written ({0})")]
     Output(#[from] io::Error),

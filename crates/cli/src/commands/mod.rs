@@ -33,6 +33,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::Batch(arguments) => return batch::run(&arguments),
         Command::Collect(arguments) => return batch::collect(&arguments),
         Command::Watch(arguments) => return batch::watch(&arguments),
+        Command::Baseline(arguments) => batch::baseline(&arguments)?,
         Command::Judge(arguments) => judge::run(&arguments)?,
         Command::Artefact(arguments) => return artefact::run(&arguments),
         Command::Agreement(arguments) => agreement::run(&arguments)?,

@@ -1,5 +1,6 @@
 //! What comes of a folder of cases: a record of each, and tables over all.
 
+mod drift;
 mod overview;
 mod page;
 mod record;
@@ -8,6 +9,10 @@ mod spread;
 mod tables;
 mod thumbnail;
 
+pub use drift::{
+    Baseline, BaselineError, BaselineFault, BaselineFigure, BaselineShare, Charted, DriftOptions,
+    DriftSignal, Group,
+};
 pub use overview::{Conditions, GroupRate, Overview, Rate, UndecidedBecause, Verdicts};
 pub use page::{PAGE_FILE, Page};
 pub use record::{CaseRecord, Provenance, RecordError};

@@ -1,6 +1,7 @@
 //! What a folder of cases came to, in counts: the head of the page over it, and what
 //! `batch --json` prints.
 
+use super::drift::DriftSignal;
 use super::record::CaseRecord;
 use super::rows::ImpressionRow;
 use schemars::JsonSchema;
@@ -133,6 +134,9 @@ pub struct Overview {
     /// Share of the impressions to be worked from on which a check was not made, or not
     /// everywhere; most frequent first.
     pub not_judged: Vec<GroupRate>,
+    /// What the control charts say; the latest first.
+    #[serde(default)]
+    pub drift: Vec<DriftSignal>,
 }
 
 impl Overview {
