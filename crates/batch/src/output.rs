@@ -221,9 +221,9 @@ pub fn write_tables(
         let case = of.join("cases").join(&input.folder);
         let record =
             CaseRecord::read(&case).map_err(|_| BatchError::Unfinished((*of).to_owned()))?;
-        tables.add(&record)?;
-        given.add(&[&input.folder, &record.provenance.inputs_sha256]);
         let link = format!("{}cases/{}", way(folder, of), input.folder);
+        tables.add(&record, &link)?;
+        given.add(&[&input.folder, &record.provenance.inputs_sha256]);
         page.add(&record, case, link);
     }
     tables.finish()?;

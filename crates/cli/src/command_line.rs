@@ -34,6 +34,7 @@ pub enum Command {
     Artefact(ArtefactArguments),
     Gauge(GaugeArguments),
     Agreement(AgreementArguments),
+    Control(ControlArguments),
     Inspect(InspectArguments),
     New(NewArguments),
     /// Write a scan without the text in it, which may name a person
@@ -323,6 +324,30 @@ pub struct ArtefactArguments {
     pub json: bool,
 }
 
+/// Say whether measuring is in control, by a check standard measured again and again
+///
+/// The folder holds results of one impression ('archproof check --out DIR/WEEK') or of the
+/// reference artefact ('archproof artefact … --json > DIR/WEEK.json'), one for each time.
+/// They are put in order by the times of their scan files.
+/// Exit status: 0 in control; 1 out of control; 3 too few measurements; 2 wrong use.
+#[derive(Debug, Args)]
+pub struct ControlArguments {
+    /// Folder with the results
+    pub dir: PathBuf,
+    /// Measurements, from the first, that the limits are made from (8 or more)
+    #[arg(long, value_name = "N", default_value_t = 20, value_parser = clap::value_parser!(u16).range(8..))]
+    pub first: u16,
+    /// Rules of the control charts, as in 'archproof batch' [default: beyond-limits,ewma]
+    #[arg(long, value_name = "RULES", value_delimiter = ',')]
+    pub rules: Vec<Rule>,
+    /// Write a page with the charts to this new file
+    #[arg(long, value_name = "FILE")]
+    pub write: Option<PathBuf>,
+    /// Print all of it as JSON
+    #[arg(long)]
+    pub json: bool,
+}
+
 /// Compare the verdicts of people with each other and with the program
 ///
 /// By the share of agreement beyond chance (Cohen's and Fleiss' kappa), and by what each
@@ -369,6 +394,9 @@ pub struct RepeatArguments {
     /// Folder for repeat.json and the map spread.ply
     #[arg(long, value_name = "DIR", default_value = "archproof-repeat")]
     pub out: PathBuf,
+    /// repeat.json of an earlier study: judge the ranges by its standard deviations
+    #[arg(long, value_name = "FILE")]
+    pub known: Option<PathBuf>,
     /// Print repeat.json instead of the summary
     #[arg(long)]
     pub json: bool,
@@ -497,4 +525,6 @@ pub enum SchemaArgument {
     Agreement,
     /// What `artefact --json` prints
     Artefact,
+    /// What `control --json` prints
+    Control,
 }

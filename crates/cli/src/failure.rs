@@ -30,6 +30,10 @@ pub enum Failure {
     #[error(transparent)]
     Agreement(#[from] AgreementError),
     #[error(transparent)]
+    Control(#[from] report::ControlError),
+    #[error(transparent)]
+    Known(#[from] report::NotKnown),
+    #[error(transparent)]
     Gauge(#[from] GaugeError),
     #[error(transparent)]
     Artefact(#[from] ArtefactCheckError),

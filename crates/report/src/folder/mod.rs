@@ -8,6 +8,7 @@ mod rows;
 mod spread;
 mod tables;
 mod thumbnail;
+mod workbook;
 
 pub use drift::{
     Baseline, BaselineError, BaselineFault, BaselineFigure, BaselineShare, Charted, DriftOptions,

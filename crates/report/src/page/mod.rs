@@ -30,6 +30,7 @@ mod parcel;
 mod provenance;
 mod scan;
 mod space_chart;
+mod standard;
 mod table;
 #[cfg(test)]
 mod tests;
@@ -40,6 +41,7 @@ mod wash;
 
 pub(crate) use cautions::cautions;
 pub(crate) use document::whole;
+pub use standard::control_page;
 pub(crate) use table::table;
 
 use crate::files::Output;

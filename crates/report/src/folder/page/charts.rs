@@ -12,12 +12,6 @@ use maud::{Markup, html};
 const SIZE: f64 = 13.0;
 const AXIS: Stroke = Stroke::whole(GREY, 1.0);
 
-/// As a part of a page, on which a name may stand but once.
-pub(super) fn svg(sheet: &Sheet) -> String {
-    let svg = String::from_utf8_lossy(&sheet.encoded()).into_owned();
-    svg.replace(" id=\"hatch\"", "")
-}
-
 fn bar(sheet: &mut Sheet, from: [f64; 2], to: [f64; 2], fill: &str) {
     sheet.area(&[from, [to[0], from[1]], to, [from[0], to[1]]], fill);
 }
@@ -51,7 +45,7 @@ pub fn pareto(title: &str, counts: &[(String, u64)]) -> String {
             &words,
         );
     }
-    svg(&sheet)
+    sheet.in_page()
 }
 
 /// Half of the field that a map of the arch shows, mm.
@@ -105,7 +99,7 @@ pub fn heat_map(arch: &str, cells: &Counts<[i64; 2]>, outlines: &[Vec<[f64; 2]>]
     sheet.line([8.0, foot], [8.0 + ten, foot], Stroke::whole(INK, 2.0));
     sheet.text([14.0 + ten, foot + 4.0], Anchor::Start, 12.0, "10 mm");
     heat_scale(&mut sheet, [size[0] - 250.0, foot - 6.0], most);
-    svg(&sheet)
+    sheet.in_page()
 }
 
 /// The bright end of cividis is few, the dark end many.
@@ -170,7 +164,7 @@ pub fn histogram(title: &str, values: &Spread) -> String {
             SIZE,
             "no figures",
         );
-        return svg(&sheet);
+        return sheet.in_page();
     };
     let span = (high - low).max(1e-6);
     let mut counts = [0_u64; BARS];
@@ -209,5 +203,5 @@ pub fn histogram(title: &str, values: &Spread) -> String {
         values.total()
     );
     sheet.text([WIDTH / 2.0, HEIGHT + 32.0], Anchor::Middle, 12.0, &words);
-    svg(&sheet)
+    sheet.in_page()
 }

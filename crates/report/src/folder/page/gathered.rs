@@ -9,7 +9,6 @@ use crate::folder::record::CaseRecord;
 use crate::folder::rows::{FindingRow, ImpressionRow};
 use crate::folder::spread::Spread;
 use crate::folder::thumbnail::Thumbnail;
-use crate::{REPORT_FILE, RESULT_FILE};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
@@ -100,19 +99,10 @@ impl Listed {
             case: first.case.unwrap_or_else(|| first.folder.clone()),
             arches: arches.join(", "),
             step: first.problem.or(first.first_step).unwrap_or_default(),
-            link: (rank != 2).then(|| format!("{link}/{}", opens(record))),
+            link: (rank != 2).then(|| format!("{link}/{}", record.opens())),
             folder: first.folder,
             verdict,
         }
-    }
-}
-
-/// The file of a case's results that a person reads.
-fn opens(record: &CaseRecord) -> &'static str {
-    if record.has_report {
-        REPORT_FILE
-    } else {
-        RESULT_FILE
     }
 }
 
@@ -179,7 +169,7 @@ impl Page {
             let of_arch = self.arches.entry(arch.clone()).or_default();
             of_arch.add(record, number, row);
         }
-        self.series.add(row, &format!("{link}/{}", opens(record)));
+        self.series.add(row, &format!("{link}/{}", record.opens()));
         let fails = row.fails.unwrap_or(0);
         if fails > 0 {
             self.worst.push(Worst {
@@ -187,7 +177,7 @@ impl Page {
                 row: row.clone(),
                 folder: folder.to_owned(),
                 link: link.to_owned(),
-                opens: opens(record),
+                opens: record.opens(),
                 thumbnail: record.thumbnails.get(number).cloned().flatten(),
             });
             if self.worst.len() > 10 * WORST {
