@@ -82,7 +82,7 @@ fn tables(files: &Files) -> Files {
     let is_table = |name: &Path| {
         let at_top = name.components().count() == 1;
         let is_table = |ending: &OsStr| {
-            ["jsonl", "csv", "parquet"]
+            ["jsonl", "csv", "parquet", "xlsx"]
                 .map(OsStr::new)
                 .contains(&ending)
         };

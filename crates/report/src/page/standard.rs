@@ -1,6 +1,8 @@
 //! The page of a check standard over time: a sentence, a table and its charts.
 
-use super::{cautions, table, whole};
+use super::cautions::cautions;
+use super::document::whole;
+use super::table::table;
 use crate::drawing::control::{Charts, control_charts};
 use crate::studies::control::{ControlFigure, ControlResult};
 use crate::text::control::{sentence, signal_words};

@@ -2,7 +2,7 @@
 
 use super::charted::{Charted, Group};
 use super::series::Series;
-use crate::folder::overview::Conditions;
+use crate::folder::conditions::Conditions;
 use crate::folder::rows::ImpressionRow;
 use judge::{Located, TomlFault, TomlFileError, located};
 use mesh::read::shown_path;
@@ -304,16 +304,18 @@ impl Baseline {
         }
     }
 
-    pub(super) fn process_of(&self, group: &Group, figure: Charted) -> Option<Process> {
+    /// The process of a figure of a group, and of how many impressions it is.
+    pub(super) fn process_of(&self, group: &Group, figure: Charted) -> Option<(Process, u64)> {
         let is_it = |one: &&BaselineFigure| {
             one.figure == figure
                 && (&one.arch, &one.stage, &one.label) == (&group.arch, &group.stage, &group.label)
         };
         let found = self.figures.iter().find(is_it)?;
-        Some(Process {
+        let process = Process {
             centre: found.centre,
             sigma: found.sigma,
-        })
+        };
+        Some((process, found.count))
     }
 
     pub(super) fn share_of(&self, group: &Group) -> Option<[u64; 2]> {

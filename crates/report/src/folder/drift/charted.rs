@@ -81,6 +81,16 @@ impl Charted {
     }
 }
 
+/// Where the limits of a chart come from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Limits {
+    /// The frozen baseline.
+    Baseline,
+    /// The points that they judge.
+    Own,
+}
+
 /// Impressions that share a chart.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 pub struct Group {

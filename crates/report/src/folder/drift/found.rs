@@ -1,8 +1,8 @@
 //! The charts worked out, and what they say.
 
-use super::DriftOptions;
 use super::baseline::Baseline;
-use super::charted::{Charted, Group};
+use super::charted::{Charted, Group, Limits};
+use super::options::DriftOptions;
 use super::series::{OfGroup, Point, Series};
 use super::shares::{ShareChart, look_at};
 use schemars::JsonSchema;
@@ -13,16 +13,6 @@ use statistics::control::{Ewma, EwmaChart, IndividualsChart, Process, Rule, Sign
 pub(in crate::folder) const LEAST: usize = 10;
 /// A value of a normal process lies beyond three standard deviations so often.
 const BEYOND_THREE: f64 = 0.0027;
-
-/// Where the limits of a chart come from.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum Limits {
-    /// The frozen baseline.
-    Baseline,
-    /// The points that they judge.
-    Own,
-}
 
 /// Something that a chart says.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -61,6 +51,8 @@ pub(in crate::folder) struct Chart {
     pub(in crate::folder) group: Group,
     pub(in crate::folder) figure: Charted,
     pub(in crate::folder) limits: Limits,
+    /// Impressions that the limits are made from.
+    pub(in crate::folder) count: u64,
     pub(in crate::folder) values: Vec<f64>,
     pub(in crate::folder) process: Process,
     pub(in crate::folder) individuals: IndividualsChart,
@@ -114,7 +106,8 @@ impl Drift {
         if values.is_empty() {
             return;
         }
-        let Some((process, limits)) = process(group, figure, &values, how.baseline.as_ref()) else {
+        let Some((process, limits, count)) = process(group, figure, &values, how.baseline.as_ref())
+        else {
             self.too_few.push(format!(
                 "{}: {} ({})",
                 group.words(),
@@ -135,6 +128,7 @@ impl Drift {
             group: group.clone(),
             figure,
             limits,
+            count,
             process,
             individuals: IndividualsChart::by(process, &values),
             averages: EwmaChart::of(&values, process, Ewma::DEFAULT),
@@ -144,21 +138,20 @@ impl Drift {
     }
 }
 
-/// The process by which values are judged: that of the baseline or, of enough values that
-/// vary, their own.
+/// The process by which values are judged, and of how many impressions it is: that of the
+/// baseline or, of enough values that vary, their own.
 fn process(
     group: &Group,
     figure: Charted,
     values: &[f64],
     baseline: Option<&Baseline>,
-) -> Option<(Process, Limits)> {
+) -> Option<(Process, Limits, u64)> {
     let frozen = baseline.and_then(|baseline| baseline.process_of(group, figure));
-    frozen
-        .map(|process| (process, Limits::Baseline))
-        .or_else(|| {
-            let own = Process::of(values).filter(|own| own.sigma > 0.0 && values.len() >= LEAST)?;
-            Some((own, Limits::Own))
-        })
+    let frozen = frozen.map(|(process, count)| (process, Limits::Baseline, count));
+    frozen.or_else(|| {
+        let own = Process::of(values).filter(|own| own.sigma > 0.0 && values.len() >= LEAST)?;
+        Some((own, Limits::Own, values.len() as u64))
+    })
 }
 
 fn of_figure(

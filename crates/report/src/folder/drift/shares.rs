@@ -1,8 +1,7 @@
 //! The share that fails in order of time, counted in groups of days.
 
 use super::baseline::Baseline;
-use super::charted::Group;
-use super::found::Limits;
+use super::charted::{Group, Limits};
 use super::series::OfGroup;
 use statistics::control::{ShareLimits, share_limits};
 

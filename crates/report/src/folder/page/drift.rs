@@ -118,7 +118,7 @@ fn said(shown: &Shown) -> Markup {
             @else { (signals.len()) " signals." }
             @if shown.drift.by_chance >= 0.05 {
                 " By chance alone, about " (format!("{:.1}", shown.drift.by_chance))
-                " are to be expected on so many points."
+                " are to be expected on so many points, and more where limits are made from few."
             }
         }
         @if !rows.is_empty() {
@@ -178,7 +178,7 @@ fn numbers(charts: &[Chart]) -> Markup {
                 number(of.lower),
                 number(of.upper),
                 html! { (outside) },
-                html! { (limits_words(chart.limits)) },
+                html! { (limits_words(chart.limits)) " (" (chart.count) ")" },
             ]
         })
         .collect();
@@ -190,7 +190,7 @@ fn numbers(charts: &[Chart]) -> Markup {
         "lower limit",
         "upper limit",
         "outside",
-        "limits from",
+        "limits from (impressions)",
     ];
     html! { @if !rows.is_empty() { div.titled { (table("Numbers of the charts", &columns, &rows)) } } }
 }

@@ -242,8 +242,8 @@ fn failing(record: &CaseRecord) -> impl Iterator<Item = &FindingRow> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::folder::conditions::Conditions;
     use crate::folder::drift::{Charted, Drift};
-    use crate::folder::overview::Conditions;
     use crate::folder::record::Provenance;
     use crate::folder::thumbnail::write_case;
     use crate::result::{CaseResult, Verdict};
@@ -310,7 +310,7 @@ mod tests {
             "href=\"cases/b/report.html\"",
             "&lt;b&gt;",
             "case file: line 1: &lt;nothing&gt;",
-            "maxillary, one-step: noise of the scan, mm (2)",
+            "Too few impressions for limits",
             "not a medical device",
         ] {
             assert!(page.contains(words), "{words}");
