@@ -102,7 +102,7 @@ impl FromStr for Rule {
     }
 }
 
-/// Points at which one rule says without a break that something has changed to one side.
+/// Points at which one rule says that something has changed to one side.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Signal {
     /// The rule.
@@ -124,38 +124,45 @@ pub fn signals(values: &[f64], process: Process, rules: &[Rule]) -> Vec<Signal> 
     let averages = EwmaChart::of(values, process, Ewma::DEFAULT);
     let mut found: Vec<Signal> = Vec::new();
     for &rule in rules {
-        let mut open: Option<Signal> = None;
+        let mut own: Vec<Signal> = Vec::new();
         for point in 0..values.len() {
             let said = match rule.run() {
                 Some(run) => run_ends_at(&off, point, run),
-                None => averages.is_out(point).then(|| {
-                    let is_above = averages.averages[point] > averages.centre;
-                    (begins(&averages, point, is_above), is_above)
+                None => average_is_out(&averages, point),
+            };
+            let Some((from, is_above)) = said else {
+                continue;
+            };
+            match own.last_mut() {
+                Some(before) if goes_on(before, point, (from, is_above)) => before.last = point,
+                _ => own.push(Signal {
+                    rule,
+                    from,
+                    first: point,
+                    last: point,
+                    is_above,
                 }),
-            };
-            open = match (open, said) {
-                (Some(signal), Some((_, is_above))) if signal.is_above == is_above => {
-                    Some(Signal {
-                        last: point,
-                        ..signal
-                    })
-                }
-                (before, said) => {
-                    found.extend(before);
-                    said.map(|(from, is_above)| Signal {
-                        rule,
-                        from,
-                        first: point,
-                        last: point,
-                        is_above,
-                    })
-                }
-            };
+            }
         }
-        found.extend(open);
+        found.append(&mut own);
     }
     found.sort_by_key(|signal| (signal.first, signal.rule));
     found
+}
+
+/// Whether what a rule says at a point goes on with what it said before: without a break,
+/// or of a moving average that has not crossed the centre since.
+fn goes_on(before: &Signal, point: usize, (from, is_above): (usize, bool)) -> bool {
+    let has_not_crossed = before.rule == Rule::Ewma && before.from == from;
+    before.is_above == is_above && (before.last + 1 == point || has_not_crossed)
+}
+
+/// Whether the average at a point is outside: since when it lies on that side, and which.
+fn average_is_out(averages: &EwmaChart, point: usize) -> Option<(usize, bool)> {
+    let is_above = averages.averages[point] > averages.centre;
+    averages
+        .is_out(point)
+        .then(|| (begins(averages, point, is_above), is_above))
 }
 
 /// Whether a run of a rule ends at a point: where it begins, and whether it lies above.
@@ -219,6 +226,8 @@ mod tests {
         assert_eq!(said(&[0.0; 20], Rule::EightInARow), []);
         // 0.2 * 2.962 standard deviations: as far as the first value.
         assert_eq!(said(&[0.0, 3.9], Rule::Ewma), [(1, 1, 1, true)]);
+        // Within the limits at the third, but on the same side still.
+        assert_eq!(said(&[3.9, 3.9, -2.0, 3.9], Rule::Ewma), [(0, 0, 3, true)]);
         assert_eq!(said(&[0.0; 30], Rule::Ewma), []);
     }
 

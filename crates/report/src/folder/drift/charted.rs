@@ -26,7 +26,7 @@ impl Charted {
     pub const ALL: [Self; 3] = [Self::Noise, Self::TrayFit, Self::Thickness];
 
     /// Name of its column in the tables.
-    pub(super) const fn column(self) -> &'static str {
+    pub(crate) const fn column(self) -> &'static str {
         match self {
             Self::Noise => "noise_mm",
             Self::TrayFit => "registration_rms_mm",

@@ -4,16 +4,18 @@
 mod baseline;
 mod charted;
 mod found;
+mod frozen;
 mod options;
 mod series;
 mod shares;
 #[cfg(test)]
 mod tests;
 
-pub use baseline::{Baseline, BaselineError, BaselineFault, BaselineFigure, BaselineShare};
+pub use baseline::{Baseline, BaselineError};
 pub use charted::{Charted, Group, Limits};
 pub use found::DriftSignal;
 pub(super) use found::{Chart, Drift};
+pub use frozen::{BaselineFault, BaselineFigure, BaselineShare};
 pub use options::DriftOptions;
 pub(super) use series::Series;
 pub(super) use shares::ShareChart;

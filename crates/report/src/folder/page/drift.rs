@@ -2,7 +2,7 @@
 
 use super::control::{control_chart, share_chart};
 use super::html::{Shown, svg};
-use crate::folder::drift::{Chart, DriftSignal, Limits, ShareChart};
+use crate::folder::drift::{Chart, Charted, DriftSignal, Limits, ShareChart};
 use crate::page::table;
 use crate::text::format;
 use maud::{Markup, html};
@@ -86,6 +86,20 @@ fn rule_words(rule: Rule) -> &'static str {
     }
 }
 
+/// `2026-03-04 05:06`, or a day as it is.
+fn time(at: &str) -> String {
+    at.get(..16).unwrap_or(at).replace('T', " ")
+}
+
+/// A figure as it is called on its chart, without its unit.
+fn figure_words(column: &str) -> &str {
+    let figure = Charted::ALL
+        .into_iter()
+        .find(|figure| figure.column() == column);
+    let title = figure.map_or(column, |figure| figure.title());
+    title.trim_end_matches(", mm")
+}
+
 /// The rule in few words.
 fn short(rule: &str) -> &str {
     match rule.parse() {
@@ -130,9 +144,9 @@ fn said(shown: &Shown) -> Markup {
 
 fn signal_row(signal: &DriftSignal) -> Vec<Markup> {
     let since = match signal.since_case.as_str() {
-        "" => signal.since.clone(),
+        "" => time(&signal.since),
         _ if signal.since == signal.scanned => "this one".to_owned(),
-        case => format!("{case}, {}", signal.since),
+        case => format!("{case}, {}", time(&signal.since)),
     };
     vec![
         html! {
@@ -140,8 +154,8 @@ fn signal_row(signal: &DriftSignal) -> Vec<Markup> {
             @else if signal.link.is_empty() { (signal.case) }
             @else { a href=(signal.link) { (signal.case) } }
         },
-        html! { (signal.scanned) },
-        html! { (signal.figure) ", " (signal.group.words()) },
+        html! { (time(&signal.scanned)) },
+        html! { (figure_words(&signal.figure)) ", " (signal.group.words()) },
         html! { (short(&signal.rule)) ", " (if signal.is_above { "above" } else { "below" }) },
         html! { (since) },
         html! { (signal.impressions) },
