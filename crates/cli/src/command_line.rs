@@ -135,7 +135,7 @@ pub struct CheckArguments {
 ///
 /// Cases are the case files in the folder and below it or, with --scans, scans
 /// of such names. DIR gets a folder for each case, tables over all of them
-/// (results.jsonl, summary and findings as CSV and Parquet) and inputs.csv,
+/// (results.jsonl, summary and findings as CSV and Parquet, summary.xlsx) and inputs.csv,
 /// which says which file each case is of. Cases that cannot be read are listed
 /// as rows with the reason. The last line counts the verdicts.
 /// Exit status: 0 when every case was checked, whatever the verdicts; 1 when

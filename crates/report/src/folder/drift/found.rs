@@ -51,6 +51,8 @@ pub(in crate::folder) struct Chart {
     pub(in crate::folder) group: Group,
     pub(in crate::folder) figure: Charted,
     pub(in crate::folder) limits: Limits,
+    /// When the first and the last of its impressions were scanned.
+    pub(in crate::folder) span: [String; 2],
     /// Impressions that the limits are made from.
     pub(in crate::folder) count: u64,
     pub(in crate::folder) values: Vec<f64>,
@@ -128,6 +130,7 @@ impl Drift {
             group: group.clone(),
             figure,
             limits,
+            span: [points.first(), points.last()].map(at),
             count,
             process,
             individuals: IndividualsChart::by(process, &values),
@@ -136,6 +139,10 @@ impl Drift {
             values,
         });
     }
+}
+
+fn at(point: Option<&&Point>) -> String {
+    point.map_or_else(String::new, |point| point.scanned.clone())
 }
 
 /// The process by which values are judged, and of how many impressions it is: that of the

@@ -112,6 +112,13 @@ fn short(rule: &str) -> &str {
     }
 }
 
+fn counted(signals: usize) -> String {
+    match signals {
+        1 => "1 signal".to_owned(),
+        many => format!("{many} signals"),
+    }
+}
+
 /// What the charts say, in a table.
 fn said(shown: &Shown) -> Markup {
     let signals = &shown.drift.signals;
@@ -129,7 +136,7 @@ fn said(shown: &Shown) -> Markup {
     html! {
         p {
             @if signals.is_empty() { "No chart says that anything has changed." }
-            @else { (signals.len()) " signals." }
+            @else { (counted(signals.len())) "." }
             @if shown.drift.by_chance >= 0.05 {
                 " By chance alone, about " (format!("{:.1}", shown.drift.by_chance))
                 " are to be expected on so many points, and more where limits are made from few."
@@ -232,9 +239,9 @@ fn one_figure(chart: &Chart) -> Markup {
     html! {
         h3 { (format::capital(chart.figure.title())) ", " (chart.group.words()) }
         p {
-            (chart.values.len()) " impressions, limits from "
+            (chart.values.len()) " impressions, " (time(&chart.span[0])) " to " (time(&chart.span[1])) ", limits from "
             (match chart.limits { Limits::Baseline => "the baseline", Limits::Own => "these points" })
-            ": " (chart.signals.len()) " signals."
+            ": " (counted(chart.signals.len())) "."
         }
         div.scroll { (svg(control_chart(chart))) }
     }
