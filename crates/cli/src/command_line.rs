@@ -329,7 +329,7 @@ pub struct ArtefactArguments {
 /// The folder holds results of one impression ('archproof check --out DIR/WEEK') or of the
 /// reference artefact ('archproof artefact … --json > DIR/WEEK.json'), one for each time.
 /// They are put in order by the times of their scan files.
-/// Exit status: 0 in control; 1 out of control; 3 too few measurements; 2 wrong use.
+/// Exit status: 0 in control at the latest measurement; 1 out of control; 3 too few; 2 wrong use.
 #[derive(Debug, Args)]
 pub struct ControlArguments {
     /// Folder with the results

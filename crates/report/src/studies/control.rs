@@ -51,9 +51,9 @@ pub enum ControlError {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum InControl {
-    /// No chart speaks.
+    /// No chart speaks at the latest measurement.
     InControl,
-    /// A chart speaks.
+    /// A chart speaks at the latest measurement.
     OutOfControl,
     /// There are too few measurements.
     TooFew,
@@ -310,11 +310,16 @@ fn judged(standard: String, all: &[Measurement], first: usize, rules: &[Rule]) -
             }
             (why, _) => not_judged.push(NotCharted {
                 figure: name.clone(),
-                why: why.unwrap_or_else(|| "all readings are alike".to_owned()),
+                why: why.unwrap_or_else(|| {
+                    format!("the first {limits_from} readings are alike, which gives no limits")
+                }),
             }),
         }
     }
-    let speaks = figures.iter().any(|figure| !figure.signals.is_empty());
+    let is_latest = |signal: &ControlSignal| signal.last == all.len();
+    let speaks = figures
+        .iter()
+        .any(|figure| figure.signals.iter().any(is_latest));
     let points = (figures.len() * all.len()) as f64;
     let by_chance = rules
         .iter()
@@ -376,5 +381,83 @@ impl ControlFigure {
     /// Its chart of moving averages.
     pub(crate) fn averages(&self) -> EwmaChart {
         EwmaChart::of(&self.readings, self.process(), Ewma::DEFAULT)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::json_text;
+    use crate::result::Times;
+    use crate::testing::checked_with_border;
+    use std::fs;
+
+    /// The result of a day, in a folder whose name says nothing of the order.
+    fn keep(folder: &Path, day: usize, more_mm: f64) {
+        let mut result = CaseResult::of(&checked_with_border());
+        let border = result.impressions[0].border.as_mut().unwrap();
+        border.length_mm += 0.1 * (day * 3 % 5) as f64 + more_mm;
+        let at = format!("2026-03-{day:02}T00:00:00Z");
+        result.times = Some(Times {
+            checked_at: "2026-04-01T00:00:00Z".to_owned(),
+            scans_changed_at: vec![Some(at)],
+            steps: Vec::new(),
+        });
+        let place = folder.join(format!("r{}", 99 - day));
+        fs::create_dir_all(&place).unwrap();
+        fs::write(place.join("result.json"), json_text(&result)).unwrap();
+    }
+
+    #[test]
+    fn an_impression_measured_daily_is_out_of_control_at_the_day_that_differs() {
+        let folder = tempfile::tempdir().unwrap();
+        (1..=12).for_each(|day| keep(folder.path(), day, 0.0));
+        let judge = || check_standard(folder.path(), 8, &Rule::DEFAULT).unwrap();
+        assert_eq!(judge().outcome, InControl::InControl);
+        keep(folder.path(), 13, 2.0);
+        let found = judge();
+        assert_eq!(found.outcome, InControl::OutOfControl);
+        assert_eq!(found.measured[12], "2026-03-13T00:00:00Z");
+        let spoken: Vec<&ControlFigure> =
+            (found.figures.iter().filter(|one| !one.signals.is_empty())).collect();
+        let [length] = spoken[..] else {
+            panic!("{spoken:?}");
+        };
+        let at = (length.figure.as_str(), length.signals[0].measurement);
+        assert_eq!(at, ("border length", 13));
+        // What never varies has no limits, and says so.
+        let alike = found
+            .not_judged
+            .iter()
+            .find(|one| one.figure == "scanned area");
+        assert!(
+            alike
+                .unwrap()
+                .why
+                .starts_with("the first 8 readings are alike")
+        );
+    }
+
+    #[test]
+    fn results_of_two_standards_or_without_a_time_are_refused() {
+        let folder = tempfile::tempdir().unwrap();
+        let refusal = || {
+            let refused = check_standard(folder.path(), 8, &Rule::DEFAULT);
+            refused.unwrap_err().to_string()
+        };
+        assert!(refusal().contains("holds no results"));
+        let result = CaseResult::of(&checked_with_border());
+        fs::write(folder.path().join("a.json"), json_text(&result)).unwrap();
+        assert!(refusal().contains("does not say when"), "{}", refusal());
+        keep(folder.path(), 1, 0.0);
+        fs::remove_file(folder.path().join("a.json")).unwrap();
+        let artefact =
+            "{\"schema\":\"archproof-artefact/1\",\"artefact\":\"B\",\"scans\":[],\"sizes\":[]}";
+        fs::write(folder.path().join("b.json"), artefact).unwrap();
+        assert!(
+            refusal().contains("keep the results of one standard"),
+            "{}",
+            refusal()
+        );
     }
 }

@@ -16,10 +16,20 @@ pub fn control_text(result: &ControlResult) -> String {
 /// All of it in one sentence, and what to do.
 pub(crate) fn sentence(result: &ControlResult) -> String {
     let count = result.measured.len();
+    let latest = result.measured.last().map_or("", String::as_str);
     let of = format!("{count} measurements of {}", result.standard);
     match result.outcome {
         InControl::InControl => {
-            format!("IN CONTROL: {of}; no chart says that anything has changed.")
+            let earlier: usize = result.figures.iter().map(|one| one.signals.len()).sum();
+            let before = match earlier {
+                0 => String::new(),
+                1 => " There is 1 earlier signal.".to_owned(),
+                many => format!(" There are {many} earlier signals."),
+            };
+            let from = result.limits_from;
+            format!(
+                "IN CONTROL: {of}; the latest ({latest}) is within limits from the first {from}.{before}"
+            )
         }
         InControl::TooFew => {
             format!(
@@ -27,14 +37,15 @@ pub(crate) fn sentence(result: &ControlResult) -> String {
             )
         }
         InControl::OutOfControl => {
-            let spoken = result
-                .figures
-                .iter()
-                .filter(|figure| !figure.signals.is_empty());
+            let is_latest = |signal: &ControlSignal| signal.last == count;
+            let spoken = result.figures.iter();
+            let spoken = spoken
+                .filter(|one| one.signals.iter().any(is_latest))
+                .count();
             format!(
-                "OUT OF CONTROL: {of}; {} of {} figures have changed. Measure the standard again. If that is out, \
-                 too, clean and calibrate the scanner, and check no case with it until the standard is in control.",
-                spoken.count(),
+                "OUT OF CONTROL: {of}; at the latest ({latest}), {spoken} of {} figures have changed. Measure the \
+                 standard again. If that is out, too, clean and calibrate the scanner, and check no case with it until \
+                 the standard is in control.",
                 result.figures.len()
             )
         }
