@@ -1,51 +1,20 @@
 //! A check standard measured again and again: results of one impression or of the
 //! reference artefact in order of time, on control charts.
 
-use super::comparable::comparable_figures;
-use crate::result::CaseResult;
+mod kept;
+
+pub use kept::ControlError;
+
 use crate::text::rounding::to_decimals;
-use mesh::read::shown_path;
+use kept::{Measurement, measurements_in};
 use schemars::JsonSchema;
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 use statistics::control::{Ewma, EwmaChart, IndividualsChart, Process, Rule, signals};
-use std::collections::{BTreeMap, BTreeSet};
-use std::io;
-use std::path::{Path, PathBuf};
-use thiserror::Error;
+use std::collections::BTreeSet;
+use std::path::Path;
 
 /// Measurements without which nothing is judged.
 const LEAST: usize = 8;
-/// Folders below each other that are looked through.
-const DEPTH: usize = 6;
-
-/// Why a check standard could not be judged; its text is one line for people.
-#[derive(Debug, Error)]
-pub enum ControlError {
-    /// The folder cannot be read.
-    #[error("{}: cannot be read ({source}); give a folder with results of one standard", shown_path(.path))]
-    Unreadable {
-        /// The folder or file.
-        path: PathBuf,
-        /// What the system says.
-        source: io::Error,
-    },
-    /// It holds none.
-    #[error("{}: holds no results of 'archproof check' or 'archproof artefact --json'; keep one for each measurement there", shown_path(.0))]
-    None(PathBuf),
-    /// It holds results of different things.
-    #[error("{}: is of {found}, others are of {wanted}; keep the results of one standard in a folder", shown_path(.path))]
-    Mixed {
-        /// The result.
-        path: PathBuf,
-        /// What it is of.
-        found: String,
-        /// What those before it are of.
-        wanted: String,
-    },
-    /// A result does not say when it was measured.
-    #[error("{}: does not say when it was measured; measure again with this version", shown_path(.0))]
-    NoTime(PathBuf),
-}
 
 /// What a check standard says of the measuring.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, JsonSchema)]
@@ -127,13 +96,6 @@ pub struct NotCharted {
     pub why: String,
 }
 
-/// A measurement: when, and its figures with their units.
-struct Measurement {
-    at: String,
-    path: PathBuf,
-    figures: BTreeMap<String, (String, f64)>,
-}
-
 /// Judges the results of one check standard in a folder, and in folders below it, in order
 /// of time; the limits are made from the first so many, or from all where there are fewer.
 ///
@@ -144,140 +106,8 @@ pub fn check_standard(
     first: usize,
     rules: &[Rule],
 ) -> Result<ControlResult, ControlError> {
-    let mut files = Vec::new();
-    look_through(folder, 0, &mut files)?;
-    files.sort();
-    let mut standard: Option<String> = None;
-    let mut all: Vec<Measurement> = Vec::new();
-    for path in files {
-        let Some((of, measurements)) = read(&path)? else {
-            continue;
-        };
-        let wanted = standard.get_or_insert_with(|| of.clone());
-        if *wanted != of {
-            let wanted = wanted.clone();
-            return Err(ControlError::Mixed {
-                path,
-                found: of,
-                wanted,
-            });
-        }
-        all.extend(measurements);
-    }
-    let standard = standard.ok_or_else(|| ControlError::None(folder.to_owned()))?;
-    all.sort_by(|a, b| (&a.at, &a.path).cmp(&(&b.at, &b.path)));
+    let (standard, all) = measurements_in(folder)?;
     Ok(judged(standard, &all, first, rules))
-}
-
-fn look_through(folder: &Path, depth: usize, files: &mut Vec<PathBuf>) -> Result<(), ControlError> {
-    let unreadable = |source| ControlError::Unreadable {
-        path: folder.to_owned(),
-        source,
-    };
-    for entry in std::fs::read_dir(folder).map_err(unreadable)? {
-        let path = entry.map_err(unreadable)?.path();
-        let is_hidden = path
-            .file_name()
-            .is_some_and(|name| name.to_string_lossy().starts_with('.'));
-        if path.is_dir() && !is_hidden && depth < DEPTH {
-            look_through(&path, depth + 1, files)?;
-        } else if path.extension().is_some_and(|ending| ending == "json") {
-            files.push(path);
-        }
-    }
-    Ok(())
-}
-
-/// As much of the JSON of an artefact check as is charted.
-#[derive(Deserialize)]
-struct KeptArtefact {
-    artefact: String,
-    scans: Vec<KeptScan>,
-    sizes: Vec<KeptSize>,
-}
-
-#[derive(Deserialize)]
-struct KeptScan {
-    changed_at: Option<String>,
-}
-
-#[derive(Deserialize)]
-struct KeptSize {
-    quantity: String,
-    of: Vec<String>,
-    readings: Vec<KeptReading>,
-}
-
-#[derive(Deserialize)]
-struct KeptReading {
-    error_mm: f64,
-}
-
-/// What a file is of and its measurements; `None` of any other JSON.
-fn read(path: &Path) -> Result<Option<(String, Vec<Measurement>)>, ControlError> {
-    let bytes = std::fs::read(path).map_err(|source| ControlError::Unreadable {
-        path: path.to_owned(),
-        source,
-    })?;
-    let Ok(value) = serde_json::from_slice::<serde_json::Value>(&bytes) else {
-        return Ok(None);
-    };
-    let schema = value
-        .get("schema")
-        .and_then(serde_json::Value::as_str)
-        .map(str::to_owned);
-    match schema.as_deref() {
-        Some("archproof-result/1") => {
-            let Ok(result) = serde_json::from_value::<CaseResult>(value) else {
-                return Ok(None);
-            };
-            let one = of_case(&result, path)?;
-            Ok(Some(("an impression".to_owned(), vec![one])))
-        }
-        Some("archproof-artefact/1") => {
-            let Ok(kept) = serde_json::from_value::<KeptArtefact>(value) else {
-                return Ok(None);
-            };
-            let of = format!("artefact {}", kept.artefact);
-            Ok(Some((of, of_artefact(&kept, path)?)))
-        }
-        _ => Ok(None),
-    }
-}
-
-fn of_case(result: &CaseResult, path: &Path) -> Result<Measurement, ControlError> {
-    let times = result.times.as_ref();
-    let at = times.map(|times| {
-        let scanned = times.scans_changed_at.iter().flatten().min();
-        scanned.unwrap_or(&times.checked_at).clone()
-    });
-    let figures = comparable_figures(result).into_iter();
-    Ok(Measurement {
-        at: at.ok_or_else(|| ControlError::NoTime(path.to_owned()))?,
-        path: path.to_owned(),
-        figures: figures
-            .map(|f| (f.name, (f.unit.to_owned(), f.value)))
-            .collect(),
-    })
-}
-
-fn of_artefact(kept: &KeptArtefact, path: &Path) -> Result<Vec<Measurement>, ControlError> {
-    let scans = kept.scans.iter().enumerate();
-    scans
-        .map(|(number, scan)| {
-            let at = scan.changed_at.clone();
-            let sizes = kept.sizes.iter().filter_map(|size| {
-                let reading = size.readings.get(number)?;
-                let name = format!("error of {} {}", size.quantity, size.of.join(" to "));
-                Some((name, ("mm".to_owned(), reading.error_mm)))
-            });
-            Ok(Measurement {
-                at: at.ok_or_else(|| ControlError::NoTime(path.to_owned()))?,
-                path: path.to_owned(),
-                figures: sizes.collect(),
-            })
-        })
-        .collect()
 }
 
 fn judged(standard: String, all: &[Measurement], first: usize, rules: &[Rule]) -> ControlResult {
@@ -388,7 +218,7 @@ impl ControlFigure {
 mod tests {
     use super::*;
     use crate::json_text;
-    use crate::result::Times;
+    use crate::result::{CaseResult, Times};
     use crate::testing::checked_with_border;
     use std::fs;
 
