@@ -1,10 +1,13 @@
 """The tables of a batch by DuckDB: Parquet, CSV and JSON hold the same rows, of
-the kinds that `archproof schema` names."""
+the kinds that `archproof schema` names. The workbook by openpyxl: numbers are
+numbers, times are times, and each link leads to a report."""
 
+import datetime
 import json
 import subprocess
 
 import duckdb
+import openpyxl
 
 from batch_folder import CASES, EDGE_MM, batch, cases, fresh, program
 from common import Checks
@@ -26,6 +29,20 @@ KINDS = {
 def kind_of(column: dict) -> str:
     kind = column["type"]
     return next(k for k in kind if k != "null") if isinstance(kind, list) else kind
+
+
+def workbook(checks: Checks, out) -> None:
+    sheet = openpyxl.load_workbook(out / "summary.xlsx").active
+    rows = list(sheet.iter_rows(min_row=2))
+    cases = duckdb.sql(f"SELECT count(DISTINCT folder) FROM read_parquet('{out / 'summary.parquet'}')")
+    checks.check("workbook: a row a case", len(rows) == cases.fetchone()[0], str(len(rows)))
+    read = [row for row in rows if row[2].value != "could not be read"]
+    links = [row[4].hyperlink.target for row in read]
+    checks.check("workbook: links", all((out / link).is_file() for link in links), str(links[:2]))
+    checks.check("workbook: times", all(isinstance(row[5].value, datetime.datetime) for row in read))
+    numbers = [row[k].value for row in read for k in (6, 7) if row[k].value is not None]
+    checks.check("workbook: numbers", bool(numbers) and all(isinstance(n, (int, float)) for n in numbers))
+    print(f"workbook: {len(rows)} rows")
 
 
 def main() -> None:
@@ -51,6 +68,7 @@ def main() -> None:
         checks.check(f"{table}: CSV as Parquet", from_csv == from_parquet)
         checks.check(f"{table}: JSON as Parquet", from_json == from_parquet)
         print(f"{table}: {len(from_parquet)} rows, {len(wanted)} columns")
+    workbook(checks, out)
     checks.close()
 
 

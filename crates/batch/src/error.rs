@@ -47,6 +47,9 @@ pub enum BatchError {
     /// There is nothing to judge again.
     #[error("{}: holds no results of 'archproof check' or 'archproof batch'; give the folder that they wrote", shown_path(.0))]
     NoResults(PathBuf),
+    /// There is no baseline.
+    #[error(transparent)]
+    Baseline(#[from] report::folder::BaselineError),
     /// A result cannot be judged again.
     #[error(transparent)]
     Result(#[from] report::ReadResultError),

@@ -3,7 +3,7 @@
 use crate::error::BatchError;
 use crate::output::{Manifest, read_inputs, write_tables};
 use crate::shard::Shard;
-use report::folder::{Conditions, Overview};
+use report::folder::{Conditions, DriftOptions, Overview};
 use same_file::is_same_file;
 use std::collections::BTreeSet;
 use std::fs;
@@ -15,7 +15,11 @@ use std::path::{Path, PathBuf};
 /// # Errors
 /// When a shard is missing, unfinished, given twice or of another batch, or the
 /// tables cannot be written.
-pub fn collect(folders: &[PathBuf], out: &Path) -> Result<Overview, BatchError> {
+pub fn collect(
+    folders: &[PathBuf],
+    out: &Path,
+    drift: &DriftOptions,
+) -> Result<Overview, BatchError> {
     let manifests: Vec<Manifest> = folders
         .iter()
         .map(|folder| Manifest::read(folder))
@@ -71,5 +75,5 @@ pub fn collect(folders: &[PathBuf], out: &Path) -> Result<Overview, BatchError> 
         shards: Shard::WHOLE.of,
         ..first.clone()
     };
-    write_tables(out, cases, conditions, about)
+    write_tables(out, cases, (conditions, drift), about)
 }

@@ -16,7 +16,8 @@
 //! let (arch, stage) = (None, Stage::Single);
 //! let settings = Settings { options, arch, stage, ids_from_names: false, no_report: false };
 //! let (out, shard) = ("results".into(), Shard::WHOLE);
-//! let job = Job { out, settings, threads: 2, memory: 4 << 30, resume: false, shard };
+//! let drift = report::folder::DriftOptions::default();
+//! let job = Job { out, settings, threads: 2, memory: 4 << 30, resume: false, shard, drift };
 //!
 //! let found = batch::find("cases".as_ref(), None)?;
 //! let overview = batch::run(&found, &job, &|step| { /* shown as it goes on */ })?;
@@ -27,6 +28,7 @@
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
 mod again;
+mod baseline;
 mod budget;
 mod digest;
 mod error;
@@ -42,6 +44,7 @@ mod shard;
 mod watching;
 
 pub use again::judge_again;
+pub use baseline::baseline;
 pub use error::BatchError;
 pub use find::{Found, Source, find};
 pub use joined::collect;

@@ -12,7 +12,8 @@ use crate::digest::Running;
 use crate::error::BatchError;
 use crate::settings::LOCK;
 use report::folder::{
-    CaseRecord, Conditions, Overview, PAGE_FILE, Page, TableError, TableFiles, harmless,
+    CaseRecord, Conditions, DriftOptions, Overview, PAGE_FILE, Page, TableError, TableFiles,
+    harmless,
 };
 use serde::{Deserialize, Serialize};
 use std::fs::{self, File, TryLockError};
@@ -48,7 +49,7 @@ impl Manifest {
     const FILE: &str = "batch.toml";
 
     /// As the page over the folder says it.
-    fn conditions(&self) -> Conditions {
+    pub(crate) fn conditions(&self) -> Conditions {
         Conditions {
             program: self.program.clone(),
             protocol: self.protocol.clone(),
@@ -182,10 +183,15 @@ impl Output {
 
     /// Writes the tables over these cases, each from its record, and then what
     /// they are of; `about` counts no case yet.
-    pub fn finish(&self, inputs: Vec<Input>, about: Manifest) -> Result<Overview, BatchError> {
+    pub fn finish(
+        &self,
+        inputs: Vec<Input>,
+        about: Manifest,
+        drift: &DriftOptions,
+    ) -> Result<Overview, BatchError> {
         let inputs = inputs.into_iter().map(|input| (&*self.folder, input));
         let conditions = about.conditions();
-        write_tables(&self.folder, inputs.collect(), conditions, about)
+        write_tables(&self.folder, inputs.collect(), (conditions, drift), about)
     }
 }
 
@@ -204,20 +210,20 @@ fn write(path: &Path, bytes: &[u8]) -> Result<(), BatchError> {
 pub fn write_tables(
     folder: &Path,
     mut cases: Vec<(&Path, Input)>,
-    conditions: Conditions,
+    (conditions, drift): (Conditions, &DriftOptions),
     about: Manifest,
 ) -> Result<Overview, BatchError> {
     cases.sort_by(|a, b| a.1.cmp(&b.1));
     let mut tables = TableFiles::begin(folder)?;
-    let mut page = Page::default();
+    let mut page = Page::new(drift.clone());
     let mut given = Running::default();
     for (of, input) in &cases {
         let case = of.join("cases").join(&input.folder);
         let record =
             CaseRecord::read(&case).map_err(|_| BatchError::Unfinished((*of).to_owned()))?;
-        tables.add(&record)?;
-        given.add(&[&input.folder, &record.provenance.inputs_sha256]);
         let link = format!("{}cases/{}", way(folder, of), input.folder);
+        tables.add(&record, &link)?;
+        given.add(&[&input.folder, &record.provenance.inputs_sha256]);
         page.add(&record, case, link);
     }
     tables.finish()?;

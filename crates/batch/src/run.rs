@@ -8,7 +8,7 @@ use crate::one;
 use crate::output::{Input, Manifest, Output};
 use crate::settings::Settings;
 use crate::shard::Shard;
-use report::folder::{CaseRecord, Overview, Provenance};
+use report::folder::{CaseRecord, DriftOptions, Overview, Provenance};
 use report::result::ProtocolResult;
 use std::panic::resume_unwind;
 use std::path::PathBuf;
@@ -30,6 +30,8 @@ pub struct Job {
     pub resume: bool,
     /// Which share of the cases.
     pub shard: Shard,
+    /// How drift is looked for on the page over all of them.
+    pub drift: DriftOptions,
 }
 
 /// How it goes on.
@@ -120,7 +122,7 @@ pub(crate) fn work(
         cases: 0,
         unreadable: 0,
     };
-    output.finish(inputs, about)
+    output.finish(inputs, about, &job.drift)
 }
 
 /// The cases in line, and what the workers share.

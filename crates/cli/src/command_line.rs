@@ -5,6 +5,7 @@ use batch::{NamePattern, Shard};
 use bytesize::ByteSize;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use mesh::Unit;
+use statistics::control::Rule;
 
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
@@ -28,10 +29,12 @@ pub enum Command {
     Batch(BatchArguments),
     Collect(CollectArguments),
     Watch(WatchArguments),
+    Baseline(BaselineArguments),
     Judge(JudgeArguments),
     Artefact(ArtefactArguments),
     Gauge(GaugeArguments),
     Agreement(AgreementArguments),
+    Control(ControlArguments),
     Inspect(InspectArguments),
     New(NewArguments),
     /// Write a scan without the text in it, which may name a person
@@ -132,7 +135,7 @@ pub struct CheckArguments {
 ///
 /// Cases are the case files in the folder and below it or, with --scans, scans
 /// of such names. DIR gets a folder for each case, tables over all of them
-/// (results.jsonl, summary and findings as CSV and Parquet) and inputs.csv,
+/// (results.jsonl, summary and findings as CSV and Parquet, summary.xlsx) and inputs.csv,
 /// which says which file each case is of. Cases that cannot be read are listed
 /// as rows with the reason. The last line counts the verdicts.
 /// Exit status: 0 when every case was checked, whatever the verdicts; 1 when
@@ -150,6 +153,21 @@ pub struct BatchArguments {
     pub shard: Shard,
     #[command(flatten)]
     pub outcome: OutcomeArguments,
+}
+
+/// How drift is looked for.
+#[derive(Debug, Default, Args)]
+pub struct DriftArguments {
+    /// Frozen limits of the control charts, written by 'archproof baseline'
+    #[arg(long, value_name = "FILE")]
+    pub baseline: Option<PathBuf>,
+    /// Label by which control charts are kept apart, beside jaw and stage
+    #[arg(long, value_name = "LABEL")]
+    pub by: Option<String>,
+    /// Rules of the control charts, as in beyond-limits,ewma; also two-of-three,
+    /// four-of-five, eight-in-a-row [default: beyond-limits,ewma]
+    #[arg(long, value_name = "RULES", value_delimiter = ',')]
+    pub rules: Vec<Rule>,
 }
 
 /// How it is said what a folder of cases came to.
@@ -187,6 +205,8 @@ pub struct CollectArguments {
     #[arg(long, value_name = "DIR")]
     pub out: PathBuf,
     #[command(flatten)]
+    pub drift: DriftArguments,
+    #[command(flatten)]
     pub outcome: OutcomeArguments,
 }
 
@@ -201,6 +221,23 @@ pub struct WatchArguments {
     /// Seconds for which the files of a case must not have changed
     #[arg(long, value_name = "SECONDS", default_value_t = 10)]
     pub settle: u64,
+}
+
+/// Freeze the limits of the control charts from results of a time when all was well
+///
+/// Of each jaw and stage with 20 impressions or more: centre, standard deviation and
+/// number of each charted figure, and the share that fails. 'archproof batch --baseline'
+/// judges later cases by them.
+#[derive(Debug, Args)]
+pub struct BaselineArguments {
+    /// Folder that 'archproof batch' or 'archproof collect' wrote
+    pub dir: PathBuf,
+    /// File to write; one that is there already is left alone
+    #[arg(long, value_name = "FILE")]
+    pub write: PathBuf,
+    /// Label by which charts are kept apart, beside jaw and stage
+    #[arg(long, value_name = "LABEL")]
+    pub by: Option<String>,
 }
 
 /// Judge measured results again by other limits, without measuring again
@@ -258,6 +295,8 @@ pub struct FolderArguments {
     /// Cases checked at a time [default: one for each core]
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..))]
     pub threads: Option<u16>,
+    #[command(flatten)]
+    pub drift: DriftArguments,
 }
 
 /// Check a scanner on a reference artefact with spheres and steps of certified sizes
@@ -278,6 +317,30 @@ pub struct ArtefactArguments {
     pub unit: Option<Unit>,
     /// Write what the scans say of the scanner to this new file; name it as 'scanner'
     /// in the case file or in the protocol
+    #[arg(long, value_name = "FILE")]
+    pub write: Option<PathBuf>,
+    /// Print all of it as JSON
+    #[arg(long)]
+    pub json: bool,
+}
+
+/// Say whether measuring is in control, by a check standard measured again and again
+///
+/// The folder holds results of one impression ('archproof check --out DIR/WEEK') or of the
+/// reference artefact ('archproof artefact … --json > DIR/WEEK.json'), one for each time.
+/// They are put in order by the times of their scan files.
+/// Exit status: 0 in control at the latest measurement; 1 out of control; 3 too few; 2 wrong use.
+#[derive(Debug, Args)]
+pub struct ControlArguments {
+    /// Folder with the results
+    pub dir: PathBuf,
+    /// Measurements, from the first, that the limits are made from (8 or more)
+    #[arg(long, value_name = "N", default_value_t = 20, value_parser = clap::value_parser!(u16).range(8..))]
+    pub first: u16,
+    /// Rules of the control charts, as in 'archproof batch' [default: beyond-limits,ewma]
+    #[arg(long, value_name = "RULES", value_delimiter = ',')]
+    pub rules: Vec<Rule>,
+    /// Write a page with the charts to this new file
     #[arg(long, value_name = "FILE")]
     pub write: Option<PathBuf>,
     /// Print all of it as JSON
@@ -331,6 +394,9 @@ pub struct RepeatArguments {
     /// Folder for repeat.json and the map spread.ply
     #[arg(long, value_name = "DIR", default_value = "archproof-repeat")]
     pub out: PathBuf,
+    /// repeat.json of an earlier study: judge the ranges by its standard deviations
+    #[arg(long, value_name = "FILE")]
+    pub known: Option<PathBuf>,
     /// Print repeat.json instead of the summary
     #[arg(long)]
     pub json: bool,
@@ -459,4 +525,6 @@ pub enum SchemaArgument {
     Agreement,
     /// What `artefact --json` prints
     Artefact,
+    /// What `control --json` prints
+    Control,
 }

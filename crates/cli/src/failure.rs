@@ -30,6 +30,10 @@ pub enum Failure {
     #[error(transparent)]
     Agreement(#[from] AgreementError),
     #[error(transparent)]
+    Control(#[from] report::ControlError),
+    #[error(transparent)]
+    Known(#[from] report::NotKnown),
+    #[error(transparent)]
     Gauge(#[from] GaugeError),
     #[error(transparent)]
     Artefact(#[from] ArtefactCheckError),
@@ -76,6 +80,8 @@ pub enum Failure {
     ScanName(#[from] check::proposal::NameNotText),
     #[error("{}: {why}", mesh::read::shown_path(.path))]
     Ids { path: PathBuf, why: String },
+    #[error(transparent)]
+    Baseline(#[from] report::folder::BaselineError),
     #[error(transparent)]
     Batch(#[from] batch::BatchError),
     #[error("standard output cannot be written ({0})")]

@@ -48,16 +48,19 @@ pub use files::outputs::{
     write_all,
 };
 pub use files::repeats::write_repeats;
+pub use page::control_page;
 pub use scanning::scanning_page;
 pub use sheet::add_return_note;
 pub use studies::agreement::AgreementResult;
 pub use studies::artefact::{ArtefactResult, Outcome};
 pub use studies::comparable::{comparable_figures, kept_figures};
+pub use studies::control::{ControlError, ControlResult, InControl, check_standard};
 pub use studies::gauge::GaugeResult;
 pub use studies::inspection::{InspectedScan, Inspection};
-pub use studies::repeat::RepeatResult;
+pub use studies::repeat::{KnownRepeatability, NotKnown, RepeatResult};
 pub use text::agreement::agreement_text;
 pub use text::artefact::artefact_text;
+pub use text::control::control_text;
 pub use text::figures;
 pub use text::gauge::gauge_text;
 pub use text::inspection::{inspection_head, inspection_row};

@@ -20,6 +20,7 @@
 
 pub mod agreement;
 pub mod control;
+mod critical_range;
 pub mod freedom;
 pub mod gauge;
 pub mod proportion;
@@ -27,4 +28,5 @@ pub mod ranges;
 pub mod repeatability;
 mod spread;
 
+pub use critical_range::critical_range_factor;
 pub use spread::{mean, pooled_sd, quantile, sd};

@@ -2,7 +2,7 @@
 //! that were taken one after another in the same way.
 
 use crate::freedom::coverage_factor;
-use crate::{mean, sd};
+use crate::{critical_range_factor, mean, sd};
 use statrs::distribution::{ChiSquared, ContinuousCDF};
 
 /// Two readings differ by less than this many repeatability standard
@@ -24,6 +24,10 @@ pub struct Repeatability {
     pub sd_between: (f64, f64),
     /// Repeatability limit: two readings differ by less in 95 of 100.
     pub limit: f64,
+    /// Most less least of these readings.
+    pub range: f64,
+    /// Critical range: so many readings lie within it in 95 of 100.
+    pub critical_range: f64,
 }
 
 impl Repeatability {
@@ -39,8 +43,15 @@ impl Repeatability {
             sd,
             sd_between: interval(sd, freedom)?,
             limit: LIMIT_FACTOR * sd,
+            range: range(readings),
+            critical_range: critical_range_factor(readings.len())? * sd,
         })
     }
+}
+
+fn range(readings: &[f64]) -> f64 {
+    let most = readings.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    most - readings.iter().copied().fold(f64::INFINITY, f64::min)
 }
 
 /// What a standard deviation of so many degrees of freedom may be, with a
@@ -70,6 +81,7 @@ mod tests {
     fn readings_give_their_spread() {
         let found = Repeatability::of(&[1.0, 2.0, 3.0]).unwrap();
         assert_eq!((found.mean, found.sd, found.limit), (2.0, 1.0, 2.8));
+        assert_eq!((found.range, found.critical_range), (2.0, 3.3));
         // 4.303 of Student's table for two degrees of freedom.
         assert!((found.mean_uncertainty - 4.303 / 3.0_f64.sqrt()).abs() < 3e-4);
         assert_eq!(Repeatability::of(&[1.0]), None);

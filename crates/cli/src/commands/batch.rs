@@ -1,17 +1,20 @@
 //! `archproof batch`, `collect` and `watch`: many cases.
 
 use crate::command_line::{
-    BatchArguments, CollectArguments, FailOn, FolderArguments, OutcomeArguments, WatchArguments,
+    BaselineArguments, BatchArguments, CollectArguments, DriftArguments, FailOn, FolderArguments,
+    OutcomeArguments, WatchArguments,
 };
 use crate::failure::Failure;
+use crate::new_file::write_new;
 use crate::progress::CasesProgress;
 use crate::terminal::say;
 use batch::{BatchError, Job, Pattern, Progress, Settings, Shard, find};
 use check::CheckOptions;
 use judge::{Protocol, Stage};
 use mesh::read::shown_path;
-use report::folder::{Overview, Verdicts};
+use report::folder::{Baseline, DriftOptions, Overview, Verdicts};
 use report::json_text;
+use std::collections::BTreeSet;
 use std::path::Path;
 use std::process::ExitCode;
 use std::sync::atomic::{AtomicU64, Ordering};
@@ -52,10 +55,31 @@ pub fn run(arguments: &BatchArguments) -> Result<ExitCode, Failure> {
 }
 
 pub fn collect(arguments: &CollectArguments) -> Result<ExitCode, Failure> {
-    let overview = batch::collect(&arguments.folders, &arguments.out)?;
+    let overview = batch::collect(
+        &arguments.folders,
+        &arguments.out,
+        &drift(&arguments.drift)?,
+    )?;
     let of = overview.conditions.shards;
     let head = format!("{} of {of} shards\n", counted(&overview));
     tell(&head, &overview, &arguments.out, &arguments.outcome)
+}
+
+/// `archproof baseline`.
+pub fn baseline(arguments: &BaselineArguments) -> Result<(), Failure> {
+    let frozen = batch::baseline(&arguments.dir, arguments.by.clone())?;
+    write_new(&arguments.write, frozen.to_toml().as_bytes())?;
+    let groups: BTreeSet<_> = (frozen.figures.iter())
+        .map(|one| (&one.arch, &one.stage, &one.label))
+        .collect();
+    say(&format!(
+        "Limits of {} figures in {} groups in {}\nUse them: archproof batch FOLDER --out DIR --baseline {}\n",
+        frozen.figures.len(),
+        groups.len(),
+        shown_path(&arguments.write),
+        shown_path(&arguments.write)
+    ))?;
+    Ok(())
 }
 
 /// Says what came of it, for people or for a machine; gives the exit code.
@@ -129,7 +153,23 @@ fn job(arguments: &FolderArguments) -> Result<Job, Failure> {
         memory: arguments.memory.as_u64(),
         resume: false,
         shard: Shard::WHOLE,
+        drift: drift(&arguments.drift)?,
     })
+}
+
+fn drift(arguments: &DriftArguments) -> Result<DriftOptions, Failure> {
+    let file = arguments.baseline.as_deref();
+    let mut options = DriftOptions {
+        baseline: file.map(Baseline::from_file).transpose()?,
+        by: arguments.by.clone(),
+        ..DriftOptions::default()
+    };
+    if !arguments.rules.is_empty() {
+        options.rules.clone_from(&arguments.rules);
+        options.rules.sort();
+        options.rules.dedup();
+    }
+    Ok(options)
 }
 
 fn counted(overview: &Overview) -> String {

@@ -5,6 +5,7 @@ mod artefact;
 mod batch;
 mod check;
 mod clean;
+mod control;
 mod demo;
 mod explain;
 mod gauge;
@@ -23,7 +24,10 @@ use crate::terminal::say;
 use report::again::CaseAgain;
 use report::folder::{FindingRow, ImpressionRow, Overview};
 use report::result::CaseResult;
-use report::{AgreementResult, ArtefactResult, GaugeResult, Inspection, RepeatResult, schema_text};
+use report::{
+    AgreementResult, ArtefactResult, ControlResult, GaugeResult, Inspection, RepeatResult,
+    schema_text,
+};
 use std::process::ExitCode;
 
 /// Carries out a command; gives the exit code.
@@ -33,9 +37,11 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::Batch(arguments) => return batch::run(&arguments),
         Command::Collect(arguments) => return batch::collect(&arguments),
         Command::Watch(arguments) => return batch::watch(&arguments),
+        Command::Baseline(arguments) => batch::baseline(&arguments)?,
         Command::Judge(arguments) => judge::run(&arguments)?,
         Command::Artefact(arguments) => return artefact::run(&arguments),
         Command::Agreement(arguments) => agreement::run(&arguments)?,
+        Command::Control(arguments) => return control::run(&arguments),
         Command::Gauge(arguments) => gauge::run(&arguments)?,
         Command::Inspect(arguments) => return inspect::run(&arguments),
         Command::New(arguments) => return new::run(&arguments),
@@ -56,6 +62,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
             SchemaArgument::Repeat => schema_text::<RepeatResult>(),
             SchemaArgument::Gauge => schema_text::<GaugeResult>(),
             SchemaArgument::Agreement => schema_text::<AgreementResult>(),
+            SchemaArgument::Control => schema_text::<ControlResult>(),
             SchemaArgument::Artefact => schema_text::<ArtefactResult>(),
         })?,
     }

@@ -7,10 +7,17 @@ use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
 use crate::terminal::say;
 use report::result::CaseResult;
-use report::{RepeatResult, comparable_figures, json_text, repeat_text, write_repeats};
+use report::{
+    KnownRepeatability, RepeatResult, comparable_figures, json_text, repeat_text, write_repeats,
+};
 use study::repeats::compare;
 
 pub fn run(arguments: &RepeatArguments) -> Result<(), Failure> {
+    let known = arguments
+        .known
+        .as_deref()
+        .map(KnownRepeatability::from_file);
+    let known = known.transpose()?;
     let progress = Progress::start();
     let mut checked = Vec::new();
     for scan in &arguments.scans {
@@ -21,7 +28,10 @@ pub fn run(arguments: &RepeatArguments) -> Result<(), Failure> {
         .map(|checked| comparable_figures(&CaseResult::of(checked)))
         .collect();
     let repeats = compare(&checked, &figures)?;
-    let result = RepeatResult::of(&repeats);
+    let mut result = RepeatResult::of(&repeats);
+    if let Some(known) = &known {
+        result = result.beside(known);
+    }
     let files = uninterrupted(|| write_repeats(&repeats, &result, &arguments.out))?;
     drop(progress);
     if arguments.json {

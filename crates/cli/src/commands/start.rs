@@ -3,7 +3,9 @@
 
 use super::new::{self, How};
 use super::{batch, check, view};
-use crate::command_line::{BatchArguments, CheckArguments, FolderArguments, OutcomeArguments};
+use crate::command_line::{
+    BatchArguments, CheckArguments, DriftArguments, FolderArguments, OutcomeArguments,
+};
 use crate::failure::Failure;
 use crate::terminal::{complain, is_asked_on_terminal, say};
 use ::batch::{Shard, Source as CaseAt, find};
@@ -155,6 +157,7 @@ fn all(folder: &Path, cases: usize) -> Result<ExitCode, Failure> {
     ))?;
     batch::run(&BatchArguments {
         of: FolderArguments {
+            drift: DriftArguments::default(),
             folder: folder.to_owned(),
             out,
             scans: None,

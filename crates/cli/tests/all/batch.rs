@@ -77,7 +77,7 @@ fn same(a: &Files, b: &Files) {
     }
 }
 
-/// The tables alone.
+/// The tables alone, without the workbook, whose links lead to where the cases lie.
 fn tables(files: &Files) -> Files {
     let is_table = |name: &Path| {
         let at_top = name.components().count() == 1;
@@ -209,6 +209,53 @@ fn the_verdicts_are_said_to_people_machines_and_pipelines() {
     assert!(page.contains(digest) && !page.contains("<script"));
     for case in ["B-0", "B-1"] {
         assert!(page.contains(&format!("<th scope=\"row\">{case}</th>")));
+    }
+}
+
+/// A baseline made under other limits and by another version, invented, whose centre lies
+/// far from the cases: it is used, and the page and the JSON say what it is.
+#[test]
+fn a_frozen_baseline_judges_the_cases_and_says_where_it_differs() {
+    let work = tempfile::tempdir().unwrap();
+    let digest = "ab".repeat(32);
+    let frozen = format!(
+        "schema = \"archproof-baseline/1\"\nprogram = \"0.0.9\"\nprotocol = \"other limits\"\n\
+         protocol_sha256 = \"{digest}\"\nresults_sha256 = \"{digest}\"\n[[figure]]\narch = \"maxillary\"\n\
+         stage = \"first_pass\"\nfigure = \"cover_median_mm\"\ncentre = 9.0\nsigma = 0.1\ncount = 60\n\
+         first = \"2026-01-01T00:00:00Z\"\nlast = \"2026-02-01T00:00:00Z\"\n"
+    );
+    fs::write(work.path().join("base.toml"), frozen).unwrap();
+    let arguments = [
+        "batch",
+        cases(),
+        "--out",
+        "out",
+        "--no-report",
+        "--baseline",
+        "base.toml",
+        "--json",
+    ];
+    let outcome = run(work.path(), &arguments);
+    assert_eq!(outcome.code, Some(1), "{}", outcome.complaint);
+    let told: serde_json::Value = serde_json::from_str(&outcome.out).unwrap();
+    let signals = told["drift"].as_array().unwrap();
+    assert!(!signals.is_empty());
+    for signal in signals {
+        assert_eq!(signal["group"]["arch"], "maxillary", "{signal}");
+        assert_eq!(
+            (&signal["limits"], &signal["is_above"]),
+            (&"baseline".into(), &false.into())
+        );
+    }
+    let page = fs::read_to_string(work.path().join("out/summary.html")).unwrap();
+    for words in [
+        "Limits: frozen baseline",
+        "made under other limits (other limits)",
+        "made with archproof 0.0.9",
+        "Too few impressions for limits",
+        "baseline (60)",
+    ] {
+        assert!(page.contains(words), "{words}");
     }
 }
 

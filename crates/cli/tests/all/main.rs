@@ -6,6 +6,7 @@ mod bad_input;
 mod batch;
 mod border_road;
 mod common;
+mod drift;
 mod gauge;
 mod intake;
 mod interrupted;

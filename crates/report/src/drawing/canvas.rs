@@ -101,6 +101,12 @@ impl Sheet {
         format!("{}\n", self.document).into_bytes()
     }
 
+    /// As a part of a page, on which a name may stand but once.
+    pub fn in_page(&self) -> String {
+        let svg = String::from_utf8_lossy(&self.encoded()).into_owned();
+        svg.replace(" id=\"hatch\"", "")
+    }
+
     pub fn line(&mut self, from: SheetPoint, to: SheetPoint, stroke: Stroke) {
         let line = Line::new()
             .set("x1", round(from[0]))

@@ -5,6 +5,7 @@
 
 pub(crate) mod canvas;
 mod chart;
+pub(crate) mod control;
 mod lanes;
 mod locator;
 mod plot;

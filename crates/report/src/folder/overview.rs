@@ -1,6 +1,8 @@
 //! What a folder of cases came to, in counts: the head of the page over it, and what
 //! `batch --json` prints.
 
+use super::conditions::Conditions;
+use super::drift::DriftSignal;
 use super::record::CaseRecord;
 use super::rows::ImpressionRow;
 use schemars::JsonSchema;
@@ -13,21 +15,6 @@ enum Contract {
     #[default]
     #[serde(rename = "archproof-batch/1")]
     V1,
-}
-
-/// How the cases of a folder were checked.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-pub struct Conditions {
-    /// Version of the program.
-    pub program: String,
-    /// What the limits call themselves.
-    pub protocol: String,
-    /// SHA-256 of name and limits, as in each `result.json`.
-    pub protocol_sha256: String,
-    /// Number of the shard, from 1; `null` where all cases are in.
-    pub shard: Option<u64>,
-    /// Number of shards that the cases were checked in.
-    pub shards: u64,
 }
 
 /// How many cases came to each verdict.
@@ -133,6 +120,9 @@ pub struct Overview {
     /// Share of the impressions to be worked from on which a check was not made, or not
     /// everywhere; most frequent first.
     pub not_judged: Vec<GroupRate>,
+    /// What the control charts say; the latest first.
+    #[serde(default)]
+    pub drift: Vec<DriftSignal>,
 }
 
 impl Overview {

@@ -4,6 +4,7 @@
 use super::rows::{FindingRow, ImpressionRow, of_findings, of_impressions, outlines};
 use super::thumbnail::Thumbnail;
 use crate::result::{CaseResult, FileKind};
+use crate::{REPORT_FILE, RESULT_FILE};
 use serde::{Deserialize, Serialize};
 use std::io;
 use std::path::{Path, PathBuf};
@@ -118,6 +119,15 @@ impl CaseRecord {
     #[must_use]
     pub fn is_unreadable(&self) -> bool {
         self.impressions.iter().any(|row| row.problem.is_some())
+    }
+
+    /// The file of the case's results that a person reads.
+    pub(super) fn opens(&self) -> &'static str {
+        if self.has_report {
+            REPORT_FILE
+        } else {
+            RESULT_FILE
+        }
     }
 
     /// The bytes of its file.

@@ -3,10 +3,12 @@
 
 use super::record::CaseRecord;
 use super::rows::{FindingRow, ImpressionRow};
+use super::workbook::CaseWorkbook;
 use mesh::write::temporary_in;
 use parquet::errors::ParquetError;
 use parquet::file::writer::SerializedFileWriter;
 use parquet::record::RecordWriter;
+use rust_xlsxwriter::XlsxError;
 use serde::Serialize;
 use std::borrow::Cow;
 use std::io::{self, BufWriter, Write};
@@ -26,6 +28,9 @@ pub enum TableError {
     /// A CSV file cannot be made.
     #[error("a CSV table cannot be made: {0}")]
     Csv(#[from] csv::Error),
+    /// The workbook cannot be made.
+    #[error("summary.xlsx cannot be made ({0}); free space or give another folder")]
+    Workbook(#[from] XlsxError),
     /// A Parquet file cannot be made.
     #[error("a Parquet table cannot be made: {0}")]
     Parquet(#[from] ParquetError),
@@ -37,18 +42,22 @@ pub struct TableFiles {
     folder: PathBuf,
     impressions: Table<ImpressionRow>,
     findings: Table<FindingRow>,
+    workbook: CaseWorkbook,
 }
 
 impl TableFiles {
-    /// Names of the files: rows of impressions, then rows of findings.
-    pub const NAMES: [&str; 6] = [
+    /// Names of the files: rows of impressions, then rows of findings, and the list of cases.
+    pub const NAMES: [&str; 7] = [
         "results.jsonl",
         "summary.csv",
         "summary.parquet",
         "findings.jsonl",
         "findings.csv",
         "findings.parquet",
+        Self::WORKBOOK,
     ];
+    /// The list of all cases.
+    const WORKBOOK: &str = "summary.xlsx";
 
     /// Begins tables in a folder that is there.
     ///
@@ -59,20 +68,23 @@ impl TableFiles {
             folder: folder.to_owned(),
             impressions: Table::begin(folder)?,
             findings: Table::begin(folder)?,
+            workbook: CaseWorkbook::begin(folder)?,
         })
     }
 
-    /// Adds the rows of a case.
+    /// Adds the rows of a case, whose results lie at `link`, seen from the tables.
     ///
     /// # Errors
     /// When the disk is full.
-    pub fn add(&mut self, record: &CaseRecord) -> Result<(), TableError> {
+    pub fn add(&mut self, record: &CaseRecord, link: &str) -> Result<(), TableError> {
         for row in &record.impressions {
             self.impressions.add(row.clone())?;
         }
         for row in &record.findings {
             self.findings.add(row.clone())?;
         }
+        let link = format!("{link}/{}", record.opens());
+        self.workbook.add(record, &link)?;
         Ok(())
     }
 
@@ -82,9 +94,13 @@ impl TableFiles {
     /// When the disk is full.
     pub fn finish(self) -> Result<(), TableError> {
         let files = [self.impressions.finish()?, self.findings.finish()?];
+        let mut workbook = temporary_in(&self.folder)?;
+        self.workbook.finish(workbook.as_file_mut())?;
         for (file, name) in files.into_iter().flatten().zip(Self::NAMES) {
             file.persist(self.folder.join(name)).map_err(|e| e.error)?;
         }
+        let place = self.folder.join(Self::WORKBOOK);
+        workbook.persist(place).map_err(|e| e.error)?;
         Ok(())
     }
 }
@@ -204,7 +220,7 @@ mod tests {
         let folder = tempfile::tempdir().unwrap();
         let mut tables = TableFiles::begin(folder.path()).unwrap();
         for record in records {
-            tables.add(record).unwrap();
+            tables.add(record, "cases/x").unwrap();
         }
         tables.finish().unwrap();
         folder

@@ -31,6 +31,7 @@ mod provenance;
 mod relief;
 mod scan;
 mod space_chart;
+mod standard;
 mod table;
 #[cfg(test)]
 mod tests;
@@ -41,6 +42,7 @@ mod wash;
 
 pub(crate) use cautions::cautions;
 pub(crate) use document::whole;
+pub use standard::control_page;
 pub(crate) use table::table;
 
 use crate::files::Output;

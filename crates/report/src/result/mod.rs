@@ -44,6 +44,7 @@ pub use landmarks::{Landmark, LandmarkSource, LandmarkStatus};
 pub use on_tray::OnTray;
 pub use protocol::{Level, LimitResult, ProtocolResult, ScannerResult};
 pub use scan::{Format, ScanResult, TrayScan};
+pub(crate) use times::in_utc;
 pub use times::{StepTime, Times};
 pub use tray_bend::LimbBend;
 pub use tray_fit::{TrayFit, TraySeating, TrayZone};

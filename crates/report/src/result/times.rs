@@ -53,6 +53,7 @@ fn changed_at(path: &Path) -> Option<String> {
     Some(in_utc(changed))
 }
 
-fn in_utc(time: SystemTime) -> String {
+/// A time to the second (RFC 3339, UTC).
+pub(crate) fn in_utc(time: SystemTime) -> String {
     DateTime::<Utc>::from(time).to_rfc3339_opts(SecondsFormat::Secs, true)
 }

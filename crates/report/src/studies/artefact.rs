@@ -1,5 +1,6 @@
 //! Scans of a reference artefact in their JSON.
 
+use crate::result::in_utc;
 use crate::text::rounding::to_decimals;
 use judge::Conformity;
 use schemars::JsonSchema;
@@ -45,6 +46,8 @@ pub enum Outcome {
 pub struct ArtefactScan {
     /// SHA-256 of the file, lower-case hexadecimal.
     pub sha256: String,
+    /// When its file was last changed (RFC 3339, UTC); `null` where the system does not say.
+    pub changed_at: Option<String>,
     /// Unit in which its numbers were read.
     pub unit: String,
     /// Root mean square distance of the sphere centres from the nominal ones, mm.
@@ -121,6 +124,7 @@ impl ArtefactScan {
     fn of(scan: &study::artefact::ArtefactScan) -> Self {
         Self {
             sha256: scan.sha256.clone(),
+            changed_at: scan.changed.map(in_utc),
             unit: scan.unit.symbol().to_owned(),
             centres_rms_mm: fine(scan.centres_rms_mm),
             spheres_interchangeable: scan.spheres_interchangeable,

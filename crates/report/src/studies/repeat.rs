@@ -4,11 +4,16 @@ use crate::result::{Point, Side};
 use crate::text::rounding::{figure, point, to_decimals};
 use check::CheckedImpression;
 use judge::words;
+use mesh::read::shown_path;
 use nalgebra::Point3;
 use schemars::JsonSchema;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
+use statistics::critical_range_factor;
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
 use study::repeats::Repeats;
 use study::repeats::{ApartPlace, Spread};
+use thiserror::Error;
 
 /// Name of the map of the spread.
 pub(crate) const SPREAD_FILE: &str = "spread.ply";
@@ -26,6 +31,8 @@ pub struct RepeatResult {
     pub spread: SpreadResult,
     /// Repeatability of each figure of the result.
     pub figures: Vec<FigureRepeatability>,
+    /// Factor of the critical range for so many scans (ISO 5725-6).
+    pub critical_range_factor: Option<f64>,
     /// Figures that some scan lacks.
     pub not_judged: Vec<NotRepeated>,
 }
@@ -121,6 +128,16 @@ pub struct FigureRepeatability {
     pub to: f64,
     /// Repeatability limit: two readings differ by less in 95 of 100.
     pub repeatability_limit: f64,
+    /// Most less least of the readings.
+    pub range: f64,
+    /// Standard deviation known from an earlier study; `null` without one.
+    pub known_standard_deviation: Option<f64>,
+    /// Critical range (ISO 5725-6): so many readings lie within it in 95 of 100, by the known
+    /// standard deviation or, without one, by their own.
+    pub critical_range: f64,
+    /// Whether the readings lie farther apart than the critical range; `null` where no
+    /// earlier study says how far they may.
+    pub is_beyond: Option<bool>,
 }
 
 /// A figure whose repeatability could not be worked out.
@@ -146,8 +163,68 @@ impl RepeatResult {
             scans: scans(found),
             spread: SpreadResult::of(found),
             figures: found.figures.iter().map(FigureRepeatability::of).collect(),
+            critical_range_factor: critical_range_factor(found.scans.len()),
             not_judged: not_judged.collect(),
         }
+    }
+}
+
+/// Standard deviations that an earlier `repeat.json` holds, by figure.
+#[derive(Debug, Clone, PartialEq)]
+pub struct KnownRepeatability(BTreeMap<String, f64>);
+
+/// An earlier study cannot be used.
+#[derive(Debug, Error)]
+#[error("{}: is no repeat.json of this version ({reason}); give one that 'archproof repeat' wrote", shown_path(.path))]
+pub struct NotKnown {
+    path: PathBuf,
+    reason: std::io::Error,
+}
+
+impl KnownRepeatability {
+    /// Reads the `repeat.json` of an earlier study.
+    ///
+    /// # Errors
+    /// When it is none.
+    pub fn from_file(path: &Path) -> Result<Self, NotKnown> {
+        #[derive(Deserialize)]
+        struct Kept {
+            figures: Vec<KeptFigure>,
+        }
+        #[derive(Deserialize)]
+        struct KeptFigure {
+            figure: String,
+            standard_deviation: f64,
+        }
+        let read = std::fs::read(path);
+        let read = read.and_then(|bytes| Ok(serde_json::from_slice::<Kept>(&bytes)?));
+        let kept = read.map_err(|reason| NotKnown {
+            path: path.to_owned(),
+            reason,
+        })?;
+        let figures = kept.figures.into_iter();
+        Ok(Self(
+            figures.map(|f| (f.figure, f.standard_deviation)).collect(),
+        ))
+    }
+}
+
+impl RepeatResult {
+    /// Judges the ranges by standard deviations that were known before: the critical range
+    /// of ISO 5725-6 for the number of scans.
+    #[must_use]
+    pub fn beside(mut self, known: &KnownRepeatability) -> Self {
+        let Some(factor) = self.critical_range_factor else {
+            return self;
+        };
+        for one in &mut self.figures {
+            if let Some(&sd) = known.0.get(&one.figure) {
+                one.known_standard_deviation = Some(sd);
+                one.critical_range = figure(factor * sd);
+                one.is_beyond = Some(one.range > factor * sd);
+            }
+        }
+        self
     }
 }
 
@@ -221,6 +298,10 @@ impl FigureRepeatability {
             from: figure(spread.sd_between.0),
             to: figure(spread.sd_between.1),
             repeatability_limit: figure(spread.limit),
+            range: figure(spread.range),
+            known_standard_deviation: None,
+            critical_range: figure(spread.critical_range),
+            is_beyond: None,
         }
     }
 }

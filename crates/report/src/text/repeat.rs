@@ -38,25 +38,34 @@ fn write_text(out: &mut String, result: &RepeatResult) -> std::fmt::Result {
     .unwrap_or(0);
     writeln!(
         out,
-        "\nRepeatability (in the sense of ISO 5725), {} degrees of freedom\n{:<width$}  {:>4}  {:>18}  {:>8}  {:>20}  {:>8}",
+        "\nRepeatability (in the sense of ISO 5725), {} degrees of freedom\n{:<width$}  {:>4}  {:>18}  {:>8}  {:>20}  {:>8}  {:>8}  {:>8}",
         result.scans.len().saturating_sub(1),
         "figure",
         "unit",
         "mean ± (95 %)",
         "sd",
         "95 % confidence",
-        "limit"
+        "limit",
+        "range",
+        "critical"
     )?;
     for one in &result.figures {
         writeln!(
             out,
-            "{:<width$}  {:>4}  {:>18}  {:>8.4}  {:>20}  {:>8.4}",
+            "{:<width$}  {:>4}  {:>18}  {:>8.4}  {:>20}  {:>8.4}  {:>8.4}  {:>8.4}{}",
             one.figure,
             unit(one.unit).trim(),
             format!("{} ± {:.3}", two_decimals(one.mean), one.mean_uncertainty),
             one.standard_deviation,
             format!("{:.4} to {:.4}", one.from, one.to),
-            one.repeatability_limit
+            one.repeatability_limit,
+            one.range,
+            one.critical_range,
+            if one.is_beyond == Some(true) {
+                "  BEYOND"
+            } else {
+                ""
+            }
         )?;
     }
     for one in &result.not_judged {
@@ -64,10 +73,25 @@ fn write_text(out: &mut String, result: &RepeatResult) -> std::fmt::Result {
     }
     writeln!(
         out,
-        "limit: two scans differ by less in 95 of 100. Map: viridis, dark 0 to bright {} mm; grey where \
+        "limit: two scans differ by less in 95 of 100. critical: so many scans lie within it in 95 of 100 (ISO \
+         5725-6, factor {:.1}){}. Map: viridis, dark 0 to bright {} mm; grey where \
          a scan shows no surface",
+        result.critical_range_factor.unwrap_or(f64::NAN),
+        known_words(result),
         result.spread.to_mm
     )
+}
+
+/// By whose standard deviation the critical range is.
+fn known_words(result: &RepeatResult) -> &'static str {
+    let is_known = result.figures.iter().any(|one| one.is_beyond.is_some());
+    if result.figures.iter().any(|one| one.is_beyond == Some(true)) {
+        ", by the standard deviation of the earlier study. Where the range is BEYOND it, scan again; until then take the median"
+    } else if is_known {
+        ", by the standard deviation of the earlier study: every range is within it"
+    } else {
+        ", by these scans' own standard deviation; --known judges the ranges by that of an earlier study"
+    }
 }
 
 fn write_spread(out: &mut String, spread: &SpreadResult) -> std::fmt::Result {

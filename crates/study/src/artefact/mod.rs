@@ -19,6 +19,7 @@ use mesh::read::shown_path;
 use mesh::{Mesh, ReadError, Unit};
 use statistics::repeatability::Repeatability;
 use std::path::{Path, PathBuf};
+use std::time::SystemTime;
 use thiserror::Error;
 
 /// Why an artefact could not be checked; its text is one line for people.
@@ -66,6 +67,8 @@ pub struct ArtefactStudy {
 pub struct ArtefactScan {
     /// SHA-256 of the file, lower-case hexadecimal.
     pub sha256: String,
+    /// When its file was last changed; `None` where the system does not say.
+    pub changed: Option<SystemTime>,
     /// Unit in which its numbers were read.
     pub unit: Unit,
     /// Root mean square distance of the sphere centres from the nominal ones, mm.
@@ -106,6 +109,9 @@ pub fn check_artefact(
         readings.push(artefact.judge(&seen, &steps));
         seen_in.push(ArtefactScan {
             sha256: scan.sha256,
+            changed: std::fs::metadata(path)
+                .and_then(|about| about.modified())
+                .ok(),
             unit: scan.unit.unit(),
             centres_rms_mm: seen.rms_mm,
             spheres_interchangeable: seen.is_ambiguous,

@@ -14,6 +14,8 @@ use geometry::sampling::{SurfacePoint, spread_over};
 use measure::{Scanned, VertexPlace};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Unit};
+use statistics::critical_range_factor;
+use statistics::repeatability::LIMIT_FACTOR;
 use thiserror::Error;
 
 /// Points of a scan that are laid on the first.
@@ -50,7 +52,7 @@ pub struct Spread {
     /// Its 95th percentile, mm.
     pub p95_sd_mm: f64,
     /// Scans that lie farther apart than this, mm, after averaging over their
-    /// noise, differ by more than noise and placing explain (k = 2).
+    /// noise, differ by more than noise and placing explain (k = 2, for their number).
     pub detectable_mm: f64,
     /// Where they do, largest first.
     pub places: Vec<ApartPlace>,
@@ -239,8 +241,9 @@ fn sd(values: &[f64]) -> Option<f64> {
     (values.len() > 1).then(|| (squares / (count - 1.0)).sqrt())
 }
 
-/// Of two scans: doubt of the placing of both and the noise of both, as a
-/// difference of a wash counts; the two worst of the scans decide.
+/// Doubt of the placing of two and the noise of both, as a difference of a wash counts,
+/// the two worst of the scans; of more than two scans, the range of so many by the factors
+/// of ISO 5725-6, since ten lie farther apart than two by chance alone.
 fn detectable_mm(scans: &[Repeat<'_>], laid: &[Laid]) -> f64 {
     let two_worst = |values: &mut Vec<f64>| {
         values.sort_by(|a, b| b.total_cmp(a));
@@ -250,7 +253,9 @@ fn detectable_mm(scans: &[Repeat<'_>], laid: &[Laid]) -> f64 {
         .map(|(_, scanned)| 2.0 * scanned.impression().and_then(|i| i.noise_mm).unwrap_or(0.0))
         .collect();
     let mut placing: Vec<f64> = laid.iter().map(|l| l.uncertainty_mm).collect();
-    two_worst(&mut noise).hypot(two_worst(&mut placing))
+    let of_two = two_worst(&mut noise).hypot(two_worst(&mut placing));
+    let factor = |readings| critical_range_factor(readings).unwrap_or(LIMIT_FACTOR);
+    of_two * factor(scans.len()) / factor(2)
 }
 
 fn places(

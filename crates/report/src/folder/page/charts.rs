@@ -1,23 +1,16 @@
 //! The drawings of the page. Nothing in them is told by colour alone.
 
-use super::gathered::{CELL_MM, CHARTED, Counts};
-use crate::drawing::canvas::{Anchor, GREY, INK, LIMIT, PALE, Sheet, Stroke};
+use super::gathered::{CELL_MM, Counts};
+use crate::drawing::canvas::{Anchor, GREY, INK, LIMIT, Sheet, Stroke};
 use crate::folder::spread::Spread;
 use crate::folder::thumbnail::Thumbnail;
 use crate::text::format;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use maud::{Markup, html};
-use statistics::control::IndividualsChart;
 
 const SIZE: f64 = 13.0;
 const AXIS: Stroke = Stroke::whole(GREY, 1.0);
-
-/// As a part of a page, on which a name may stand but once.
-fn svg(sheet: &Sheet) -> String {
-    let svg = String::from_utf8_lossy(&sheet.encoded()).into_owned();
-    svg.replace(" id=\"hatch\"", "")
-}
 
 fn bar(sheet: &mut Sheet, from: [f64; 2], to: [f64; 2], fill: &str) {
     sheet.area(&[from, [to[0], from[1]], to, [from[0], to[1]]], fill);
@@ -52,7 +45,7 @@ pub fn pareto(title: &str, counts: &[(String, u64)]) -> String {
             &words,
         );
     }
-    svg(&sheet)
+    sheet.in_page()
 }
 
 /// Half of the field that a map of the arch shows, mm.
@@ -106,7 +99,7 @@ pub fn heat_map(arch: &str, cells: &Counts<[i64; 2]>, outlines: &[Vec<[f64; 2]>]
     sheet.line([8.0, foot], [8.0 + ten, foot], Stroke::whole(INK, 2.0));
     sheet.text([14.0 + ten, foot + 4.0], Anchor::Start, 12.0, "10 mm");
     heat_scale(&mut sheet, [size[0] - 250.0, foot - 6.0], most);
-    svg(&sheet)
+    sheet.in_page()
 }
 
 /// The bright end of cividis is few, the dark end many.
@@ -171,7 +164,7 @@ pub fn histogram(title: &str, values: &Spread) -> String {
             SIZE,
             "no figures",
         );
-        return svg(&sheet);
+        return sheet.in_page();
     };
     let span = (high - low).max(1e-6);
     let mut counts = [0_u64; BARS];
@@ -210,61 +203,5 @@ pub fn histogram(title: &str, values: &Spread) -> String {
         values.total()
     );
     sheet.text([WIDTH / 2.0, HEIGHT + 32.0], Anchor::Middle, 12.0, &words);
-    svg(&sheet)
-}
-
-/// Individuals over moving ranges, in order of time, with centre lines and
-/// control limits; what lies outside is a ringed dot. `None` of fewer than two.
-pub fn control_chart(which: usize, values: &[f64]) -> Option<(String, usize)> {
-    const LEFT: f64 = 64.0;
-    const RIGHT: f64 = 850.0;
-    const WIDTH: f64 = 980.0;
-    let (title, decimals) = CHARTED[which];
-    let chart = IndividualsChart::of(values)?;
-    let mut sheet = Sheet::new(WIDTH, 290.0, title);
-    let x = |index: usize| LEFT + (RIGHT - LEFT) * index as f64 / (values.len() - 1) as f64;
-    let out = values.iter().filter(|&&v| chart.is_out(v)).count();
-    let ranges: Vec<(usize, f64)> = (1..).zip(chart.ranges.iter().copied()).collect();
-    let singles: Vec<(usize, f64)> = values.iter().copied().enumerate().collect();
-    let limits = [chart.lower, chart.mean, chart.upper];
-    for (name, top, height, points, lines) in [
-        ("individuals", 24.0, 140.0, &singles, limits),
-        (
-            "moving range",
-            196.0,
-            76.0,
-            &ranges,
-            [0.0, chart.mean_range, chart.upper_range],
-        ),
-    ] {
-        let all = points.iter().map(|p| p.1).chain(lines);
-        let (low, high) = all.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| {
-            (low.min(v), high.max(v))
-        });
-        let y = |value: f64| top + height * (high - value) / (high - low).max(1e-12);
-        sheet.text([LEFT, top - 8.0], Anchor::Start, 12.0, name);
-        for (place, (line, label)) in lines
-            .iter()
-            .zip(["lower limit", "mean", "upper limit"])
-            .enumerate()
-        {
-            let stroke = if place == 1 {
-                Stroke::whole(GREY, 1.0)
-            } else {
-                Stroke::dashed(LIMIT, 1.5, "6 4")
-            };
-            sheet.line([LEFT, y(*line)], [RIGHT, y(*line)], stroke);
-            let words = format!("{label} {line:.decimals$}");
-            sheet.text([RIGHT + 4.0, y(*line) + 4.0], Anchor::Start, 10.0, &words);
-        }
-        let line: Vec<[f64; 2]> = points.iter().map(|&(i, v)| [x(i), y(v)]).collect();
-        sheet.polyline(&line, Stroke::whole(PALE, 1.0));
-        for (&place, &(_, value)) in line.iter().zip(points) {
-            sheet.dot(place, 2.2, INK);
-            if value > lines[2] || value < lines[0] {
-                sheet.circle(place, 5.5, Stroke::whole(LIMIT, 1.8));
-            }
-        }
-    }
-    Some((svg(&sheet), out))
+    sheet.in_page()
 }

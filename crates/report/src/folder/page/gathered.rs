@@ -3,12 +3,12 @@
 //! Records are taken in one after another, so that of a million cases only a
 //! few numbers of each are held.
 
+use crate::folder::drift::{DriftOptions, Series};
 use crate::folder::overview::Tally;
 use crate::folder::record::CaseRecord;
 use crate::folder::rows::{FindingRow, ImpressionRow};
 use crate::folder::spread::Spread;
 use crate::folder::thumbnail::Thumbnail;
-use crate::{REPORT_FILE, RESULT_FILE};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
@@ -27,7 +27,7 @@ pub(super) const CELL_MM: f64 = 4.0;
 pub(super) type Counts<K> = BTreeMap<K, u64>;
 
 /// What the page is made from, gathered case by case.
-#[derive(Debug, Default)]
+#[derive(Debug)]
 pub struct Page {
     pub(super) tally: Tally,
     pub(super) unreadable: Vec<(String, String)>,
@@ -36,8 +36,8 @@ pub struct Page {
     pub(super) by_zone: Counts<(String, String)>,
     /// By jaw.
     pub(super) arches: BTreeMap<String, OfArch>,
-    /// By jaw and stage.
-    pub(super) latest: BTreeMap<(String, String), Vec<Latest>>,
+    pub(super) series: Series,
+    pub(super) drift: DriftOptions,
     pub(super) worst: Vec<Worst>,
     pub(super) listed: Vec<Listed>,
 }
@@ -53,21 +53,6 @@ pub(super) struct OfArch {
     pub(super) flange_height: Spread,
     pub(super) flange_thickness: Spread,
 }
-
-/// An impression on the control charts.
-#[derive(Debug)]
-pub(super) struct Latest {
-    pub(super) scanned: String,
-    pub(super) case: String,
-    pub(super) figures: [Option<f64>; 3],
-}
-
-/// What the control charts are of, with decimals.
-pub(super) const CHARTED: [(&str, usize); 3] = [
-    ("Noise of the scan, mm", 4),
-    ("Impression on its tray, root mean square, mm", 4),
-    ("Median thickness, mm", 2),
-];
 
 /// One of the worst cases.
 #[derive(Debug)]
@@ -114,23 +99,38 @@ impl Listed {
             case: first.case.unwrap_or_else(|| first.folder.clone()),
             arches: arches.join(", "),
             step: first.problem.or(first.first_step).unwrap_or_default(),
-            link: (rank != 2).then(|| format!("{link}/{}", opens(record))),
+            link: (rank != 2).then(|| format!("{link}/{}", record.opens())),
             folder: first.folder,
             verdict,
         }
     }
 }
 
-/// The file of a case's results that a person reads.
-fn opens(record: &CaseRecord) -> &'static str {
-    if record.has_report {
-        REPORT_FILE
-    } else {
-        RESULT_FILE
+impl Default for Page {
+    fn default() -> Self {
+        Self::new(DriftOptions::default())
     }
 }
 
 impl Page {
+    /// A page without cases, on which drift is looked for so.
+    #[must_use]
+    pub fn new(drift: DriftOptions) -> Self {
+        let from_baseline = drift.baseline.as_ref().and_then(|frozen| frozen.by.clone());
+        let by = drift.by.clone().or(from_baseline);
+        Self {
+            tally: Tally::default(),
+            unreadable: Vec::new(),
+            by_check: Counts::new(),
+            by_zone: Counts::new(),
+            arches: BTreeMap::new(),
+            series: Series::new(by, ON_CHART),
+            drift,
+            worst: Vec::new(),
+            listed: Vec::new(),
+        }
+    }
+
     /// Takes a case in; its results lie in `folder`, which from the page is at
     /// `link`.
     pub fn add(&mut self, record: &CaseRecord, folder: PathBuf, link: String) {
@@ -168,8 +168,8 @@ impl Page {
         if let Some(arch) = &row.arch {
             let of_arch = self.arches.entry(arch.clone()).or_default();
             of_arch.add(record, number, row);
-            self.add_latest(arch, row);
         }
+        self.series.add(row, &format!("{link}/{}", record.opens()));
         let fails = row.fails.unwrap_or(0);
         if fails > 0 {
             self.worst.push(Worst {
@@ -177,7 +177,7 @@ impl Page {
                 row: row.clone(),
                 folder: folder.to_owned(),
                 link: link.to_owned(),
-                opens: opens(record),
+                opens: record.opens(),
                 thumbnail: record.thumbnails.get(number).cloned().flatten(),
             });
             if self.worst.len() > 10 * WORST {
@@ -186,24 +186,8 @@ impl Page {
         }
     }
 
-    /// First passes and washes are different impressions: each has its charts.
-    fn add_latest(&mut self, arch: &str, row: &ImpressionRow) {
-        let Some(scanned) = &row.scanned else { return };
-        let stage = row.stage.clone().unwrap_or_default();
-        let latest = self.latest.entry((arch.to_owned(), stage)).or_default();
-        latest.push(Latest {
-            scanned: scanned.clone(),
-            case: row.case.clone().unwrap_or_default(),
-            figures: [row.noise_mm, row.registration_rms_mm, row.cover_median_mm],
-        });
-        if latest.len() > 10 * ON_CHART {
-            keep_latest(latest);
-        }
-    }
-
     /// Cuts what is gathered down to what is shown, in its order.
     pub(super) fn settle(&mut self) {
-        self.latest.values_mut().for_each(keep_latest);
         self.keep_worst();
         self.keep_listed();
     }
@@ -224,12 +208,6 @@ impl Page {
         });
         self.worst.truncate(WORST);
     }
-}
-
-fn keep_latest(latest: &mut Vec<Latest>) {
-    latest.sort_by(|a, b| (&a.scanned, &a.case).cmp(&(&b.scanned, &b.case)));
-    let early = latest.len().saturating_sub(ON_CHART);
-    latest.drain(..early);
 }
 
 impl OfArch {
@@ -264,7 +242,8 @@ fn failing(record: &CaseRecord) -> impl Iterator<Item = &FindingRow> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::folder::overview::Conditions;
+    use crate::folder::conditions::Conditions;
+    use crate::folder::drift::{Charted, Drift};
     use crate::folder::record::Provenance;
     use crate::folder::thumbnail::write_case;
     use crate::result::{CaseResult, Verdict};
@@ -331,7 +310,7 @@ mod tests {
             "href=\"cases/b/report.html\"",
             "&lt;b&gt;",
             "case file: line 1: &lt;nothing&gt;",
-            "2 impressions, 0 outside",
+            "Too few impressions for limits",
             "not a medical device",
         ] {
             assert!(page.contains(words), "{words}");
@@ -372,13 +351,15 @@ mod tests {
             worst,
             (0..WORST as u64).map(|i| 1000 - i).collect::<Vec<_>>()
         );
-        let latest: Vec<f64> = (page.latest.values().flatten())
-            .filter_map(|one| one.figures[2])
-            .collect();
+        let drift = Drift::of(page.series, &page.drift);
+        let latest = drift
+            .charts
+            .iter()
+            .find(|chart| chart.figure == Charted::Thickness);
         let wanted: Vec<f64> = (0..ON_CHART)
             .map(|i| (1000 - ON_CHART + i) as f64)
             .collect();
-        assert_eq!(latest, wanted);
+        assert_eq!(latest.unwrap().values, wanted);
     }
 
     /// Beyond the number that the page lists, accepted cases are left to the tables.

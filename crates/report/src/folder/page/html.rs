@@ -1,20 +1,23 @@
 //! The page as markup, in the dress of the report.
 
 use super::cases::list;
-use super::charts::{control_chart, heat_map, histogram, pareto, thumbnail};
+use super::charts::{heat_map, histogram, pareto, thumbnail};
 use super::counts::{covers, not_judged, pass_rate, pass_rates, verdicts};
-use super::gathered::{CHARTED, Latest, OfArch, Page, Worst};
-use crate::folder::overview::{Conditions, Overview};
+use super::drift::over_time;
+use super::gathered::{OfArch, Page, Worst};
+use crate::folder::conditions::Conditions;
+use crate::folder::drift::{Drift, Series};
+use crate::folder::overview::Overview;
 use crate::folder::spread::Spread;
 use crate::page::{cautions, table, whole};
 use crate::text::format;
-use crate::text::words::stage_words;
 use maud::{Markup, PreEscaped, html};
 
 /// What is shown.
 pub(super) struct Shown {
     pub(super) overview: Overview,
     pub(super) page: Page,
+    pub(super) drift: Drift,
 }
 
 /// A section of the page.
@@ -40,9 +43,14 @@ impl Page {
     pub fn finish(mut self, how: Conditions, folder_sha256: String) -> (Overview, String) {
         self.settle();
         let tally = std::mem::take(&mut self.tally);
+        let series = std::mem::replace(&mut self.series, Series::new(None, 0));
+        let drift = Drift::of(series, &self.drift);
+        let mut overview = tally.finish(how, folder_sha256);
+        overview.drift.clone_from(&drift.signals);
         let shown = Shown {
-            overview: tally.finish(how, folder_sha256),
+            overview,
             page: self,
+            drift,
         };
         let page = page(&shown);
         (shown.overview, page)
@@ -72,7 +80,7 @@ fn page(shown: &Shown) -> String {
     whole(&title, &body)
 }
 
-fn svg(drawing: String) -> Markup {
+pub(super) fn svg(drawing: String) -> Markup {
     PreEscaped(drawing)
 }
 
@@ -178,38 +186,6 @@ fn spreads_table(name: &str, arch: &OfArch) -> Markup {
         head.into_iter().chain(parts).collect()
     });
     table(&format!("Distributions, {name}"), &columns, &rows)
-}
-
-fn over_time(shown: &Shown) -> Markup {
-    html! {
-        h2 { "Over time" }
-        p.aside {
-            "Individuals and moving ranges of the latest impressions of each jaw and stage, in the order in which "
-            "their scan files were last changed; if files were copied, that is the order of copying. Limits lie "
-            "three standard deviations from the mean; the standard deviation is the mean moving range over 1.128, "
-            "the limit of the ranges their mean times 3.267. What lies outside is ringed: a reason to look at "
-            "scanner, material or mix of cases, and no fault of an impression in itself."
-        }
-        @for ((arch, stage), latest) in &shown.page.latest {
-            @for which in 0..CHARTED.len() {
-                h3 { (CHARTED[which].0) ", " (stage_words(&format!("{arch} {stage}"))) }
-                (charted(latest, which))
-            }
-        }
-    }
-}
-
-fn charted(latest: &[Latest], which: usize) -> Markup {
-    let values: Vec<f64> = latest.iter().filter_map(|one| one.figures[which]).collect();
-    html! {
-        @match control_chart(which, &values) {
-            Some((chart, outside)) => {
-                p { (values.len()) " impressions, " (outside) " outside the limits of individuals." }
-                div.scroll { (svg(chart)) }
-            }
-            None => { p { "Fewer than two impressions have this figure." } }
-        }
-    }
 }
 
 fn worst(shown: &Shown) -> Markup {

@@ -2,7 +2,9 @@
 
 mod cases;
 mod charts;
+mod control;
 mod counts;
+mod drift;
 mod gathered;
 mod html;
 

@@ -1,5 +1,6 @@
-//! Control charts of single values in order of time.
+//! Individuals and moving ranges (Shewhart).
 
+use super::Process;
 use crate::mean;
 
 /// Mean range of two values of a normal distribution, in standard deviations
@@ -26,23 +27,44 @@ pub struct IndividualsChart {
     pub upper_range: f64,
 }
 
-impl IndividualsChart {
-    /// The chart of values in order of time; `None` of fewer than two. The
-    /// standard deviation is the mean moving range over [`D2`].
+impl Process {
+    /// The process that values in order of time show; `None` of fewer than two. The
+    /// standard deviation is the mean moving range over [`D2`], which a shift of the mean
+    /// hardly widens.
     #[must_use]
     pub fn of(values: &[f64]) -> Option<Self> {
-        let ranges: Vec<f64> = values.windows(2).map(|w| (w[1] - w[0]).abs()).collect();
-        let mean_range = mean(&ranges)?;
-        let middle = mean(values)?;
-        let reach = 3.0 * mean_range / D2;
         Some(Self {
-            mean: middle,
-            lower: middle - reach,
-            upper: middle + reach,
+            centre: mean(values)?,
+            sigma: mean(&moving_ranges(values))? / D2,
+        })
+    }
+}
+
+fn moving_ranges(values: &[f64]) -> Vec<f64> {
+    values.windows(2).map(|w| (w[1] - w[0]).abs()).collect()
+}
+
+impl IndividualsChart {
+    /// The chart of values in order of time by limits of their own; `None` of fewer than
+    /// two.
+    #[must_use]
+    pub fn of(values: &[f64]) -> Option<Self> {
+        Some(Self::by(Process::of(values)?, values))
+    }
+
+    /// The chart of values in order of time by the limits of a known process.
+    #[must_use]
+    pub fn by(process: Process, values: &[f64]) -> Self {
+        let reach = 3.0 * process.sigma;
+        let mean_range = D2 * process.sigma;
+        Self {
+            mean: process.centre,
+            lower: process.centre - reach,
+            upper: process.centre + reach,
+            ranges: moving_ranges(values),
             mean_range,
             upper_range: D4 * mean_range,
-            ranges,
-        })
+        }
     }
 
     /// Whether a value lies outside the control limits.
@@ -79,5 +101,12 @@ mod tests {
     #[test]
     fn one_value_has_no_chart() {
         assert_eq!(IndividualsChart::of(&[1.0]), None);
+    }
+
+    #[test]
+    fn a_process_that_does_not_vary_has_every_other_value_outside() {
+        let same = Process::of(&[2.0, 2.0, 2.0]).unwrap();
+        assert_eq!(same.standardised(2.0), 0.0);
+        assert_eq!(same.standardised(2.1), f64::INFINITY);
     }
 }

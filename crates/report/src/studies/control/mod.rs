@@ -1,0 +1,293 @@
+//! A check standard measured again and again: results of one impression or of the
+//! reference artefact in order of time, on control charts.
+
+mod kept;
+
+pub use kept::ControlError;
+
+use crate::text::rounding::to_decimals;
+use kept::{Measurement, measurements_in};
+use schemars::JsonSchema;
+use serde::Serialize;
+use statistics::control::{Ewma, EwmaChart, IndividualsChart, Process, Rule, signals};
+use std::collections::BTreeSet;
+use std::path::Path;
+
+/// Measurements without which nothing is judged.
+const LEAST: usize = 8;
+
+/// What a check standard says of the measuring.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum InControl {
+    /// No chart speaks at the latest measurement.
+    InControl,
+    /// A chart speaks at the latest measurement.
+    OutOfControl,
+    /// There are too few measurements.
+    TooFew,
+}
+
+/// A check standard over time.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct ControlResult {
+    /// Name and version of this format: `archproof-control/1`.
+    pub schema: &'static str,
+    /// Version of the program.
+    pub program: &'static str,
+    /// What was measured.
+    pub standard: String,
+    /// What all of it says.
+    pub outcome: InControl,
+    /// When each measurement was scanned (time of the scan file, UTC), in order.
+    pub measured: Vec<String>,
+    /// Number of measurements, from the first, that the limits are made from.
+    pub limits_from: usize,
+    /// Each figure that every measurement has.
+    pub figures: Vec<ControlFigure>,
+    /// Signals to be expected by chance alone.
+    pub by_chance: f64,
+    /// Figures that are not judged.
+    pub not_judged: Vec<NotCharted>,
+}
+
+/// A figure of the standard.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct ControlFigure {
+    /// The figure.
+    pub figure: String,
+    /// Its unit.
+    pub unit: String,
+    /// In each measurement.
+    pub readings: Vec<f64>,
+    /// Mean of those that the limits are made from.
+    pub centre: f64,
+    /// Their standard deviation, by the mean moving range.
+    pub standard_deviation: f64,
+    /// Lower control limit.
+    pub lower: f64,
+    /// Upper control limit.
+    pub upper: f64,
+    /// What its chart says.
+    pub signals: Vec<ControlSignal>,
+}
+
+/// Something that a chart says.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct ControlSignal {
+    /// Name of the rule.
+    pub rule: &'static str,
+    /// Number of the measurement, from 1, with which it spoke first.
+    pub measurement: usize,
+    /// Number of the measurement from which on the values lie so.
+    pub since: usize,
+    /// Number of the last for which it speaks.
+    pub last: usize,
+    /// Whether they lie above the centre.
+    pub is_above: bool,
+}
+
+/// A figure that is not judged.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct NotCharted {
+    /// The figure.
+    pub figure: String,
+    /// Why.
+    pub why: String,
+}
+
+/// Judges the results of one check standard in a folder, and in folders below it, in order
+/// of time; the limits are made from the first so many, or from all where there are fewer.
+///
+/// # Errors
+/// When the folder cannot be read, holds no results, or results of several things.
+pub fn check_standard(
+    folder: &Path,
+    first: usize,
+    rules: &[Rule],
+) -> Result<ControlResult, ControlError> {
+    let (standard, all) = measurements_in(folder)?;
+    Ok(judged(standard, &all, first, rules))
+}
+
+fn judged(standard: String, all: &[Measurement], first: usize, rules: &[Rule]) -> ControlResult {
+    let limits_from = first.max(LEAST).min(all.len());
+    let names: BTreeSet<&String> = all.iter().flat_map(|one| one.figures.keys()).collect();
+    let (mut figures, mut not_judged) = (Vec::new(), Vec::new());
+    for name in names {
+        let readings = all.iter().filter_map(|one| one.figures.get(name));
+        let (units, readings): (Vec<&String>, Vec<f64>) =
+            readings.map(|(unit, value)| (unit, *value)).unzip();
+        let why = if readings.len() < all.len() {
+            Some(format!(
+                "{} of {} measurements have it",
+                readings.len(),
+                all.len()
+            ))
+        } else if all.len() < LEAST {
+            Some(format!("{} measurements; {LEAST} are needed", all.len()))
+        } else {
+            None
+        };
+        let process = Process::of(&readings[..limits_from.min(readings.len())]);
+        let process = process.filter(|process| process.sigma > 0.0);
+        match (why, process) {
+            (None, Some(process)) => {
+                let unit = units
+                    .first()
+                    .map_or_else(String::new, |unit| (*unit).clone());
+                figures.push(ControlFigure::of(name, unit, readings, process, rules));
+            }
+            (why, _) => not_judged.push(NotCharted {
+                figure: name.clone(),
+                why: why.unwrap_or_else(|| {
+                    format!("the first {limits_from} readings are alike, which gives no limits")
+                }),
+            }),
+        }
+    }
+    let is_latest = |signal: &ControlSignal| signal.last == all.len();
+    let speaks = figures
+        .iter()
+        .any(|figure| figure.signals.iter().any(is_latest));
+    let points = (figures.len() * all.len()) as f64;
+    let by_chance = rules
+        .iter()
+        .map(|rule| points / rule.false_alarm_every())
+        .sum();
+    ControlResult {
+        schema: "archproof-control/1",
+        program: env!("CARGO_PKG_VERSION"),
+        standard,
+        outcome: match (figures.is_empty(), speaks) {
+            (true, _) => InControl::TooFew,
+            (false, true) => InControl::OutOfControl,
+            (false, false) => InControl::InControl,
+        },
+        measured: all.iter().map(|one| one.at.clone()).collect(),
+        limits_from,
+        figures,
+        by_chance: to_decimals(by_chance, 2),
+        not_judged,
+    }
+}
+
+impl ControlFigure {
+    fn of(name: &str, unit: String, readings: Vec<f64>, process: Process, rules: &[Rule]) -> Self {
+        let process = Process {
+            centre: to_decimals(process.centre, 6),
+            sigma: to_decimals(process.sigma, 6).max(1e-6),
+        };
+        let chart = IndividualsChart::by(process, &readings);
+        let said = signals(&readings, process, rules).into_iter();
+        Self {
+            figure: name.to_owned(),
+            unit,
+            centre: process.centre,
+            standard_deviation: process.sigma,
+            lower: to_decimals(chart.lower, 6),
+            upper: to_decimals(chart.upper, 6),
+            signals: said
+                .map(|signal| ControlSignal {
+                    rule: signal.rule.name(),
+                    measurement: signal.first + 1,
+                    since: signal.from + 1,
+                    last: signal.last + 1,
+                    is_above: signal.is_above,
+                })
+                .collect(),
+            readings,
+        }
+    }
+
+    /// The process that its limits say.
+    pub(crate) fn process(&self) -> Process {
+        Process {
+            centre: self.centre,
+            sigma: self.standard_deviation,
+        }
+    }
+
+    /// Its chart of moving averages.
+    pub(crate) fn averages(&self) -> EwmaChart {
+        EwmaChart::of(&self.readings, self.process(), Ewma::DEFAULT)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::json_text;
+    use crate::result::{CaseResult, Times};
+    use crate::testing::checked_with_border;
+    use std::fs;
+
+    /// The result of a day, in a folder whose name says nothing of the order.
+    fn keep(folder: &Path, day: usize, more_mm: f64) {
+        let mut result = CaseResult::of(&checked_with_border());
+        let border = result.impressions[0].border.as_mut().unwrap();
+        border.length_mm += 0.1 * (day * 3 % 5) as f64 + more_mm;
+        let at = format!("2026-03-{day:02}T00:00:00Z");
+        result.times = Some(Times {
+            checked_at: "2026-04-01T00:00:00Z".to_owned(),
+            scans_changed_at: vec![Some(at)],
+            steps: Vec::new(),
+        });
+        let place = folder.join(format!("r{}", 99 - day));
+        fs::create_dir_all(&place).unwrap();
+        fs::write(place.join("result.json"), json_text(&result)).unwrap();
+    }
+
+    #[test]
+    fn an_impression_measured_daily_is_out_of_control_at_the_day_that_differs() {
+        let folder = tempfile::tempdir().unwrap();
+        (1..=12).for_each(|day| keep(folder.path(), day, 0.0));
+        let judge = || check_standard(folder.path(), 8, &Rule::DEFAULT).unwrap();
+        assert_eq!(judge().outcome, InControl::InControl);
+        keep(folder.path(), 13, 2.0);
+        let found = judge();
+        assert_eq!(found.outcome, InControl::OutOfControl);
+        assert_eq!(found.measured[12], "2026-03-13T00:00:00Z");
+        let spoken: Vec<&ControlFigure> =
+            (found.figures.iter().filter(|one| !one.signals.is_empty())).collect();
+        let [length] = spoken[..] else {
+            panic!("{spoken:?}");
+        };
+        let at = (length.figure.as_str(), length.signals[0].measurement);
+        assert_eq!(at, ("border length", 13));
+        // What never varies has no limits, and says so.
+        let alike = found
+            .not_judged
+            .iter()
+            .find(|one| one.figure == "scanned area");
+        assert!(
+            alike
+                .unwrap()
+                .why
+                .starts_with("the first 8 readings are alike")
+        );
+    }
+
+    #[test]
+    fn results_of_two_standards_or_without_a_time_are_refused() {
+        let folder = tempfile::tempdir().unwrap();
+        let refusal = || {
+            let refused = check_standard(folder.path(), 8, &Rule::DEFAULT);
+            refused.unwrap_err().to_string()
+        };
+        assert!(refusal().contains("holds no results"));
+        let result = CaseResult::of(&checked_with_border());
+        fs::write(folder.path().join("a.json"), json_text(&result)).unwrap();
+        assert!(refusal().contains("does not say when"), "{}", refusal());
+        keep(folder.path(), 1, 0.0);
+        fs::remove_file(folder.path().join("a.json")).unwrap();
+        let artefact =
+            "{\"schema\":\"archproof-artefact/1\",\"artefact\":\"B\",\"scans\":[],\"sizes\":[]}";
+        fs::write(folder.path().join("b.json"), artefact).unwrap();
+        assert!(
+            refusal().contains("keep the results of one standard"),
+            "{}",
+            refusal()
+        );
+    }
+}
