@@ -45,7 +45,7 @@ pub use again::judge_again;
 pub use error::BatchError;
 pub use find::{Found, Source, find};
 pub use joined::collect;
-pub use output::Manifest;
+pub use output::{Input, Manifest, read_inputs};
 pub use pattern::{NamePattern, Pattern, PatternError};
 pub use run::{Job, Progress, run};
 pub use settings::Settings;

@@ -251,6 +251,9 @@ fn write_inputs(folder: &Path, cases: &[(&Path, Input)]) -> Result<(), BatchErro
 }
 
 /// The rows of a folder's `inputs.csv`.
+///
+/// # Errors
+/// When there is none, or it cannot be read.
 pub fn read_inputs(folder: &Path) -> Result<Vec<Input>, BatchError> {
     let unfinished = |_| BatchError::Unfinished(folder.to_owned());
     let mut reader = csv::Reader::from_path(folder.join(INPUTS)).map_err(unfinished)?;
