@@ -7,6 +7,7 @@ use crate::landmarks::{self, Marks};
 use crate::maps::{Map, Scales};
 use crate::opened::{Opened, Shown, marks_file};
 use crate::probe::{self, Probe};
+use crate::queue::decision::Decision;
 use crate::section::{CutLine, Plane};
 use crate::ticks::Ticks;
 use crate::view::{Canvas, View};
@@ -55,6 +56,8 @@ pub struct App {
     pub opened: Opened,
     /// Findings that are done.
     pub ticks: Ticks,
+    /// What a person decided on the case.
+    pub decision: Option<Decision>,
     /// Marked landmarks of each impression.
     pub marks: Vec<Marks>,
     /// Number of the chosen finding.
@@ -122,8 +125,14 @@ impl App {
                 })
             })
             .collect();
+        let scans = scans_of(&opened);
+        let decision = Decision::load(&opened.folder).unwrap_or_else(|refused| {
+            notice = refused;
+            None
+        });
         let mut app = Self {
-            ticks: Ticks::of_scans(&opened.folder, &scans_of(&opened)),
+            decision: decision.filter(|decision| decision.is_of(&scans)),
+            ticks: Ticks::of_scans(&opened.folder, &scans),
             marks,
             chosen: 0,
             ringed: None,
@@ -160,6 +169,19 @@ impl App {
         let result = &self.opened.result;
         let verdict = words::verdict_word(result.verdict);
         format!("archproof: case {}: {verdict}", result.case)
+    }
+
+    /// SHA-256 of each scan of the result.
+    #[must_use]
+    pub fn scans(&self) -> Vec<String> {
+        scans_of(&self.opened)
+    }
+
+    /// Whether nothing is going on that could be left.
+    #[must_use]
+    pub fn is_at_rest(&self) -> bool {
+        let is_looking = self.mode == Mode::Look && self.distance.is_none();
+        is_looking && !self.help && !self.enlarged
     }
 
     /// The chosen finding.

@@ -19,6 +19,8 @@ const SETTLED: Color32 = Color32::from_rgb(122, 209, 181);
 pub enum Wish {
     /// A dialog that chooses scans.
     Choose,
+    /// A dialog that chooses a folder of cases.
+    ChooseFolder,
     /// Nothing on the desk.
     Clear,
     /// What a scan is.
@@ -59,11 +61,11 @@ pub fn checking(ctx: &Context, text_size: f64, step: &str) -> bool {
         .anchor(Align2::CENTER_CENTER, Vec2::ZERO)
         .show(ctx, |ui| {
             ui.vertical_centered(|ui| {
-                ui.label(RichText::new("Checking the case").heading());
+                ui.label(RichText::new("Opening the case").heading());
                 ui.add_space(6.0);
                 ui.label(format!("{step} …"));
                 ui.add_space(14.0);
-                stop = ui.button("Cancel").clicked();
+                stop = ui.button("Cancel (Esc)").clicked();
             });
         });
     stop
@@ -77,7 +79,8 @@ fn empty(ui: &mut Ui, notice: &str, wishes: &mut Vec<Wish>) {
         ui.add_space(8.0);
         ui.label(
             "STL, PLY or OBJ: the impressions of one case, the scans of their empty trays, the \
-             jaw-relation record.\nA folder, a case file or a result folder can be dropped, too.",
+             jaw-relation record.\nA case file or a result folder can be dropped, too, and a \
+             folder of cases, which becomes a list.",
         );
         ui.add_space(16.0);
         choose(ui, wishes);
@@ -89,8 +92,13 @@ fn empty(ui: &mut Ui, notice: &str, wishes: &mut Vec<Wish>) {
 }
 
 fn choose(ui: &mut Ui, wishes: &mut Vec<Wish>) {
-    if ui.button("Choose scans …").clicked() {
-        wishes.push(Wish::Choose);
+    for (name, key, wish) in [
+        ("Choose scans …", "Ctrl O", Wish::Choose),
+        ("Choose a folder of cases …", "Ctrl Shift O", Wish::ChooseFolder),
+    ] {
+        if ui.button(name).on_hover_text(key).clicked() {
+            wishes.push(wish);
+        }
     }
 }
 

@@ -1,5 +1,6 @@
 //! The list of findings, what is said of the chosen one, help and cautions.
 
+use super::decide::BAR;
 use super::keys::HELP;
 use crate::app::{App, Mode};
 use crate::command::{Command, Layer};
@@ -44,9 +45,9 @@ pub fn canvas(width: f64, height: f64, scale: f64) -> Canvas {
     let left = (LIST * scale).min(width / 2.0);
     Canvas {
         left,
-        top: 0.0,
+        top: BAR * scale,
         width: width - left,
-        height: (height - FOOT * scale).max(1.0),
+        height: (height - (BAR + FOOT) * scale).max(1.0),
     }
 }
 
@@ -90,7 +91,7 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
     let mut wishes = Vec::new();
     let left = (app.canvas.left / scale) as f32;
     let window = ctx.content_rect();
-    let foot = window.height() - (app.canvas.height / scale) as f32;
+    let foot = window.height() - ((app.canvas.top + app.canvas.height) / scale) as f32;
     Area::new(Id::new("list"))
         .fixed_pos(Pos2::ZERO)
         .order(Order::Middle)
@@ -121,13 +122,16 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
     if app.help {
         help(ctx, left);
     }
-    // Keys are the window's own: no button is to answer to Enter or Space.
+    wishes
+}
+
+/// Keys are the window's own: no button is to answer to Enter or Space.
+pub fn take_keys(ctx: &Context) {
     ctx.memory_mut(|memory| {
         if let Some(focused) = memory.focused() {
             memory.surrender_focus(focused);
         }
     });
-    wishes
 }
 
 fn list(ui: &mut Ui, app: &App, size: f32, wishes: &mut Vec<Wish>) {
