@@ -50,6 +50,15 @@ pub struct Section {
     pub cut: Vec<CutLine>,
 }
 
+/// A change that can be taken back.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Change {
+    /// The finding of this number was ticked, or its tick taken off.
+    Tick(usize),
+    /// A landmark was marked on the impression of this number.
+    Mark(usize),
+}
+
 /// The state of the window.
 pub struct App {
     /// What is shown.
@@ -60,6 +69,10 @@ pub struct App {
     pub decision: Option<Decision>,
     /// Marked landmarks of each impression.
     pub marks: Vec<Marks>,
+    /// What was changed, the last one last.
+    pub(crate) changes: Vec<Change>,
+    /// What was taken back.
+    pub(crate) taken_back: Vec<Change>,
     /// Number of the chosen finding.
     pub chosen: usize,
     /// Number of the finding that was flown to.
@@ -134,6 +147,8 @@ impl App {
             decision: decision.filter(|decision| decision.is_of(&scans)),
             ticks: Ticks::of_scans(&opened.folder, &scans),
             marks,
+            changes: Vec::new(),
+            taken_back: Vec::new(),
             chosen: 0,
             ringed: None,
             front: 0,

@@ -46,7 +46,7 @@ pub use files::head::{ImpressionHead, ResultHead, ScanHead, read_head};
 pub use files::json::{json_line, json_text, schema_of, schema_text};
 pub use files::outputs::{
     RESULT_FILE, ReadResultError, default_folder, folder_without_case, read_result, result_json,
-    write_all,
+    write_all, write_all_watched,
 };
 pub use files::repeats::write_repeats;
 pub use scanning::scanning_page;
