@@ -52,9 +52,9 @@ impl TryFrom<String> for Outcome {
             "worked from" => Ok(Self::WorkedFrom),
             _ => match text.strip_prefix("waiting for ").map(str::trim) {
                 Some(what) if !what.is_empty() => Ok(Self::WaitingFor(what.to_owned())),
-                _ => Err(
-                    "the state must be 'returned', 'worked from' or 'waiting for …'".to_owned(),
-                ),
+                _ => {
+                    Err("the state must be 'returned', 'worked from' or 'waiting for …'".to_owned())
+                }
             },
         }
     }
@@ -84,7 +84,8 @@ impl Decision {
     /// In one line for people, when it is there and cannot be used.
     pub fn load(folder: &Path) -> Result<Option<Self>, String> {
         let path = folder.join(DECISION_FILE);
-        let refused = |why: String| format!("{}: {why}; correct it or remove it", shown_path(&path));
+        let refused =
+            |why: String| format!("{}: {why}; correct it or remove it", shown_path(&path));
         let text = match std::fs::read_to_string(&path) {
             Ok(text) => text,
             Err(error) if error.kind() == ErrorKind::NotFound => return Ok(None),

@@ -129,9 +129,7 @@ impl Deciding {
             made.save(&self.folder, self.known.as_ref())?;
             Ok(made)
         });
-        saved
-            .map_err(|refused| self.draft.refused = refused)
-            .ok()
+        saved.map_err(|refused| self.draft.refused = refused).ok()
     }
 }
 

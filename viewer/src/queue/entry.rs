@@ -189,9 +189,9 @@ impl Entry {
             _ => None,
         };
         let results = self.found.results.clone();
-        let has_result = results.as_ref().filter(|results| {
-            results.join(report::RESULT_FILE).is_file()
-        });
+        let has_result = results
+            .as_ref()
+            .filter(|results| results.join(report::RESULT_FILE).is_file());
         match (has_result.cloned(), case_file) {
             (Some(results), case_file) => Opening::Result(results, case_file),
             (None, Some(file)) => {

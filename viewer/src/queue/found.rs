@@ -116,9 +116,9 @@ impl Inside {
 const INPUTS: &str = "inputs.csv";
 
 fn is_folder(entry: &DirEntry) -> bool {
-    entry.file_type().is_ok_and(|kind| {
-        kind.is_dir() || (kind.is_symlink() && entry.path().is_dir())
-    })
+    entry
+        .file_type()
+        .is_ok_and(|kind| kind.is_dir() || (kind.is_symlink() && entry.path().is_dir()))
 }
 
 fn changed_at(path: &Path) -> Option<SystemTime> {
@@ -170,7 +170,10 @@ impl<'a> Walk<'a> {
             None => (inside.has_scans && depth > 0).then(|| Input::Scans(folder.to_owned())),
         };
         if input.is_some() && depth > 0 {
-            let results = inside.folders.into_iter().filter(|folder| is_result(folder));
+            let results = inside
+                .folders
+                .into_iter()
+                .filter(|folder| is_result(folder));
             let newest = results.max_by_key(|folder| changed_at(&folder.join(RESULT_FILE)));
             self.add(folder, input, newest);
             return;
@@ -214,7 +217,11 @@ fn joined(found: Vec<Found>, batches: &[PathBuf], root: &Path) -> Vec<Found> {
     let mut of_batch = Vec::new();
     let mut cases = Vec::new();
     for one in found {
-        match one.results.as_ref().and_then(|results| file_of.get(results)) {
+        match one
+            .results
+            .as_ref()
+            .and_then(|results| file_of.get(results))
+        {
             Some(file) if one.input.is_none() => of_batch.push((one, file)),
             _ => cases.push(one),
         }
@@ -306,7 +313,10 @@ mod tests {
                 ("a/case.toml", "case = \"A\""),
                 ("b/case.toml", "case = \"B\""),
                 ("c/case.toml", "case = \"C\""),
-                ("out/inputs.csv", "folder,place\nA-1,a/case.toml\nB-2,b/case.toml\n"),
+                (
+                    "out/inputs.csv",
+                    "folder,place\nA-1,a/case.toml\nB-2,b/case.toml\n",
+                ),
                 ("out/cases/A-1/result.json", "{}"),
                 ("out/cases/B-2/record.json", "{}"),
             ],

@@ -2,7 +2,7 @@
 
 use super::entry::{Entry, State};
 use super::watching::News;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
 /// The cases of a folder.
@@ -175,7 +175,9 @@ impl List {
             Some(at) => at.checked_add_signed(by),
             None => Some(0),
         };
-        let next = next.and_then(|next| there.get(next)).map(|place| (*place).clone());
+        let next = next
+            .and_then(|next| there.get(next))
+            .map(|place| (*place).clone());
         let is_there = next.is_some();
         if is_there {
             self.chosen = next;
@@ -200,12 +202,6 @@ impl List {
     #[must_use]
     pub fn at_hand(&self) -> Option<&Entry> {
         self.entries.get(self.chosen.as_ref()?)
-    }
-
-    /// Places of all cases.
-    #[must_use]
-    pub fn places(&self) -> BTreeSet<&str> {
-        self.entries.keys().map(String::as_str).collect()
     }
 }
 
@@ -299,7 +295,10 @@ mod tests {
         list.choose_next(3);
         assert_eq!(list.chosen().unwrap().name, "b-2");
         list.put(entry("a-0", State::ToLookAt));
-        assert_eq!((list.chosen().unwrap().name.as_str(), list.chosen_row()), ("b-2", 4));
+        assert_eq!(
+            (list.chosen().unwrap().name.as_str(), list.chosen_row()),
+            ("b-2", 4)
+        );
         list.choose_next(-9);
         assert_eq!(list.chosen_row(), 0);
     }

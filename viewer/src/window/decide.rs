@@ -6,8 +6,8 @@ use crate::queue::decision::NOTE;
 use crate::queue::draft::{Answer, Deciding};
 use crate::queue::papers::Paper;
 use kiss3d::egui::{
-    Align2, Area, Button, Color32, Context, Frame, Grid, Id, Margin, Order, Pos2, RichText, Stroke,
-    TextEdit, Ui, Vec2,
+    Align2, Area, Button, Color32, Context, Event, Frame, Grid, Id, Key, Margin, Order, Pos2,
+    RichText, Stroke, TextEdit, Ui, Vec2,
 };
 
 /// Height of the bar, points at text size 1.
@@ -31,6 +31,15 @@ pub(super) enum Reply {
     Save,
     /// It is not.
     Leave,
+}
+
+/// A field of the decision that is being written.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Field {
+    /// The first one.
+    First,
+    /// The initials.
+    Initials,
 }
 
 /// The key of a paper.
@@ -118,7 +127,7 @@ fn decided(app: &App) -> String {
 pub(super) fn dialog(
     ctx: &Context,
     deciding: &mut Deciding,
-    is_new: bool,
+    focus: Option<Field>,
     text_size: f64,
 ) -> Option<Reply> {
     let mut reply = None;
@@ -136,7 +145,7 @@ pub(super) fn dialog(
                     let title = format!("Decision on case {}", deciding.case);
                     ui.label(RichText::new(title).heading());
                     ui.add_space(6.0);
-                    fields(ui, deciding, is_new, size);
+                    fields(ui, deciding, focus, size);
                     ui.add_space(6.0);
                     ui.label(RichText::new(&deciding.draft.refused).color(Color32::YELLOW));
                     ui.horizontal(|ui| {
@@ -155,11 +164,28 @@ pub(super) fn dialog(
                         .small(),
                     );
                 });
+            // After the fields have taken their letters.
+            for event in ui.input(|input| input.events.clone()) {
+                match event {
+                    Event::Key {
+                        key: Key::Enter,
+                        pressed: true,
+                        ..
+                    } => reply = Some(Reply::Save),
+                    Event::Key {
+                        key: Key::Escape,
+                        pressed: true,
+                        ..
+                    } => reply = Some(Reply::Leave),
+                    _ => {}
+                }
+            }
         });
-    reply
+    // The key that began it does not end it.
+    reply.filter(|_| focus.is_none())
 }
 
-fn fields(ui: &mut Ui, deciding: &mut Deciding, is_new: bool, size: f32) {
+fn fields(ui: &mut Ui, deciding: &mut Deciding, focus: Option<Field>, size: f32) {
     let draft = &mut deciding.draft;
     ui.horizontal(|ui| {
         for answer in Answer::ALL {
@@ -168,7 +194,7 @@ fn fields(ui: &mut Ui, deciding: &mut Deciding, is_new: bool, size: f32) {
     });
     ui.add_space(4.0);
     let width = 370.0 * size;
-    let mut first = None;
+    let (mut first, mut of_initials) = (None, None);
     Grid::new("decision").num_columns(2).show(ui, |ui| {
         if draft.answer == Answer::WaitingFor {
             ui.label("Waiting for");
@@ -191,11 +217,15 @@ fn fields(ui: &mut Ui, deciding: &mut Deciding, is_new: bool, size: f32) {
         let initials = TextEdit::singleline(&mut draft.initials)
             .hint_text("at most 4 letters, such as AB")
             .desired_width(width);
-        ui.add(initials);
+        of_initials = Some(ui.add(initials));
         ui.end_row();
     });
-    // The first field has the keyboard as soon as the dialog opens.
-    if let Some(first) = first.filter(|_| is_new) {
-        first.request_focus();
+    let focused = match focus {
+        Some(Field::First) => first,
+        Some(Field::Initials) => of_initials,
+        None => None,
+    };
+    if let Some(field) = focused {
+        field.request_focus();
     }
 }

@@ -94,7 +94,11 @@ fn empty(ui: &mut Ui, notice: &str, wishes: &mut Vec<Wish>) {
 fn choose(ui: &mut Ui, wishes: &mut Vec<Wish>) {
     for (name, key, wish) in [
         ("Choose scans …", "Ctrl O", Wish::Choose),
-        ("Choose a folder of cases …", "Ctrl Shift O", Wish::ChooseFolder),
+        (
+            "Choose a folder of cases …",
+            "Ctrl Shift O",
+            Wish::ChooseFolder,
+        ),
     ] {
         if ui.button(name).on_hover_text(key).clicked() {
             wishes.push(wish);

@@ -90,14 +90,23 @@ pub const HELP: [(&str, &str); 28] = [
     ("D", "distance between two clicks"),
     ("L", "mark landmarks by clicks"),
     ("N or Page Down, Page Up", "next, previous landmark"),
-    ("Ctrl Z or U; Ctrl Y", "take a mark or tick back; make it again"),
+    (
+        "Ctrl Z or U; Ctrl Y",
+        "take a mark or tick back; make it again",
+    ),
     ("K", "click the middle of the picture"),
     ("X; Left, Right; [ and ]", "section plane; move; turn"),
     ("S; R or F5", "save a screenshot; check the case again"),
     ("F2, F3, F4", "open the sheet, the return note, the report"),
     ("F6, F7, F8", "decide: returned, worked from, waiting for"),
     ("Page Up, Page Down", "previous, next case of the list"),
-    ("Ctrl O; Ctrl Shift O", "choose scans; choose a folder of cases"),
+    (
+        "Ctrl O; Ctrl Shift O",
+        "choose scans; choose a folder of cases",
+    ),
     ("Ctrl + and -", "larger, smaller text"),
-    ("H or F1; Esc; Ctrl Q", "this help; leave, back to the list; close"),
+    (
+        "H or F1; Esc; Ctrl Q",
+        "this help; leave, back to the list; close",
+    ),
 ];

@@ -343,17 +343,18 @@ impl Running {
         let shift = modifiers.contains(Modifiers::Shift);
         match key {
             Key::Q if control => self.closing = true,
-            _ if self.dialog.is_some() => self.press_in_dialog(key),
+            // Its keys and letters are taken in their order as it is drawn.
+            _ if self.dialog.is_some() => {}
             Key::O if control && shift => self.choose_folder(),
             Key::O if control => self.choose_scans(),
             _ => match self.content {
                 Content::Desk if key == Key::Escape && self.queue.is_some() => self.show_list(),
                 Content::Loading(_) if key == Key::Escape => self.cancel(),
                 Content::Desk | Content::Loading(_) => {}
+                Content::List if key == Key::F5 => self.serve_list(queue::Wish::ReadAgain),
+                // Its other keys are taken in their order as it is drawn.
                 Content::List => {
-                    if !self.press_for_result(key) {
-                        self.press_in_list(key, modifiers);
-                    }
+                    self.press_for_result(key);
                 }
                 Content::Failed(_) | Content::Case(..) => self.press_on_case(key, modifiers),
             },
@@ -563,7 +564,8 @@ impl Running {
                     .draw_ui(|ctx| asked.cancel = desk::checking(ctx, text_size, step));
             }
             Content::Failed(text) => {
-                let text = format!("{text}\n\nR tries again, Esc goes back, Ctrl Q closes the window.");
+                let text =
+                    format!("{text}\n\nR tries again, Esc goes back, Ctrl Q closes the window.");
                 self.window
                     .draw_ui(|ctx| panels::message(ctx, text_size, &text));
             }
@@ -591,10 +593,10 @@ impl Running {
                 });
             }
         }
-        if let Some(Dialog { deciding, is_new }) = &mut self.dialog {
-            let is_new = std::mem::take(is_new);
+        if let Some(Dialog { deciding, focus }) = &mut self.dialog {
+            let focus = focus.take();
             self.window.draw_ui(|ctx| {
-                asked.reply = decide::dialog(ctx, deciding, is_new, text_size);
+                asked.reply = decide::dialog(ctx, deciding, focus, text_size);
             });
         }
         (asked, camera::FlatCamera { half_mm })

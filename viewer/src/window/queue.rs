@@ -5,9 +5,9 @@ use crate::queue::entry::{Entry, State};
 use crate::queue::list::List;
 use crate::queue::papers::Paper;
 use kiss3d::egui::{
-    Align2, Area, Button, Color32, Context, FontId, Frame, Id, Margin, Pos2, Rect, RichText,
-    ScrollArea, Sense, TextEdit, TextStyle, TextWrapMode, Ui, Vec2, WidgetInfo, WidgetText,
-    WidgetType,
+    Align2, Area, Button, Color32, Context, Event, FontId, Frame, Id, Key, Margin, Pos2, Rect,
+    RichText, ScrollArea, Sense, TextEdit, TextStyle, TextWrapMode, Ui, Vec2, WidgetInfo,
+    WidgetText, WidgetType,
 };
 
 const KEYS: &str = "Up, Down, Page Up, Page Down: choose · Enter: open · Esc: clear the search · \
@@ -35,6 +35,8 @@ pub(super) enum Wish {
     ChooseFolder,
     /// The desk, for scans.
     Desk,
+    /// The case so many rows further.
+    Step(isize),
     /// A paper of the chosen case.
     Paper(Paper),
 }
@@ -51,13 +53,8 @@ pub(super) struct ListView {
 }
 
 impl ListView {
-    /// Empties the search.
-    pub(super) fn clear(&mut self) {
-        self.typed.clear();
-    }
-
     /// How many rows are in sight.
-    pub(super) fn rows_in_sight(&self) -> isize {
+    fn rows_in_sight(&self) -> isize {
         (self.height / self.row.max(1.0)).floor().max(1.0) as isize
     }
 
@@ -69,8 +66,8 @@ impl ListView {
     }
 }
 
-/// Draws the list; gives what was asked for. Without `is_typing`, the search
-/// has the keyboard.
+/// Draws the list; gives what was asked for, by mouse and, where it
+/// `has_keyboard`, by keys. Letters go into the search.
 pub(super) fn draw(
     ctx: &Context,
     list: &List,
@@ -91,6 +88,11 @@ pub(super) fn draw(
                     ui.set_width(window.width() - 32.0);
                     ui.set_height(window.height() - 32.0);
                     head(ui, list, view, has_keyboard, &mut wishes);
+                    if has_keyboard {
+                        // After the search has taken its letters: Enter opens
+                        // what these have found.
+                        keys(ui, view, &mut wishes);
+                    }
                     ui.add_space(6.0);
                     rows(ui, list, view, text_size as f32, &mut wishes);
                     ui.add_space(6.0);
@@ -102,13 +104,7 @@ pub(super) fn draw(
     wishes
 }
 
-fn head(
-    ui: &mut Ui,
-    list: &List,
-    view: &mut ListView,
-    has_keyboard: bool,
-    wishes: &mut Vec<Wish>,
-) {
+fn head(ui: &mut Ui, list: &List, view: &mut ListView, has_keyboard: bool, wishes: &mut Vec<Wish>) {
     let folder = list.folder().file_name().unwrap_or_default();
     ui.horizontal(|ui| {
         let title = format!("Cases in {}", folder.to_string_lossy());
@@ -151,6 +147,37 @@ fn head(
             chip(format!("{} {count}", state.words()), Some(state));
         }
     });
+}
+
+/// What keys ask for, in the order in which they were pressed. Function keys are
+/// the window's.
+fn keys(ui: &Ui, view: &mut ListView, wishes: &mut Vec<Wish>) {
+    let page = view.rows_in_sight();
+    let events = ui.input(|input| input.events.clone());
+    for event in events {
+        let Event::Key {
+            key,
+            pressed: true,
+            modifiers,
+            ..
+        } = event
+        else {
+            continue;
+        };
+        wishes.push(match key {
+            Key::ArrowDown => Wish::Step(1),
+            Key::ArrowUp => Wish::Step(-1),
+            Key::PageDown => Wish::Step(page),
+            Key::PageUp => Wish::Step(-page),
+            Key::Enter => Wish::Open,
+            Key::Escape => {
+                view.typed.clear();
+                Wish::Search(String::new())
+            }
+            Key::D if modifiers.ctrl => Wish::Desk,
+            _ => continue,
+        });
+    }
 }
 
 /// Left edges of the columns and the right edge of the last, in `width`.
@@ -233,8 +260,18 @@ fn one_row(
     ];
     cells(ui, rect, texts, size);
     response.widget_info(|| {
-        let words = [entry.state.words(), &entry.name, &entry.about, &entry.decided];
-        WidgetInfo::selected(WidgetType::SelectableLabel, true, is_chosen, words.join("; "))
+        let words = [
+            entry.state.words(),
+            &entry.name,
+            &entry.about,
+            &entry.decided,
+        ];
+        WidgetInfo::selected(
+            WidgetType::SelectableLabel,
+            true,
+            is_chosen,
+            words.join("; "),
+        )
     });
     if response.double_clicked() {
         wishes.push(Wish::Choose(row));

@@ -1,18 +1,19 @@
 //! What the window does with a list of cases: opens them one after the other,
 //! goes back to the list, takes decisions.
 
-use super::decide;
+use super::decide::{self, Field};
 use super::loading::Loading;
 use super::queue::{ListView, Wish};
 use super::{Content, Running};
 use crate::app::Mode;
+use crate::queue::decision::Initials;
 use crate::queue::draft::{Answer, Deciding};
 use crate::queue::entry::{Entry, Opening};
 use crate::queue::list::List;
 use crate::queue::papers::Paper;
 use crate::queue::watching::Watching;
 use arguments::Source;
-use kiss3d::event::{Key, Modifiers};
+use kiss3d::event::Key;
 use kiss3d::scene::SceneNode3d;
 use std::path::{Path, PathBuf};
 
@@ -37,8 +38,8 @@ pub(super) struct Queue {
 /// The decision that is being written.
 pub(super) struct Dialog {
     pub(super) deciding: Deciding,
-    /// Whether it was not drawn yet.
-    pub(super) is_new: bool,
+    /// The field that is to have the keyboard from now on.
+    pub(super) focus: Option<Field>,
 }
 
 impl Running {
@@ -197,7 +198,7 @@ impl Running {
             Ok(deciding) => {
                 self.dialog = Some(Dialog {
                     deciding,
-                    is_new: true,
+                    focus: Some(Field::First),
                 });
             }
             Err(why) => self.say(why),
@@ -213,6 +214,12 @@ impl Running {
             return;
         }
         let Some(decision) = dialog.deciding.save() else {
+            // A text field gives the keyboard up at Enter.
+            let has_initials = dialog.deciding.draft.initials.parse::<Initials>().is_ok();
+            dialog.focus = Some(match has_initials {
+                true => Field::First,
+                false => Field::Initials,
+            });
             self.dialog = Some(dialog);
             return;
         };
@@ -236,17 +243,8 @@ impl Running {
         }
     }
 
-    /// What a key asks for while a decision is written; others are letters of it.
-    pub(super) fn press_in_dialog(&mut self, key: Key) {
-        match key {
-            Key::Escape => self.answer_dialog(decide::Reply::Leave),
-            Key::Return | Key::NumpadEnter => self.answer_dialog(decide::Reply::Save),
-            _ => {}
-        }
-    }
-
-    /// What a key asks for that means the same in the list and over an
-    /// impression; whether it asks for something.
+    /// What a key asks of the papers and the decision of the case at hand;
+    /// whether it asks for something.
     pub(super) fn press_for_result(&mut self, key: Key) -> bool {
         match key {
             Key::F2 => self.open_paper(Paper::Sheet),
@@ -258,37 +256,6 @@ impl Running {
             _ => return false,
         }
         true
-    }
-
-    /// What a key asks of the list.
-    pub(super) fn press_in_list(&mut self, key: Key, modifiers: Modifiers) {
-        let Some(queue) = &mut self.queue else {
-            return;
-        };
-        let page = queue.view.rows_in_sight();
-        let by = match key {
-            Key::Down => 1,
-            Key::Up => -1,
-            Key::PageDown => page,
-            Key::PageUp => -page,
-            _ => 0,
-        };
-        if by != 0 {
-            queue.list.choose_next(by);
-            queue.view.bring = true;
-            queue.list.notice.clear();
-            return;
-        }
-        match key {
-            Key::Return | Key::NumpadEnter => self.serve_list(Wish::Open),
-            Key::Escape => {
-                queue.view.clear();
-                self.serve_list(Wish::Search(String::new()));
-            }
-            Key::F5 => self.serve_list(Wish::ReadAgain),
-            Key::D if modifiers.contains(Modifiers::Control) => self.serve_list(Wish::Desk),
-            _ => {}
-        }
     }
 
     /// What a key asks for over an impression that was opened from the list;
@@ -346,6 +313,11 @@ impl Running {
             Wish::Desk => {
                 self.due = 24;
                 self.content = Content::Desk;
+            }
+            Wish::Step(by) => {
+                queue.list.choose_next(by);
+                queue.list.notice.clear();
+                queue.view.bring = true;
             }
             Wish::Paper(paper) => self.open_paper(paper),
         }
