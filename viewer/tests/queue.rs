@@ -120,6 +120,7 @@ fn a_folder_of_cases_is_walked_through_and_decided_by_keys_alone() {
     focused(&screen, &mut viewer, "case D-101");
     screen.keys(&["Escape"]);
     focused(&screen, &mut viewer, "cases in cases");
+    sleep(Duration::from_secs(1));
     screen.picture("9-back");
     // All are there again, the decided one last.
     screen.keys(&["Escape", "Page_Down"]);

@@ -72,6 +72,7 @@ pub(super) fn bar(
     let left = (app.canvas.left / scale) as f32;
     let window = ctx.content_rect();
     Area::new(Id::new("bar"))
+        .fade_in(false)
         .fixed_pos(Pos2::new(left, 0.0))
         .order(Order::Middle)
         .show(ctx, |ui| {
@@ -133,6 +134,7 @@ pub(super) fn dialog(
     let mut reply = None;
     let size = text_size as f32;
     Area::new(Id::new("decision"))
+        .fade_in(false)
         .anchor(Align2::CENTER_CENTER, Vec2::ZERO)
         .order(Order::Foreground)
         .show(ctx, |ui| {

@@ -35,6 +35,7 @@ pub fn draw(ctx: &Context, desk: &mut Desk, text_size: f64) -> Vec<Wish> {
     let mut wishes = Vec::new();
     let window = ctx.content_rect();
     Area::new(Id::new("desk"))
+        .fade_in(false)
         .fixed_pos(Pos2::ZERO)
         .show(ctx, |ui| {
             Frame::NONE
@@ -58,6 +59,7 @@ pub fn checking(ctx: &Context, text_size: f64, step: &str) -> bool {
     set_style(ctx, text_size);
     let mut stop = false;
     Area::new(Id::new("checking"))
+        .fade_in(false)
         .anchor(Align2::CENTER_CENTER, Vec2::ZERO)
         .show(ctx, |ui| {
             ui.vertical_centered(|ui| {

@@ -78,6 +78,7 @@ pub fn message(ctx: &Context, text_size: f64, text: &str) {
     set_style(ctx, text_size);
     let width = ctx.content_rect().width() * 0.7;
     Area::new(Id::new("message"))
+        .fade_in(false)
         .anchor(Align2::CENTER_CENTER, Vec2::ZERO)
         .show(ctx, |ui| {
             ui.set_max_width(width);
@@ -93,6 +94,7 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
     let window = ctx.content_rect();
     let foot = window.height() - ((app.canvas.top + app.canvas.height) / scale) as f32;
     Area::new(Id::new("list"))
+        .fade_in(false)
         .fixed_pos(Pos2::ZERO)
         .order(Order::Middle)
         .show(ctx, |ui| {
@@ -107,6 +109,7 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
                 });
         });
     Area::new(Id::new("foot"))
+        .fade_in(false)
         .fixed_pos(Pos2::new(left, window.height() - foot))
         .order(Order::Middle)
         .show(ctx, |ui| {
@@ -305,6 +308,7 @@ fn buttons(ui: &mut Ui, app: &App, wishes: &mut Vec<Wish>) {
 
 fn help(ctx: &Context, left: f32) {
     Area::new(Id::new("help"))
+        .fade_in(false)
         .anchor(Align2::CENTER_CENTER, Vec2::new(left / 2.0, 0.0))
         .order(Order::Foreground)
         .show(ctx, |ui| {

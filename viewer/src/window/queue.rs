@@ -50,9 +50,17 @@ pub(super) struct ListView {
     row: f32,
     /// Whether the chosen row is to be brought into sight.
     pub(super) bring: bool,
+    /// Frames in which keys are passed over: the one that led here is among them.
+    deaf: u8,
 }
 
 impl ListView {
+    /// The list comes into sight.
+    pub(super) fn enter(&mut self) {
+        self.bring = true;
+        self.deaf = 2;
+    }
+
     /// How many rows are in sight.
     fn rows_in_sight(&self) -> isize {
         (self.height / self.row.max(1.0)).floor().max(1.0) as isize
@@ -79,6 +87,7 @@ pub(super) fn draw(
     let mut wishes = Vec::new();
     let window = ctx.content_rect();
     Area::new(Id::new("cases"))
+        .fade_in(false)
         .fixed_pos(Pos2::ZERO)
         .show(ctx, |ui| {
             Frame::NONE
@@ -88,7 +97,9 @@ pub(super) fn draw(
                     ui.set_width(window.width() - 32.0);
                     ui.set_height(window.height() - 32.0);
                     head(ui, list, view, has_keyboard, &mut wishes);
-                    if has_keyboard {
+                    if view.deaf > 0 {
+                        view.deaf -= 1;
+                    } else if has_keyboard {
                         // After the search has taken its letters: Enter opens
                         // what these have found.
                         keys(ui, view, &mut wishes);
@@ -185,7 +196,7 @@ fn columns(width: f32, size: f32) -> [f32; 5] {
     let margin = 8.0 * size;
     let case = margin + 160.0 * size;
     let about = case + 190.0 * size;
-    let decided = (width - 310.0 * size).max(about);
+    let decided = (width - 350.0 * size).max(about);
     [margin, case, about, decided, width - margin]
 }
 

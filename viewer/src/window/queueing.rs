@@ -76,7 +76,7 @@ impl Running {
             self.content = Content::Desk;
             return;
         };
-        queue.view.bring = true;
+        queue.view.enter();
         let folder = queue.list.folder().file_name().unwrap_or_default();
         let title = format!("archproof: cases in {}", folder.to_string_lossy());
         self.window.set_title(&title);
