@@ -111,6 +111,13 @@ impl List {
         counts.filter(|(_, count)| *count > 0).collect()
     }
 
+    /// Whether results are still being read.
+    #[must_use]
+    pub fn is_being_read(&self) -> bool {
+        let mut entries = self.entries.values();
+        entries.any(|entry| entry.state == State::BeingRead)
+    }
+
     /// How many cases there are.
     #[must_use]
     pub fn len(&self) -> usize {

@@ -33,6 +33,8 @@ pub(super) struct Queue {
     pub(super) list: List,
     pub(super) view: ListView,
     watching: Watching,
+    /// Whether all that was there at first has been read.
+    is_read: bool,
 }
 
 /// The decision that is being written.
@@ -49,6 +51,7 @@ impl Running {
             list: List::of(folder),
             view: ListView::default(),
             watching: Watching::start(folder),
+            is_read: false,
         });
         self.show_list();
     }
@@ -62,8 +65,14 @@ impl Running {
         if !news.is_empty() && matches!(self.content, Content::List) {
             self.due = self.due.max(2);
         }
+        let is_news = !news.is_empty();
         for one in news {
             queue.list.take(one);
+        }
+        if is_news && !queue.is_read && !queue.list.is_being_read() {
+            queue.is_read = true;
+            let cases = queue.list.len();
+            self.options.say(&format!("{cases} cases read"));
         }
     }
 
