@@ -21,6 +21,8 @@ pub enum Wish {
     Choose,
     /// A dialog that chooses a folder of cases.
     ChooseFolder,
+    /// Back to the list of cases.
+    List,
     /// Nothing on the desk.
     Clear,
     /// What a scan is.
@@ -30,7 +32,7 @@ pub enum Wish {
 }
 
 /// Draws the desk; gives what was asked for.
-pub fn draw(ctx: &Context, desk: &mut Desk, text_size: f64) -> Vec<Wish> {
+pub fn draw(ctx: &Context, desk: &mut Desk, has_list: bool, text_size: f64) -> Vec<Wish> {
     set_style(ctx, text_size);
     let mut wishes = Vec::new();
     let window = ctx.content_rect();
@@ -44,6 +46,9 @@ pub fn draw(ctx: &Context, desk: &mut Desk, text_size: f64) -> Vec<Wish> {
                 .show(ui, |ui| {
                     ui.set_width(window.width() - 48.0);
                     ui.set_height(window.height() - 48.0);
+                    if has_list && ui.button("List of cases (Esc)").clicked() {
+                        wishes.push(Wish::List);
+                    }
                     if desk.is_empty() {
                         empty(ui, &desk.notice, &mut wishes);
                     } else {

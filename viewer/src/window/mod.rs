@@ -194,6 +194,10 @@ struct Running {
     dialog: Option<Dialog>,
     /// Initials of the last decision.
     initials: String,
+    /// The acceptance limits that the window was started with.
+    protocol: Option<PathBuf>,
+    /// The unit of scans that it was started with.
+    unit: Option<mesh::Unit>,
     settings: Settings,
     options: Options,
     scene: kiss3d::scene::SceneNode3d,
@@ -221,6 +225,8 @@ impl Running {
             from: From::CommandLine,
             dialog: None,
             initials: String::new(),
+            protocol: options.source.as_ref().and_then(|s| s.protocol.clone()),
+            unit: options.source.as_ref().and_then(|s| s.unit),
             settings,
             options,
             scene: kiss3d::scene::SceneNode3d::empty(),
@@ -392,6 +398,15 @@ impl Running {
                 "to check again, open the case file or the scan instead of its result".to_owned();
             return;
         }
+        if let Content::Case(app, _) = &mut self.content
+            && self.protocol.is_none()
+            && !app.opened.result.protocol.changed.is_empty()
+        {
+            app.notice = "this result was judged by limits of your own; to check it again by \
+                          them, start the window with --protocol FILE"
+                .to_owned();
+            return;
+        }
         let Some(source) = &mut self.options.source else {
             return;
         };
@@ -423,7 +438,7 @@ impl Running {
                 self.due = 24;
                 self.content = Content::Desk;
             }
-            Dropped::Open(path) => self.load(Source::of(&path), From::Desk),
+            Dropped::Open(path) => self.load(self.source_of(&path), From::Desk),
         }
     }
 
@@ -442,11 +457,12 @@ impl Running {
             desk::Wish::State(scan, role) => self.desk.state(scan, role),
             desk::Wish::Choose => self.choose_scans(),
             desk::Wish::ChooseFolder => self.choose_folder(),
+            desk::Wish::List => self.show_list(),
             desk::Wish::Check => match self.desk.case_file() {
                 Ok([file, out]) => {
                     let source = Source {
                         out: Some(out),
-                        ..Source::of(&file)
+                        ..self.source_of(&file)
                     };
                     self.load(source, From::Desk);
                 }
@@ -547,8 +563,9 @@ impl Running {
         match &mut self.content {
             Content::Desk => {
                 let desk = &mut self.desk;
+                let has_list = self.queue.is_some();
                 self.window
-                    .draw_ui(|ctx| asked.desk = desk::draw(ctx, desk, text_size));
+                    .draw_ui(|ctx| asked.desk = desk::draw(ctx, desk, has_list, text_size));
             }
             Content::List => {
                 if let Some(Queue { list, view, .. }) = &mut self.queue {

@@ -108,7 +108,7 @@ impl Running {
                 let source = match file {
                     Some(file) => Source {
                         out: Some(results.clone()),
-                        ..Source::of(&file)
+                        ..self.source_of(&file)
                     },
                     None => Source::of(&results),
                 };
@@ -118,13 +118,13 @@ impl Running {
             Opening::Check(file, out) => {
                 let source = Source {
                     out: Some(out),
-                    ..Source::of(&file)
+                    ..self.source_of(&file)
                 };
                 self.load(source, From::List);
             }
             Opening::Desk(folder) => self.put_on_desk(&[folder]),
             Opening::Nothing(why) => {
-                self.say(why);
+                self.notify(why);
                 self.show_list();
             }
         }
@@ -139,14 +139,14 @@ impl Running {
             self.open_at_hand();
         } else {
             let which = if by > 0 { "last" } else { "first" };
-            self.say(format!(
+            self.notify(format!(
                 "This is the {which} case of the list. Esc goes back to it."
             ));
         }
     }
 
     /// Says something where it is seen.
-    fn say(&mut self, text: String) {
+    fn notify(&mut self, text: String) {
         self.due = self.due.max(2);
         match (&mut self.content, &mut self.queue) {
             (Content::Case(app, _), _) => app.notice = text,
@@ -191,8 +191,8 @@ impl Running {
             None => Err("This case has no result yet. Enter checks it.".to_owned()),
         };
         match opened {
-            Ok(()) => self.say(format!("{}: opened by the system.", paper.words())),
-            Err(why) => self.say(why),
+            Ok(()) => self.notify(format!("{}: opened by the system.", paper.words())),
+            Err(why) => self.notify(why),
         }
     }
 
@@ -200,7 +200,7 @@ impl Running {
     pub(super) fn begin_deciding(&mut self, answer: Answer) {
         self.due = 24;
         let Some((case, folder, scans)) = self.result_at_hand() else {
-            self.say("A case is decided once it has a result. Enter checks it.".to_owned());
+            self.notify("A case is decided once it has a result. Enter checks it.".to_owned());
             return;
         };
         match Deciding::begin((&case, &folder), &scans, answer, &self.initials) {
@@ -210,7 +210,7 @@ impl Running {
                     focus: Some(Field::First),
                 });
             }
-            Err(why) => self.say(why),
+            Err(why) => self.notify(why),
         }
     }
 
@@ -246,7 +246,7 @@ impl Running {
                 queue.list.put(entry);
             }
         }
-        self.say(format!("Decided: {decision}."));
+        self.notify(format!("Decided: {decision}."));
         if let Content::Case(app, _) = &mut self.content {
             app.decision = Some(decision);
         }
@@ -353,6 +353,16 @@ impl Running {
         let dialog = rfd::FileDialog::new().add_filter("Scans", &["stl", "ply", "obj"]);
         if let Some(paths) = dialog.pick_files() {
             self.put_on_desk(&paths);
+        }
+    }
+
+    /// What is to be checked, by the limits and in the unit that the window was
+    /// started with.
+    pub(super) fn source_of(&self, input: &Path) -> Source {
+        Source {
+            protocol: self.protocol.clone(),
+            unit: self.unit,
+            ..Source::of(input)
         }
     }
 
