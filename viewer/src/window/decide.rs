@@ -1,6 +1,6 @@
 //! Over an impression: the way through the list, the papers, and the decision.
 
-use super::panels::PANEL;
+use super::panels::pressing;
 use crate::app::App;
 use crate::queue::decision::NOTE;
 use crate::queue::draft::{Answer, Deciding};
@@ -77,7 +77,7 @@ pub(super) fn bar(
         .order(Order::Middle)
         .show(ctx, |ui| {
             Frame::NONE
-                .fill(PANEL)
+                .fill(ui.visuals().panel_fill)
                 .inner_margin(Margin::symmetric(8, 4))
                 .show(ui, |ui| {
                     ui.set_width(window.width() - left - 16.0);
@@ -139,7 +139,7 @@ pub(super) fn dialog(
         .order(Order::Foreground)
         .show(ctx, |ui| {
             Frame::NONE
-                .fill(Color32::from_rgb(20, 22, 26))
+                .fill(ui.visuals().window_fill)
                 .stroke(Stroke::new(1.0, Color32::from_gray(150)))
                 .inner_margin(Margin::same(16))
                 .show(ui, |ui| {
@@ -149,7 +149,7 @@ pub(super) fn dialog(
                     ui.add_space(6.0);
                     fields(ui, deciding, focus, size);
                     ui.add_space(6.0);
-                    ui.label(RichText::new(&deciding.draft.refused).color(Color32::YELLOW));
+                    ui.label(RichText::new(&deciding.draft.refused).color(pressing(ui.visuals())));
                     ui.horizontal(|ui| {
                         if ui.button("Save (Enter)").clicked() {
                             reply = Some(Reply::Save);

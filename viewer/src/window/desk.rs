@@ -1,19 +1,15 @@
 //! The desk on the screen.
 
-use super::panels::{PANEL, set_style};
+use super::panels::{pressing, settled};
 use crate::desk::Desk;
 use check::proposal::{Role, Surety, file_name};
 use kiss3d::egui::{
-    Align2, Area, Button, Color32, ComboBox, Context, Frame, Grid, Id, Margin, Pos2, RichText,
-    ScrollArea, TextEdit, Ui, Vec2,
+    Align2, Area, Button, ComboBox, Context, Frame, Grid, Id, Margin, Pos2, RichText, ScrollArea,
+    TextEdit, Ui, Vec2,
 };
 
 const CAUTION: &str = "An aid to inspection, not a medical device; the licensed clinician decides. \
     Nothing leaves this computer. Give each case a pseudonym, never a name.";
-/// What waits for an answer.
-const OPEN: Color32 = Color32::from_rgb(253, 231, 37);
-/// What was seen or stated.
-const SETTLED: Color32 = Color32::from_rgb(122, 209, 181);
 
 /// What the desk asks for.
 pub enum Wish {
@@ -32,8 +28,7 @@ pub enum Wish {
 }
 
 /// Draws the desk; gives what was asked for.
-pub fn draw(ctx: &Context, desk: &mut Desk, has_list: bool, text_size: f64) -> Vec<Wish> {
-    set_style(ctx, text_size);
+pub fn draw(ctx: &Context, desk: &mut Desk, has_list: bool) -> Vec<Wish> {
     let mut wishes = Vec::new();
     let window = ctx.content_rect();
     Area::new(Id::new("desk"))
@@ -41,7 +36,7 @@ pub fn draw(ctx: &Context, desk: &mut Desk, has_list: bool, text_size: f64) -> V
         .fixed_pos(Pos2::ZERO)
         .show(ctx, |ui| {
             Frame::NONE
-                .fill(PANEL)
+                .fill(ui.visuals().panel_fill)
                 .inner_margin(Margin::same(24))
                 .show(ui, |ui| {
                     ui.set_width(window.width() - 48.0);
@@ -60,8 +55,7 @@ pub fn draw(ctx: &Context, desk: &mut Desk, has_list: bool, text_size: f64) -> V
 }
 
 /// Shows how a check goes on, with a way to stop it; whether that was asked for.
-pub fn checking(ctx: &Context, text_size: f64, step: &str) -> bool {
-    set_style(ctx, text_size);
+pub fn checking(ctx: &Context, step: &str) -> bool {
     let mut stop = false;
     Area::new(Id::new("checking"))
         .fade_in(false)
@@ -92,7 +86,7 @@ fn empty(ui: &mut Ui, notice: &str, wishes: &mut Vec<Wish>) {
         ui.add_space(16.0);
         choose(ui, wishes);
         ui.add_space(16.0);
-        ui.label(RichText::new(notice).color(OPEN));
+        ui.label(RichText::new(notice).color(pressing(ui.visuals())));
         ui.add_space(height * 0.2);
         ui.label(RichText::new(CAUTION).small());
     });
@@ -152,12 +146,12 @@ fn filled(ui: &mut Ui, desk: &mut Desk, wishes: &mut Vec<Wish>) {
         if ui.button("Clear the desk").clicked() {
             wishes.push(Wish::Clear);
         }
-        ui.label(RichText::new(waits_for.unwrap_or_default()).color(OPEN));
+        ui.label(RichText::new(waits_for.unwrap_or_default()).color(pressing(ui.visuals())));
     });
     ui.add_space(8.0);
     // Below the buttons, which stay where they are when a question is answered.
     questions(ui, desk);
-    ui.label(RichText::new(&desk.notice).color(OPEN));
+    ui.label(RichText::new(&desk.notice).color(pressing(ui.visuals())));
     ui.label(RichText::new(CAUTION).small());
 }
 
@@ -192,9 +186,9 @@ fn rows(ui: &mut Ui, desk: &Desk, wishes: &mut Vec<Wish>) {
                         }
                     });
                 let colour = if placed.surety == Surety::Open {
-                    OPEN
+                    pressing(ui.visuals())
                 } else {
-                    SETTLED
+                    settled(ui.visuals())
                 };
                 ui.label(RichText::new(placed.surety.to_string()).color(colour));
                 let remarks = placed.remarks.iter().map(String::as_str);
@@ -212,7 +206,7 @@ fn questions(ui: &mut Ui, desk: &Desk) {
         return;
     };
     for question in proposal.questions.iter().take(3) {
-        ui.label(RichText::new(&question.text).color(OPEN));
+        ui.label(RichText::new(&question.text).color(pressing(ui.visuals())));
     }
     if proposal.questions.len() > 3 {
         ui.label(format!("and {} more", proposal.questions.len() - 3));

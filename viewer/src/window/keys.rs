@@ -104,7 +104,7 @@ pub const HELP: [(&str, &str); 28] = [
         "Ctrl O; Ctrl Shift O",
         "choose scans; choose a folder of cases",
     ),
-    ("Ctrl + and -", "larger, smaller text"),
+    ("Ctrl + and -; F9", "larger, smaller text; light or dark"),
     (
         "H or F1; Esc; Ctrl Q",
         "this help; leave, back to the list; close",

@@ -148,18 +148,18 @@ fn smooth(window: &mut Window) {
     }
     window.set_tonemap(Tonemap::None);
     window.set_shadows_enabled(false);
-    let background = BACKGROUND.map(|c| (f32::from(c) / 255.0).powf(2.2));
-    window.set_background_color(kiss3d::color::Color::new(
-        background[0],
-        background[1],
-        background[2],
-        1.0,
-    ));
     window.rebind_close_key(None);
 }
 
-/// Behind everything.
-const BACKGROUND: [u8; 3] = [30, 33, 38];
+/// Colours what lies behind everything.
+fn set_background(window: &mut Window, is_dark: bool) {
+    let background: [u8; 3] = match is_dark {
+        true => [30, 33, 38],
+        false => [214, 216, 218],
+    };
+    let [r, g, b] = background.map(|c| (f32::from(c) / 255.0).powf(2.2));
+    window.set_background_color(kiss3d::color::Color::new(r, g, b, 1.0));
+}
 
 /// What stands in the window.
 enum Content {
@@ -216,7 +216,8 @@ struct Running {
 }
 
 impl Running {
-    fn new(window: Window, content: Content, settings: Settings, options: Options) -> Self {
+    fn new(mut window: Window, content: Content, settings: Settings, options: Options) -> Self {
+        set_background(&mut window, settings.dark);
         Self {
             window,
             content,
@@ -351,6 +352,10 @@ impl Running {
             Key::Q if control => self.closing = true,
             // Its keys and letters are taken in their order as it is drawn.
             _ if self.dialog.is_some() => {}
+            Key::F9 => {
+                self.settings.dark = !self.settings.dark;
+                set_background(&mut self.window, self.settings.dark);
+            }
             Key::O if control && shift => self.choose_folder(),
             Key::O if control => self.choose_scans(),
             _ => match self.content {
@@ -559,13 +564,16 @@ impl Running {
         let size = self.window.size();
         let mut half_mm = [1.0, 1.0];
         let mut asked = Asked::default();
+        let is_dark = self.settings.dark;
+        self.window
+            .draw_ui(|ctx| panels::set_style(ctx, text_size, is_dark));
         let turn = self.is_on_walk().then(|| self.queue.as_ref()?.list.turn());
         match &mut self.content {
             Content::Desk => {
                 let desk = &mut self.desk;
                 let has_list = self.queue.is_some();
                 self.window
-                    .draw_ui(|ctx| asked.desk = desk::draw(ctx, desk, has_list, text_size));
+                    .draw_ui(|ctx| asked.desk = desk::draw(ctx, desk, has_list));
             }
             Content::List => {
                 if let Some(Queue { list, view, .. }) = &mut self.queue {
@@ -578,13 +586,12 @@ impl Running {
             Content::Loading(loading) => {
                 let step = &loading.last;
                 self.window
-                    .draw_ui(|ctx| asked.cancel = desk::checking(ctx, text_size, step));
+                    .draw_ui(|ctx| asked.cancel = desk::checking(ctx, step));
             }
             Content::Failed(text) => {
                 let text =
                     format!("{text}\n\nR tries again, Esc goes back, Ctrl Q closes the window.");
-                self.window
-                    .draw_ui(|ctx| panels::message(ctx, text_size, &text));
+                self.window.draw_ui(|ctx| panels::message(ctx, &text));
             }
             Content::Case(app, scene) => {
                 app.canvas = canvas;
@@ -599,7 +606,6 @@ impl Running {
                 let taken = drawing.size(app).filter(|_| !app.enlarged);
                 let takes_keys = self.dialog.is_none();
                 self.window.draw_ui(|ctx| {
-                    panels::set_style(ctx, text_size);
                     overlay::draw(ctx, app, scale, text_size, taken.map(|size| size[0]));
                     asked.panels = panels::draw(ctx, app, scale, text_size);
                     asked.panels.extend(drawing.draw(ctx, app, scale));

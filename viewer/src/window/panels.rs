@@ -16,7 +16,7 @@ use std::collections::BTreeMap;
 
 /// Behind text over the impression.
 pub const GROUND: Color32 = Color32::from_rgba_premultiplied(12, 13, 15, 215);
-/// Behind panels.
+/// Behind drawings over the impression.
 pub const PANEL: Color32 = Color32::from_rgb(38, 41, 47);
 
 /// Width of the list, points at text size 1.
@@ -51,12 +51,49 @@ pub fn canvas(width: f64, height: f64, scale: f64) -> Canvas {
     }
 }
 
-/// Sizes of text and spaces.
-pub fn set_style(ctx: &Context, text_size: f64) {
+/// What waits for a person.
+pub fn pressing(visuals: &Visuals) -> Color32 {
+    match visuals.dark_mode {
+        true => Color32::from_rgb(253, 231, 37),
+        false => Color32::from_rgb(158, 52, 0),
+    }
+}
+
+/// What is settled.
+pub fn settled(visuals: &Visuals) -> Color32 {
+    match visuals.dark_mode {
+        true => Color32::from_rgb(122, 209, 181),
+        false => Color32::from_rgb(0, 96, 80),
+    }
+}
+
+/// The dress of the window, light as paper or dark.
+fn visuals(is_dark: bool) -> Visuals {
+    if is_dark {
+        return Visuals {
+            override_text_color: Some(Color32::from_gray(235)),
+            panel_fill: Color32::from_rgb(38, 41, 47),
+            window_fill: Color32::from_rgb(20, 22, 26),
+            faint_bg_color: Color32::from_rgb(44, 47, 54),
+            ..Visuals::dark()
+        };
+    }
+    Visuals {
+        override_text_color: Some(Color32::from_gray(20)),
+        panel_fill: Color32::from_rgb(246, 245, 241),
+        window_fill: Color32::from_rgb(255, 255, 252),
+        faint_bg_color: Color32::from_rgb(236, 235, 230),
+        // Of text fields.
+        extreme_bg_color: Color32::from_rgb(226, 225, 219),
+        ..Visuals::light()
+    }
+}
+
+/// Colours, and sizes of text and spaces.
+pub fn set_style(ctx: &Context, text_size: f64, is_dark: bool) {
     let size = text_size as f32;
     ctx.all_styles_mut(|style| {
-        style.visuals = Visuals::dark();
-        style.visuals.override_text_color = Some(Color32::from_gray(235));
+        style.visuals = visuals(is_dark);
         for (kind, points) in [
             (TextStyle::Small, 12.0),
             (TextStyle::Body, 14.0),
@@ -74,8 +111,7 @@ pub fn set_style(ctx: &Context, text_size: f64) {
 }
 
 /// A line or two in the middle of an otherwise empty window.
-pub fn message(ctx: &Context, text_size: f64, text: &str) {
-    set_style(ctx, text_size);
+pub fn message(ctx: &Context, text: &str) {
     let width = ctx.content_rect().width() * 0.7;
     Area::new(Id::new("message"))
         .fade_in(false)
@@ -99,7 +135,7 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
         .order(Order::Middle)
         .show(ctx, |ui| {
             Frame::NONE
-                .fill(PANEL)
+                .fill(ui.visuals().panel_fill)
                 .inner_margin(Margin::same(8))
                 .show(ui, |ui| {
                     ui.set_width(left - 16.0);
@@ -114,7 +150,7 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
         .order(Order::Middle)
         .show(ctx, |ui| {
             Frame::NONE
-                .fill(Color32::BLACK)
+                .fill(ui.visuals().faint_bg_color)
                 .inner_margin(Margin::symmetric(8, 2))
                 .show(ui, |ui| {
                     ui.set_width(window.width() - left - 16.0);
@@ -313,7 +349,7 @@ fn help(ctx: &Context, left: f32) {
         .order(Order::Foreground)
         .show(ctx, |ui| {
             Frame::NONE
-                .fill(Color32::from_rgb(20, 22, 26))
+                .fill(ui.visuals().window_fill)
                 .inner_margin(Margin::same(16))
                 .show(ui, |ui| {
                     Grid::new("keys").num_columns(2).show(ui, |ui| {

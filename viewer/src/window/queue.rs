@@ -1,23 +1,19 @@
 //! The list of cases on the screen.
 
-use super::panels::{PANEL, set_style};
+use super::panels::{pressing, settled};
 use crate::queue::entry::{Entry, State};
 use crate::queue::list::List;
 use crate::queue::papers::Paper;
 use kiss3d::egui::{
-    Align2, Area, Button, Color32, Context, Event, FontId, Frame, Id, Key, Margin, Pos2, Rect,
-    RichText, ScrollArea, Sense, TextEdit, TextStyle, TextWrapMode, Ui, Vec2, WidgetInfo,
-    WidgetText, WidgetType,
+    Align2, Area, Button, Context, Event, FontId, Frame, Id, Key, Margin, Pos2, Rect, RichText,
+    ScrollArea, Sense, TextEdit, TextStyle, TextWrapMode, Ui, Vec2, WidgetInfo, WidgetText,
+    WidgetType,
 };
 
 const KEYS: &str = "Up, Down, Page Up, Page Down: choose · Enter: open · Esc: clear the search · \
     F2, F3, F4: sheet, return note, report · F5: read again · F6, F7, F8: decide";
 const CAUTION: &str = "An aid to inspection, not a medical device; the licensed clinician decides. \
     Decisions and notes stay on this computer: write pseudonyms and initials, never names.";
-/// What waits for a person.
-const PRESSING: Color32 = Color32::from_rgb(253, 231, 37);
-/// What is settled.
-const SETTLED: Color32 = Color32::from_rgb(122, 209, 181);
 
 /// What the list asks for.
 pub(super) enum Wish {
@@ -83,7 +79,6 @@ pub(super) fn draw(
     text_size: f64,
     has_keyboard: bool,
 ) -> Vec<Wish> {
-    set_style(ctx, text_size);
     let mut wishes = Vec::new();
     let window = ctx.content_rect();
     Area::new(Id::new("cases"))
@@ -91,7 +86,7 @@ pub(super) fn draw(
         .fixed_pos(Pos2::ZERO)
         .show(ctx, |ui| {
             Frame::NONE
-                .fill(PANEL)
+                .fill(ui.visuals().panel_fill)
                 .inner_margin(Margin::same(16))
                 .show(ui, |ui| {
                     ui.set_width(window.width() - 32.0);
@@ -107,7 +102,7 @@ pub(super) fn draw(
                     ui.add_space(6.0);
                     rows(ui, list, view, text_size as f32, &mut wishes);
                     ui.add_space(6.0);
-                    ui.label(RichText::new(&list.notice).color(PRESSING));
+                    ui.label(RichText::new(&list.notice).color(pressing(ui.visuals())));
                     ui.label(RichText::new(KEYS).small());
                     ui.label(RichText::new(CAUTION).small());
                 });
@@ -194,7 +189,7 @@ fn keys(ui: &Ui, view: &mut ListView, wishes: &mut Vec<Wish>) {
 /// Left edges of the columns and the right edge of the last, in `width`.
 fn columns(width: f32, size: f32) -> [f32; 5] {
     let margin = 8.0 * size;
-    let case = margin + 160.0 * size;
+    let case = margin + 172.0 * size;
     let about = case + 190.0 * size;
     let decided = (width - 350.0 * size).max(about);
     [margin, case, about, decided, width - margin]
@@ -232,8 +227,13 @@ fn rows(ui: &mut Ui, list: &List, view: &mut ListView, size: f32, wishes: &mut V
         };
         let font = FontId::proportional(14.0 * size);
         let middle = shown.inner_rect.center();
-        ui.painter()
-            .text(middle, Align2::CENTER_CENTER, text, font, Color32::WHITE);
+        ui.painter().text(
+            middle,
+            Align2::CENTER_CENTER,
+            text,
+            font,
+            ui.visuals().text_color(),
+        );
     }
     view.offset = shown.state.offset.y;
     view.height = shown.inner_rect.height();
@@ -251,16 +251,16 @@ fn one_row(
     let width = ui.available_width();
     let (rect, response) = ui.allocate_exact_size(Vec2::new(width, height), Sense::click());
     let ground = match (is_chosen, response.hovered()) {
-        (true, _) => Color32::from_rgb(70, 82, 104),
-        (false, true) => Color32::from_rgb(52, 56, 64),
-        (false, false) if row.is_multiple_of(2) => Color32::from_rgb(44, 47, 54),
-        (false, false) => PANEL,
+        (true, _) => ui.visuals().selection.bg_fill,
+        (false, true) => ui.visuals().widgets.inactive.bg_fill,
+        (false, false) if row.is_multiple_of(2) => ui.visuals().faint_bg_color,
+        (false, false) => ui.visuals().panel_fill,
     };
     ui.painter().rect_filled(rect, 2.0, ground);
     let state = RichText::new(entry.state.words());
     let state = match entry.state {
-        State::ToLookAt | State::ToReturn => state.color(PRESSING),
-        State::ToWorkFrom | State::Decided => state.color(SETTLED),
+        State::ToLookAt | State::ToReturn => state.color(pressing(ui.visuals())),
+        State::ToWorkFrom | State::Decided => state.color(settled(ui.visuals())),
         State::Waiting | State::OnHold | State::BeingRead => state,
     };
     let texts = [
@@ -311,7 +311,7 @@ fn cells(ui: &Ui, rect: Rect, texts: [RichText; 4], size: f32) {
         );
         let left = rect.left() + edges[column];
         let at = Pos2::new(left, rect.center().y - galley.size().y / 2.0);
-        ui.painter().galley(at, galley, Color32::from_gray(235));
+        ui.painter().galley(at, galley, ui.visuals().text_color());
     }
 }
 
