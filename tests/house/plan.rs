@@ -163,7 +163,7 @@ pub const PLAN: &[Permissions] = &[
     },
     Permissions {
         name: "viewer",
-        stands_on: &["report", "arguments"],
+        stands_on: &["batch", "arguments"],
         prints: Where::Everywhere,
         files: Where::Everywhere,
         limits: Where::Everywhere,

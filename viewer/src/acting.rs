@@ -1,6 +1,6 @@
 //! What each command does.
 
-use crate::app::{App, Distance, Mode, Section, landmarks_file};
+use crate::app::{App, Change, Distance, Mode, Section, landmarks_file};
 use crate::border;
 use crate::colours::Scale;
 use crate::command::{Command, Layer};
@@ -70,14 +70,8 @@ impl App {
                     self.mode = Mode::Mark((number as isize + by).rem_euclid(all) as usize);
                 }
             }
-            Command::Undo => {
-                let front = self.front;
-                if self.marks.get_mut(front).is_some_and(Marks::undo) {
-                    self.save_marks(front);
-                } else {
-                    self.notice = "nothing to take back".to_owned();
-                }
-            }
+            Command::Undo => self.undo(),
+            Command::Redo => self.redo(),
             Command::Section => self.toggle_section(),
             Command::MoveSection(mm) => self.change_section(|plane| plane.moved(mm)),
             Command::TurnSection(by) => self.change_section(|plane| plane.turned(by)),
@@ -132,6 +126,7 @@ impl App {
                 let landmark = all[number % all.len()];
                 self.marks[impression].mark(landmark, found.in_file);
                 self.mode = Mode::Mark((number + 1) % all.len());
+                self.note_change(Change::Mark(impression));
                 self.save_marks(impression);
             }
         }
@@ -172,12 +167,57 @@ impl App {
     }
 
     fn toggle_done(&mut self) {
-        let Some(finding) = self.opened.result.findings.get(self.chosen) else {
+        if self.chosen < self.opened.result.findings.len() {
+            self.note_change(Change::Tick(self.chosen));
+            self.toggle_tick(self.chosen);
+        }
+    }
+
+    fn toggle_tick(&mut self, finding: usize) {
+        let Some(finding) = self.opened.result.findings.get(finding) else {
             return;
         };
         self.ticks.toggle(finding);
         if let Err(refused) = self.ticks.save(&self.opened.folder) {
             self.notice = refused.to_string();
+        }
+    }
+
+    fn note_change(&mut self, change: Change) {
+        self.changes.push(change);
+        self.taken_back.clear();
+    }
+
+    fn undo(&mut self) {
+        let Some(change) = self.changes.pop() else {
+            self.notice = "nothing to take back".to_owned();
+            return;
+        };
+        self.apply(change, Marks::undo);
+        self.taken_back.push(change);
+    }
+
+    fn redo(&mut self) {
+        let Some(change) = self.taken_back.pop() else {
+            self.notice = "nothing to make again".to_owned();
+            return;
+        };
+        self.apply(change, Marks::redo);
+        self.changes.push(change);
+    }
+
+    /// Steps marks back or forward; a tick is its own opposite.
+    fn apply(&mut self, change: Change, step: fn(&mut Marks) -> bool) {
+        match change {
+            Change::Mark(impression) => {
+                step(&mut self.marks[impression]);
+                self.save_marks(impression);
+            }
+            Change::Tick(finding) => {
+                self.notice.clear();
+                self.chosen = finding;
+                self.toggle_tick(finding);
+            }
         }
     }
 

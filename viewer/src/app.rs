@@ -7,6 +7,7 @@ use crate::landmarks::{self, Marks};
 use crate::maps::{Map, Scales};
 use crate::opened::{Opened, Shown, marks_file};
 use crate::probe::{self, Probe};
+use crate::queue::decision::Decision;
 use crate::section::{CutLine, Plane};
 use crate::ticks::Ticks;
 use crate::view::{Canvas, View};
@@ -49,14 +50,29 @@ pub struct Section {
     pub cut: Vec<CutLine>,
 }
 
+/// A change that can be taken back.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Change {
+    /// The finding of this number was ticked, or its tick taken off.
+    Tick(usize),
+    /// A landmark was marked on the impression of this number.
+    Mark(usize),
+}
+
 /// The state of the window.
 pub struct App {
     /// What is shown.
     pub opened: Opened,
     /// Findings that are done.
     pub ticks: Ticks,
+    /// What a person decided on the case.
+    pub decision: Option<Decision>,
     /// Marked landmarks of each impression.
     pub marks: Vec<Marks>,
+    /// What was changed, the last one last.
+    pub(crate) changes: Vec<Change>,
+    /// What was taken back.
+    pub(crate) taken_back: Vec<Change>,
     /// Number of the chosen finding.
     pub chosen: usize,
     /// Number of the finding that was flown to.
@@ -122,9 +138,17 @@ impl App {
                 })
             })
             .collect();
+        let scans = scans_of(&opened);
+        let decision = Decision::load(&opened.folder).unwrap_or_else(|refused| {
+            notice = refused;
+            None
+        });
         let mut app = Self {
-            ticks: Ticks::of_scans(&opened.folder, &scans_of(&opened)),
+            decision: decision.filter(|decision| decision.is_of(&scans)),
+            ticks: Ticks::of_scans(&opened.folder, &scans),
             marks,
+            changes: Vec::new(),
+            taken_back: Vec::new(),
             chosen: 0,
             ringed: None,
             front: 0,
@@ -160,6 +184,19 @@ impl App {
         let result = &self.opened.result;
         let verdict = words::verdict_word(result.verdict);
         format!("archproof: case {}: {verdict}", result.case)
+    }
+
+    /// SHA-256 of each scan of the result.
+    #[must_use]
+    pub fn scans(&self) -> Vec<String> {
+        scans_of(&self.opened)
+    }
+
+    /// Whether nothing is going on that could be left.
+    #[must_use]
+    pub fn is_at_rest(&self) -> bool {
+        let is_looking = self.mode == Mode::Look && self.distance.is_none();
+        is_looking && !self.help && !self.enlarged
     }
 
     /// The chosen finding.

@@ -39,8 +39,10 @@ pub enum Command {
     Mark,
     /// Mark the next landmark, or the one so many further.
     NextLandmark(isize),
-    /// Take the last mark back.
+    /// Take the last mark or tick back.
     Undo,
+    /// Make the mark or tick that was taken back again.
+    Redo,
     /// Show the section plane through the middle of the picture, or hide it.
     Section,
     /// Move the section plane, mm.

@@ -87,6 +87,9 @@ pub struct Marks {
     /// What was there before each step, to go back to.
     #[serde(skip)]
     earlier: Vec<Vec<Mark>>,
+    /// What was there before each step back.
+    #[serde(skip)]
+    later: Vec<Vec<Mark>>,
 }
 
 impl Marks {
@@ -142,6 +145,7 @@ impl Marks {
     /// Marks a landmark, or moves its mark.
     pub fn mark(&mut self, (name, side): (&str, Where), point: Point) {
         self.earlier.push(self.marks.clone());
+        self.later.clear();
         self.marks
             .retain(|mark| mark.name != name || mark.side != side);
         self.marks.push(Mark {
@@ -153,7 +157,12 @@ impl Marks {
 
     /// Takes the last step back; whether there was one.
     pub fn undo(&mut self) -> bool {
-        self.earlier.pop().map(|marks| self.marks = marks).is_some()
+        step(&mut self.earlier, &mut self.marks, &mut self.later)
+    }
+
+    /// Takes the last step back again; whether there was one.
+    pub fn redo(&mut self) -> bool {
+        step(&mut self.later, &mut self.marks, &mut self.earlier)
     }
 
     /// Saves them.
@@ -169,6 +178,15 @@ impl Marks {
             out.write_all(text.as_bytes())
         })
     }
+}
+
+/// Puts the last of `from` in the place of the marks, and these onto `to`.
+fn step(from: &mut Vec<Vec<Mark>>, marks: &mut Vec<Mark>, to: &mut Vec<Vec<Mark>>) -> bool {
+    let Some(taken) = from.pop() else {
+        return false;
+    };
+    to.push(std::mem::replace(marks, taken));
+    true
 }
 
 #[cfg(test)]
@@ -187,6 +205,8 @@ mod tests {
         marks.mark(("hamular notch", Right), [4.0, 5.0, 6.0]);
         marks.mark(papilla, [1.0, 2.0, 3.5]);
         assert_eq!(marks.all().len(), 2);
+        assert_eq!(marks.get(papilla).unwrap().point, [1.0, 2.0, 3.5]);
+        assert!(marks.undo() && marks.redo() && !marks.redo());
         assert_eq!(marks.get(papilla).unwrap().point, [1.0, 2.0, 3.5]);
         assert!(marks.undo());
         assert_eq!(marks.get(papilla).unwrap().point, [1.0, 2.0, 3.25]);

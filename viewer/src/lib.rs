@@ -21,6 +21,7 @@ pub mod opened;
 pub mod outline;
 pub mod placement;
 pub mod probe;
+pub mod queue;
 pub mod section;
 pub mod settings;
 #[cfg(test)]

@@ -15,6 +15,7 @@ use report::{
     FiguredMesh, ReadResultError, ReadSurfaceError, WriteError, default_folder, folder_without_case,
 };
 use std::collections::BTreeMap;
+use std::panic::{AssertUnwindSafe, catch_unwind, resume_unwind};
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
 use thiserror::Error;
@@ -134,15 +135,44 @@ pub fn open(source: &Source, progress: &(dyn Fn(String) + Sync)) -> Result<Opene
     open_unless(source, progress, &|| false)
 }
 
-/// As [`open`]; once it is cancelled, no result is written.
+/// What unwinds a check that nobody waits for any more.
+struct Cancelled;
+
+/// As [`open`]; whether it is cancelled is looked at before each step and before
+/// each file of the results is made. Then nothing is written.
+///
+/// The steps lie several libraries deep, on many threads: the check is left by
+/// unwinding, which holds nothing back and leaves every library as it is.
 ///
 /// # Errors
 /// As [`open`], and when it was cancelled.
 pub fn open_unless(
     source: &Source,
     progress: &(dyn Fn(String) + Sync),
-    is_cancelled: &dyn Fn() -> bool,
+    is_cancelled: &(dyn Fn() -> bool + Sync),
 ) -> Result<Opened, OpenError> {
+    let look = || {
+        if is_cancelled() {
+            resume_unwind(Box::new(Cancelled));
+        }
+    };
+    // Nothing that a cancelled check has changed outlives it.
+    let opened = catch_unwind(AssertUnwindSafe(|| open_watched(source, progress, &look)));
+    opened.unwrap_or_else(|thrown| match thrown.downcast::<Cancelled>() {
+        Ok(_) => Err(OpenError::Cancelled),
+        Err(panic) => resume_unwind(panic),
+    })
+}
+
+fn open_watched(
+    source: &Source,
+    progress: &(dyn Fn(String) + Sync),
+    look: &(dyn Fn() + Sync),
+) -> Result<Opened, OpenError> {
+    let progress = |step: String| {
+        look();
+        progress(step);
+    };
     if source.input.is_dir() {
         progress("reading the result".to_owned());
         let result = report::read_result(&source.input)?;
@@ -163,12 +193,10 @@ pub fn open_unless(
             .map(|one| one.scan.sha256.as_str());
         folder_without_case(SystemTime::now(), sum.unwrap_or_default())
     });
-    let result = CaseResult::of(&checked);
-    if is_cancelled() {
-        return Err(OpenError::Cancelled);
-    }
+    let mut result = CaseResult::of(&checked);
+    report::add_return_note(&mut result);
     progress("writing the results".to_owned());
-    report::write_all(&checked, &result, &folder)?;
+    report::write_all_watched(&checked, &result, &folder, look)?;
     read(result, folder, Some(&checked))
 }
 

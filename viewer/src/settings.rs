@@ -4,7 +4,7 @@ use mesh::write::write_atomically;
 use serde::{Deserialize, Serialize};
 use std::path::PathBuf;
 
-/// Size of the window and of its text.
+/// Size of the window and of its text, and its dress.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[serde(default)]
 pub struct Settings {
@@ -14,6 +14,8 @@ pub struct Settings {
     pub height: u32,
     /// Size of text, as a multiple.
     pub text_size: f64,
+    /// Whether the window is dark.
+    pub dark: bool,
 }
 
 impl Default for Settings {
@@ -22,6 +24,7 @@ impl Default for Settings {
             width: 1280,
             height: 800,
             text_size: 1.0,
+            dark: false,
         }
     }
 }
@@ -61,6 +64,7 @@ impl Settings {
             width: self.width.clamp(800, 16_000),
             height: self.height.clamp(500, 16_000),
             text_size: size.clamp(0.6, 3.0),
+            dark: self.dark,
         }
     }
 }
@@ -86,6 +90,7 @@ mod tests {
             width: 800,
             height: 800,
             text_size: 1.0,
+            dark: false,
         };
         assert_eq!(odd.sensible(), expected);
     }

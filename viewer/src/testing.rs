@@ -1,6 +1,8 @@
 //! Small results for tests.
 
-use report::result::{Bound, Cause, Finding, Point, Severity};
+use report::result::{Bound, Cause, Finding, Point, Severity, Verdict};
+use report::words;
+use std::path::Path;
 
 /// A finding of the first impression at a place.
 pub fn finding(id: &str, at: Option<Point>) -> Finding {
@@ -25,4 +27,22 @@ pub fn finding(id: &str, at: Option<Point>) -> Finding {
         drawing: None,
         instruction: "Relieve the tray here.".to_owned(),
     }
+}
+
+/// Writes what is listed of a result whose first finding is show-through.
+pub fn write_result(folder: &Path, case: &str, verdict: Verdict) {
+    let verdict = words::verdict_word(verdict);
+    let text = format!(
+        r#"{{"schema": "archproof-result/1", "case": "{case}", "verdict": "{verdict}",
+            "impressions": [{{
+                "arch": {{"declared": "maxillary", "detected": null, "confidence": null}},
+                "stage": "wash", "scan": {{"sha256": "1a"}}
+            }}],
+            "findings": [{{
+                "id": "F1", "severity": "fail", "cause": "fault", "check": "show-through",
+                "zone": "palate", "instruction": "Relieve the tray here."
+            }}]}}"#
+    );
+    std::fs::create_dir_all(folder).unwrap();
+    std::fs::write(folder.join(report::RESULT_FILE), text).unwrap();
 }

@@ -48,7 +48,7 @@ pub use baseline::baseline;
 pub use error::BatchError;
 pub use find::{Found, Source, find};
 pub use joined::collect;
-pub use output::Manifest;
+pub use output::{Input, Manifest, read_inputs};
 pub use pattern::{NamePattern, Pattern, PatternError};
 pub use run::{Job, Progress, run};
 pub use settings::Settings;

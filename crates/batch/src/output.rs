@@ -167,6 +167,7 @@ impl Output {
     pub fn put(&self, aside: TempDir, name: &str, record: &CaseRecord) -> Result<(), BatchError> {
         let place = self.case(name);
         let put = || {
+            keep_what_people_wrote(&place, aside.path())?;
             fs::write(aside.path().join(CaseRecord::FILE), record.encoded())?;
             #[cfg(unix)]
             make_ordinary(aside.path(), &self.folder)?;
@@ -193,6 +194,29 @@ impl Output {
         let conditions = about.conditions();
         write_tables(&self.folder, inputs.collect(), (conditions, drift), about)
     }
+}
+
+/// Copies what people wrote beside the results of a case to the new results: marked
+/// landmarks, ticks, the decision. Each carries the checksum of its scans.
+fn keep_what_people_wrote(place: &Path, aside: &Path) -> std::io::Result<()> {
+    let is_by_hand = |name: &str| {
+        let is_toml = name.ends_with(".toml");
+        is_toml
+            && ["decision", "done", "landmarks"]
+                .iter()
+                .any(|by| name.starts_with(by))
+    };
+    let entries = match fs::read_dir(place) {
+        Err(error) if error.kind() == ErrorKind::NotFound => return Ok(()),
+        entries => entries?,
+    };
+    for entry in entries {
+        let entry = entry?;
+        if is_by_hand(&entry.file_name().to_string_lossy()) {
+            fs::copy(entry.path(), aside.join(entry.file_name()))?;
+        }
+    }
+    Ok(())
 }
 
 fn write(path: &Path, bytes: &[u8]) -> Result<(), BatchError> {
@@ -257,6 +281,9 @@ fn write_inputs(folder: &Path, cases: &[(&Path, Input)]) -> Result<(), BatchErro
 }
 
 /// The rows of a folder's `inputs.csv`.
+///
+/// # Errors
+/// When there is none, or it cannot be read.
 pub fn read_inputs(folder: &Path) -> Result<Vec<Input>, BatchError> {
     let unfinished = |_| BatchError::Unfinished(folder.to_owned());
     let mut reader = csv::Reader::from_path(folder.join(INPUTS)).map_err(unfinished)?;
@@ -296,6 +323,27 @@ fn make_ordinary(folder: &Path, like: &Path) -> std::io::Result<()> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn what_people_wrote_stays_when_a_case_is_checked_again() {
+        let folder = tempfile::tempdir().unwrap();
+        let [old, new] = ["old", "new"].map(|name| folder.path().join(name));
+        fs::create_dir_all(&new).unwrap();
+        keep_what_people_wrote(&old, &new).unwrap();
+        fs::create_dir_all(&old).unwrap();
+        let by_hand = [
+            "decision.toml",
+            "done.toml",
+            "landmarks-maxillary-wash.toml",
+        ];
+        for name in by_hand.iter().chain(&["result.json", "sheet.html"]) {
+            fs::write(old.join(name), name).unwrap();
+        }
+        keep_what_people_wrote(&old, &new).unwrap();
+        let kept = fs::read_dir(&new).unwrap().count();
+        let is_same = |name: &&str| fs::read_to_string(new.join(name)).unwrap() == **name;
+        assert!(kept == by_hand.len() && by_hand.iter().all(is_same));
+    }
 
     #[test]
     fn the_way_leads_from_one_folder_to_the_other() {

@@ -42,10 +42,11 @@ mod text;
 pub use files::MapError;
 pub use files::WriteError;
 pub use files::figured_mesh::{FiguredMesh, ReadSurfaceError, read_surface};
+pub use files::head::{ImpressionHead, ResultHead, ScanHead, read_head};
 pub use files::json::{json_line, json_text, schema_of, schema_text};
 pub use files::outputs::{
     RESULT_FILE, ReadResultError, default_folder, folder_without_case, read_result, result_json,
-    write_all,
+    write_all, write_all_watched,
 };
 pub use files::repeats::write_repeats;
 pub use page::control_page;
@@ -73,6 +74,7 @@ pub mod words {
     pub use crate::text::headline::what_to_do;
     pub use crate::text::measured::finding_figure;
     pub use crate::text::words::{
-        cause_word, exit_status, finding_place, impression_name, severity_word, verdict_word,
+        cause_word, exit_status, finding_place, impression_name, severity_word, side_word,
+        verdict_word,
     };
 }

@@ -1,24 +1,24 @@
 //! The desk on the screen.
 
-use super::panels::{PANEL, set_style};
+use super::panels::{pressing, settled};
 use crate::desk::Desk;
 use check::proposal::{Role, Surety, file_name};
 use kiss3d::egui::{
-    Align2, Area, Button, Color32, ComboBox, Context, Frame, Grid, Id, Margin, Pos2, RichText,
-    ScrollArea, TextEdit, Ui, Vec2,
+    Align2, Area, Button, ComboBox, Context, Frame, Grid, Id, Margin, Pos2, RichText, ScrollArea,
+    TextEdit, Ui, Vec2,
 };
 
 const CAUTION: &str = "An aid to inspection, not a medical device; the licensed clinician decides. \
     Nothing leaves this computer. Give each case a pseudonym, never a name.";
-/// What waits for an answer.
-const OPEN: Color32 = Color32::from_rgb(253, 231, 37);
-/// What was seen or stated.
-const SETTLED: Color32 = Color32::from_rgb(122, 209, 181);
 
 /// What the desk asks for.
 pub enum Wish {
     /// A dialog that chooses scans.
     Choose,
+    /// A dialog that chooses a folder of cases.
+    ChooseFolder,
+    /// Back to the list of cases.
+    List,
     /// Nothing on the desk.
     Clear,
     /// What a scan is.
@@ -28,19 +28,22 @@ pub enum Wish {
 }
 
 /// Draws the desk; gives what was asked for.
-pub fn draw(ctx: &Context, desk: &mut Desk, text_size: f64) -> Vec<Wish> {
-    set_style(ctx, text_size);
+pub fn draw(ctx: &Context, desk: &mut Desk, has_list: bool) -> Vec<Wish> {
     let mut wishes = Vec::new();
     let window = ctx.content_rect();
     Area::new(Id::new("desk"))
+        .fade_in(false)
         .fixed_pos(Pos2::ZERO)
         .show(ctx, |ui| {
             Frame::NONE
-                .fill(PANEL)
+                .fill(ui.visuals().panel_fill)
                 .inner_margin(Margin::same(24))
                 .show(ui, |ui| {
                     ui.set_width(window.width() - 48.0);
                     ui.set_height(window.height() - 48.0);
+                    if has_list && ui.button("List of cases (Esc)").clicked() {
+                        wishes.push(Wish::List);
+                    }
                     if desk.is_empty() {
                         empty(ui, &desk.notice, &mut wishes);
                     } else {
@@ -52,18 +55,18 @@ pub fn draw(ctx: &Context, desk: &mut Desk, text_size: f64) -> Vec<Wish> {
 }
 
 /// Shows how a check goes on, with a way to stop it; whether that was asked for.
-pub fn checking(ctx: &Context, text_size: f64, step: &str) -> bool {
-    set_style(ctx, text_size);
+pub fn checking(ctx: &Context, step: &str) -> bool {
     let mut stop = false;
     Area::new(Id::new("checking"))
+        .fade_in(false)
         .anchor(Align2::CENTER_CENTER, Vec2::ZERO)
         .show(ctx, |ui| {
             ui.vertical_centered(|ui| {
-                ui.label(RichText::new("Checking the case").heading());
+                ui.label(RichText::new("Opening the case").heading());
                 ui.add_space(6.0);
                 ui.label(format!("{step} …"));
                 ui.add_space(14.0);
-                stop = ui.button("Cancel").clicked();
+                stop = ui.button("Cancel (Esc)").clicked();
             });
         });
     stop
@@ -77,20 +80,30 @@ fn empty(ui: &mut Ui, notice: &str, wishes: &mut Vec<Wish>) {
         ui.add_space(8.0);
         ui.label(
             "STL, PLY or OBJ: the impressions of one case, the scans of their empty trays, the \
-             jaw-relation record.\nA folder, a case file or a result folder can be dropped, too.",
+             jaw-relation record.\nA case file or a result folder can be dropped, too, and a \
+             folder of cases, which becomes a list.",
         );
         ui.add_space(16.0);
         choose(ui, wishes);
         ui.add_space(16.0);
-        ui.label(RichText::new(notice).color(OPEN));
+        ui.label(RichText::new(notice).color(pressing(ui.visuals())));
         ui.add_space(height * 0.2);
         ui.label(RichText::new(CAUTION).small());
     });
 }
 
 fn choose(ui: &mut Ui, wishes: &mut Vec<Wish>) {
-    if ui.button("Choose scans …").clicked() {
-        wishes.push(Wish::Choose);
+    for (name, key, wish) in [
+        ("Choose scans …", "Ctrl O", Wish::Choose),
+        (
+            "Choose a folder of cases …",
+            "Ctrl Shift O",
+            Wish::ChooseFolder,
+        ),
+    ] {
+        if ui.button(name).on_hover_text(key).clicked() {
+            wishes.push(wish);
+        }
     }
 }
 
@@ -133,12 +146,12 @@ fn filled(ui: &mut Ui, desk: &mut Desk, wishes: &mut Vec<Wish>) {
         if ui.button("Clear the desk").clicked() {
             wishes.push(Wish::Clear);
         }
-        ui.label(RichText::new(waits_for.unwrap_or_default()).color(OPEN));
+        ui.label(RichText::new(waits_for.unwrap_or_default()).color(pressing(ui.visuals())));
     });
     ui.add_space(8.0);
     // Below the buttons, which stay where they are when a question is answered.
     questions(ui, desk);
-    ui.label(RichText::new(&desk.notice).color(OPEN));
+    ui.label(RichText::new(&desk.notice).color(pressing(ui.visuals())));
     ui.label(RichText::new(CAUTION).small());
 }
 
@@ -173,9 +186,9 @@ fn rows(ui: &mut Ui, desk: &Desk, wishes: &mut Vec<Wish>) {
                         }
                     });
                 let colour = if placed.surety == Surety::Open {
-                    OPEN
+                    pressing(ui.visuals())
                 } else {
-                    SETTLED
+                    settled(ui.visuals())
                 };
                 ui.label(RichText::new(placed.surety.to_string()).color(colour));
                 let remarks = placed.remarks.iter().map(String::as_str);
@@ -193,7 +206,7 @@ fn questions(ui: &mut Ui, desk: &Desk) {
         return;
     };
     for question in proposal.questions.iter().take(3) {
-        ui.label(RichText::new(&question.text).color(OPEN));
+        ui.label(RichText::new(&question.text).color(pressing(ui.visuals())));
     }
     if proposal.questions.len() > 3 {
         ui.label(format!("and {} more", proposal.questions.len() - 3));

@@ -43,7 +43,10 @@ pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
         Key::L => Command::Mark,
         Key::PageDown | Key::N => Command::NextLandmark(1),
         Key::PageUp => Command::NextLandmark(-1),
+        Key::Z if control && shift => Command::Redo,
+        Key::Y if control => Command::Redo,
         Key::U => Command::Undo,
+        Key::Z if control => Command::Undo,
         Key::K => Command::PickMiddle,
         Key::X => Command::Section,
         Key::Left => Command::MoveSection(-0.5),
@@ -62,7 +65,7 @@ pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
 }
 
 /// What the help says: keys, and what they do.
-pub const HELP: [(&str, &str); 24] = [
+pub const HELP: [(&str, &str); 28] = [
     ("Up, Down", "choose a finding"),
     ("Enter", "fly to it"),
     ("Space", "mark it as done, or not done"),
@@ -87,10 +90,23 @@ pub const HELP: [(&str, &str); 24] = [
     ("D", "distance between two clicks"),
     ("L", "mark landmarks by clicks"),
     ("N or Page Down, Page Up", "next, previous landmark"),
-    ("U", "take the last mark back"),
+    (
+        "Ctrl Z or U; Ctrl Y",
+        "take a mark or tick back; make it again",
+    ),
     ("K", "click the middle of the picture"),
     ("X; Left, Right; [ and ]", "section plane; move; turn"),
-    ("S; R", "save a screenshot; check the case again"),
-    ("Ctrl + and -", "larger, smaller text"),
-    ("H or F1; Esc; Ctrl Q", "this help; leave; close the window"),
+    ("S; R or F5", "save a screenshot; check the case again"),
+    ("F2, F3, F4", "open the sheet, the return note, the report"),
+    ("F6, F7, F8", "decide: returned, worked from, waiting for"),
+    ("Page Up, Page Down", "previous, next case of the list"),
+    (
+        "Ctrl O; Ctrl Shift O",
+        "choose scans; choose a folder of cases",
+    ),
+    ("Ctrl + and -; F9", "larger, smaller text; light or dark"),
+    (
+        "H or F1; Esc; Ctrl Q",
+        "this help; leave, back to the list; close",
+    ),
 ];

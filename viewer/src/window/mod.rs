@@ -2,12 +2,16 @@
 //! and mouse ask for. It draws only when something changed.
 
 mod camera;
+mod decide;
 mod desk;
 mod drawing;
 mod keys;
+mod loading;
 mod material;
 mod overlay;
 mod panels;
+mod queue;
+mod queueing;
 mod scene;
 
 pub use panels::canvas;
@@ -15,7 +19,8 @@ pub use panels::canvas;
 use crate::app::App;
 use crate::command::Command;
 use crate::desk::{Desk, Dropped};
-use crate::opened::{OpenError, Opened, open_unless};
+use crate::opened::Opened;
+use crate::queue::found::holds_cases;
 use crate::settings::Settings;
 use crate::view::Canvas;
 use arguments::Source;
@@ -24,14 +29,13 @@ use kiss3d::context::Context;
 use kiss3d::event::{Action, Key, Modifiers, MouseButton, WindowEvent};
 use kiss3d::post_processing::Tonemap;
 use kiss3d::window::{CanvasSetup, NumSamples, Window};
+use loading::Loading;
 use nalgebra::Point2;
+use queueing::{Dialog, From, Queue};
 use scene::Scene;
 use std::io::Write;
 use std::panic::{AssertUnwindSafe, catch_unwind, set_hook, take_hook};
 use std::path::PathBuf;
-use std::sync::Arc;
-use std::sync::atomic::{AtomicBool, Ordering};
-use std::sync::mpsc::{Receiver, channel};
 use std::time::{Duration, Instant};
 use thiserror::Error;
 
@@ -144,66 +148,37 @@ fn smooth(window: &mut Window) {
     }
     window.set_tonemap(Tonemap::None);
     window.set_shadows_enabled(false);
-    let background = BACKGROUND.map(|c| (f32::from(c) / 255.0).powf(2.2));
-    window.set_background_color(kiss3d::color::Color::new(
-        background[0],
-        background[1],
-        background[2],
-        1.0,
-    ));
     window.rebind_close_key(None);
 }
 
-/// Behind everything.
-const BACKGROUND: [u8; 3] = [30, 33, 38];
-
-/// A case on its way.
-struct Loading {
-    steps: Receiver<Step>,
-    /// The last step that was told.
-    last: String,
-    /// Set when nobody waits for it any more.
-    cancelled: Arc<AtomicBool>,
-    /// Whether it was started from the desk, to which it can go back.
-    from_desk: bool,
-}
-
-enum Step {
-    At(String),
-    Done(Box<Result<Opened, OpenError>>),
-}
-
-impl Loading {
-    fn start(source: Source) -> Self {
-        let (tell, steps) = channel();
-        let cancelled = Arc::new(AtomicBool::new(false));
-        let is_over = Arc::clone(&cancelled);
-        std::thread::spawn(move || {
-            let progress = tell.clone();
-            let progress = std::sync::Mutex::new(progress);
-            let told = |step| {
-                if let Ok(tell) = progress.lock() {
-                    let _ = tell.send(Step::At(step));
-                }
-            };
-            let opened = open_unless(&source, &told, &|| is_over.load(Ordering::Relaxed));
-            let _ = tell.send(Step::Done(Box::new(opened)));
-        });
-        Self {
-            steps,
-            last: "opening".to_owned(),
-            cancelled,
-            from_desk: false,
-        }
-    }
+/// Colours what lies behind everything.
+fn set_background(window: &mut Window, is_dark: bool) {
+    let background: [u8; 3] = match is_dark {
+        true => [30, 33, 38],
+        false => [214, 216, 218],
+    };
+    let [r, g, b] = background.map(|c| (f32::from(c) / 255.0).powf(2.2));
+    window.set_background_color(kiss3d::color::Color::new(r, g, b, 1.0));
 }
 
 /// What stands in the window.
 enum Content {
     Desk,
+    List,
     Loading(Loading),
     Failed(String),
     Case(Box<App>, Box<Scene>),
+}
+
+/// What was asked for by mouse.
+#[derive(Default)]
+struct Asked {
+    desk: Vec<desk::Wish>,
+    list: Vec<queue::Wish>,
+    panels: Vec<panels::Wish>,
+    bar: Vec<decide::Wish>,
+    reply: Option<decide::Reply>,
+    cancel: bool,
 }
 
 struct Running {
@@ -211,6 +186,18 @@ struct Running {
     content: Content,
     /// Scans that were dropped on the window.
     desk: Desk,
+    /// The cases of a folder, where one was opened.
+    queue: Option<Queue>,
+    /// Where what is shown was opened from.
+    from: From,
+    /// The decision that is being written.
+    dialog: Option<Dialog>,
+    /// Initials of the last decision.
+    initials: String,
+    /// The acceptance limits that the window was started with.
+    protocol: Option<PathBuf>,
+    /// The unit of scans that it was started with.
+    unit: Option<mesh::Unit>,
     settings: Settings,
     options: Options,
     scene: kiss3d::scene::SceneNode3d,
@@ -229,11 +216,18 @@ struct Running {
 }
 
 impl Running {
-    fn new(window: Window, content: Content, settings: Settings, options: Options) -> Self {
+    fn new(mut window: Window, content: Content, settings: Settings, options: Options) -> Self {
+        set_background(&mut window, settings.dark);
         Self {
             window,
             content,
             desk: Desk::default(),
+            queue: None,
+            from: From::CommandLine,
+            dialog: None,
+            initials: String::new(),
+            protocol: options.source.as_ref().and_then(|s| s.protocol.clone()),
+            unit: options.source.as_ref().and_then(|s| s.unit),
             settings,
             options,
             scene: kiss3d::scene::SceneNode3d::empty(),
@@ -255,6 +249,7 @@ impl Running {
             self.window.canvas_mut().poll_events();
             self.take_events();
             self.take_steps();
+            self.take_news();
             self.take_dropped();
             let since = self.last.elapsed();
             self.last = Instant::now();
@@ -290,8 +285,9 @@ impl Running {
 
     fn take_events(&mut self) {
         let events: Vec<WindowEvent> = self.window.events().iter().map(|e| e.value).collect();
-        // Lists on the desk unfold over several frames.
-        let due = if matches!(self.content, Content::Desk) {
+        // Lists unfold, and texts are written, over several frames.
+        let unfolds = matches!(self.content, Content::Desk | Content::List);
+        let due = if unfolds || self.dialog.is_some() {
             24
         } else {
             2
@@ -350,11 +346,40 @@ impl Running {
     }
 
     fn press(&mut self, key: Key, modifiers: Modifiers) {
+        let control = modifiers.contains(Modifiers::Control);
+        let shift = modifiers.contains(Modifiers::Shift);
         match key {
-            Key::Q if modifiers.contains(Modifiers::Control) => self.closing = true,
-            _ if matches!(self.content, Content::Desk) => {}
-            Key::S => self.screenshot = true,
-            Key::R => self.check_again(),
+            Key::Q if control => self.closing = true,
+            // Its keys and letters are taken in their order as it is drawn.
+            _ if self.dialog.is_some() => {}
+            Key::F9 => {
+                self.settings.dark = !self.settings.dark;
+                set_background(&mut self.window, self.settings.dark);
+            }
+            Key::O if control && shift => self.choose_folder(),
+            Key::O if control => self.choose_scans(),
+            _ => match self.content {
+                Content::Desk if key == Key::Escape && self.queue.is_some() => self.show_list(),
+                Content::Loading(_) if key == Key::Escape => self.cancel(),
+                Content::Desk | Content::Loading(_) => {}
+                Content::List if key == Key::F5 => self.serve_list(queue::Wish::ReadAgain),
+                // Its other keys are taken in their order as it is drawn.
+                Content::List => {
+                    self.press_for_result(key);
+                }
+                Content::Failed(_) | Content::Case(..) => self.press_on_case(key, modifiers),
+            },
+        }
+    }
+
+    /// What a key asks for over an impression, or where there is none to see.
+    fn press_on_case(&mut self, key: Key, modifiers: Modifiers) {
+        if self.press_for_result(key) || self.press_on_walk(key) {
+            return;
+        }
+        match key {
+            Key::S if !modifiers.contains(Modifiers::Control) => self.screenshot = true,
+            Key::R | Key::F5 => self.check_again(),
             _ => {
                 if let Some(command) = keys::command(key, modifiers) {
                     self.ask(command);
@@ -378,6 +403,15 @@ impl Running {
                 "to check again, open the case file or the scan instead of its result".to_owned();
             return;
         }
+        if let Content::Case(app, _) = &mut self.content
+            && self.protocol.is_none()
+            && !app.opened.result.protocol.changed.is_empty()
+        {
+            app.notice = "this result was judged by limits of your own; to check it again by \
+                          them, start the window with --protocol FILE"
+                .to_owned();
+            return;
+        }
         let Some(source) = &mut self.options.source else {
             return;
         };
@@ -398,84 +432,84 @@ impl Running {
     }
 
     fn put_on_desk(&mut self, paths: &[PathBuf]) {
-        self.stop();
+        if let [folder] = paths
+            && holds_cases(folder)
+        {
+            self.open_list(folder);
+            return;
+        }
         match self.desk.take(paths) {
-            Dropped::Scans => self.content = Content::Desk,
-            Dropped::Open(path) => self.load(Source::of(&path)),
+            Dropped::Scans => {
+                self.due = 24;
+                self.content = Content::Desk;
+            }
+            Dropped::Open(path) => self.load(self.source_of(&path), From::Desk),
         }
     }
 
-    /// Opens something in the background, with a way back to the desk.
-    fn load(&mut self, source: Source) {
-        self.options.source = Some(source.clone());
-        self.content = Content::Loading(Loading {
-            from_desk: true,
-            ..Loading::start(source)
-        });
-    }
-
-    /// Leaves what is being checked.
-    fn stop(&mut self) {
-        if let Content::Loading(loading) = &self.content {
-            loading.cancelled.store(true, Ordering::Relaxed);
+    /// Leaves what is being checked, which ends by itself.
+    fn cancel(&mut self) {
+        match self.from {
+            From::List => self.show_list(),
+            From::Desk | From::CommandLine => self.content = Content::Desk,
         }
+        self.due = 24;
     }
 
     fn serve_desk(&mut self, wish: desk::Wish) {
         match wish {
             desk::Wish::Clear => self.desk.clear(),
             desk::Wish::State(scan, role) => self.desk.state(scan, role),
-            desk::Wish::Choose => {
-                let dialog = rfd::FileDialog::new().add_filter("Scans", &["stl", "ply", "obj"]);
-                if let Some(paths) = dialog.pick_files() {
-                    self.put_on_desk(&paths);
-                }
-            }
+            desk::Wish::Choose => self.choose_scans(),
+            desk::Wish::ChooseFolder => self.choose_folder(),
+            desk::Wish::List => self.show_list(),
             desk::Wish::Check => match self.desk.case_file() {
-                Ok([file, out]) => self.load(Source {
-                    out: Some(out),
-                    ..Source::of(&file)
-                }),
+                Ok([file, out]) => {
+                    let source = Source {
+                        out: Some(out),
+                        ..self.source_of(&file)
+                    };
+                    self.load(source, From::Desk);
+                }
                 Err(why) => self.desk.notice = why,
             },
         }
     }
 
-    /// Takes what the loading thread has told.
+    /// Takes what the loading thread has reported.
     fn take_steps(&mut self) {
         let Content::Loading(loading) = &mut self.content else {
             return;
         };
-        let mut done = None;
-        while let Ok(step) = loading.steps.try_recv() {
+        let (is_news, done) = loading.take();
+        if is_news {
             self.due = 2;
-            match step {
-                Step::At(step) => loading.last = step,
-                Step::Done(opened) => done = Some(opened),
-            }
         }
-        match done.map(|opened| *opened) {
+        match done {
             None => {}
             Some(Err(refused)) => {
                 let text = refused.to_string();
                 self.window.set_title(&format!("archproof: {text}"));
                 self.content = Content::Failed(text);
             }
-            Some(Ok(opened)) => {
-                self.options.say("case read");
-                let mut app = App::new(opened, self.canvas());
-                app.text_size = self.settings.text_size;
-                app.canvas = self.canvas();
-                app.act(Command::Whole);
-                app.pass(f64::INFINITY);
-                self.window.set_title(&app.title());
-                self.scene = kiss3d::scene::SceneNode3d::empty();
-                self.drawing = DrawingView::default();
-                let scene = Scene::new(&mut self.scene, &app);
-                self.content = Content::Case(Box::new(app), Box::new(scene));
-                self.options.say("scene made");
-            }
+            Some(Ok(opened)) => self.show_case(opened),
         }
+    }
+
+    fn show_case(&mut self, opened: Opened) {
+        self.options.say("case read");
+        self.note_result(opened.folder.clone());
+        let mut app = App::new(opened, self.canvas());
+        app.text_size = self.settings.text_size;
+        app.canvas = self.canvas();
+        app.act(Command::Whole);
+        app.pass(f64::INFINITY);
+        self.window.set_title(&app.title());
+        self.scene = kiss3d::scene::SceneNode3d::empty();
+        self.drawing = DrawingView::default();
+        let scene = Scene::new(&mut self.scene, &app);
+        self.content = Content::Case(Box::new(app), Box::new(scene));
+        self.options.say("scene made");
     }
 
     fn text_size(&self) -> f64 {
@@ -496,65 +530,22 @@ impl Running {
 
     async fn draw(&mut self) -> bool {
         let begun = Instant::now();
-        let text_size = self.text_size();
-        let canvas = self.canvas();
-        let scale = self.window.scale_factor();
         let size = self.window.size();
-        let mut camera = camera::FlatCamera {
-            half_mm: [1.0, 1.0],
-        };
-        let mut asked = Vec::new();
-        let mut of_desk = Vec::new();
-        let mut cancel = false;
-        match &mut self.content {
-            Content::Desk => {
-                let desk = &mut self.desk;
-                self.window
-                    .draw_ui(|ctx| of_desk = desk::draw(ctx, desk, text_size));
-            }
-            Content::Loading(loading) if loading.from_desk => {
-                let step = &loading.last;
-                self.window
-                    .draw_ui(|ctx| cancel = desk::checking(ctx, text_size, step));
-            }
-            Content::Loading(loading) => {
-                let text = format!("{} …", loading.last);
-                self.window
-                    .draw_ui(|ctx| panels::message(ctx, text_size, &text));
-            }
-            Content::Failed(text) => {
-                let text = format!("{text}\n\nR tries again, Ctrl Q closes the window.");
-                self.window
-                    .draw_ui(|ctx| panels::message(ctx, text_size, &text));
-            }
-            Content::Case(app, scene) => {
-                app.canvas = canvas;
-                app.hover = app.at(&self.pointer).filter(|_| self.held.is_none());
-                let mm = app.view.mm_per_pixel(&canvas);
-                camera.half_mm = [size.x, size.y].map(|px| (f64::from(px) * mm / 2.0) as f32);
-                if let Some(refused) = self.drawing.choose(app) {
-                    app.notice = refused;
-                }
-                scene.update(&mut self.window, app);
-                let drawing = &mut self.drawing;
-                let taken = drawing.size(app).filter(|_| !app.enlarged);
-                self.window.draw_ui(|ctx| {
-                    panels::set_style(ctx, text_size);
-                    overlay::draw(ctx, app, scale, text_size, taken.map(|size| size[0]));
-                    asked = panels::draw(ctx, app, scale, text_size);
-                    asked.extend(drawing.draw(ctx, app, scale));
-                });
-            }
-        }
+        let (asked, mut camera) = self.draw_content();
         let going_on = self.window.render_3d(&mut self.scene, &mut camera).await;
+        let scale = self.window.scale_factor();
         self.settings.width = (f64::from(size.x) / scale) as u32;
         self.settings.height = (f64::from(size.y) / scale) as u32;
-        self.serve(asked, of_desk, cancel);
+        self.serve(asked);
         self.frames.push(begun.elapsed());
-        if !self.first_shown && matches!(self.content, Content::Case(..)) {
+        if !self.first_shown && matches!(self.content, Content::Case(..) | Content::List) {
             self.first_shown = true;
             self.frames.clear();
-            self.options.say("first frame of the case");
+            let what = match self.content {
+                Content::List => "first frame of the list",
+                _ => "first frame of the case",
+            };
+            self.options.say(what);
         }
         if self.screenshot && self.due == 0 {
             self.screenshot = false;
@@ -565,24 +556,102 @@ impl Running {
         going_on
     }
 
-    /// Does what was asked for by mouse.
-    fn serve(&mut self, asked: Vec<panels::Wish>, of_desk: Vec<desk::Wish>, cancel: bool) {
-        if cancel {
-            self.due = 2;
-            self.stop();
-            self.content = Content::Desk;
+    /// Draws what stands in the window; gives what was asked for by mouse.
+    fn draw_content(&mut self) -> (Asked, camera::FlatCamera) {
+        let text_size = self.text_size();
+        let canvas = self.canvas();
+        let scale = self.window.scale_factor();
+        let size = self.window.size();
+        let mut half_mm = [1.0, 1.0];
+        let mut asked = Asked::default();
+        let is_dark = self.settings.dark;
+        self.window
+            .draw_ui(|ctx| panels::set_style(ctx, text_size, is_dark));
+        let turn = self.is_on_walk().then(|| self.queue.as_ref()?.list.turn());
+        match &mut self.content {
+            Content::Desk => {
+                let desk = &mut self.desk;
+                let has_list = self.queue.is_some();
+                self.window
+                    .draw_ui(|ctx| asked.desk = desk::draw(ctx, desk, has_list));
+            }
+            Content::List => {
+                if let Some(Queue { list, view, .. }) = &mut self.queue {
+                    let has_keyboard = self.dialog.is_none();
+                    self.window.draw_ui(|ctx| {
+                        asked.list = queue::draw(ctx, list, view, text_size, has_keyboard);
+                    });
+                }
+            }
+            Content::Loading(loading) => {
+                let step = &loading.last;
+                self.window
+                    .draw_ui(|ctx| asked.cancel = desk::checking(ctx, step));
+            }
+            Content::Failed(text) => {
+                let text =
+                    format!("{text}\n\nR tries again, Esc goes back, Ctrl Q closes the window.");
+                self.window.draw_ui(|ctx| panels::message(ctx, &text));
+            }
+            Content::Case(app, scene) => {
+                app.canvas = canvas;
+                app.hover = app.at(&self.pointer).filter(|_| self.held.is_none());
+                let mm = app.view.mm_per_pixel(&canvas);
+                half_mm = [size.x, size.y].map(|px| (f64::from(px) * mm / 2.0) as f32);
+                if let Some(refused) = self.drawing.choose(app) {
+                    app.notice = refused;
+                }
+                scene.update(&mut self.window, app);
+                let drawing = &mut self.drawing;
+                let taken = drawing.size(app).filter(|_| !app.enlarged);
+                let takes_keys = self.dialog.is_none();
+                self.window.draw_ui(|ctx| {
+                    overlay::draw(ctx, app, scale, text_size, taken.map(|size| size[0]));
+                    asked.panels = panels::draw(ctx, app, scale, text_size);
+                    asked.panels.extend(drawing.draw(ctx, app, scale));
+                    asked.bar = decide::bar(ctx, app, turn.flatten(), (scale, text_size));
+                    if takes_keys {
+                        panels::take_keys(ctx);
+                    }
+                });
+            }
         }
-        for wish in of_desk {
+        if let Some(Dialog { deciding, focus }) = &mut self.dialog {
+            let focus = focus.take();
+            self.window.draw_ui(|ctx| {
+                asked.reply = decide::dialog(ctx, deciding, focus, text_size);
+            });
+        }
+        (asked, camera::FlatCamera { half_mm })
+    }
+
+    /// Does what was asked for by mouse.
+    fn serve(&mut self, asked: Asked) {
+        if asked.cancel {
+            self.cancel();
+        }
+        for wish in asked.desk {
             self.due = 3;
             self.serve_desk(wish);
         }
-        for wish in asked {
+        for wish in asked.list {
+            self.due = self.due.max(3);
+            self.serve_list(wish);
+        }
+        for wish in asked.panels {
             self.due = 2;
             match wish {
                 panels::Wish::Do(command) => self.ask(command),
                 panels::Wish::Screenshot => self.screenshot = true,
                 panels::Wish::CheckAgain => self.check_again(),
             }
+        }
+        for wish in asked.bar {
+            self.due = 2;
+            self.serve_bar(wish);
+        }
+        if let Some(reply) = asked.reply {
+            self.answer_dialog(reply);
         }
     }
 

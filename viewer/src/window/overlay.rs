@@ -100,6 +100,12 @@ impl Pen {
             (Vec2::new(-near, -step), Align2::RIGHT_CENTER),
             (Vec2::new(near, -2.0 * step), Align2::LEFT_CENTER),
             (Vec2::new(near, 2.0 * step), Align2::LEFT_CENTER),
+            (Vec2::new(-near, -step), Align2::RIGHT_CENTER),
+            (Vec2::new(-near, -2.0 * step), Align2::RIGHT_CENTER),
+            (Vec2::new(near, -3.0 * step), Align2::LEFT_CENTER),
+            (Vec2::new(-near, -3.0 * step), Align2::RIGHT_CENTER),
+            (Vec2::new(near, -4.0 * step), Align2::LEFT_CENTER),
+            (Vec2::new(-near, -4.0 * step), Align2::RIGHT_CENTER),
         ];
         let covers = |&(off, anchor): &(Vec2, Align2)| {
             let ground = self.ground(dot + off, anchor, text, bounds);

@@ -1,5 +1,6 @@
 //! The list of findings, what is said of the chosen one, help and cautions.
 
+use super::decide::BAR;
 use super::keys::HELP;
 use crate::app::{App, Mode};
 use crate::command::{Command, Layer};
@@ -15,7 +16,7 @@ use std::collections::BTreeMap;
 
 /// Behind text over the impression.
 pub const GROUND: Color32 = Color32::from_rgba_premultiplied(12, 13, 15, 215);
-/// Behind panels.
+/// Behind drawings over the impression.
 pub const PANEL: Color32 = Color32::from_rgb(38, 41, 47);
 
 /// Width of the list, points at text size 1.
@@ -44,18 +45,55 @@ pub fn canvas(width: f64, height: f64, scale: f64) -> Canvas {
     let left = (LIST * scale).min(width / 2.0);
     Canvas {
         left,
-        top: 0.0,
+        top: BAR * scale,
         width: width - left,
-        height: (height - FOOT * scale).max(1.0),
+        height: (height - (BAR + FOOT) * scale).max(1.0),
     }
 }
 
-/// Sizes of text and spaces.
-pub fn set_style(ctx: &Context, text_size: f64) {
+/// What waits for a person.
+pub fn pressing(visuals: &Visuals) -> Color32 {
+    match visuals.dark_mode {
+        true => Color32::from_rgb(253, 231, 37),
+        false => Color32::from_rgb(158, 52, 0),
+    }
+}
+
+/// What is settled.
+pub fn settled(visuals: &Visuals) -> Color32 {
+    match visuals.dark_mode {
+        true => Color32::from_rgb(122, 209, 181),
+        false => Color32::from_rgb(0, 96, 80),
+    }
+}
+
+/// The dress of the window, light as paper or dark.
+fn visuals(is_dark: bool) -> Visuals {
+    if is_dark {
+        return Visuals {
+            override_text_color: Some(Color32::from_gray(235)),
+            panel_fill: Color32::from_rgb(38, 41, 47),
+            window_fill: Color32::from_rgb(20, 22, 26),
+            faint_bg_color: Color32::from_rgb(44, 47, 54),
+            ..Visuals::dark()
+        };
+    }
+    Visuals {
+        override_text_color: Some(Color32::from_gray(20)),
+        panel_fill: Color32::from_rgb(246, 245, 241),
+        window_fill: Color32::from_rgb(255, 255, 252),
+        faint_bg_color: Color32::from_rgb(236, 235, 230),
+        // Of text fields.
+        extreme_bg_color: Color32::from_rgb(226, 225, 219),
+        ..Visuals::light()
+    }
+}
+
+/// Colours, and sizes of text and spaces.
+pub fn set_style(ctx: &Context, text_size: f64, is_dark: bool) {
     let size = text_size as f32;
     ctx.all_styles_mut(|style| {
-        style.visuals = Visuals::dark();
-        style.visuals.override_text_color = Some(Color32::from_gray(235));
+        style.visuals = visuals(is_dark);
         for (kind, points) in [
             (TextStyle::Small, 12.0),
             (TextStyle::Body, 14.0),
@@ -73,10 +111,10 @@ pub fn set_style(ctx: &Context, text_size: f64) {
 }
 
 /// A line or two in the middle of an otherwise empty window.
-pub fn message(ctx: &Context, text_size: f64, text: &str) {
-    set_style(ctx, text_size);
+pub fn message(ctx: &Context, text: &str) {
     let width = ctx.content_rect().width() * 0.7;
     Area::new(Id::new("message"))
+        .fade_in(false)
         .anchor(Align2::CENTER_CENTER, Vec2::ZERO)
         .show(ctx, |ui| {
             ui.set_max_width(width);
@@ -90,13 +128,14 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
     let mut wishes = Vec::new();
     let left = (app.canvas.left / scale) as f32;
     let window = ctx.content_rect();
-    let foot = window.height() - (app.canvas.height / scale) as f32;
+    let foot = window.height() - ((app.canvas.top + app.canvas.height) / scale) as f32;
     Area::new(Id::new("list"))
+        .fade_in(false)
         .fixed_pos(Pos2::ZERO)
         .order(Order::Middle)
         .show(ctx, |ui| {
             Frame::NONE
-                .fill(PANEL)
+                .fill(ui.visuals().panel_fill)
                 .inner_margin(Margin::same(8))
                 .show(ui, |ui| {
                     ui.set_width(left - 16.0);
@@ -106,11 +145,12 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
                 });
         });
     Area::new(Id::new("foot"))
+        .fade_in(false)
         .fixed_pos(Pos2::new(left, window.height() - foot))
         .order(Order::Middle)
         .show(ctx, |ui| {
             Frame::NONE
-                .fill(Color32::BLACK)
+                .fill(ui.visuals().faint_bg_color)
                 .inner_margin(Margin::symmetric(8, 2))
                 .show(ui, |ui| {
                     ui.set_width(window.width() - left - 16.0);
@@ -121,13 +161,16 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
     if app.help {
         help(ctx, left);
     }
-    // Keys are the window's own: no button is to answer to Enter or Space.
+    wishes
+}
+
+/// Keys are the window's own: no button is to answer to Enter or Space.
+pub fn take_keys(ctx: &Context) {
     ctx.memory_mut(|memory| {
         if let Some(focused) = memory.focused() {
             memory.surrender_focus(focused);
         }
     });
-    wishes
 }
 
 fn list(ui: &mut Ui, app: &App, size: f32, wishes: &mut Vec<Wish>) {
@@ -301,11 +344,12 @@ fn buttons(ui: &mut Ui, app: &App, wishes: &mut Vec<Wish>) {
 
 fn help(ctx: &Context, left: f32) {
     Area::new(Id::new("help"))
+        .fade_in(false)
         .anchor(Align2::CENTER_CENTER, Vec2::new(left / 2.0, 0.0))
         .order(Order::Foreground)
         .show(ctx, |ui| {
             Frame::NONE
-                .fill(Color32::from_rgb(20, 22, 26))
+                .fill(ui.visuals().window_fill)
                 .inner_margin(Margin::same(16))
                 .show(ui, |ui| {
                     Grid::new("keys").num_columns(2).show(ui, |ui| {

@@ -4,6 +4,7 @@ mod border_table;
 mod coloured_mesh;
 mod cover_map;
 pub(crate) mod figured_mesh;
+pub(crate) mod head;
 pub(crate) mod json;
 mod output;
 pub(crate) mod outputs;

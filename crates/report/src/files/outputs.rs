@@ -93,7 +93,22 @@ pub fn write_all(
     result: &CaseResult,
     folder: &Path,
 ) -> Result<Vec<String>, WriteError> {
-    let outputs = outputs(checked, result)?;
+    write_all_watched(checked, result, folder, &|| {})
+}
+
+/// As [`write_all`]; `look` is called before each file is made. It may unwind, as
+/// when nobody waits for the results any more: nothing was written then.
+///
+/// # Errors
+/// As for [`write_all`].
+pub fn write_all_watched(
+    checked: &CheckedCase,
+    result: &CaseResult,
+    folder: &Path,
+    look: &(dyn Fn() + Sync),
+) -> Result<Vec<String>, WriteError> {
+    let outputs = outputs(checked, result, look)?;
+    look();
     let is_new = !folder.exists();
     let earlier = earlier_files(folder);
     let written = write_together(&outputs, folder);
@@ -136,16 +151,18 @@ fn remove_stale(earlier: &[String], outputs: &[Output], folder: &Path) {
 pub(crate) fn outputs(
     checked: &CheckedCase,
     result: &CaseResult,
+    look: &(dyn Fn() + Sync),
 ) -> Result<Vec<Output>, WriteError> {
     let files: Vec<Output> = result
         .files
         .par_iter()
         .filter_map(|file| {
+            look();
             let bytes = encoded(checked, result, file).transpose()?;
             Some(bytes.map(|bytes| (file.file.clone(), bytes)))
         })
         .collect::<Result<_, WriteError>>()?;
-    let pages = pages(checked, result, &files)?;
+    let pages = pages(checked, result, &files, look)?;
     let json = (RESULT_FILE.to_owned(), result_json(result).into_bytes());
     Ok(files.into_iter().chain(pages).chain([json]).collect())
 }
@@ -155,6 +172,7 @@ fn pages(
     checked: &CheckedCase,
     result: &CaseResult,
     files: &[Output],
+    look: &(dyn Fn() + Sync),
 ) -> Result<Vec<Output>, WriteError> {
     let wanted: Vec<&OutputFile> = (result.files.iter())
         .filter(|file| file.kind.is_page())
@@ -162,11 +180,14 @@ fn pages(
     if wanted.is_empty() {
         return Ok(Vec::new());
     }
+    look();
     let pictures = picture::pictures(checked).map_err(WriteError::Picture)?;
+    look();
     let sheet = sheet::sheet(result, &pictures);
     let note = || sheet::return_note(result, &pictures);
     (wanted.par_iter())
         .map(|file| {
+            look();
             let bytes = match file.kind {
                 FileKind::Sheet => sheet::page(&sheet).into_bytes(),
                 FileKind::SheetPdf => sheet::pdf(&sheet).map_err(WriteError::Picture)?,

@@ -39,7 +39,8 @@ pub(crate) fn stage_words(words: &str) -> String {
 }
 
 /// The word for a side.
-pub(crate) fn side_word(side: Side) -> &'static str {
+#[must_use]
+pub fn side_word(side: Side) -> &'static str {
     match side {
         Side::Right => "patient's right",
         Side::Left => "patient's left",

@@ -1,0 +1,335 @@
+//! The list of cases on the screen.
+
+use super::panels::{pressing, settled};
+use crate::queue::entry::{Entry, State};
+use crate::queue::list::List;
+use crate::queue::papers::Paper;
+use kiss3d::egui::{
+    Align2, Area, Button, Context, Event, FontId, Frame, Id, Key, Margin, Pos2, Rect, RichText,
+    ScrollArea, Sense, TextEdit, TextStyle, TextWrapMode, Ui, Vec2, WidgetInfo, WidgetText,
+    WidgetType,
+};
+
+const KEYS: &str = "Up, Down, Page Up, Page Down: choose · Enter: open · Esc: clear the search · \
+    F2, F3, F4: sheet, return note, report · F5: read again · F6, F7, F8: decide";
+const CAUTION: &str = "An aid to inspection, not a medical device; the licensed clinician decides. \
+    Decisions and notes stay on this computer: write pseudonyms and initials, never names.";
+
+/// What the list asks for.
+pub(super) enum Wish {
+    /// Another case chosen, by its row.
+    Choose(usize),
+    /// The chosen case, opened.
+    Open,
+    /// Only cases with this text.
+    Search(String),
+    /// Only cases of this state.
+    Only(Option<State>),
+    /// The folder read again.
+    ReadAgain,
+    /// Another folder.
+    ChooseFolder,
+    /// The desk, for scans.
+    Desk,
+    /// The case so many rows further.
+    Step(isize),
+    /// A paper of the chosen case.
+    Paper(Paper),
+}
+
+/// How far the list is scrolled, and what is typed.
+#[derive(Default)]
+pub(super) struct ListView {
+    typed: String,
+    offset: f32,
+    height: f32,
+    row: f32,
+    /// Whether the chosen row is to be brought into sight.
+    pub(super) bring: bool,
+    /// Frames in which keys are passed over: the one that led here is among them.
+    deaf: u8,
+}
+
+impl ListView {
+    /// The list comes into sight.
+    pub(super) fn enter(&mut self) {
+        self.bring = true;
+        self.deaf = 2;
+    }
+
+    /// How many rows are in sight.
+    fn rows_in_sight(&self) -> isize {
+        (self.height / self.row.max(1.0)).floor().max(1.0) as isize
+    }
+
+    /// The least scrolling that brings a row into sight.
+    fn offset_of(&self, row: usize) -> f32 {
+        let top = row as f32 * self.row;
+        let lowest = top + self.row - self.height;
+        self.offset.max(lowest).min(top)
+    }
+}
+
+/// Draws the list; gives what was asked for, by mouse and, where it
+/// `has_keyboard`, by keys. Letters go into the search.
+pub(super) fn draw(
+    ctx: &Context,
+    list: &List,
+    view: &mut ListView,
+    text_size: f64,
+    has_keyboard: bool,
+) -> Vec<Wish> {
+    let mut wishes = Vec::new();
+    let window = ctx.content_rect();
+    Area::new(Id::new("cases"))
+        .fade_in(false)
+        .fixed_pos(Pos2::ZERO)
+        .show(ctx, |ui| {
+            Frame::NONE
+                .fill(ui.visuals().panel_fill)
+                .inner_margin(Margin::same(16))
+                .show(ui, |ui| {
+                    ui.set_width(window.width() - 32.0);
+                    ui.set_height(window.height() - 32.0);
+                    head(ui, list, view, has_keyboard, &mut wishes);
+                    if view.deaf > 0 {
+                        view.deaf -= 1;
+                    } else if has_keyboard {
+                        // After the search has taken its letters: Enter opens
+                        // what these have found.
+                        keys(ui, view, &mut wishes);
+                    }
+                    ui.add_space(6.0);
+                    rows(ui, list, view, text_size as f32, &mut wishes);
+                    ui.add_space(6.0);
+                    ui.label(RichText::new(&list.notice).color(pressing(ui.visuals())));
+                    ui.label(RichText::new(KEYS).small());
+                    ui.label(RichText::new(CAUTION).small());
+                });
+        });
+    wishes
+}
+
+fn head(ui: &mut Ui, list: &List, view: &mut ListView, has_keyboard: bool, wishes: &mut Vec<Wish>) {
+    let folder = list.folder().file_name().unwrap_or_default();
+    ui.horizontal(|ui| {
+        let title = format!("Cases in {}", folder.to_string_lossy());
+        ui.label(RichText::new(title).heading());
+        ui.add_space(14.0);
+        let search = TextEdit::singleline(&mut view.typed)
+            .hint_text("search: case, check, zone, note")
+            .desired_width(260.0);
+        let search = ui.add(search);
+        if search.changed() {
+            wishes.push(Wish::Search(view.typed.clone()));
+        }
+        if has_keyboard && !search.has_focus() {
+            search.request_focus();
+        }
+        for (name, key, wish) in [
+            ("Open", "Enter", Wish::Open),
+            ("Sheet", "F2", Wish::Paper(Paper::Sheet)),
+            ("Return note", "F3", Wish::Paper(Paper::ReturnNote)),
+            ("Report", "F4", Wish::Paper(Paper::Report)),
+            ("Read again", "F5", Wish::ReadAgain),
+            ("Another folder …", "Ctrl Shift O", Wish::ChooseFolder),
+            ("Desk", "Ctrl D", Wish::Desk),
+        ] {
+            if ui.button(name).on_hover_text(key).clicked() {
+                wishes.push(wish);
+            }
+        }
+    });
+    ui.horizontal_wrapped(|ui| {
+        let mut chip = |text: String, state: Option<State>| {
+            let is_held = list.only() == state;
+            let chip = Button::selectable(is_held, text).frame(true);
+            if ui.add(chip).clicked() {
+                wishes.push(Wish::Only(state));
+            }
+        };
+        chip(format!("All {}", list.len()), None);
+        for (state, count) in list.counts() {
+            chip(format!("{} {count}", state.words()), Some(state));
+        }
+    });
+}
+
+/// What keys ask for, in the order in which they were pressed. Function keys are
+/// the window's.
+fn keys(ui: &Ui, view: &mut ListView, wishes: &mut Vec<Wish>) {
+    let page = view.rows_in_sight();
+    let events = ui.input(|input| input.events.clone());
+    for event in events {
+        let Event::Key {
+            key,
+            pressed: true,
+            modifiers,
+            ..
+        } = event
+        else {
+            continue;
+        };
+        wishes.push(match key {
+            Key::ArrowDown => Wish::Step(1),
+            Key::ArrowUp => Wish::Step(-1),
+            Key::PageDown => Wish::Step(page),
+            Key::PageUp => Wish::Step(-page),
+            Key::Enter => Wish::Open,
+            Key::Escape => {
+                view.typed.clear();
+                Wish::Search(String::new())
+            }
+            Key::D if modifiers.ctrl => Wish::Desk,
+            _ => continue,
+        });
+    }
+}
+
+/// Left edges of the columns and the right edge of the last, in `width`.
+fn columns(width: f32, size: f32) -> [f32; 5] {
+    let margin = 8.0 * size;
+    let case = margin + 172.0 * size;
+    let about = case + 190.0 * size;
+    let decided = (width - 350.0 * size).max(about);
+    [margin, case, about, decided, width - margin]
+}
+
+fn rows(ui: &mut Ui, list: &List, view: &mut ListView, size: f32, wishes: &mut Vec<Wish>) {
+    let below = 76.0 * size;
+    ui.spacing_mut().item_spacing.y = 0.0;
+    let width = ui.available_width();
+    let (head, _) = ui.allocate_exact_size(Vec2::new(width, 24.0 * size), Sense::hover());
+    let heads = ["State", "Case", "What came of the check", "Decision"];
+    let texts = heads.map(|text| RichText::new(text).strong());
+    cells(ui, head, texts, size);
+    let height = (ui.available_height() - below).max(60.0);
+    view.row = 26.0 * size;
+    let mut area = ScrollArea::vertical()
+        .id_salt("rows")
+        .max_height(height)
+        .auto_shrink([false, false]);
+    if std::mem::take(&mut view.bring) {
+        area = area.vertical_scroll_offset(view.offset_of(list.chosen_row()));
+    }
+    let chosen = list.chosen_row();
+    let shown = area.show_rows(ui, view.row, list.rows(), |ui, range| {
+        for row in range {
+            if let Some(entry) = list.row(row) {
+                one_row(ui, entry, (row, row == chosen), (view.row, size), wishes);
+            }
+        }
+    });
+    if list.rows() == 0 {
+        let text = match list.is_empty() {
+            true => "No case yet. Cases that arrive in the folder show here by themselves.",
+            false => "No case matches. Esc clears the search; 'All' shows every state.",
+        };
+        let font = FontId::proportional(14.0 * size);
+        let middle = shown.inner_rect.center();
+        ui.painter().text(
+            middle,
+            Align2::CENTER_CENTER,
+            text,
+            font,
+            ui.visuals().text_color(),
+        );
+    }
+    view.offset = shown.state.offset.y;
+    view.height = shown.inner_rect.height();
+    let items = Vec2::new(6.0, 5.0) * size;
+    ui.spacing_mut().item_spacing = items;
+}
+
+fn one_row(
+    ui: &mut Ui,
+    entry: &Entry,
+    (row, is_chosen): (usize, bool),
+    (height, size): (f32, f32),
+    wishes: &mut Vec<Wish>,
+) {
+    let width = ui.available_width();
+    let (rect, response) = ui.allocate_exact_size(Vec2::new(width, height), Sense::click());
+    let ground = match (is_chosen, response.hovered()) {
+        (true, _) => ui.visuals().selection.bg_fill,
+        (false, true) => ui.visuals().widgets.inactive.bg_fill,
+        (false, false) if row.is_multiple_of(2) => ui.visuals().faint_bg_color,
+        (false, false) => ui.visuals().panel_fill,
+    };
+    ui.painter().rect_filled(rect, 2.0, ground);
+    let state = RichText::new(entry.state.words());
+    let state = match entry.state {
+        State::ToLookAt | State::ToReturn => state.color(pressing(ui.visuals())),
+        State::ToWorkFrom | State::Decided => state.color(settled(ui.visuals())),
+        State::Waiting | State::OnHold | State::BeingRead => state,
+    };
+    let texts = [
+        state,
+        RichText::new(&entry.name).strong(),
+        RichText::new(&entry.about),
+        RichText::new(&entry.decided),
+    ];
+    cells(ui, rect, texts, size);
+    response.widget_info(|| {
+        let words = [
+            entry.state.words(),
+            &entry.name,
+            &entry.about,
+            &entry.decided,
+        ];
+        WidgetInfo::selected(
+            WidgetType::SelectableLabel,
+            true,
+            is_chosen,
+            words.join("; "),
+        )
+    });
+    if response.double_clicked() {
+        wishes.push(Wish::Choose(row));
+        wishes.push(Wish::Open);
+    } else if response.clicked() {
+        wishes.push(Wish::Choose(row));
+    }
+    // All of a text that was cut short.
+    if response.hovered() {
+        let all = [&*entry.found.place, &entry.about, &entry.decided];
+        let all: Vec<&str> = all.into_iter().filter(|text| !text.is_empty()).collect();
+        response.on_hover_text(all.join("\n"));
+    }
+}
+
+/// Writes the texts of a row, each cut short where its column ends.
+fn cells(ui: &Ui, rect: Rect, texts: [RichText; 4], size: f32) {
+    let edges = columns(rect.width(), size);
+    for (column, text) in texts.into_iter().enumerate() {
+        let room = edges[column + 1] - edges[column] - 8.0 * size;
+        let galley = WidgetText::from(text).into_galley(
+            ui,
+            Some(TextWrapMode::Truncate),
+            room.max(0.0),
+            TextStyle::Body,
+        );
+        let left = rect.left() + edges[column];
+        let at = Pos2::new(left, rect.center().y - galley.size().y / 2.0);
+        ui.painter().galley(at, galley, ui.visuals().text_color());
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_chosen_row_is_brought_into_sight_by_the_least_scrolling() {
+        let view = ListView {
+            offset: 100.0,
+            height: 60.0,
+            row: 20.0,
+            ..ListView::default()
+        };
+        assert_eq!(view.offset_of(6), 100.0);
+        assert_eq!(view.offset_of(4), 80.0);
+        assert_eq!(view.offset_of(9), 140.0);
+        assert_eq!(view.rows_in_sight(), 3);
+    }
+}
