@@ -34,11 +34,13 @@ mod table;
 #[cfg(test)]
 mod tests;
 mod tray_fit;
+mod turning;
 mod verdict;
 mod views;
 mod wash;
 
 pub(crate) use cautions::cautions;
+use document::with_script;
 pub(crate) use document::whole;
 pub(crate) use table::table;
 
@@ -112,7 +114,10 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
             }
         }
     };
-    whole(&title, &body)
+    match turning::data(&material) {
+        Some(data) => with_script(&title, &html! { (body) (data) }, turning::SCRIPT),
+        None => whole(&title, &body),
+    }
 }
 
 /// Files that lie beside the report.

@@ -8,7 +8,9 @@ mod symbols;
 mod views;
 
 pub(crate) use labels::apart;
+pub(super) use marks::{MOST_MARKS, point_mm, radius_mm, stretch};
 pub(crate) use marks::{Kind, Mark, finding_marks};
+pub(super) use scales::colour_scale;
 pub(super) use symbols::sample;
 pub(crate) use views::telling;
-pub(super) use views::{Marked, close, wash, whole};
+pub(super) use views::{Marked, close, cover_levels, wash, whole};
