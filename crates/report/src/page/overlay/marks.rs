@@ -102,7 +102,10 @@ pub(in crate::page) fn radius_mm(impression: &ImpressionResult, finding: &Findin
 }
 
 /// A point of the result, mm.
-pub(in crate::page) fn point_mm(impression: &ImpressionResult, point: &[f64; 3]) -> Option<Point3<f64>> {
+pub(in crate::page) fn point_mm(
+    impression: &ImpressionResult,
+    point: &[f64; 3],
+) -> Option<Point3<f64>> {
     let in_mm = impression.scan.unit.parse::<Unit>().ok()?.in_mm();
     Some(Point3::from(point.map(|c| c * in_mm)))
 }
@@ -115,7 +118,10 @@ fn spot<'a>(impression: &'a ImpressionResult, finding: &Finding) -> Option<&'a S
 }
 
 /// Stations of the stretch of border that a finding is about.
-pub(in crate::page) fn stretch<'a>(impression: &'a ImpressionResult, finding: &Finding) -> Vec<&'a Station> {
+pub(in crate::page) fn stretch<'a>(
+    impression: &'a ImpressionResult,
+    finding: &Finding,
+) -> Vec<&'a Station> {
     let stations = impression.border.as_ref().map(|border| &border.stations);
     let ends = finding.from_station.zip(finding.to_station);
     let Some((stations, (from, to))) = stations.zip(ends) else {

@@ -8,8 +8,8 @@ mod symbols;
 mod views;
 
 pub(crate) use labels::apart;
-pub(super) use marks::{MOST_MARKS, point_mm, radius_mm, stretch};
 pub(crate) use marks::{Kind, Mark, finding_marks};
+pub(super) use marks::{MOST_MARKS, point_mm, radius_mm, stretch};
 pub(super) use scales::colour_scale;
 pub(super) use symbols::sample;
 pub(crate) use views::telling;

@@ -38,7 +38,7 @@ pub(super) fn figure(material: &Material<'_>) -> Option<Markup> {
             }
             p #turning-said role="status" { "Click on the surface or on a mark to read what is there." }
             @if let Some(map) = map {
-                svg.scale viewBox="270 0 530 76" role="img" aria-label="Colours of the material thickness" {
+                svg.scale viewBox="290 0 510 98" role="img" aria-label="Colours of the material thickness" {
                     (colour_scale(map, "material thickness, mm", &cover_levels(material.result), 28.0))
                 }
             }

@@ -96,7 +96,7 @@ class Turning {
   async show(given) {
     this.shown = await this.surface(given);
     const views = given.views;
-    this.look = new Look(views[0].turn, this.fitting(views[0].turn));
+    this.look = new Look(views[0].turn, this.whole(views[0].turn));
     this.flight = null;
     this.marks = new Marks(element("marks"), this.shown);
     this.canvas.setAttribute("aria-label", `${given.name}, in 3D`);
@@ -110,16 +110,23 @@ class Turning {
     this.ask();
   }
 
-  /* Width and height that the surface takes from there, with room round it, mm. */
-  fitting(turn) {
+  /* The middle of the surface as it is seen from there, and its extent with room round it, mm. */
+  whole(turn) {
+    const ROOM_MM = 20;
     const axes = axesOf(turn);
+    const low = [Infinity, Infinity, Infinity];
+    const high = [-Infinity, -Infinity, -Infinity];
     const { places } = this.shown;
-    const most = [0, 0];
     for (let k = 0; k < places.length; k += 3) {
-      const place = [places[k], places[k + 1], places[k + 2]];
-      for (let axis = 0; axis < 2; axis += 1) most[axis] = Math.max(most[axis], Math.abs(dot(axes[axis], place)));
+      for (let axis = 0; axis < 3; axis += 1) {
+        const [x, y, z] = axes[axis];
+        const along = x * places[k] + y * places[k + 1] + z * places[k + 2];
+        low[axis] = Math.min(low[axis], along);
+        high[axis] = Math.max(high[axis], along);
+      }
     }
-    return [2 * most[0] + 16, 2 * most[1] + 16];
+    const middle = [0, 1, 2].map((k) => axes.reduce((sum, axis, n) => sum + (axis[k] * (low[n] + high[n])) / 2, 0));
+    return { middle, extent: [high[0] - low[0] + ROOM_MM, high[1] - low[1] + ROOM_MM] };
   }
 
   buttons() {
@@ -135,7 +142,7 @@ class Turning {
     const row = element("buttons");
     for (const [k, view] of surfaces[0].views.entries()) {
       button(row, view.name, () => {
-        this.fly({ turn: this.shown.given.views[k].turn, middle: [0, 0, 0], zoom: 1 });
+        this.fly(this.look.seen(this.shown.given.views[k].turn));
         this.say(`${view.name} is shown.`);
       });
     }
@@ -168,9 +175,7 @@ class Turning {
     const box = element(place.kind === "landmark" ? "landmarks" : "places");
     box.checked = true;
     const middle = place.at_mm.map((part, k) => part - this.shown.centre[k]);
-    const { size, fitting } = this.look;
-    const whole = Math.min(size[0] / fitting[0], size[1] / fitting[1]);
-    const zoom = Math.min(...size) / (CLOSE_MM * whole);
+    const zoom = Math.min(...this.look.size) / (CLOSE_MM * this.look.fitting);
     this.fly({ turn: place.turn || given.views[0].turn, middle, zoom });
     this.say(place.words);
   }
@@ -223,7 +228,7 @@ class Turning {
     else if (way) this.look.turnBy(way[0] * STEP, way[1] * STEP);
     else if (event.key === "+" || event.key === "=") this.look.zoomBy(1.2);
     else if (event.key === "-") this.look.zoomBy(1 / 1.2);
-    else if (event.key === "Home") this.look.home(this.shown.given.views[0].turn);
+    else if (event.key === "Home") Object.assign(this.look, this.look.seen(this.shown.given.views[0].turn));
     else return;
     event.preventDefault();
     this.ask();

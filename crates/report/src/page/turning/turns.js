@@ -47,21 +47,26 @@ function dot(a, b) {
 /* What one sees: the turn, the place in the middle of the picture (mm from the middle of the
    surface), and the scale. */
 class Look {
-  constructor(turn, fitting) {
-    this.fitting = fitting;
+  /* `whole` is what shows all of the surface: its middle, and the extent of the picture, mm. */
+  constructor(turn, whole) {
+    this.whole = whole;
     this.size = [1, 1];
-    this.home(turn);
+    Object.assign(this, this.seen(turn));
   }
 
-  home(turn) {
-    this.turn = turn;
-    this.middle = [0, 0, 0];
-    this.zoom = 1;
+  /* The whole surface, looked at so. */
+  seen(turn) {
+    return { turn, middle: this.whole.middle, zoom: 1 };
   }
 
-  /* Pixels to a millimetre: at zoom 1 the whole fits whichever way it is turned. */
+  /* Pixels to a millimetre where all of it shows. */
+  get fitting() {
+    const { extent } = this.whole;
+    return Math.min(this.size[0] / extent[0], this.size[1] / extent[1]);
+  }
+
   get scale() {
-    return (this.zoom * Math.min(this.size[0] / this.fitting[0], this.size[1] / this.fitting[1]));
+    return this.zoom * this.fitting;
   }
 
   get axes() {
