@@ -63,7 +63,8 @@ const LINE_COLOURS = `#version 300 es
 /* Programs and buffers for one canvas. Throws where it has no WebGL 2. */
 class Drawing {
   constructor(canvas, colours) {
-    const gl = canvas.getContext("webgl2", { antialias: true, alpha: false });
+    /* Smoothed by drawing finely at rest instead: in software that is four times quicker. */
+    const gl = canvas.getContext("webgl2", { antialias: false, alpha: false });
     if (!gl) throw new Error("no WebGL 2");
     this.gl = gl;
     this.canvas = canvas;

@@ -25,6 +25,7 @@ class Marks {
     svg.replaceChildren();
     this.marks = surface.given.places.map((place) => this.mark(place));
     this.letters = ["R", "L", "front"].map((word, k) => ({
+      word,
       at: surface.around[k],
       text: lettering(svg, word, word === "front" ? 17 : 26),
     }));
@@ -53,7 +54,7 @@ class Marks {
   /* Puts everything where it shows now; only kinds that are wanted. */
   put(look, isWanted) {
     const axes = look.axes;
-    const taken = [];
+    const taken = this.putLetters(look, axes);
     for (const mark of this.marks) {
       const [x, y] = look.shown(mark.at, axes);
       const isWithin = x > 0 && y > 0 && x < look.size[0] && y < look.size[1];
@@ -67,14 +68,13 @@ class Marks {
       for (const circle of mark.circles) circle.setAttribute("r", mark.radius.toFixed(1));
       this.name(mark, taken);
     }
-    this.putLetters(look, axes);
     this.putBar(look);
   }
 
   /* The name beside its mark, where no other name is. */
   name(mark, taken) {
     const [wide, high] = [11 * mark.place.id.length, 17];
-    const off = Math.min(mark.radius, 40) + 4;
+    const off = Math.min(mark.radius, 150) + 5;
     const beside = [[off, 6], [-off - wide, 6], [-wide / 2, -off], [-wide / 2, off + 13], [off, -12], [off, 24]];
     const box = ([x, y]) => [mark.x + x, mark.y + y - high, mark.x + x + wide, mark.y + y];
     const isFree = (one) =>
@@ -85,16 +85,22 @@ class Marks {
     mark.text.setAttribute("y", place[1]);
   }
 
-  /* Letters stay within the picture; those that lie behind the surface are left out. */
+  /* R and L stay within the picture; what lies behind the surface is left out. Gives the boxes
+     that they take. */
   putLetters(look, axes) {
     const within = (value, size) => Math.min(size - 22, Math.max(22, value));
-    for (const { at, text } of this.letters) {
+    const taken = [];
+    for (const { at, text, word } of this.letters) {
       const [x, y] = look.shown(at, axes);
+      const inside = [within(x, look.size[0]), within(y, look.size[1])];
+      const isOut = word === "front" && (x !== inside[0] || y !== inside[1]);
       const isBehind = dot(at, axes[2]) < -0.8 * Math.hypot(...at);
-      text.setAttribute("visibility", isBehind ? "hidden" : "visible");
-      text.setAttribute("x", within(x, look.size[0]).toFixed(1));
-      text.setAttribute("y", (within(y, look.size[1]) + 8).toFixed(1));
+      text.setAttribute("visibility", isBehind || isOut ? "hidden" : "visible");
+      text.setAttribute("x", inside[0].toFixed(1));
+      text.setAttribute("y", (inside[1] + 8).toFixed(1));
+      if (!isBehind && !isOut) taken.push([inside[0] - 14, inside[1] - 14, inside[0] + 14, inside[1] + 10]);
     }
+    return taken;
   }
 
   /* A bar of a round length. */

@@ -1,5 +1,6 @@
 //! What the script of the page is given besides the surfaces: plain numbers and words.
 
+use crate::page::landmarks::status;
 use crate::page::material::Material;
 use crate::page::overlay::{MOST_MARKS, point_mm, radius_mm, stretch};
 use crate::picture::{Solid, THICKNESS_FROM_MM, THICKNESS_STEP_MM, View};
@@ -194,7 +195,7 @@ fn places(material: &Material<'_>, number: usize, impression: &ImpressionResult)
             radius_mm: 0.0,
             stretch_mm: Vec::new(),
             turn: None,
-            words: format!("{name}."),
+            words: format!("{name}: {}.", status(landmark.status)),
             name,
         })
     });

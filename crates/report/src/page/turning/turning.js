@@ -2,6 +2,8 @@
 
 const STEP = Math.PI / 24;
 const FLIGHT_MS = 450;
+/* So long after the last movement the picture is drawn more finely. */
+const REST_MS = 200;
 /* Width of what a flight to a place shows, mm. */
 const CLOSE_MM = 26;
 
@@ -199,6 +201,8 @@ class Turning {
       this.isAsked = false;
       this.step(now);
     });
+    clearTimeout(this.rest);
+    this.rest = setTimeout(() => this.draw(2), REST_MS);
   }
 
   step(now) {
@@ -212,9 +216,15 @@ class Turning {
       if (gone === 1) this.flight = null;
       else this.ask();
     }
+    this.draw(1);
+  }
+
+  /* One picture, with so many times as many pixels in each direction as the page has. */
+  draw(fineness) {
+    const { size } = this.look;
     const isOn = (name) => element(name).checked;
     const lines = this.shown.lines.filter((line) => isOn(line.of));
-    this.drawing.draw(this.look, this.shown, lines, Math.min(2, devicePixelRatio));
+    this.drawing.draw(this.look, this.shown, lines, Math.min(2, devicePixelRatio) * fineness);
     element("marks").setAttribute("viewBox", `0 0 ${size[0]} ${size[1]}`);
     this.marks.put(this.look, ({ kind }) => isOn(kind === "landmark" ? "landmarks" : "places"));
     this.canvas.dataset.drawn = String(Number(this.canvas.dataset.drawn || 0) + 1);
