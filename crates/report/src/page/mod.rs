@@ -1,6 +1,6 @@
 //! The report: one HTML file that holds everything that a person needs to see of
-//! a case. It opens without a network, needs no script, prints on A4 and reads on
-//! a phone.
+//! a case. It opens without a network, prints on A4 and reads on a phone. Its one script
+//! lets the impression be turned; nothing else needs it.
 //!
 //! It has two depths: what everybody reads comes first and is printed; the rest is folded.
 //!

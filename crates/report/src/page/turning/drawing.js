@@ -35,28 +35,29 @@ const LINE_PLACES = `#version 300 es
   layout(location = 0) in vec3 here;
   layout(location = 1) in vec3 there;
   layout(location = 2) in vec2 side;
+  layout(location = 3) in vec3 pen;
   uniform mat3 turn;
   uniform vec3 offset, stretch;
   uniform vec2 size;
-  uniform float width, nearer;
-  out float along;
+  uniform vec3 rim;
+  out vec3 along;
   void main() {
     vec3 from = (turn * here + offset) * stretch;
     vec3 to = (turn * there + offset) * stretch;
     vec2 way = (to.xy - from.xy) * size;
     vec2 across = vec2(-way.y, way.x) / max(length(way), 1e-6);
-    gl_Position = vec4(from.xy + across * side.x * width / size, from.z + nearer * stretch.z, 1.0);
-    along = side.y;
+    float width = (pen.x + rim.x) * rim.y;
+    gl_Position = vec4(from.xy + across * side.x * width / size, from.z + rim.z * stretch.z, 1.0);
+    along = vec3(side.y, rim.x > 0.0 ? vec2(1.0) : pen.yz);
   }`;
 
 const LINE_COLOURS = `#version 300 es
   precision highp float;
-  in float along;
+  in vec3 along;
   uniform vec3 ink;
-  uniform vec2 dash;
   out vec4 colour;
   void main() {
-    if (mod(along, dash.x) > dash.y) discard;
+    if (mod(along.x, along.y) > along.z) discard;
     colour = vec4(ink, 1.0);
   }`;
 
@@ -122,56 +123,66 @@ class Drawing {
     gl.bindVertexArray(array);
     this.attribute(0, drawn, 4, gl.UNSIGNED_SHORT, false);
     this.attribute(1, normals, 3, gl.BYTE, true);
+    const coarse = coarsened(numbers, corners);
+    const all = new Uint32Array(corners.length + coarse.length);
+    all.set(corners);
+    all.set(coarse, corners.length);
     gl.bindBuffer(gl.ELEMENT_ARRAY_BUFFER, gl.createBuffer());
-    gl.bufferData(gl.ELEMENT_ARRAY_BUFFER, corners, gl.STATIC_DRAW);
-    return { array, count: corners.length };
+    gl.bufferData(gl.ELEMENT_ARRAY_BUFFER, all, gl.STATIC_DRAW);
+    return {
+      array,
+      fine: { from: 0, count: corners.length },
+      coarse: { from: corners.length, count: coarse.length },
+    };
   }
 
-  /* What is kept of a line through places, mm. */
-  keptLine(places) {
+  /* What is kept of lines: each goes through places (mm), has a width (pixels) and dashes (mm,
+     and how much of that is drawn). */
+  keptLines(lines) {
     const gl = this.gl;
     const values = [];
-    let length = 0;
-    for (let k = 1; k < places.length; k += 1) {
-      const [here, there] = [places[k - 1], places[k]];
-      const start = length;
-      length += Math.hypot(...here.map((part, axis) => there[axis] - part));
-      /* The far end sees the segment the other way round, so its sides are exchanged. */
-      const near = (side) => values.push(...here, ...there, side, start);
-      const far = (side) => values.push(...there, ...here, side, length);
-      near(1);
-      near(-1);
-      far(-1);
-      far(-1);
-      near(-1);
-      far(1);
+    for (const { places, width, dash } of lines) {
+      let length = 0;
+      for (let k = 1; k < places.length; k += 1) {
+        const [here, there] = [places[k - 1], places[k]];
+        const start = length;
+        length += Math.hypot(...here.map((part, axis) => there[axis] - part));
+        /* The far end sees the segment the other way round, so its sides are exchanged. */
+        const near = (side) => values.push(...here, ...there, side, start, width, ...dash);
+        const far = (side) => values.push(...there, ...here, side, length, width, ...dash);
+        near(1);
+        near(-1);
+        far(-1);
+        far(-1);
+        near(-1);
+        far(1);
+      }
     }
     const array = gl.createVertexArray();
     gl.bindVertexArray(array);
     gl.bindBuffer(gl.ARRAY_BUFFER, gl.createBuffer());
     gl.bufferData(gl.ARRAY_BUFFER, new Float32Array(values), gl.STATIC_DRAW);
-    for (const [place, size, from] of [[0, 3, 0], [1, 3, 12], [2, 2, 24]]) {
+    for (const [place, size, from] of [[0, 3, 0], [1, 3, 12], [2, 2, 24], [3, 3, 32]]) {
       gl.enableVertexAttribArray(place);
-      gl.vertexAttribPointer(place, size, gl.FLOAT, false, 32, from);
+      gl.vertexAttribPointer(place, size, gl.FLOAT, false, 44, from);
     }
-    return { array, count: values.length / 8 };
+    return { array, count: values.length / 11 };
   }
 
-  /* One picture; lines are [kept line, width in pixels, colour, dash and what of it is drawn in mm]. */
-  draw(look, surface, lines, pixelRatio) {
+  /* One picture, with so many pixels of the canvas to one of the page; coarse ones are quicker. */
+  draw(look, surface, lines, fineness, isCoarse) {
     const gl = this.gl;
-    const [width, height] = look.size.map((part) => Math.round(part * pixelRatio));
+    const [width, height] = look.size.map((part) => Math.round(part * fineness));
     if (this.canvas.width !== width) this.canvas.width = width;
     if (this.canvas.height !== height) this.canvas.height = height;
     gl.viewport(0, 0, width, height);
     gl.clear(gl.COLOR_BUFFER_BIT | gl.DEPTH_BUFFER_BIT);
     const axes = look.axes;
-    const offset = (from) => axes.map((axis) => dot(axis, from));
     const stretch = [(2 * look.scale) / look.size[0], (2 * look.scale) / look.size[1], -1 / surface.reach];
     const use = ({ program, at }, from) => {
       gl.useProgram(program);
       gl.uniformMatrix3fv(at.turn, true, axes.flat());
-      gl.uniform3fv(at.offset, offset(from));
+      gl.uniform3fv(at.offset, axes.map((axis) => dot(axis, from)));
       gl.uniform3fv(at.stretch, stretch);
       return at;
     };
@@ -179,22 +190,21 @@ class Drawing {
     const at = use(this.surface, [0, 1, 2].map((k) => surface.low[k] - look.middle[k]));
     gl.uniform1f(at.step, surface.step);
     gl.uniform2fv(at.scale, surface.scale);
-    gl.bindVertexArray(surface.kept.array);
-    gl.drawElements(gl.TRIANGLES, surface.kept.count, gl.UNSIGNED_INT, 0);
+    const { array, fine, coarse } = surface.kept;
+    const { from, count } = isCoarse ? coarse : fine;
+    gl.bindVertexArray(array);
+    gl.drawElements(gl.TRIANGLES, count, gl.UNSIGNED_INT, from * 4);
 
     const lineAt = use(this.line, look.middle.map((part) => -part));
     gl.uniform2fv(lineAt.size, [width, height]);
-    lines.forEach(({ kept, width, ink, dash }, order) => {
-      gl.uniform1f(lineAt.width, width * pixelRatio);
-      gl.uniform1f(lineAt.nearer, 0.5 + order * 0.01);
+    /* Dark on a white rim, a little nearer than the surface, mm. */
+    for (const [rim, nearer, ink] of [[3, 0.5, [1, 1, 1]], [0, 0.55, [0.1, 0.1, 0.1]]]) {
+      gl.uniform3fv(lineAt.rim, [rim, fineness, nearer]);
       gl.uniform3fv(lineAt.ink, ink);
-      gl.uniform2fv(lineAt.dash, dash);
-      gl.bindVertexArray(kept.array);
-      gl.drawArrays(gl.TRIANGLES, 0, kept.count);
-    });
-  }
-
-  forget({ array }) {
-    this.gl.deleteVertexArray(array);
+      for (const { array: line, count: corners } of lines) {
+        gl.bindVertexArray(line);
+        gl.drawArrays(gl.TRIANGLES, 0, corners);
+      }
+    }
   }
 }

@@ -66,8 +66,9 @@ class Marks {
       mark.radius = mark.place.kind === "landmark" ? 8 : Math.max(10, mark.place.radius_mm * look.scale);
       mark.group.setAttribute("transform", `translate(${x.toFixed(1)} ${y.toFixed(1)})`);
       for (const circle of mark.circles) circle.setAttribute("r", mark.radius.toFixed(1));
-      this.name(mark, taken);
+      taken.push([x - 7, y - 7, x + 7, y + 7]);
     }
+    for (const mark of this.marks.filter(({ is }) => is)) this.name(mark, taken);
     this.putBar(look);
   }
 

@@ -18,6 +18,7 @@ pub(super) const SCRIPT: &str = concat!(
     include_str!("drawing.js"),
     include_str!("pointing.js"),
     include_str!("marks.js"),
+    include_str!("handling.js"),
     include_str!("turning.js"),
 );
 

@@ -1,9 +1,10 @@
 /* The picture that is turned: what is shown, what is pressed, what is said. */
 
-const STEP = Math.PI / 24;
 const FLIGHT_MS = 450;
 /* So long after the last movement the picture is drawn more finely. */
 const REST_MS = 200;
+/* A picture that takes longer is slow. */
+const SLOW_MS = 40;
 /* Width of what a flight to a place shows, mm. */
 const CLOSE_MM = 26;
 
@@ -27,9 +28,13 @@ class Turning {
     this.surfaces = new Map();
     this.isAsked = false;
     this.flight = null;
+    this.last = 0;
+    this.slowness = 0;
+    this.isMoving = false;
+    this.isSlow = false;
     this.buttons();
-    this.pointers();
-    this.canvas.addEventListener("keydown", (event) => this.key(event));
+    byPointers(this);
+    byKeys(this);
     for (const name of ["places", "landmarks", "border"]) {
       element(name).addEventListener("change", () => this.ask());
     }
@@ -71,27 +76,19 @@ class Turning {
     };
   }
 
-  /* The border, and the stretches that findings are about, dark on a white rim. */
+  /* The border, and the stretches that findings are about. */
   lines(given, fromCentre) {
-    const [white, dark] = [[1, 1, 1], [0.1, 0.1, 0.1]];
     const whole = [1, 1];
+    const dashes = { fail: whole, borderline: [2, 1.3], note: [1, 0.5] };
     const border = given.border_mm.map(fromCentre);
     if (given.is_border_closed && border.length > 0) border.push(border[0]);
-    const lines = [];
-    if (border.length > 1) {
-      const kept = this.drawing.keptLine(border);
-      lines.push({ of: "border", kept, width: 3.5, ink: white, dash: whole });
-      lines.push({ of: "border", kept, width: 1.5, ink: dark, dash: whole });
-    }
-    for (const { kind, stretch_mm } of given.places) {
-      if (stretch_mm.length < 2) continue;
-      const kept = this.drawing.keptLine(stretch_mm.map(fromCentre));
-      const width = WIDTHS[kind] + 1;
-      const dash = { fail: whole, borderline: [2, 1.3], note: [1, 0.5] }[kind];
-      lines.push({ of: "places", kept, width: width + 4, ink: white, dash: whole });
-      lines.push({ of: "places", kept, width, ink: dark, dash });
-    }
-    return lines;
+    const stretches = given.places.map(({ kind, stretch_mm }) => ({
+      places: stretch_mm.map(fromCentre), width: (WIDTHS[kind] || 0) + 1, dash: dashes[kind] || whole,
+    }));
+    return {
+      border: this.drawing.keptLines([{ places: border, width: 1.5, dash: whole }]),
+      places: this.drawing.keptLines(stretches),
+    };
   }
 
   /* Shows an impression as its still picture does at first. */
@@ -161,7 +158,7 @@ class Turning {
         this.canvas.scrollIntoView({ block: "nearest" });
         this.flyTo(id);
       });
-      made.setAttribute("aria-label", `Show ${id} in 3D`);
+      made.setAttribute("aria-label", `Show in 3D: ${id}`);
       made.className = "to-turning";
     }
   }
@@ -202,10 +199,20 @@ class Turning {
       this.step(now);
     });
     clearTimeout(this.rest);
-    this.rest = setTimeout(() => this.draw(2), REST_MS);
+    this.rest = setTimeout(() => {
+      this.isMoving = false;
+      this.draw(2);
+    }, REST_MS);
   }
 
   step(now) {
+    /* Where pictures follow each other slowly, those of a movement are coarse from then on. */
+    const pause = now - this.last;
+    if (this.isMoving && pause < REST_MS) this.slowness += pause > SLOW_MS ? 1 : -1;
+    this.slowness = Math.max(0, this.slowness);
+    if (this.slowness > 3) this.isSlow = true;
+    this.isMoving = true;
+    this.last = now;
     const size = [this.canvas.clientWidth, this.canvas.clientHeight];
     if (size[0] === 0 || size[1] === 0) return;
     this.look.size = size;
@@ -223,78 +230,12 @@ class Turning {
   draw(fineness) {
     const { size } = this.look;
     const isOn = (name) => element(name).checked;
-    const lines = this.shown.lines.filter((line) => isOn(line.of));
-    this.drawing.draw(this.look, this.shown, lines, Math.min(2, devicePixelRatio) * fineness);
+    const lines = ["border", "places"].filter(isOn).map((name) => this.shown.lines[name]);
+    const isCoarse = fineness === 1 && this.isSlow;
+    this.drawing.draw(this.look, this.shown, lines, Math.min(2, devicePixelRatio) * fineness, isCoarse);
     element("marks").setAttribute("viewBox", `0 0 ${size[0]} ${size[1]}`);
     this.marks.put(this.look, ({ kind }) => isOn(kind === "landmark" ? "landmarks" : "places"));
     this.canvas.dataset.drawn = String(Number(this.canvas.dataset.drawn || 0) + 1);
-  }
-
-  key(event) {
-    const way = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }[event.key];
-    if (event.ctrlKey || event.altKey || event.metaKey) return;
-    this.flight = null;
-    if (way && event.shiftKey) this.look.moveBy(way[0] * 30, way[1] * 30);
-    else if (way) this.look.turnBy(way[0] * STEP, way[1] * STEP);
-    else if (event.key === "+" || event.key === "=") this.look.zoomBy(1.2);
-    else if (event.key === "-") this.look.zoomBy(1 / 1.2);
-    else if (event.key === "Home") Object.assign(this.look, this.look.seen(this.shown.given.views[0].turn));
-    else return;
-    event.preventDefault();
-    this.ask();
-  }
-
-  /* Mouse, pen and fingers. */
-  pointers() {
-    const canvas = this.canvas;
-    const down = new Map();
-    let hasMoved = false;
-    const place = (event) => {
-      const box = canvas.getBoundingClientRect();
-      return [event.clientX - box.left, event.clientY - box.top];
-    };
-    canvas.addEventListener("pointerdown", (event) => {
-      canvas.setPointerCapture(event.pointerId);
-      if (down.size === 0) hasMoved = false;
-      down.set(event.pointerId, place(event));
-    });
-    canvas.addEventListener("pointermove", (event) => {
-      const from = down.get(event.pointerId);
-      if (!from || !this.look) return;
-      const to = place(event);
-      const [right, upward] = [to[0] - from[0], from[1] - to[1]];
-      if (!hasMoved && Math.hypot(right, upward) < 4) return;
-      hasMoved = true;
-      this.flight = null;
-      const other = [...down].find(([id]) => id !== event.pointerId);
-      down.set(event.pointerId, to);
-      if (other) this.pinch(from, to, other[1]);
-      else if (event.shiftKey || event.buttons > 1) this.look.moveBy(right, upward);
-      else this.look.turnBy(right / 150, upward / 150);
-      this.ask();
-    });
-    const lift = (event) => {
-      const isClick = down.delete(event.pointerId) && !hasMoved && event.type === "pointerup";
-      if (isClick && event.button === 0 && this.look) this.click(place(event));
-    };
-    canvas.addEventListener("pointerup", lift);
-    canvas.addEventListener("pointercancel", lift);
-    canvas.addEventListener("contextmenu", (event) => event.preventDefault());
-    canvas.addEventListener("wheel", (event) => {
-      /* The page scrolls past a picture that nobody has clicked. */
-      if (document.activeElement !== canvas && !event.ctrlKey) return;
-      event.preventDefault();
-      this.flight = null;
-      this.look.zoomBy(Math.exp(-event.deltaY / 500));
-      this.ask();
-    }, { passive: false });
-  }
-
-  /* Two fingers: their distance zooms, what lies midway follows them. */
-  pinch(from, to, other) {
-    const apart = (finger) => Math.max(1, Math.hypot(finger[0] - other[0], finger[1] - other[1]));
-    this.look.zoomBy(apart(to) / apart(from));
-    this.look.moveBy((to[0] - from[0]) / 2, (from[1] - to[1]) / 2);
   }
 
   /* Says what is there. */

@@ -119,3 +119,34 @@ function normals(places, corners) {
   }
   return normals;
 }
+
+/* Corners of fewer triangles: vertices of one cell, a 128th of the surface wide, become one. */
+function coarsened(numbers, corners) {
+  const CELL_BITS = 9;
+  const ACROSS_BITS = 16 - CELL_BITS;
+  const first = new Int32Array(1 << (3 * ACROSS_BITS)).fill(-1);
+  const count = numbers.length / NUMBERS;
+  const kept = new Uint32Array(count);
+  for (let vertex = 0; vertex < count; vertex += 1) {
+    const at = vertex * NUMBERS;
+    const cell =
+      (numbers[at] >> CELL_BITS) |
+      ((numbers[at + 1] >> CELL_BITS) << ACROSS_BITS) |
+      ((numbers[at + 2] >> CELL_BITS) << (2 * ACROSS_BITS));
+    if (first[cell] < 0) first[cell] = vertex;
+    kept[vertex] = first[cell];
+  }
+  const coarse = new Uint32Array(corners.length);
+  let length = 0;
+  for (let t = 0; t < corners.length; t += 3) {
+    const a = kept[corners[t]];
+    const b = kept[corners[t + 1]];
+    const c = kept[corners[t + 2]];
+    if (a === b || b === c || c === a) continue;
+    coarse[length] = a;
+    coarse[length + 1] = b;
+    coarse[length + 2] = c;
+    length += 3;
+  }
+  return coarse.subarray(0, length);
+}

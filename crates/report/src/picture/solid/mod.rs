@@ -111,3 +111,36 @@ fn around(mesh: &Mesh, frame: &Frame) -> [Point3<f64>; 3] {
         at(middle(across), forward.1 + BEYOND_MM),
     ]
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::testing::checked_with_spots;
+
+    #[test]
+    fn numbers_are_the_measured_figures_to_the_nearest_step() {
+        let checked = checked_with_spots();
+        let one = &checked.impressions[0];
+        let (mesh, measurement) = (&one.scan.mesh, one.measured().unwrap());
+        let solid = Solid::of(&checked, 0).unwrap();
+        let numbers = numbers(mesh, measurement, &solid.low_mm, solid.step_mm);
+        assert_eq!(numbers.len(), mesh.vertices().len());
+        let cover = measurement.cover.as_ref().unwrap();
+        for (vertex, [x, y, z, thickness, _]) in numbers.iter().enumerate() {
+            let steps = Vector3::new(*x, *y, *z).cast::<f64>();
+            let off = solid.low_mm + steps * solid.step_mm - mesh.vertices()[vertex];
+            assert!(off.amax() <= solid.step_mm * 0.5001, "{off}");
+            match cover.at_vertex_mm[vertex] {
+                None => assert_eq!(*thickness, 0),
+                Some(mm) => {
+                    let shown = THICKNESS_FROM_MM + f64::from(thickness - 1) * THICKNESS_STEP_MM;
+                    assert!((shown - mm).abs() <= THICKNESS_STEP_MM * 0.5001);
+                }
+            }
+        }
+        // As in the surface file: its parts are numbered from 0.
+        let parts: Vec<u16> = numbers.iter().map(|numbers| numbers[4]).collect();
+        assert_eq!(parts, [2, 1, 0]);
+        assert!(!solid.is_thinned);
+    }
+}
