@@ -5,36 +5,36 @@ use base64::engine::general_purpose::STANDARD;
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use sha2::{Digest, Sha256};
 
+/// How every page looks.
+const STYLE: &str = include_str!("style.css");
+
 /// A page that needs no other file and runs nothing.
 pub(crate) fn whole(title: &str, body: &Markup) -> String {
-    page(title, body, None)
+    document(title, body, &[STYLE], None)
 }
 
-/// A page that needs no other file and runs this script alone.
+/// A page with a style of its own besides that of every page.
+pub(crate) fn with_style(title: &str, body: &Markup, style: &str) -> String {
+    document(title, body, &[STYLE, style], None)
+}
+
+/// A page that runs this script alone.
 pub(super) fn with_script(title: &str, body: &Markup, script: &str) -> String {
-    page(title, body, Some(script))
+    document(title, body, &[STYLE], Some(script))
 }
 
-fn page(title: &str, body: &Markup, script: Option<&str>) -> String {
-    // Whatever a browser would do with a name in the case: nothing is loaded, and nothing runs
-    // but the script with this checksum.
-    const STYLE: &str = include_str!("style.css");
-    let run = script.map_or("'none'".to_owned(), checksum);
-    let policy = format!(
-        "default-src 'none'; img-src data:; style-src {}; script-src {run}; base-uri 'none'; form-action 'none'",
-        checksum(STYLE)
-    );
+fn document(title: &str, body: &Markup, styles: &[&str], script: Option<&str>) -> String {
     let page = html! {
         (DOCTYPE)
         html lang="en" {
             head {
                 meta charset="utf-8";
-                meta http-equiv="Content-Security-Policy" content=(policy);
+                meta http-equiv="Content-Security-Policy" content=(policy(styles, script));
                 meta name="viewport" content="width=device-width, initial-scale=1";
                 meta name="referrer" content="no-referrer";
                 title { (title) }
                 link rel="icon" href="data:,";
-                style { (PreEscaped(STYLE)) }
+                @for style in styles { style { (PreEscaped(style)) } }
             }
             body {
                 (body)
@@ -45,7 +45,19 @@ fn page(title: &str, body: &Markup, script: Option<&str>) -> String {
     page.into_string()
 }
 
-/// A script as a policy names it.
-fn checksum(script: &str) -> String {
-    format!("'sha256-{}'", STANDARD.encode(Sha256::digest(script)))
+/// Whatever a browser would do with a name in the case: nothing is loaded, and nothing styles
+/// the page or runs but what has one of these checksums.
+fn policy(styles: &[&str], script: Option<&str>) -> String {
+    let styles: Vec<String> = styles.iter().map(|style| checksum(style)).collect();
+    let script = script.map_or("'none'".to_owned(), checksum);
+    format!(
+        "default-src 'none'; img-src data:; font-src data:; style-src {}; script-src {script}; \
+         base-uri 'none'; form-action 'none'",
+        styles.join(" ")
+    )
+}
+
+/// A style or a script as a policy names it.
+fn checksum(text: &str) -> String {
+    format!("'sha256-{}'", STANDARD.encode(Sha256::digest(text)))
 }

@@ -40,8 +40,8 @@ mod views;
 mod wash;
 
 pub(crate) use cautions::cautions;
-pub(crate) use document::whole;
 use document::with_script;
+pub(crate) use document::{whole, with_style};
 pub(crate) use table::table;
 
 use crate::files::Output;
