@@ -93,14 +93,20 @@ class Drawing {
       gl.attachShader(program, shader);
     }
     gl.linkProgram(program);
-    if (!gl.getProgramParameter(program, gl.LINK_STATUS)) throw new Error("no shaders");
-    const count = gl.getProgramParameter(program, gl.ACTIVE_UNIFORMS);
-    const at = {};
-    for (let k = 0; k < count; k += 1) {
-      const { name } = gl.getActiveUniform(program, k);
-      at[name] = gl.getUniformLocation(program, name);
+    return { program, at: {} };
+  }
+
+  /* Programs are made while a surface is read; this waits for them. Throws where they cannot be. */
+  ready() {
+    const gl = this.gl;
+    for (const { program, at } of [this.surface, this.line]) {
+      if (!gl.getProgramParameter(program, gl.LINK_STATUS)) throw new Error("no shaders");
+      const count = gl.getProgramParameter(program, gl.ACTIVE_UNIFORMS);
+      for (let k = 0; k < count; k += 1) {
+        const { name } = gl.getActiveUniform(program, k);
+        at[name] = gl.getUniformLocation(program, name);
+      }
     }
-    return { program, at };
   }
 
   /* Fills a buffer with the numbers of an attribute. */

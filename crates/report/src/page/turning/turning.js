@@ -94,6 +94,7 @@ class Turning {
   /* Shows an impression as its still picture does at first. */
   async show(given) {
     this.shown = await this.surface(given);
+    this.drawing.ready();
     const views = given.views;
     this.look = new Look(views[0].turn, this.whole(views[0].turn));
     this.flight = null;
