@@ -1,144 +1,16 @@
 //! The report of the demonstration case in a browser without a display: nothing
 //! is asked of any other place, nothing complains, no page is wider than the
-//! screen, and it prints on A4. Skipped, saying so, where Chromium is missing
-//! (Debian: `chromium`).
+//! screen, and it prints on A4.
 
-#![allow(clippy::unwrap_used, clippy::print_stderr, reason = "tests")]
+#![allow(clippy::unwrap_used, reason = "tests")]
 
+use crate::browser::Browser;
 use crate::common::run;
-use base64::Engine;
-use base64::engine::general_purpose::STANDARD;
 use serde_json::{Value, json};
 use std::fs;
-use std::io::{BufRead, BufReader, Write};
 use std::path::{Path, PathBuf};
-use std::process::{Child, ChildStdin, ChildStdout, Command, Stdio};
 
-/// A browser that is spoken to over pipes, by the Chrome DevTools Protocol:
-/// messages of JSON, each ended by a zero byte.
-struct Browser {
-    child: Child,
-    to: ChildStdin,
-    from: BufReader<ChildStdout>,
-    sent: u64,
-    session: Option<String>,
-    /// What it told without being asked.
-    events: Vec<Value>,
-}
-
-impl Browser {
-    /// `None`, with the reason printed, where there is no browser.
-    fn open(folder: &Path) -> Option<Self> {
-        let is_there = Command::new("chromium")
-            .arg("--version")
-            .stdout(Stdio::null())
-            .stderr(Stdio::null())
-            .status()
-            .is_ok();
-        if !is_there {
-            eprintln!("SKIPPED: chromium is not installed");
-            return None;
-        }
-        // The protocol wants descriptors 3 and 4.
-        let script = "exec chromium --headless=new --no-sandbox --disable-gpu \
-                      --disable-dev-shm-usage --hide-scrollbars --no-first-run \
-                      --user-data-dir=\"$1\" --remote-debugging-pipe \
-                      about:blank 3<&0 4>&1 </dev/null >/dev/null 2>&1";
-        let mut child = Command::new("bash")
-            .args(["-c", script, "bash"])
-            .arg(folder.join("profile"))
-            .stdin(Stdio::piped())
-            .stdout(Stdio::piped())
-            .spawn()
-            .unwrap();
-        let mut browser = Self {
-            to: child.stdin.take().unwrap(),
-            from: BufReader::new(child.stdout.take().unwrap()),
-            child,
-            sent: 0,
-            session: None,
-            events: Vec::new(),
-        };
-        let target = browser.ask("Target.createTarget", json!({"url": "about:blank"}));
-        let attach = json!({"targetId": target["targetId"], "flatten": true});
-        let session = browser.ask("Target.attachToTarget", attach);
-        browser.session = session["sessionId"].as_str().map(str::to_owned);
-        for domain in ["Page", "Network", "Runtime", "Log"] {
-            browser.ask(&format!("{domain}.enable"), json!({}));
-        }
-        Some(browser)
-    }
-
-    fn ask(&mut self, method: &str, parameters: Value) -> Value {
-        self.sent += 1;
-        let mut message = json!({"id": self.sent, "method": method, "params": parameters});
-        if let Some(session) = &self.session {
-            message["sessionId"] = json!(session);
-        }
-        self.to.write_all(message.to_string().as_bytes()).unwrap();
-        self.to.write_all(&[0]).unwrap();
-        loop {
-            let told = self.hear();
-            if told["id"] == json!(self.sent) {
-                assert!(told["error"].is_null(), "{method}: {told}");
-                return told["result"].clone();
-            }
-            self.events.push(told);
-        }
-    }
-
-    /// On how many pages the page at hand prints.
-    fn pages(&mut self) -> usize {
-        const OBJECT: &[u8] = b"/Type /Page\n";
-        let printed = self.ask("Page.printToPDF", json!({"preferCSSPageSize": true}));
-        let pdf = STANDARD.decode(printed["data"].as_str().unwrap()).unwrap();
-        pdf.windows(OBJECT.len())
-            .filter(|part| *part == OBJECT)
-            .count()
-    }
-
-    fn hear(&mut self) -> Value {
-        let mut bytes = Vec::new();
-        self.from.read_until(0, &mut bytes).unwrap();
-        assert_eq!(bytes.pop(), Some(0), "the browser is gone");
-        serde_json::from_slice(&bytes).unwrap()
-    }
-
-    /// Opens a file in a window of this size and waits until all of it is there.
-    fn visit(&mut self, file: &Path, width: u64, height: u64) {
-        let size = json!({"width": width, "height": height, "deviceScaleFactor": 1, "mobile": width < 600});
-        self.ask("Emulation.setDeviceMetricsOverride", size);
-        self.events.clear();
-        let url = format!("file://{}", file.display());
-        self.ask("Page.navigate", json!({ "url": url }));
-        while !self.told("Page.loadEventFired") {
-            let told = self.hear();
-            self.events.push(told);
-        }
-    }
-
-    fn told(&self, method: &str) -> bool {
-        self.events
-            .iter()
-            .any(|event| event["method"] == json!(method))
-    }
-
-    /// What a JavaScript expression gives in the page.
-    fn value(&mut self, expression: &str) -> Value {
-        let asked = json!({"expression": expression, "returnByValue": true});
-        self.ask("Runtime.evaluate", asked)["result"]["value"].clone()
-    }
-}
-
-impl Drop for Browser {
-    fn drop(&mut self) {
-        // It may have ended by itself.
-        let _ = self.child.kill();
-        let _ = self.child.wait();
-    }
-}
-
-fn demonstration(folder: &Path) -> PathBuf {
+pub fn demonstration(folder: &Path) -> PathBuf {
     let case = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../test-meshes/demo/case.toml");
     let outcome = run(
         folder,
@@ -232,7 +104,7 @@ fn assert_prints_in_two_depths(browser: &mut Browser, most: usize) {
 
 /// Nothing is asked of any other place, nothing complains, nothing is wider than
 /// the screen, and every drawing and table has its names.
-fn assert_opens_alone(browser: &mut Browser, page: &Path) {
+pub fn assert_opens_alone(browser: &mut Browser, page: &Path) {
     for (width, height) in [(1280, 900), (390, 844)] {
         browser.visit(page, width, height);
         let asked: Vec<&str> = browser

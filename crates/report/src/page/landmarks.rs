@@ -72,7 +72,8 @@ fn row(landmark: &Landmark) -> Vec<Markup> {
     ]
 }
 
-fn status(status: LandmarkStatus) -> &'static str {
+/// Whether a landmark was recorded, in words.
+pub fn status(status: LandmarkStatus) -> &'static str {
     match status {
         LandmarkStatus::Recorded => "recorded",
         LandmarkStatus::Reached => "place reached, not verified",

@@ -1,6 +1,6 @@
 //! The report: one HTML file that holds everything that a person needs to see of
-//! a case. It opens without a network, needs no script, prints on A4 and reads on
-//! a phone.
+//! a case. It opens without a network, prints on A4 and reads on a phone. Its one script
+//! lets the impression be turned; nothing else needs it.
 //!
 //! It has two depths: what everybody reads comes first and is printed; the rest is folded.
 //!
@@ -36,12 +36,14 @@ mod table;
 #[cfg(test)]
 mod tests;
 mod tray_fit;
+mod turning;
 mod verdict;
 mod views;
 mod wash;
 
 pub(crate) use cautions::cautions;
-pub(crate) use document::whole;
+use document::with_script;
+pub(crate) use document::{whole, with_style};
 pub use standard::control_page;
 pub(crate) use table::table;
 
@@ -115,7 +117,10 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
             }
         }
     };
-    whole(&title, &body)
+    match turning::data(&material) {
+        Some(data) => with_script(&title, &html! { (body) (data) }, turning::SCRIPT),
+        None => whole(&title, &body),
+    }
 }
 
 /// Files that lie beside the report.

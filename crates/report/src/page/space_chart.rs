@@ -39,7 +39,7 @@ pub(super) fn chart(relation: &JawRelation, protocol: &ProtocolResult) -> Markup
     let word = "Space between the ridges along the upper crest line, the patient's right on the right; the dot on the small arch is where it is least";
     html! {
         figure {
-            svg viewBox=(format!("0 0 {} {}", SIZE[0] + ARCH[0], SIZE[1])) role="img" aria-label=(word) style="width:100%;max-width:56rem;height:auto" {
+            svg.space viewBox=(format!("0 0 {} {}", SIZE[0] + ARCH[0], SIZE[1])) role="img" aria-label=(word) {
                 @for mm in &ticks {
                     line x1=(LEFT) x2=(SIZE[0] - 20.0) y1=(y(*mm)) y2=(y(*mm)) stroke="#ccc" {}
                     text.tick x=(LEFT - 8.0) y=(y(*mm) + 7.0) text-anchor="end" font-size="20" { (mm) }

@@ -5,6 +5,7 @@ use super::figure::{limit, quantity};
 use super::material::Material;
 use super::overlay;
 use super::overlay::Marked;
+use super::turning;
 use crate::result::CaseResult;
 use crate::text::format::capital;
 use crate::text::steps::{Step, steps};
@@ -17,6 +18,7 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
         div.beside {
             div { (in_order(result)) (verdicts(result)) }
             div.overview { (overview(material)) }
+            @if let Some(figure) = turning::figure(material) { (figure) }
         }
     };
     vec![Chapter::first("first", "What to do first", body)]

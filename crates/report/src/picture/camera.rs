@@ -2,7 +2,7 @@
 //! the picture are true.
 
 use measure::Frame;
-use nalgebra::{Point3, Vector3};
+use nalgebra::{Matrix3, Point3, Rotation3, UnitQuaternion, Vector3};
 
 /// A direction that an impression is shown from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -148,6 +148,15 @@ impl Camera {
             self.size[1] as f64 / 2.0 - (along(1) - self.middle[1]) * self.px_per_mm,
             along(2),
         ]
+    }
+
+    /// The rotation from scan coordinates to the page axes, as a unit quaternion: its vector
+    /// part, then its real part.
+    pub fn turn(&self) -> [f64; 4] {
+        let rows = self.axes.map(|axis| axis.transpose());
+        let rotation = Rotation3::from_matrix_unchecked(Matrix3::from_rows(&rows));
+        let turn = UnitQuaternion::from_rotation_matrix(&rotation);
+        turn.coords.into()
     }
 
     /// Unit vector toward whoever looks.

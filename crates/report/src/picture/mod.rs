@@ -5,9 +5,11 @@ mod camera;
 mod paint;
 mod raster;
 mod runs;
+mod solid;
 mod tray;
 
 pub use camera::{Camera, View};
+pub use solid::{Solid, THICKNESS_FROM_MM, THICKNESS_STEP_MM};
 
 use crate::result::CoverMap;
 use check::{CheckedCase, CheckedImpression};
@@ -46,6 +48,8 @@ pub struct Pictures {
     /// Of each finding; `None` for one without a place, and beyond the first
     /// [`MOST_CLOSE`].
     pub close: Vec<Option<Picture>>,
+    /// The surface of each impression, to be turned; `None` where its frame was not found.
+    pub solids: Vec<Option<Solid>>,
 }
 
 /// One picture.
@@ -115,9 +119,13 @@ pub fn pictures(checked: &CheckedCase) -> Result<Pictures, io::Error> {
     let trays = (0..checked.impressions.len())
         .into_par_iter()
         .map(|number| tray::inside(checked, number));
+    let solids = (0..checked.impressions.len())
+        .into_par_iter()
+        .map(|number| Solid::of(checked, number));
     Ok(Pictures {
         views,
         trays: trays.collect::<Result<_, _>>()?,
+        solids: solids.collect(),
         washes: washes.collect::<Result<_, _>>()?,
         close,
     })

@@ -19,7 +19,7 @@ mod svg;
 #[cfg(test)]
 pub(crate) mod tests;
 
-use crate::page::whole;
+use crate::page::with_style;
 use crate::picture::Pictures;
 use crate::result::{CaseResult, OutputFile};
 use crate::text::steps::pressing;
@@ -28,7 +28,7 @@ use base64::engine::general_purpose::STANDARD;
 pub(crate) use clinic::text as return_text;
 use content::Content;
 use font::Weight;
-use maud::{PreEscaped, html};
+use maud::html;
 pub(crate) use paper::Paper;
 use std::io;
 
@@ -55,13 +55,12 @@ pub fn add_return_note(result: &mut CaseResult) -> bool {
 /// The sheet as a web page that needs no other file.
 pub(crate) fn page(paper: &Paper<'_>) -> String {
     let body = html! {
-        style { (PreEscaped(style())) }
         main.sheet {
             h1.visually-hidden { (paper.title) }
             div.scroll role="region" tabindex="0" aria-label="The sheet" { (svg::drawn(paper)) }
         }
     };
-    whole(&paper.title, &body)
+    with_style(&paper.title, &body, &style())
 }
 
 /// The sheet as a PDF file.

@@ -7,7 +7,7 @@ use mesh::Unit;
 use nalgebra::Point3;
 
 /// Findings that are marked on one picture: more could not be told apart.
-const MOST_MARKS: usize = 40;
+pub(in crate::page) const MOST_MARKS: usize = 40;
 /// Something on a picture.
 pub(crate) struct Mark<'a> {
     pub(crate) id: &'a str,
@@ -94,24 +94,23 @@ pub(super) fn tray_marks<'a>(
     let in_mm = (impression.tray.as_ref())
         .and_then(|tray| tray.unit.parse::<Unit>().ok())
         .map_or(1.0, Unit::in_mm);
-    let marks = to_relieve(result, number, impression).filter_map(|(finding, spot, on_tray)| {
+    let marks = to_relieve(result, number, impression).filter_map(|(finding, _, on_tray)| {
         let at = Point3::from(on_tray.at.map(|c| c * in_mm));
         Some(Mark {
             id: &finding.id,
             kind: Kind::Finding(finding.severity),
             at: picture.shown(&at).map(sheet)?,
-            radius: ring(spot.area_mm2, picture, px),
+            radius: ring(radius_mm(impression, finding), picture, px),
             lines: Vec::new(),
         })
     });
     marks.take(MOST_MARKS).collect()
 }
 
-/// Radius of the ring round a patch of so many mm².
-fn ring(area_mm2: f64, picture: &Picture, px: f64) -> f64 {
+/// Radius of the ring round a place, drawn so large that it can be seen.
+fn ring(radius_mm: f64, picture: &Picture, px: f64) -> f64 {
     const LEAST_RADIUS: f64 = 14.0;
-    let radius_mm = (area_mm2 / std::f64::consts::PI).sqrt();
-    (radius_mm * 1.3 * picture.camera.px_per_mm * px).max(LEAST_RADIUS)
+    (radius_mm * picture.camera.px_per_mm * px).max(LEAST_RADIUS)
 }
 
 pub(super) fn mark<'a>(
@@ -123,7 +122,6 @@ pub(super) fn mark<'a>(
 ) -> Option<Mark<'a>> {
     let shown = |point: &[f64; 3]| picture.shown(&point_mm(impression, point)?).map(sheet);
     let at = shown(finding.at.as_ref()?)?;
-    let area_mm2 = spot(impression, finding).map_or(0.0, |spot| spot.area_mm2);
     let stretch = stretch(impression, finding);
     let stations: Vec<Option<SheetPoint>> = stretch.iter().map(|s| shown(&s.point)).collect();
     let lines = stations
@@ -135,13 +133,22 @@ pub(super) fn mark<'a>(
         id: &finding.id,
         kind: Kind::Finding(finding.severity),
         at,
-        radius: ring(area_mm2, picture, px),
+        radius: ring(radius_mm(impression, finding), picture, px),
         lines,
     })
 }
 
+/// Radius of the ring round a place, mm; 0 where its size is not known.
+pub(in crate::page) fn radius_mm(impression: &ImpressionResult, finding: &Finding) -> f64 {
+    let area_mm2 = spot(impression, finding).map_or(0.0, |spot| spot.area_mm2);
+    (area_mm2 / std::f64::consts::PI).sqrt() * 1.3
+}
+
 /// A point of the result, mm.
-fn point_mm(impression: &ImpressionResult, point: &[f64; 3]) -> Option<Point3<f64>> {
+pub(in crate::page) fn point_mm(
+    impression: &ImpressionResult,
+    point: &[f64; 3],
+) -> Option<Point3<f64>> {
     let in_mm = impression.scan.unit.parse::<Unit>().ok()?.in_mm();
     Some(Point3::from(point.map(|c| c * in_mm)))
 }
@@ -154,7 +161,10 @@ fn spot<'a>(impression: &'a ImpressionResult, finding: &Finding) -> Option<&'a S
 }
 
 /// Stations of the stretch of border that a finding is about.
-fn stretch<'a>(impression: &'a ImpressionResult, finding: &Finding) -> Vec<&'a Station> {
+pub(in crate::page) fn stretch<'a>(
+    impression: &'a ImpressionResult,
+    finding: &Finding,
+) -> Vec<&'a Station> {
     let stations = impression.border.as_ref().map(|border| &border.stations);
     let ends = finding.from_station.zip(finding.to_station);
     let Some((stations, (from, to))) = stations.zip(ends) else {

@@ -19,7 +19,12 @@ pub(super) fn scale_bar(px_per_mm: f64, x: f64, y: f64) -> Markup {
 }
 
 /// The colours of cover with their ends and the limits of cover.
-pub(super) fn colour_scale(map: &CoverMap, what: &str, levels: &[(f64, &str)], y: f64) -> Markup {
+pub(in crate::page) fn colour_scale(
+    map: &CoverMap,
+    what: &str,
+    levels: &[(f64, &str)],
+    y: f64,
+) -> Markup {
     let (left, right, high) = (340.0, WIDTH - 60.0, 22.0);
     let x = |mm: f64| left + (mm - map.from_mm) / (map.to_mm - map.from_mm) * (right - left);
     let band = (right - left) / f64::from(BANDS);

@@ -148,7 +148,7 @@ pub fn tray(
 }
 
 /// What of cover is limited, for its scale.
-fn cover_levels(result: &CaseResult) -> Vec<(f64, &'static str)> {
+pub fn cover_levels(result: &CaseResult) -> Vec<(f64, &'static str)> {
     [("show_through_mm", "shows"), ("thin_cover_mm", "thin")]
         .into_iter()
         .filter_map(|(key, word)| Some((result.protocol.limits.get(key)?.value, word)))

@@ -1,0 +1,83 @@
+//! The impression itself, to be turned on the page: drawn by WebGL 2 from surfaces that lie in
+//! the page. Where a browser runs no script or has no WebGL 2, the still pictures stay; they are
+//! printed in any case.
+
+mod scene;
+
+use super::material::Material;
+use super::overlay::{colour_scale, cover_levels};
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use maud::{Markup, PreEscaped, html};
+use scene::Scene;
+
+/// The script of the page.
+pub(super) const SCRIPT: &str = concat!(
+    include_str!("unpacked.js"),
+    include_str!("turns.js"),
+    include_str!("drawing.js"),
+    include_str!("pointing.js"),
+    include_str!("marks.js"),
+    include_str!("handling.js"),
+    include_str!("turning.js"),
+);
+
+/// What is shown in place of the still pictures of the overview; the page's script fills it.
+pub(super) fn figure(material: &Material<'_>) -> Option<Markup> {
+    let impressions = &material.result.impressions;
+    let solids = material.pictures.solids.iter().flatten();
+    let map = (impressions.iter()).find_map(|i| i.cover.as_ref()?.map.as_ref());
+    let is_thinned = solids.clone().any(|solid| solid.is_thinned);
+    solids.clone().next()?;
+    Some(html! {
+        figure.turning #turning {
+            div.row #turning-surfaces role="group" aria-label="Impression that is shown" {}
+            div.stage {
+                canvas #turning-canvas tabindex="0" role="application"
+                    aria-label="The impression in 3D" aria-describedby="turning-keys" {}
+                svg #turning-marks aria-hidden="true" {}
+            }
+            p #turning-said role="status" { "Click on the surface or on a mark to read what is there." }
+            @if let Some(map) = map {
+                svg.scale viewBox="290 0 510 98" role="img" aria-label="Colours of the material thickness" {
+                    (colour_scale(map, "material thickness, mm", &cover_levels(material.result), 28.0))
+                }
+            }
+            div.row #turning-buttons role="group" aria-label="Ways to look at it" {}
+            div.row {
+                label for="turning-place" { "Go to " }
+                select #turning-place {}
+                @for (what, word) in [("places", "Findings"), ("landmarks", "Landmarks"), ("border", "Border")] {
+                    label { input type="checkbox" checked autocomplete="off" id={ "turning-" (what) }; " " (word) }
+                }
+            }
+            figcaption {
+                span #turning-keys {
+                    "Drag to turn, with Shift or two fingers to move; pinch, or use the wheel after a click, to zoom. "
+                    "Keys: arrows turn, Shift and arrows move, + and − zoom, Home shows the whole. "
+                }
+                "Grey: thickness not known. The figures at a place that you click are those of one point, to look round; "
+                "what was decided stands with the findings."
+                @if is_thinned {
+                    " A surface of many triangles is simplified in this picture; every figure of the report comes from the full scan."
+                }
+            }
+        }
+    })
+}
+
+/// What the script reads: data alone, which no browser runs.
+pub(super) fn data(material: &Material<'_>) -> Option<Markup> {
+    let scene = Scene::of(material)?;
+    let solids = material.pictures.solids.iter().enumerate();
+    Some(html! {
+        @for (number, solid) in solids {
+            @if let Some(solid) = solid {
+                script type="application/octet-stream" id={ "surface-" (number + 1) } {
+                    (PreEscaped(STANDARD.encode(&solid.surface.bytes)))
+                }
+            }
+        }
+        script #turning-scene type="application/json" { (PreEscaped(scene.json())) }
+    })
+}
