@@ -36,7 +36,7 @@ fn without_checksums(page: &str) -> String {
 #[test]
 fn the_page() {
     let checked = checked_with_spots();
-    let files = outputs(&checked, &CaseResult::of(&checked)).unwrap();
+    let files = outputs(&checked, &CaseResult::of(&checked), &|| {}).unwrap();
     let (_, page) = files
         .iter()
         .find(|(name, _)| name == "report.html")
