@@ -25,7 +25,7 @@ fn steady(text: &str) -> String {
 #[test]
 fn the_page() {
     let checked = checked_with_spots();
-    let files = outputs(&checked, &CaseResult::of(&checked)).unwrap();
+    let files = outputs(&checked, &CaseResult::of(&checked), &|| {}).unwrap();
     let (_, page) = files
         .iter()
         .find(|(name, _)| name == "report.html")
