@@ -107,6 +107,8 @@ pub fn set_style(ctx: &Context, text_size: f64, is_dark: bool) {
         style.spacing.button_padding = Vec2::new(6.0, 2.0) * size;
         style.spacing.icon_width = 15.0 * size;
         style.spacing.interact_size.y = 19.0 * size;
+        // The chosen row is as plain at the edge of a list as in its middle.
+        style.spacing.scroll.fade.strength = 0.0;
     });
 }
 
