@@ -24,10 +24,8 @@ mod real_surfaces {
 mod cover {
     promises::ask!(OneMouth, cover: by_the_trays_scan);
     promises::ask!(OneMouth, bent_tray: cover_is_that_of_the_tray_as_it_lay);
-    promises::ask!(OneMouth, on_tray:
-        places_of_relief_are_found_on_the_tray,
-        relief_is_measured_on_the_tray,
-    );
+    promises::ask!(OneMouth, on_tray: places_of_relief_are_found_on_the_tray);
+    promises::ask!(OneMouth, relief: relief_is_measured_on_the_tray);
     promises::ask!(OneMouth, part_of_a_tray: no_cover_where_no_tray_was_scanned);
     promises::ask!(OneMouth, scanner_error: cover_with_the_scanners_own_term);
 }

@@ -87,7 +87,7 @@ fn a_folder_of_cases_is_walked_through_and_decided_by_keys_alone() {
     for (key, text) in [("F7", "see the palate"), ("Tab", "Anna")] {
         screen.keys(&[key]);
         // The next field takes letters from the next frame on.
-        sleep(Duration::from_secs(1));
+        sleep(Duration::from_secs(3));
         screen.write(text);
     }
     screen.keys(&["Return"]);

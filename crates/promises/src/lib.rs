@@ -37,6 +37,7 @@ pub mod part_of_a_tray;
 mod population;
 pub mod real_surfaces;
 pub mod registration;
+pub mod relief;
 pub mod rows;
 pub mod scanner_error;
 pub mod spots;

@@ -1,10 +1,8 @@
 //! Cover, show-through and the seating of trays, asked of many mouths.
 
 promises::ask!(Many, bent_tray: cover_is_that_of_the_tray_as_it_lay);
-promises::ask!(Many, on_tray:
-    places_of_relief_are_found_on_the_tray,
-    relief_is_measured_on_the_tray,
-);
+promises::ask!(Many, on_tray: places_of_relief_are_found_on_the_tray);
+promises::ask!(Many, relief: relief_is_measured_on_the_tray);
 promises::ask!(Many, part_of_a_tray: no_cover_where_no_tray_was_scanned);
 promises::ask!(Many, cover: by_the_trays_scan);
 promises::ask!(Many, scanner_error: cover_with_the_scanners_own_term);

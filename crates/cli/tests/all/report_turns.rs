@@ -21,13 +21,13 @@ fn opened(folder: &Path) -> Option<(Browser, std::path::PathBuf)> {
         eprintln!("SKIPPED: this browser has no WebGL 2");
         return None;
     }
-    for _ in 0..200 {
+    for _ in 0..2400 {
         if drawn(&mut browser) > 0 {
             return Some((browser, page));
         }
         sleep(Duration::from_millis(50));
     }
-    panic!("no picture in 10 s");
+    panic!("no picture in 120 s");
 }
 
 fn drawn(browser: &mut Browser) -> u64 {

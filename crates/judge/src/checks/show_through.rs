@@ -54,7 +54,7 @@ fn by_cover(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Findi
 
 const ALTERED: &str = "The surface here lies inside the wall of the tray as it was scanned: the tray was relieved \
      or reshaped there after its scan. Look at the impression: no tray may show here. For a figure, scan the \
-     relieved tray, name it tray_relieved in the case file and check again.";
+     relieved tray and check again.";
 
 /// Whether a patch of a wash lies deeper inside the wall of the scanned tray than any
 /// uncertainty explains: trays are relieved between the passes.

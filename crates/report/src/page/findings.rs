@@ -8,7 +8,7 @@ use super::{notes, overlay};
 use crate::picture::MOST_CLOSE;
 use crate::result::{Bound, Finding, Severity};
 use crate::text::steps::pressing;
-use crate::text::words::finding_place;
+use crate::text::words::{finding_place, place_on_tray};
 use maud::{Markup, html};
 use std::collections::BTreeMap;
 
@@ -101,6 +101,7 @@ fn article(material: &Material<'_>, finding: &Finding) -> Markup {
                     @if let Some(gist) = gist(&finding.check) { p.gist { (gist) } }
                     @if let Some(figure) = figure(finding) { p.measured { "Measured " (figure) "." } }
                     @if let Some(name) = &finding.refers_to { p.aside { "Listed as " (name) " in the tables below." } }
+                    @if let Some(place) = place_on_tray(material.result, finding) { p.aside { "On the tray: " (place) "." } }
                     p.instruction { strong { "Do: " } (finding.instruction) }
                 }
                 @if let Some(picture) = picture {

@@ -9,7 +9,7 @@ use super::turning;
 use crate::result::CaseResult;
 use crate::text::format::capital;
 use crate::text::steps::{Step, steps};
-use crate::text::words::{finding_place, impression_name, verdict_word};
+use crate::text::words::{finding_place, impression_name, place_on_tray, verdict_word};
 use maud::{Markup, html};
 
 pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
@@ -57,6 +57,7 @@ fn item(result: &CaseResult, step: &Step<'_>) -> Markup {
                         (finding.check.replace('-', " "))
                         @let place = finding_place(result, finding);
                         @if !place.is_empty() { ", " (place) }
+                        @if let Some(place) = place_on_tray(result, finding) { "; on the tray " (place) }
                     }
                 }
             }

@@ -2,7 +2,7 @@
 
 use super::measured::finding_figure;
 use super::names::REPORT_FILE;
-use super::words::{cause_word, finding_place, impression_name};
+use super::words::{cause_word, finding_place, impression_name, place_on_tray};
 use crate::result::{CaseResult, Cause, FileKind, Finding, NotJudged, Severity};
 use anstyle::Style;
 use judge::Check;
@@ -36,6 +36,9 @@ pub(super) fn write_findings(out: &mut String, result: &CaseResult) -> fmt::Resu
             write!(out, " [{spot}]")?;
         }
         writeln!(out)?;
+        if let Some(place) = place_on_tray(result, finding) {
+            writeln!(out, "       On the tray: {place}.")?;
+        }
         match first_with.get(finding.instruction.as_str()) {
             Some(id) => writeln!(out, "       Same action as {id}.")?,
             None => {

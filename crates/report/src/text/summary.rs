@@ -284,9 +284,9 @@ REWORK case D-1042: Correct the places marked FAIL, then take the wash impressio
   maxillary impression before the wash: rework
     material thickness over the tray: minimum 0.03 mm, median 2.46 mm (± 0.10 mm), over 36.0 cm² of tissue surface
   F1 FAIL show-through, residual ridge, patient's right: material 0.03 ± 0.10 mm thick, at least 0.2 mm [C1]
-       Relieve the tray here by about 1 mm and a little beyond the place. Clean and dry it, put adhesive on the bared tray and let it dry, then take a wash.
+       Relieve the tray here by 1.0 mm at the deepest and a little beyond the place. Clean and dry it, put adhesive on the bared tray and let it dry, then take a wash.
   F2 LOOK show-through, palate: material 0.15 ± 0.10 mm thick, at least 0.2 mm [C2]
-       Too close to tell from the scan: look at the impression here. If no tray shows, scan this place again at higher resolution. If tray shows: Relieve the tray here by about 1 mm and a little beyond the place. Clean and dry it, put adhesive on the bared tray and let it dry, then take a wash.
+       Too close to tell from the scan: look at the impression here. If no tray shows, scan this place again at higher resolution. If tray shows: Relieve the tray here by 0.9 mm at the deepest and a little beyond the place. Clean and dry it, put adhesive on the bared tray and let it dry, then take a wash.
   F3 note thin-cover, labial flange, patient's left: material 0.60 ± 0.10 mm thick, at least 1 mm [C3]
        The material is thin here. Look whether it is torn, lifted off the tray, or pressed the mucosa aside. If not, leave it as it is.
 Safety: Grind only out of the mouth, with eye and dust protection; feel for sharp edges afterwards and smooth them.

@@ -64,6 +64,26 @@ pub fn finding_place(result: &CaseResult, finding: &Finding) -> String {
     parts.join(", ")
 }
 
+/// Where a finding that asks for relief lies on the tray in the hand, in words; `None` of
+/// others, and where that is not known.
+#[must_use]
+pub fn place_on_tray(result: &CaseResult, finding: &Finding) -> Option<String> {
+    if finding.severity == Severity::Note {
+        return None;
+    }
+    let impression = result
+        .impressions
+        .get(usize::try_from(finding.impression?).ok()?)?;
+    let mut spots = impression.cover.as_ref()?.spots.iter();
+    let spot = spots.find(|spot| Some(&spot.id) == finding.refers_to.as_ref())?;
+    let on_tray = spot.on_tray.as_ref()?;
+    let (rim, front) = (on_tray.to_outer_rim_mm?, on_tray.to_front_mm?);
+    Some(format!(
+        "{rim:.0} mm from the rim on the lip and cheek side, {front:.0} mm from the middle of that rim at the \
+         front"
+    ))
+}
+
 /// The word for a jaw.
 pub(crate) fn arch_word(arch: Arch) -> &'static str {
     match arch {

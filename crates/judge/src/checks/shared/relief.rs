@@ -5,7 +5,6 @@ use crate::protocol::LimitKey;
 use crate::relief::Relief;
 use crate::subject::Subject;
 use crate::words::SAFETY;
-use measure::PlaceOnTray;
 use measure::tray_fit::Amount;
 
 /// An order to relieve the tray where its cover is not known in figures and take the wash
@@ -17,8 +16,7 @@ pub(crate) fn relieve(wash: &str) -> String {
     )
 }
 
-/// The same at the patch of a number: how deep, where that is on the tray, and what it
-/// leaves of its wall.
+/// The same at the patch of a number: how deep, and what that leaves of the tray's wall.
 pub(crate) fn relieve_spot(subject: &Subject<'_>, number: usize, wash: &str) -> String {
     if let Some(done) = after_relief(subject, number, wash) {
         return done;
@@ -33,7 +31,6 @@ pub(crate) fn relieve_spot(subject: &Subject<'_>, number: usize, wash: &str) -> 
     let mut order = format!(
         "Relieve the tray here by {depth_mm:.1} mm at the deepest and a little beyond the place. "
     );
-    order.extend(on_tray.and_then(whereabouts));
     order.extend(relief.left_mm.filter(|_| relief.is_too_deep).map(thin_wall));
     order + &prepare(wash)
 }
@@ -45,8 +42,8 @@ fn after_relief(subject: &Subject<'_>, number: usize, wash: &str) -> Option<Stri
         Ok(places) => places,
         Err(why) => {
             return Some(format!(
-                "The scan of the relieved tray tells nothing: {why}. Give the right scan and check again, or \
-                 look at the tray itself. {}",
+                "The scan of the relieved tray tells nothing: {why}. Give the right scan, or look at the tray \
+                 itself. {}",
                 relieve(wash)
             ));
         }
@@ -87,15 +84,6 @@ fn tenths_up(mm: f64) -> f64 {
     (mm * 10.0 - 1e-6).ceil() / 10.0
 }
 
-/// Where a place is on the tray in the hand.
-fn whereabouts(place: &PlaceOnTray) -> Option<String> {
-    let (rim, front) = (place.to_outer_rim_mm?.value, place.to_front_mm?.value);
-    Some(format!(
-        "On the tray it lies {rim:.0} mm from the rim on the lip and cheek side and {front:.0} mm from the \
-         middle of that rim at the front, both in a straight line. "
-    ))
-}
-
 /// A warning of what relief leaves.
 fn thin_wall(left: Amount) -> String {
     if left.value > left.uncertainty {
@@ -115,4 +103,4 @@ fn prepare(wash: &str) -> String {
 
 /// After relief the old scan of the tray no longer shows it there.
 pub(crate) const IF_RELIEVED: &str = " If the tray was relieved here after it was scanned, this \
-     figure is too low: scan the relieved tray, name it tray_relieved in the case file and check again.";
+     figure is too low: scan the relieved tray and check again.";
