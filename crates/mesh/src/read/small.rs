@@ -56,6 +56,7 @@ pub fn settings_text(path: &Path) -> Result<String, Error> {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
 
@@ -73,10 +74,13 @@ mod tests {
     }
 
     #[test]
-    fn a_huge_file_is_refused_unread() {
+    fn a_file_too_large_is_refused_unread() {
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("case.toml");
-        File::create(&path).unwrap().set_len(1 << 40).unwrap();
+        File::create(&path)
+            .unwrap()
+            .set_len(MAX_SETTINGS_BYTES + 1)
+            .unwrap();
         let why = settings_text(&path).unwrap_err().to_string();
         assert!(why.contains("larger than 1 MiB"), "{why}");
     }
