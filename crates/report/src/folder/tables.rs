@@ -68,7 +68,7 @@ impl TableFiles {
             folder: folder.to_owned(),
             impressions: Table::begin(folder)?,
             findings: Table::begin(folder)?,
-            workbook: CaseWorkbook::begin(folder)?,
+            workbook: CaseWorkbook::begin()?,
         })
     }
 

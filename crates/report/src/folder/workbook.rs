@@ -7,12 +7,10 @@ use rust_xlsxwriter::{
     DocProperties, ExcelDateTime, Format, FormatAlign, Url, Workbook, Worksheet, XlsxError,
 };
 use std::io::Write;
-use std::path::Path;
 
-/// Rows that a worksheet holds, less the head and a last one that says what is left out.
-const MOST: u32 = 1_048_574;
-/// Links that a worksheet holds; beyond, the way is a text.
-const MOST_LINKS: u32 = 60_000;
+/// Cases in the workbook, which is kept in memory until it is written; a last row says how many
+/// more the tables hold.
+const MOST: u32 = 10_000;
 /// Letters that a cell holds, with room to spare.
 const LETTERS: usize = 2_000;
 
@@ -29,7 +27,8 @@ const COLUMNS: [(&str, f64); 9] = [
     ("labels", 30.0),
 ];
 
-/// The workbook while it is being written, a row a case, in memory that does not grow.
+/// The workbook while it is being made, a row a case. It is not made on the disk row by row: the
+/// library's mode for that panics where the disk is full.
 pub(super) struct CaseWorkbook {
     workbook: Workbook,
     rows: u32,
@@ -39,13 +38,12 @@ pub(super) struct CaseWorkbook {
 }
 
 impl CaseWorkbook {
-    pub(super) fn begin(folder: &Path) -> Result<Self, XlsxError> {
+    pub(super) fn begin() -> Result<Self, XlsxError> {
         let mut workbook = Workbook::new();
-        workbook.set_tempdir(folder)?;
         // One input gives the same bytes, whenever it is written.
         let created = ExcelDateTime::from_ymd(2000, 1, 1)?;
         workbook.set_properties(&DocProperties::new().set_creation_datetime(&created));
-        let sheet = workbook.add_worksheet_with_constant_memory()?;
+        let sheet = workbook.add_worksheet();
         sheet.set_name("Cases")?;
         sheet.set_freeze_panes(1, 0)?;
         let head = Format::new().set_bold().set_text_wrap();
@@ -82,7 +80,7 @@ impl CaseWorkbook {
         write(sheet, row, 2, verdict)?;
         let step = shortened(step.map_or("", String::as_str));
         sheet.write_string_with_format(row, 3, step, &self.wrapped)?;
-        let fits = row <= MOST_LINKS && link.len() < LETTERS;
+        let fits = link.len() < LETTERS;
         match (is_read, fits) {
             (true, true) => {
                 let url = Url::new(format!("file:///{link}")).set_text("open");
@@ -161,8 +159,7 @@ mod tests {
             settings_sha256: String::new(),
             program: String::new(),
         };
-        let folder = tempfile::tempdir().unwrap();
-        let mut workbook = CaseWorkbook::begin(folder.path()).unwrap();
+        let mut workbook = CaseWorkbook::begin().unwrap();
         let result = CaseResult::of(&checked_with_spots());
         let scanned = [Some("2026-03-04T05:06:07Z".to_owned())];
         let mut record =
