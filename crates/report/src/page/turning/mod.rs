@@ -56,8 +56,8 @@ pub(super) fn figure(material: &Material<'_>) -> Option<Markup> {
                     "Drag to turn, with Shift or two fingers to move; pinch, or use the wheel after a click, to zoom. "
                     "Keys: arrows turn, Shift and arrows move, + and − zoom, Home shows the whole. "
                 }
-                "Grey: thickness not known. The figures at a place that you click are those of one point, to look round; "
-                "what was decided stands with the findings."
+                "Grey: thickness not known. A click gives the figures of one point; "
+                "the verdict rests on the findings."
                 @if is_thinned {
                     " A surface of many triangles is simplified in this picture; every figure of the report comes from the full scan."
                 }
