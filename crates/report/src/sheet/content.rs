@@ -5,7 +5,7 @@ use crate::text::format::capital;
 use crate::text::headline::what_to_do;
 use crate::text::steps::steps;
 use crate::text::times;
-use crate::text::words::{finding_place, impression_name, place_on_tray, verdict_word};
+use crate::text::words::{finding_place, impression_name, verdict_word};
 use judge::Check;
 use std::collections::BTreeSet;
 
@@ -162,16 +162,11 @@ pub(super) fn of_parcel(finding: &&Finding) -> bool {
 fn place(result: &CaseResult, finding: &Finding) -> String {
     let place = finding_place(result, finding);
     let name = format!("{} {}", finding.id, finding.check.replace('-', " "));
-    let mut name = if place.is_empty() {
+    if place.is_empty() {
         name
     } else {
         format!("{name}, {place}")
-    };
-    if let Some(on_tray) = place_on_tray(result, finding) {
-        name.push_str("; on the tray ");
-        name.push_str(&on_tray);
     }
-    name
 }
 
 fn not_judged(result: &CaseResult) -> Vec<String> {
