@@ -50,13 +50,17 @@ pub(crate) struct Relief<'a> {
 }
 
 impl<'a> Relief<'a> {
-    /// `None` where no scan of the relieved tray was given.
+    /// `None` where no scan of the relieved tray was given, and of a wash without stops, which
+    /// alone need it.
     pub(crate) fn of(
         input: &ImpressionInput,
         scans: &BTreeMap<&Path, Arc<LoadedScan>>,
         trays: &'a BTreeMap<&Path, PreparedTray>,
         scanner_uncertainty_mm: f64,
     ) -> Option<Self> {
+        if input.stage == Stage::Wash && input.stops.is_empty() {
+            return None;
+        }
         let (before, after) = (input.tray.as_deref()?, input.tray_relieved.as_deref()?);
         let tray = trays.get(after)?;
         Some(Self {

@@ -140,6 +140,30 @@ fn a_wash_is_judged_by_the_tray_as_it_then_was() {
     assert!(shown.is_none(), "{shown:#?}");
 }
 
+/// Each pass lies in a tray scan of its own, in another pose: that is no way from one to the
+/// other.
+#[test]
+fn a_wash_in_the_relieved_tray_is_laid_on_its_first_pass() {
+    let made = &*MADE;
+    let at = made.truth.on_tray(&made.truth.spots[0].centre);
+    let after = relieved(&made.tray, &at, 1.4);
+    let files = [
+        ("first.ply", &made.impression),
+        ("wash.ply", &made.impression),
+        ("tray.ply", &made.tray),
+        ("after.ply", &after),
+    ];
+    let checked = checked(&format!("{KEYS}wash = \"wash.ply\"\n"), &files);
+    let wash = checked.wash_of(1).unwrap();
+    assert!(
+        wash.median_mm.abs() < 0.02 && wash.p95_mm < 0.05,
+        "{wash:?}"
+    );
+    let shown = (checked.judged.findings.iter())
+        .find(|f| f.check == Check::ShowThrough && f.impression == Some(1));
+    assert!(shown.is_none(), "{shown:#?}");
+}
+
 #[test]
 fn a_relieved_tray_without_the_tray_before_is_an_error_of_the_case_file() {
     let folder = TempDir::new().unwrap();
