@@ -100,6 +100,7 @@ mod wash_places {
 mod jaws {
     promises::ask!(OneMouth, jaws: the_planted_space_is_found_at_every_station);
     promises::ask!(jaws: another_mouths_record_is_refused);
+    promises::ask!(jaws: front_parts_of_another_mouth_are_refused);
 }
 
 mod intake {

@@ -9,9 +9,9 @@ use crate::border::NoBorder;
 use crate::frame::Frame;
 use crate::not_an_impression::NotAnImpression;
 use crate::words::{Arch, Side};
-use geometry::Laying;
-use geometry::registration::{self, Registered, Target};
+use geometry::registration::{self, NotRegistered, Registered, Target};
 use geometry::sampling::{SurfacePoint, spread_over};
+use geometry::{Laying, NotLaid};
 use mesh::{Mesh, SpatialIndex};
 use nalgebra::{Isometry3, Point3, Translation3, UnitQuaternion, UnitVector3, Vector3};
 use std::f64::consts::PI;
@@ -21,9 +21,16 @@ use thiserror::Error;
 const POINTS: usize = 12_000;
 /// Points that tell whether it lies there at all.
 const FEW_POINTS: usize = 3000;
-/// Where less of an impression's tissue side lies on the record, it is not in
-/// it: of another mouth's up to 0.4 fits, of its own nearly all.
-const LEAST_FITTING: f64 = 0.5;
+/// Where so much of an impression's tissue side lies on the record, it is in it: of
+/// another mouth's up to 0.4 fits, of its own nearly all.
+const ENOUGH_FITTING: f64 = 0.5;
+/// A record may show the front part of each jaw alone: less of an impression than this
+/// does not settle where it lies.
+const LEAST_FITTING: f64 = 0.15;
+/// Of what the record shows of an impression so much fits where it is the same one.
+const LEAST_OF_SHOWN: f64 = 0.75;
+/// A record shows the surface that lies within this of its scan, mm.
+const SHOWN_WITHIN_MM: f64 = 1.5;
 /// What the crest lines themselves are off, mm (k = 2): on phantoms 95 % lie
 /// within 0.22 mm, mostly across, where the trough's floor is level.
 const CREST_DOUBT_MM: f64 = 0.1;
@@ -39,6 +46,11 @@ pub enum NoRelation {
         if *arch == Arch::Maxillary { "maxillary" } else { "mandibular" }
     )]
     NotInRecord { arch: Arch, fitting_percent: f64 },
+    #[error(
+        "the {} impression fits the scan of the record in more than one way, {spread_mm:.1} mm apart: what the record shows of it is too little or too even",
+        if *arch == Arch::Maxillary { "maxillary" } else { "mandibular" }
+    )]
+    Ambiguous { arch: Arch, spread_mm: f64 },
     #[error("the case holds no impression of the {} jaw to be laid on the record", if *arch == Arch::Maxillary { "upper" } else { "lower" })]
     JawMissing { arch: Arch },
     #[error(
@@ -91,8 +103,29 @@ pub struct Space {
     /// The patient's side; `None` within 1 mm of the foremost point.
     pub side: Option<Side>,
     /// Distance along the common seating axis to the lower crest line where it
-    /// is nearest in plan, mm; `None` where no lower crest stands there.
-    pub mm: Option<f64>,
+    /// is nearest in plan, mm.
+    pub mm: Result<f64, NoSpace>,
+}
+
+/// Why no space was measured at a station.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
+pub enum NoSpace {
+    /// The lower crest line does not reach under it.
+    #[error("no lower ridge lies opposite")]
+    NotOpposed,
+    /// The scan of the record shows one of the two crests no longer: it may hold the
+    /// front parts alone.
+    #[error("the record does not show both ridges here")]
+    NotShown,
+}
+
+impl JawRelation {
+    /// How many stations the record does not show.
+    #[must_use]
+    pub fn not_shown(&self) -> usize {
+        let unseen = |station: &&Space| station.mm == Err(NoSpace::NotShown);
+        self.stations.iter().filter(unseen).count()
+    }
 }
 
 /// Lays both impressions in the record and measures the space between them.
@@ -129,8 +162,9 @@ pub fn measure(
         return Err(NoRelation::JawsNotOpposed);
     }
     let axis = UnitVector3::new_normalize(up - down);
+    let [above, below] = [above, below].map(|line| Crest::of(line, &target));
     let stations = spaces(&above, &below, &axis, &rights[0]);
-    if stations.iter().all(|station| station.mm.is_none()) {
+    if stations.iter().all(|station| station.mm.is_err()) {
         return Err(NoRelation::JawsNotOpposed);
     }
     Ok(JawRelation {
@@ -138,8 +172,8 @@ pub fn measure(
         record_from_mandible: lower.target_from_source,
         stations,
         uncertainty_mm: upper
-            .uncertainty_mm(&above)
-            .hypot(lower.uncertainty_mm(&below))
+            .uncertainty_mm(&above.seen())
+            .hypot(lower.uncertainty_mm(&below.seen()))
             .hypot(2f64.sqrt() * CREST_DOUBT_MM)
             .hypot(of_scanners_mm(maxilla, mandible)),
         ridge_angle_deg: up.angle(&-down).to_degrees(),
@@ -164,6 +198,31 @@ fn on_surface(jaw: Jaw<'_>) -> Vec<Point3<f64>> {
         .collect()
 }
 
+/// A crest line in the coordinates of the record.
+struct Crest {
+    points: Vec<Point3<f64>>,
+    /// Whether the record shows the surface at each of them.
+    shown: Vec<bool>,
+}
+
+impl Crest {
+    fn of(points: Vec<Point3<f64>>, record: &Target) -> Self {
+        let nearest = record.index().nearest_many(&points, SHOWN_WITHIN_MM);
+        Self {
+            shown: nearest.iter().map(Option::is_some).collect(),
+            points,
+        }
+    }
+
+    fn seen(&self) -> Vec<Point3<f64>> {
+        let shown = self.points.iter().zip(&self.shown);
+        shown
+            .filter(|(_, shown)| **shown)
+            .map(|(p, _)| *p)
+            .collect()
+    }
+}
+
 /// Whether an impression lies in what may be the scan of a record, by its tissue side
 /// alone. Both meshes are in mm, in any pose. What may be a record looks like an
 /// impression of one jaw, whose frame is given: an impression of the same jaw is
@@ -181,7 +240,7 @@ pub fn lies_in((mesh, frame): (&Mesh, &Frame), (record, seen): (&Mesh, &Frame)) 
         .map(|start| record_from_seen * start * frame.local_from_scan())
         .collect();
     registration::register(&source, &Target::new(record), &starts)
-        .is_ok_and(|found| found.fitting_share >= LEAST_FITTING)
+        .is_ok_and(|found| found.fitting_share >= ENOUGH_FITTING)
 }
 
 /// Where the other jaw may lie, from its local coordinates to those of this one:
@@ -206,21 +265,42 @@ fn facing_tissue(mesh: &Mesh, frame: &Frame, count: usize) -> Vec<SurfacePoint> 
 
 fn laid(jaw: Jaw<'_>, record: &Target, arch: Arch) -> Result<Registered, NoRelation> {
     let source = facing_tissue(jaw.mesh, jaw.frame, POINTS);
-    Laying::by_share(LEAST_FITTING)
+    let not_there = |fitting_share: f64| NoRelation::NotInRecord {
+        arch,
+        fitting_percent: 100.0 * fitting_share,
+    };
+    let found = Laying::by_share(LEAST_FITTING)
         .lay(&source, record, &[])
-        .map_err(|why| NoRelation::NotInRecord {
-            arch,
-            fitting_percent: 100.0 * why.fitting_share(),
-        })
+        .map_err(|why| match why {
+            NotLaid::NotRegistered(NotRegistered::Ambiguous { spread_mm }) => {
+                NoRelation::Ambiguous { arch, spread_mm }
+            }
+            _ => not_there(why.fitting_share()),
+        })?;
+    let is_there = found.fitting_share >= ENOUGH_FITTING
+        || found.fitting_share >= LEAST_OF_SHOWN * shown_share(&source, record, &found);
+    is_there
+        .then_some(found.clone())
+        .ok_or_else(|| not_there(found.fitting_share))
+}
+
+/// Share of an impression's points near which the record has any surface.
+fn shown_share(source: &[SurfacePoint], record: &Target, found: &Registered) -> f64 {
+    let moved: Vec<Point3<f64>> = (source.iter())
+        .map(|s| found.target_from_source * s.point)
+        .collect();
+    let near = record.index().nearest_many(&moved, SHOWN_WITHIN_MM);
+    near.iter().flatten().count() as f64 / source.len().max(1) as f64
 }
 
 /// The space at each point of the upper crest line.
 fn spaces(
-    above: &[Point3<f64>],
-    below: &[Point3<f64>],
+    upper: &Crest,
+    lower: &Crest,
     axis: &UnitVector3<f64>,
     right: &Vector3<f64>,
 ) -> Vec<Space> {
+    let above = &upper.points;
     let front = axis.cross(right);
     // Whichever way `front` points, the foremost point lies farthest from the ends.
     let (Some(first), Some(last)) = (above.first(), above.last()) else {
@@ -238,8 +318,8 @@ fn spaces(
         lengths[i] = lengths[i - 1] + (above[i] - above[i - 1]).norm();
     }
     let starts_right = right.dot(&(first - chord)) > 0.0;
-    let mut stations: Vec<Space> = (above.iter().zip(&lengths))
-        .map(|(at, length)| {
+    let mut stations: Vec<Space> = (above.iter().zip(&lengths).zip(&upper.shown))
+        .map(|((at, length), &shown)| {
             let from_front_mm = (length - lengths[foremost]).abs();
             let is_right = (*length < lengths[foremost]) == starts_right;
             Space {
@@ -250,7 +330,11 @@ fn spaces(
                 } else {
                     Side::Left
                 }),
-                mm: space_mm(at, below, axis),
+                mm: if shown {
+                    space_mm(at, lower, axis)
+                } else {
+                    Err(NoSpace::NotShown)
+                },
             }
         })
         .collect();
@@ -261,24 +345,38 @@ fn spaces(
 }
 
 /// Distance along the axis to the line below where it is nearest across.
-fn space_mm(at: &Point3<f64>, below: &[Point3<f64>], axis: &UnitVector3<f64>) -> Option<f64> {
+fn space_mm(at: &Point3<f64>, lower: &Crest, axis: &UnitVector3<f64>) -> Result<f64, NoSpace> {
     let across = |v: Vector3<f64>| v - axis.into_inner() * axis.dot(&v);
     /// So far past the end of a crest line it still counts as under it, mm.
     const PAST_MM: f64 = 1.0;
-    let mut best: Option<(f64, f64)> = None;
-    let mut past_mm = 0.0;
-    for ends in below.windows(2) {
+    struct Under {
+        off: f64,
+        past_mm: f64,
+        mm: f64,
+        shown: bool,
+    }
+    let mut best: Option<Under> = None;
+    for (ends, shown) in lower.points.windows(2).zip(lower.shown.windows(2)) {
         let (start, along) = (across(at - ends[0]), across(ends[1] - ends[0]));
         let length = along.norm().max(f64::MIN_POSITIVE);
         let reached = start.dot(&along) / length;
         let share = (reached / length).clamp(0.0, 1.0);
         let off = (start - along * share).norm();
-        let place = ends[0] + (ends[1] - ends[0]) * share;
-        if best.is_none_or(|(least, _)| off < least) {
-            best = Some((off, axis.dot(&(at - place))));
-            past_mm = (-reached).max(reached - length);
+        if best.as_ref().is_none_or(|least| off < least.off) {
+            let place = ends[0] + (ends[1] - ends[0]) * share;
+            best = Some(Under {
+                off,
+                past_mm: (-reached).max(reached - length),
+                mm: axis.dot(&(at - place)),
+                shown: shown[0] && shown[1],
+            });
         }
     }
-    best.filter(|(off, _)| *off <= anatomy::RIDGES_OPPOSED_WITHIN_MM && past_mm <= PAST_MM)
-        .map(|(_, mm)| mm)
+    let is_opposed =
+        |under: &Under| under.off <= anatomy::RIDGES_OPPOSED_WITHIN_MM && under.past_mm <= PAST_MM;
+    match best.filter(is_opposed) {
+        None => Err(NoSpace::NotOpposed),
+        Some(under) if !under.shown => Err(NoSpace::NotShown),
+        Some(under) => Ok(under.mm),
+    }
 }

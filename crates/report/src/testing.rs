@@ -4,7 +4,7 @@ use check::{CheckedCase, CheckedImpression, CheckedPair, LoadedScan, judged};
 use fixtures::border::measured;
 use judge::{Case, Consignment, ImpressionInput, JawRelation, Protocol, Stage, UnitReading};
 use measure::pair::{PassPair, PlaceNow, Wash};
-use measure::record::{self, Space};
+use measure::record::{self, NoSpace, Space};
 use measure::tray_fit::{Amount, Seating, TrayFit, ZoneFit};
 use measure::{
     Arch, Border, BorderPart, Cover, CoverMethod, Measurement, Missing, Scanned, Section, Side,
@@ -158,9 +158,9 @@ pub(crate) fn checked_whole() -> CheckedCase {
         record_from_maxilla: Isometry3::identity(),
         record_from_mandible: Isometry3::identity(),
         stations: vec![
-            space(0.0, Some(14.3)),
-            space(2.5, Some(13.9)),
-            space(5.0, None),
+            space(0.0, Ok(14.3)),
+            space(2.5, Ok(13.9)),
+            space(5.0, Err(NoSpace::NotOpposed)),
         ],
         uncertainty_mm: 0.17,
         ridge_angle_deg: 3.4,

@@ -17,7 +17,10 @@ const NARROW: FigureCheck = FigureCheck {
 };
 
 pub(super) fn judge(subject: &CaseSubject<'_>, relation: &JawRelation) -> Vec<Finding> {
-    let spaces = relation.stations.iter().filter_map(|station| station.mm);
+    let spaces = relation
+        .stations
+        .iter()
+        .filter_map(|station| station.mm.ok());
     spaces.reduce(f64::min).map_or(Vec::new(), |least_mm| {
         NARROW.findings_on_case(subject, least_mm, Some(relation.uncertainty_mm))
     })

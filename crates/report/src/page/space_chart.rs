@@ -136,6 +136,7 @@ mod tests {
             from_front_mm: 0.0,
             side,
             space_mm: Some(20.0),
+            why_not: None,
         }
     }
 

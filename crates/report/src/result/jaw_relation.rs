@@ -16,6 +16,9 @@ pub struct JawRelation {
     pub interarch_space_mm: Vec<f64>,
     /// The same with its places.
     pub stations: Vec<SpaceStation>,
+    /// Number of stations at which the scan of the record does not show both ridges.
+    #[serde(default)]
+    pub stations_not_shown: usize,
     /// Expanded uncertainty (k = 2) of a space, mm.
     pub uncertainty_mm: Option<f64>,
     /// Angle between the planes of the crest lines, degrees.
@@ -60,8 +63,11 @@ pub struct SpaceStation {
     pub from_front_mm: f64,
     /// The patient's side; `null` in front.
     pub side: Option<Side>,
-    /// The space, mm; `null` where no lower crest line stands there.
+    /// The space, mm; `null` where it was not measured.
     pub space_mm: Option<f64>,
+    /// Why it was not measured.
+    #[serde(default)]
+    pub why_not: Option<String>,
 }
 
 impl JawRelation {
@@ -74,7 +80,10 @@ impl JawRelation {
         let interocclusal = given.interocclusal_distance(one_reading_mm);
         let unit = checked.record.as_ref().map(|record| record.unit.unit());
         Some(Self {
-            interarch_space_mm: stations.iter().filter_map(|s| s.mm).map(figure).collect(),
+            interarch_space_mm: (stations.iter())
+                .filter_map(|station| station.mm.ok())
+                .map(figure)
+                .collect(),
             stations: stations
                 .iter()
                 .zip(unit.into_iter().cycle())
@@ -82,9 +91,11 @@ impl JawRelation {
                     point: point(&station.at, unit),
                     from_front_mm: figure(station.from_front_mm),
                     side: station.side.map(Into::into),
-                    space_mm: station.mm.map(figure),
+                    space_mm: station.mm.ok().map(figure),
+                    why_not: station.mm.err().map(|why| why.to_string()),
                 })
                 .collect(),
+            stations_not_shown: measured.map_or(0, |relation| relation.not_shown()),
             uncertainty_mm: measured.map(|relation| figure(relation.uncertainty_mm)),
             ridge_angle_deg: measured.map(|relation| figure(relation.ridge_angle_deg)),
             ridge_angle_uncertainty_deg: measured

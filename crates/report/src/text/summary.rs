@@ -4,7 +4,7 @@
 use super::format;
 use super::headline::what_to_do;
 use super::lists::{write_findings, write_not_judged};
-use super::words::{arch_word, impression_name, landmark_name, verdict_word};
+use super::words::{arch_word, impression_name, landmark_name, part_of_the_record, verdict_word};
 use crate::result::{CaseResult, Cause, ImpressionResult, LandmarkStatus, Stage, Verdict};
 use anstyle::{AnsiColor, Style};
 use std::fmt::{self, Write};
@@ -212,6 +212,9 @@ fn write_relation(out: &mut String, result: &CaseResult) -> fmt::Result {
             "  space between the ridges: {least} to {most}, each ± {shown_doubt} mm; angle between them {}",
             format::quantity(angle, Some(angle_doubt), "deg")
         )?;
+        if let Some(sentence) = part_of_the_record(relation) {
+            writeln!(out, "  {sentence}")?;
+        }
     }
     Ok(())
 }

@@ -1,8 +1,20 @@
 //! The words for what a result holds, the same in summary, report and window.
 
 use crate::result::{
-    Arch, CaseResult, Cause, Finding, ImpressionResult, Landmark, Severity, Side, Stage, Verdict,
+    Arch, CaseResult, Cause, Finding, ImpressionResult, JawRelation, Landmark, Severity, Side,
+    Stage, Verdict,
 };
+
+/// At how many stations the record shows both ridges, where it does not show all.
+pub(crate) fn part_of_the_record(relation: &JawRelation) -> Option<String> {
+    let (not_shown, all) = (relation.stations_not_shown, relation.stations.len());
+    (not_shown > 0).then(|| {
+        format!(
+            "The record shows a part of the arch: the space was measured at {} of {all} stations; at {not_shown} the record does not show both ridges.",
+            relation.interarch_space_mm.len()
+        )
+    })
+}
 
 /// A landmark with its side.
 pub(crate) fn landmark_name(landmark: &Landmark) -> String {
