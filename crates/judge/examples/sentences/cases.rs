@@ -135,7 +135,7 @@ fn narrow() -> Related {
             at: Point3::origin(),
             from_front_mm: 0.0,
             side: None,
-            mm: Some(4.0),
+            mm: Ok(4.0),
         }],
         uncertainty_mm: 0.3,
         ridge_angle_deg: 30.0,
