@@ -27,6 +27,7 @@ mod cover {
     promises::ask!(OneMouth, on_tray: places_of_relief_are_found_on_the_tray);
     promises::ask!(OneMouth, relief: relief_is_measured_on_the_tray);
     promises::ask!(OneMouth, part_of_a_tray: no_cover_where_no_tray_was_scanned);
+    promises::ask!(parts: parts_that_do_not_belong_together_are_refused);
     promises::ask!(OneMouth, scanner_error: cover_with_the_scanners_own_term);
 }
 

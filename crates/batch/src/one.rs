@@ -83,13 +83,14 @@ fn role(case: &Case, path: &Path) -> String {
     for input in &case.impressions {
         let arch = input.declared.map_or("", judge::words::arch);
         let stage = input.stage.name().replace('_', "-");
-        if input.scan == path {
+        if input.scan_files().any(|file| file == path) {
             return format!("{arch} {stage} scan").trim_start().to_owned();
         }
         if input.tray_relieved.as_deref() == Some(path) {
             return format!("{arch} relieved tray scan").trim_start().to_owned();
         }
-        if input.tray.as_deref() == Some(path) {
+        let trays = input.tray.iter().chain(&input.other_pieces);
+        if trays.into_iter().any(|file| file == path) {
             return format!("{arch} tray scan").trim_start().to_owned();
         }
     }

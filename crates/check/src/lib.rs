@@ -28,13 +28,18 @@
 mod case_source;
 mod clock;
 mod load;
+mod parts;
+mod pieces;
 pub mod proposal;
 mod road;
+mod several;
 mod trays;
 
 pub use case_source::{CaseSource, CheckError, NameOf, Statement};
 pub use clock::{Clock, Timing};
 pub use load::{LoadedScan, load, load_all};
+pub use parts::CheckedParts;
+pub use pieces::CheckedPieces;
 pub use road::{
     CheckOptions, CheckedCase, CheckedImpression, CheckedPair, Step, check_case, judged,
 };

@@ -4,6 +4,8 @@
 //! has one result wherever it is looked at. Nothing is decided here.
 
 use crate::load::{LoadedScan, load_all};
+use crate::parts::CheckedParts;
+use crate::pieces::CheckedPieces;
 use crate::trays::{CheckedRelief, Relief, shared_trays, stops};
 use judge::{
     Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, Scanner, Stage, judge_case,
@@ -11,7 +13,7 @@ use judge::{
 use measure::landmarks::LandmarkMark;
 use measure::pair::{NoPair, Wash, compare};
 use measure::record::{self, Jaw, JawRelation, NoRelation};
-use measure::{Arch, MeasureSettings, Measured, Measurement, PassPair, Scanned};
+use measure::{Arch, JoinedParts, MeasureSettings, Measured, Measurement, PassPair, Scanned};
 use mesh::{Mesh, ReadError, Unit};
 use nalgebra::Point3;
 use rayon::prelude::*;
@@ -51,10 +53,14 @@ pub struct CheckedCase {
 /// One impression, read and measured.
 #[derive(Debug, Clone)]
 pub struct CheckedImpression {
-    /// The impression scan.
+    /// The impression scan; of an impression in parts, these joined.
     pub scan: Arc<LoadedScan>,
+    /// The scans of its parts, where it came in parts.
+    pub parts: Option<CheckedParts>,
     /// The scan of the tray as it was when the impression was taken, where one was given.
     pub tray: Option<Arc<LoadedScan>>,
+    /// The scans of its tray's pieces, where it came in pieces.
+    pub pieces: Option<CheckedPieces>,
     /// The tray after relief, of an impression before the wash.
     pub relief: Option<CheckedRelief>,
     /// What measuring gave.
@@ -186,7 +192,16 @@ pub fn check_case(
         .par_iter()
         .enumerate()
         .map(|(impression, input)| {
-            let mut scan = Arc::clone(&scans[input.scan.as_path()]);
+            let parts = CheckedParts::of(input, &scans, &trays);
+            let pieces = CheckedPieces::of(input, &scans, scanner.length_uncertainty_mm);
+            let tray = match &pieces {
+                Some(pieces) => Some(Arc::new(pieces.as_one())),
+                None => input.tray_then().map(|tray| Arc::clone(&scans[tray])),
+            };
+            let mut scan = match parts.as_ref().zip(tray.as_deref()) {
+                Some((parts, tray)) => Arc::new(parts.as_one(tray)),
+                None => Arc::clone(&scans[input.scan.as_path()]),
+            };
             let is_marked = are_marks_of(input, &scan);
             if !is_marked {
                 // The mesh is copied, which is rare; the warning must not reach other cases.
@@ -196,10 +211,13 @@ pub fn check_case(
                 };
                 scan = Arc::new(warned);
             }
-            let tray = input.tray_then().map(|tray| Arc::clone(&scans[tray]));
             let relief = Relief::of(input, &scans, &trays, scanner.length_uncertainty_mm);
             let stops = stops(input, &scans, relief.as_ref());
             let settings = settings(&options.protocol, scanner, input, &scan, stops);
+            let settings = match parts.as_ref().and_then(|parts| parts.joined.as_ref().ok()) {
+                Some(joined) => of_parts(settings, joined),
+                None => settings,
+            };
             let stage_begins = |stage| {
                 progress(Step::Measuring {
                     impression,
@@ -207,19 +225,30 @@ pub fn check_case(
                     stage,
                 });
             };
-            let scanned = match input.tray_then().and_then(|tray| trays.get(tray)) {
-                Some(shared) => {
+            let not_joined = parts.as_ref().and_then(CheckedParts::not_joined);
+            let shared = input.tray_then().and_then(|tray| trays.get(tray));
+            let scanned = match (not_joined, shared) {
+                (Some(not_joined), _) => not_joined,
+                (None, Some(shared)) => {
                     measure::measure_in_tray(&scan.mesh, shared, &settings, &stage_begins)
                 }
-                None => {
-                    let tray = tray.as_ref().map(|tray| &tray.mesh);
-                    measure::measure(&scan.mesh, tray, &settings, &stage_begins)
-                }
+                (None, None) => match pieces.as_ref().map(|pieces| &pieces.assembled) {
+                    Some(Err(why)) => {
+                        let why = why.clone();
+                        measure::measure_without_tray(&scan.mesh, why, &settings, &stage_begins)
+                    }
+                    _ => {
+                        let tray = tray.as_ref().map(|tray| &tray.mesh);
+                        measure::measure(&scan.mesh, tray, &settings, &stage_begins)
+                    }
+                },
             };
             progress(Step::Measured { impression });
             let relief = relief.filter(|_| input.stage == Stage::FirstPass);
             CheckedImpression {
                 scan,
+                parts,
+                pieces,
                 tray,
                 relief: relief.and_then(|relief| relief.under(&scanned)),
                 scanned,
@@ -323,6 +352,7 @@ pub fn judged(
             scan: facts(&impression.scan),
             tray: impression.tray.as_deref().map(facts),
             relief: impression.relief.as_ref().map(|relief| &relief.places),
+            joints: (impression.pieces.as_ref()).map_or(&[], CheckedPieces::joints),
         })
         .collect();
     let (record, jaw_relation) = relation.unzip();
@@ -343,6 +373,15 @@ fn facts(scan: &LoadedScan) -> ScanFacts {
         sha256: scan.sha256.clone(),
         unit: scan.unit.clone(),
         questions: scan.questions.clone(),
+    }
+}
+
+/// What measuring needs to know of an impression in parts.
+fn of_parts(settings: MeasureSettings, joined: &JoinedParts) -> MeasureSettings {
+    MeasureSettings {
+        cut: Some(joined.cut()),
+        scanner_uncertainty_mm: (settings.scanner_uncertainty_mm).hypot(joined.uncertainty_mm()),
+        ..settings
     }
 }
 
@@ -374,5 +413,6 @@ fn settings(
                 ..mark.clone()
             })
             .collect(),
+        cut: None,
     }
 }

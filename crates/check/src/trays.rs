@@ -26,8 +26,11 @@ pub(crate) fn shared_trays<'a>(
 ) -> BTreeMap<&'a Path, PreparedTray> {
     let mut used: BTreeMap<&Path, usize> = BTreeMap::new();
     for input in &case.impressions {
-        if let Some(tray) = input.tray_then() {
-            *used.entry(tray).or_default() += 1;
+        // Of a tray in pieces each impression has its own.
+        if let Some(tray) = input.tray_then().filter(|_| input.other_pieces.is_empty()) {
+            // The parts of an impression are laid on their tray before it is measured in it.
+            let parts = input.other_parts.len();
+            *used.entry(tray).or_default() += 1 + parts;
         }
         // A relieved tray and its first scan are laid on one another.
         if input.tray_relieved.is_some() {

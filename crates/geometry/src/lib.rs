@@ -40,6 +40,7 @@ pub mod double_layers;
 pub mod field;
 pub mod fit;
 pub mod height_map;
+pub mod joining;
 mod laying;
 pub mod noise;
 pub mod order;

@@ -96,6 +96,7 @@ pub fn limits_of(check: Check) -> &'static [LimitKey] {
         Check::TissueStop => &[K::StopCover, K::StopSize],
         Check::TraySeating => &[K::TrayShift, K::TrayTilt],
         Check::TrayBent => &[K::TrayBend],
+        Check::TrayJoint => &[K::TrayJoint],
         Check::TraySize => &[K::TrayWidth],
         Check::WashThickness => &[K::WashMost],
         Check::WashUneven => &[K::WashSpread],

@@ -81,6 +81,8 @@ checks! {
     TraySeating = "tray-seating", Retake;
     /// The tray bent between its scan and the impression.
     TrayBent = "tray-bent", Retake;
+    /// The pieces of the tray were not fully joined.
+    TrayJoint = "tray-joint", Retake;
     /// The tray is too small or too large for the mouth.
     TraySize = "tray-size", Retake;
     /// Tray shows at the border itself.

@@ -81,7 +81,7 @@ pub fn judge_case(
         impressions.push(JudgedImpression {
             verdict: Verdict::from_findings(own.findings.iter().chain(&same_file)),
             made: own.made,
-            not_judged: own.not_judged,
+            not_judged: own.not_judged.into_iter().chain(cut(subject)).collect(),
             landmarks: (subject.impression()).map_or_else(Vec::new, |s| landmarks::judged(&s)),
             wash_places: (subject.impression()).map_or_else(Vec::new, |s| wash_places(&s)),
         });
@@ -105,6 +105,19 @@ pub fn judge_case(
         made: whole.made,
         not_judged: no_wash(case).into_iter().chain(whole.not_judged).collect(),
     }
+}
+
+/// What lies at the cut between the parts of an impression is not judged.
+fn cut(subject: ScanSubject<'_>) -> Option<NotJudged> {
+    let width_mm = subject.impression()?.measurement().scan.cut_width_mm?;
+    Some(NotJudged {
+        what: Part::Cut.into(),
+        why: format!(
+            "the impression was cut apart: nothing was judged at the cut between its parts \
+             ({width_mm:.1} mm wide) and close beside it"
+        ),
+        is_asked: true,
+    })
 }
 
 /// The checks of a wash are made on impressions. Where the case holds no wash

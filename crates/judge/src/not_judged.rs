@@ -36,16 +36,19 @@ pub enum Part {
     Parcel,
     /// Whether the border is too long, which no scan shows.
     OverExtension,
+    /// What lies at the cut between the parts of an impression.
+    Cut,
 }
 
 impl Part {
     /// Every part.
-    pub const ALL: [Self; 5] = [
+    pub const ALL: [Self; 6] = [
         Self::Border,
         Self::Wash,
         Self::JawRelation,
         Self::Parcel,
         Self::OverExtension,
+        Self::Cut,
     ];
 
     /// Its name in results.
@@ -57,6 +60,7 @@ impl Part {
             Self::JawRelation => "jaw-relation",
             Self::Parcel => "parcel",
             Self::OverExtension => "over-extension",
+            Self::Cut => "cut",
         }
     }
 
@@ -69,6 +73,7 @@ impl Part {
             Self::JawRelation => "The checks of the space between the jaws.",
             Self::Parcel => "The checks of the parcel.",
             Self::OverExtension => "Whether the border is too long, which no scan shows.",
+            Self::Cut => "What lies at the cut between the parts of an impression.",
         }
     }
 
@@ -81,6 +86,7 @@ impl Part {
             Self::JawRelation => include_str!("parts/jaw-relation.md"),
             Self::Parcel => include_str!("parts/parcel.md"),
             Self::OverExtension => include_str!("parts/over-extension.md"),
+            Self::Cut => include_str!("parts/cut.md"),
         }
     }
 }

@@ -11,6 +11,7 @@ use measure::pair::NoPair;
 use measure::record::{JawRelation, NoRelation};
 use measure::{
     Arch, Measured, Measurement, NotAnImpression, NotRelieved, PassPair, PlaceRelieved, Scanned,
+    TrayJoint,
 };
 
 /// What reading a scan showed that bears on judging it.
@@ -38,6 +39,8 @@ pub struct Evidence<'a> {
     /// What was taken off the tray at each of its spots before the wash, where the relieved
     /// tray was scanned.
     pub relief: Option<&'a Result<Vec<Option<PlaceRelieved>>, NotRelieved>>,
+    /// Where the pieces of its tray meet; none of a tray in one piece.
+    pub joints: &'a [TrayJoint],
 }
 
 /// One scan as the checks see it, whatever it shows.
@@ -98,6 +101,11 @@ pub(crate) struct Subject<'a> {
 impl<'a> Subject<'a> {
     pub(crate) fn measurement(&self) -> &'a Measurement {
         self.measurement
+    }
+
+    /// Where the pieces of the tray meet.
+    pub(crate) fn joints(&self) -> &'a [TrayJoint] {
+        self.scan.evidence.joints
     }
 
     /// What was taken off the tray at each of its spots, where the relieved tray was scanned.

@@ -29,6 +29,7 @@ mod anatomy;
 mod arch;
 pub mod border;
 pub mod cover;
+mod cut;
 pub mod frame;
 mod impression;
 pub mod intake;
@@ -63,9 +64,11 @@ pub use stages::Stage;
 pub use tissue::{Defect, DefectKind, NoTissue, TissueSurface, ZoneScan};
 
 pub use amount::Amount;
+pub use cut::Cut;
 pub use tray::{
-    COARSEST_EDGE_FOR_COVER_MM, LimbBend, NotRelieved, PlaceRelieved, PreparedTray, Relaid,
-    TrayNotPlaced, TrayRegistration, relaid,
+    AssembledTray, COARSEST_EDGE_FOR_COVER_MM, JoinedParts, LaidPart, LimbBend, NotRelieved,
+    PartsNotJoined, PiecesNotPlaced, PlaceRelieved, PreparedTray, Relaid, TrayJoint, TrayNotPlaced,
+    TrayRegistration, relaid,
 };
 pub use tray_fit::TrayFit;
 pub use words::{Arch, Side, Zone};
@@ -94,6 +97,17 @@ pub fn measure_in_tray(
     progress: &(dyn Fn(Stage) + Sync),
 ) -> Scanned {
     finish(Measuring::in_tray(scan, tray, settings), progress)
+}
+
+/// As [`measure()`], with a tray whose pieces could not be placed.
+#[must_use]
+pub fn measure_without_tray(
+    scan: &Mesh,
+    why: PiecesNotPlaced,
+    settings: &MeasureSettings,
+    progress: &(dyn Fn(Stage) + Sync),
+) -> Scanned {
+    finish(Measuring::without_tray(scan, why, settings), progress)
 }
 
 fn finish(measuring: Measuring<'_>, progress: &(dyn Fn(Stage) + Sync)) -> Scanned {

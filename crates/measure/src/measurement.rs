@@ -61,8 +61,11 @@ pub struct ScanFigures {
     pub integrity: Integrity,
     /// What was turned so that the scan faces outward.
     pub turned: Turned,
-    /// What the scanner itself may add to a length, expanded uncertainty (k = 2), mm.
+    /// What the scanner itself may add to a length, expanded uncertainty (k = 2), mm; of an
+    /// impression in parts, where they lie as well.
     pub scanner_uncertainty_mm: f64,
+    /// Width of the cuts, mm, of an impression in parts.
+    pub cut_width_mm: Option<f64>,
 }
 
 /// What one impression scan gave.

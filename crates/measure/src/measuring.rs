@@ -8,6 +8,7 @@ use crate::cover::{
     Cover, NoColour, NoCover, PlaceOnTray, Spot, TrayColour, by_thickness, by_tray_scan, on_tray,
     spots,
 };
+use crate::cut::NearCut;
 use crate::frame::{self, FoundFrame};
 use crate::impression::{Impression, Surface};
 use crate::intake;
@@ -16,7 +17,7 @@ use crate::measurement::{Measurement, ScanFigures, Scanned};
 use crate::not_an_impression::NotAnImpression;
 use crate::settings::MeasureSettings;
 use crate::tissue::{self, NoTissue, TissueSurface};
-use crate::tray::{self, LocalTray, PlacedTray, PreparedTray, TrayNotPlaced};
+use crate::tray::{self, LocalTray, PiecesNotPlaced, PlacedTray, PreparedTray, TrayNotPlaced};
 use crate::tray_fit::{self, TrayFit};
 use geometry::noise::Heights;
 use mesh::Mesh;
@@ -31,6 +32,8 @@ enum TrayScan<'a> {
     None,
     Mesh(&'a Mesh),
     Ready(&'a PreparedTray),
+    /// A tray whose pieces could not be placed.
+    Unplaced(PiecesNotPlaced),
 }
 
 /// One impression being measured. Every quantity of an impression is `None`
@@ -49,6 +52,7 @@ pub struct Measuring<'a> {
     impression: OnceLock<Option<Impression>>,
     heights: OnceLock<Heights>,
     noise_mm: OnceLock<Option<f64>>,
+    near_cut: OnceLock<Option<NearCut>>,
     belongs: OnceLock<Vec<bool>>,
     placed: OnceLock<Option<Result<PlacedTray, TrayNotPlaced>>>,
     border: OnceLock<Option<Result<Border, NoBorder>>>,
@@ -76,6 +80,16 @@ impl<'a> Measuring<'a> {
         Self::with(scan, TrayScan::Ready(tray), settings)
     }
 
+    /// As [`Measuring::new`], with a tray whose pieces could not be placed.
+    #[must_use]
+    pub fn without_tray(
+        scan: &'a Mesh,
+        why: PiecesNotPlaced,
+        settings: &'a MeasureSettings,
+    ) -> Self {
+        Self::with(scan, TrayScan::Unplaced(why), settings)
+    }
+
     fn with(scan: &'a Mesh, tray_scan: TrayScan<'a>, settings: &'a MeasureSettings) -> Self {
         Self {
             scan,
@@ -87,6 +101,7 @@ impl<'a> Measuring<'a> {
             impression: OnceLock::new(),
             heights: OnceLock::new(),
             noise_mm: OnceLock::new(),
+            near_cut: OnceLock::new(),
             belongs: OnceLock::new(),
             placed: OnceLock::new(),
             border: OnceLock::new(),
@@ -108,7 +123,7 @@ impl<'a> Measuring<'a> {
 
     pub(crate) fn tray(&self) -> Option<&PreparedTray> {
         let mesh = match self.tray_scan {
-            TrayScan::None => return None,
+            TrayScan::None | TrayScan::Unplaced(_) => return None,
             TrayScan::Ready(tray) => return Some(tray),
             TrayScan::Mesh(mesh) => mesh,
         };
@@ -157,6 +172,12 @@ impl<'a> Measuring<'a> {
         self.noise_mm().unwrap_or(0.0)
     }
 
+    fn near_cut(&self) -> Option<&NearCut> {
+        self.near_cut
+            .get_or_init(|| self.settings.cut.as_ref().map(NearCut::of))
+            .as_ref()
+    }
+
     /// Which triangles are no stray islands.
     fn belongs(&self) -> &[bool] {
         self.belongs
@@ -171,7 +192,10 @@ impl<'a> Measuring<'a> {
                     let of_scanner = self.settings.scanner_uncertainty_mm;
                     tray::place(impression, tray, self.noise(), of_scanner)
                 }
-                None => Err(TrayNotPlaced::NoTray),
+                None => Err(match &self.tray_scan {
+                    TrayScan::Unplaced(why) => TrayNotPlaced::Pieces(why.clone()),
+                    _ => TrayNotPlaced::NoTray,
+                }),
             })
         });
         placed.as_ref().map(Result::as_ref)
@@ -184,13 +208,17 @@ impl<'a> Measuring<'a> {
     /// The border line and its sections.
     pub fn border(&self) -> Option<Result<&Border, &NoBorder>> {
         let border = self.border.get_or_init(|| {
-            Some(border::measure(
+            let found = border::measure(
                 self.impression()?,
                 self.belongs(),
                 self.local_tray(),
                 self.noise(),
                 self.settings,
-            ))
+            );
+            Some(match self.near_cut() {
+                Some(cut) => found.map(|border| cut.off_border(border)),
+                None => found,
+            })
         });
         border.as_ref().map(Result::as_ref)
     }
@@ -208,7 +236,17 @@ impl<'a> Measuring<'a> {
             let of_scanner = self.settings.scanner_uncertainty_mm;
             let by_scan = match (self.tray(), self.placed_tray()?) {
                 (Some(tray), Ok(placed)) => {
-                    by_tray_scan::over_tissue(impression, tray, placed, [noise_mm, of_scanner])
+                    let at_cut = self
+                        .near_cut()
+                        .map(|cut| cut.holds(self.surface().mesh.vertices()));
+                    let doubts_mm = [noise_mm, of_scanner];
+                    by_tray_scan::over_tissue(
+                        impression,
+                        tray,
+                        placed,
+                        at_cut.as_deref(),
+                        doubts_mm,
+                    )
                 }
                 (_, Err(why)) => Err(why.clone().into()),
                 (None, Ok(_)) => Err(TrayNotPlaced::NoTray.into()),
@@ -279,8 +317,12 @@ impl<'a> Measuring<'a> {
             let mut found = of_cover.map_or_else(Vec::new, |(impression, cover)| {
                 spots::spots(impression, cover, self.stops(), self.settings)
             });
-            let of_colour = self.colour().map(|reading| &reading.spots);
-            found.extend(of_colour.into_iter().flatten().cloned());
+            let of_colour = self.colour().into_iter().flat_map(|reading| &reading.spots);
+            let is_at_cut = |spot: &&Spot| {
+                let cut = self.near_cut();
+                cut.is_some_and(|cut| cut.holds(&[spot.centre]).contains(&true))
+            };
+            found.extend(of_colour.filter(|spot| !is_at_cut(spot)).cloned());
             found
         })
     }
@@ -304,12 +346,16 @@ impl<'a> Measuring<'a> {
     pub fn tissue(&self) -> Option<Result<&TissueSurface, &NoTissue>> {
         let tissue = self.tissue.get_or_init(|| {
             let impression = self.impression()?;
-            Some(tissue::on_tissue(
+            let found = tissue::on_tissue(
                 impression,
                 self.surface(),
                 self.heights(),
                 self.settings.scanner_uncertainty_mm,
-            ))
+            );
+            Some(match self.near_cut() {
+                Some(cut) => found.map(|tissue| cut.off_tissue(tissue)),
+                None => found,
+            })
         });
         tissue.as_ref().map(Result::as_ref)
     }
@@ -371,6 +417,7 @@ impl<'a> Measuring<'a> {
             integrity: surface.integrity.clone(),
             turned: surface.turned,
             scanner_uncertainty_mm: self.settings.scanner_uncertainty_mm,
+            cut_width_mm: self.settings.cut.as_ref().map(|cut| cut.width_mm),
         };
         match self.something_else() {
             Some(what) => Scanned::Else(what, scan),

@@ -1,6 +1,7 @@
 //! What a scan is instead of an impression.
 
 use crate::anatomy::PLAUSIBLE_LENGTH_MM;
+use crate::tray::PartsNotJoined;
 use thiserror::Error;
 
 /// What a scan is instead of an impression.
@@ -45,6 +46,8 @@ pub enum NotAnImpression {
         "it is a part of the larger scan that was given as the tray: impression and tray seem exchanged"
     )]
     Exchanged,
+    #[error("its parts could not be joined: {0}")]
+    Parts(PartsNotJoined),
     #[error("its tissue surface lies on the tray everywhere: this is the empty tray")]
     EmptyTray,
 }
@@ -65,6 +68,7 @@ impl NotAnImpression {
             Self::Sockets { .. } => "toothed impression",
             Self::TwoScans { .. } => "two scans",
             Self::Exchanged => "tray",
+            Self::Parts(_) => "parts",
             Self::EmptyTray => "empty tray",
         }
     }

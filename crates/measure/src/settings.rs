@@ -1,6 +1,7 @@
 //! What measuring needs to know.
 
 use crate::cover::TrayThickness;
+use crate::cut::Cut;
 use crate::landmarks::LandmarkMark;
 use crate::words::Arch;
 use nalgebra::Point3;
@@ -31,6 +32,8 @@ pub struct MeasureSettings {
     /// What the scanner itself may add to a length in one scan beside noise and
     /// facets, expanded uncertainty (k = 2), mm; 0 where that is left out.
     pub scanner_uncertainty_mm: f64,
+    /// Where the impression was cut apart, if it was.
+    pub cut: Option<Cut>,
     /// Landmarks that someone has marked.
     pub marks: Vec<LandmarkMark>,
 }
@@ -51,6 +54,7 @@ impl Default for MeasureSettings {
             tray_colour: None,
             declared_jaw: None,
             scanner_uncertainty_mm: 0.0,
+            cut: None,
             marks: Vec::new(),
         }
     }

@@ -34,6 +34,8 @@ pub mod landmarks;
 pub mod landmarks_lost;
 pub mod on_tray;
 pub mod part_of_a_tray;
+pub mod parts;
+pub mod pieces;
 mod population;
 pub mod real_surfaces;
 pub mod registration;

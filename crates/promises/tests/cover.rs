@@ -11,3 +11,5 @@ promises::ask!(Many, tray:
     a_tray_that_stood_askew_is_found_out,
     cover_by_a_stated_thickness_agrees_with_the_formula,
 );
+promises::ask!(Many, parts: an_impression_in_parts_measures_as_the_whole);
+promises::ask!(Many, pieces: the_joint_of_a_tray_in_pieces_is_measured);

@@ -95,6 +95,8 @@ fn checked(given: Given) -> CheckedCase {
             scan: Arc::new(one.scan),
             tray: Some(Arc::new(loaded("tray"))),
             relief: None,
+            parts: None,
+            pieces: None,
             scanned: if is_else {
                 Scanned::Else(NotAnImpression::Cast, figures)
             } else {

@@ -138,6 +138,8 @@ pub(crate) fn checked_whole() -> CheckedCase {
         scan: Arc::new(loaded(name)),
         tray: tray.then(|| Arc::new(loaded("tray.stl"))),
         relief: None,
+        parts: None,
+        pieces: None,
         scanned: Scanned::Impression(Box::new(measurement)),
     };
     let pair = CheckedPair {
@@ -242,6 +244,8 @@ fn checked(measurement: Measurement, tray: Option<LoadedScan>) -> CheckedCase {
         scan: Arc::new(loaded("first.ply")),
         tray: tray.map(Arc::new),
         relief: None,
+        parts: None,
+        pieces: None,
         scanned: Scanned::Impression(Box::new(measurement)),
     };
     judged(

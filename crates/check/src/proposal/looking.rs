@@ -102,6 +102,7 @@ impl Look {
                     integrity: look.integrity,
                     turned: look.turned,
                     scanner_uncertainty_mm: 0.0,
+                    cut_width_mm: None,
                 },
                 scan,
             }

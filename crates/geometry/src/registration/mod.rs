@@ -148,8 +148,6 @@ pub fn register(
     target: &Target,
     starts: &[Isometry3<f64>],
 ) -> Result<Registered, NotRegistered> {
-    /// Poses farther apart than this, mm, are different placings.
-    const SAME_MM: f64 = 0.5;
     /// Coarse fits nearer than this, mm, end in one place when finished.
     const NOTABLE_MM: f64 = 0.1;
     const RIVAL_POINTS: usize = 3000;
@@ -194,6 +192,8 @@ pub fn register(
     Ok(Registered { spread_mm, ..best })
 }
 
+/// Poses farther apart than this, mm, are different placings.
+const SAME_MM: f64 = 0.5;
 /// Points by which poses are compared.
 const ENDS: usize = 200;
 /// Poses that are nearer to each other than this part of a round's last kernel
@@ -248,6 +248,107 @@ pub fn register_anywhere(
             register(source, target, &starts)
         }
     }
+}
+
+/// Poses in which a surface that is a small part of what the target shows may lie on it, the
+/// closest first: those that most pairs of points agree on, and that fit closely with next
+/// to nothing behind the target. Several may, where the target is even or symmetrical.
+#[must_use]
+pub fn candidates(source: &[SurfacePoint], target: &Target) -> Vec<Registered> {
+    const VOTED: usize = 120;
+    /// How many go on after each round.
+    const KEPT: [usize; 3] = [40, 16, 8];
+    const CLOSE_MM: f64 = 0.06;
+    const MOST_BEHIND: f64 = 0.1;
+    let size = size_of(source).min(target.size_mm()) * FIRST_WIDTH;
+    let spaced = evenly_apart(source, target.spacing_mm());
+    let mut poses = point_pairs::voted(&spaced, target.pairs());
+    let ends = thinned(source, ENDS);
+    poses.truncate(VOTED);
+    for (round, kept) in ROUNDS.iter().zip(KEPT) {
+        let points = thinned(source, round.points);
+        let mut scored: Vec<(f64, Isometry3<f64>)> = (poses.par_iter())
+            .filter_map(|start| approached(&points, target, start, round, size))
+            .collect();
+        scored.sort_by(|a, b| b.0.total_cmp(&a.0));
+        let mut apart = met(scored, &ends, MET * round.widths.1 * size);
+        apart.truncate(kept);
+        poses = apart.into_iter().map(|(_, pose)| pose).collect();
+    }
+    let points = thinned(source, FINISHING_POINTS);
+    let mut found: Vec<Registered> = (poses.into_par_iter())
+        .filter_map(|pose| finished(&points, target, pose))
+        .filter(|found| {
+            found.rms_mm <= CLOSE_MM && found.behind_share <= MOST_BEHIND * found.fitting_share
+        })
+        .collect();
+    found.sort_by(|a, b| b.closeness().total_cmp(&a.closeness()));
+    if let Some(best) = found.first_mut() {
+        *best = settled(&points, target, best);
+    }
+    let mut distinct: Vec<Registered> = Vec::new();
+    for one in found {
+        let is_known = |other: &Registered| {
+            apart_mm(&ends, &one.target_from_source, &other.target_from_source) < SAME_MM
+        };
+        if !distinct.iter().any(is_known) {
+            distinct.push(one);
+        }
+    }
+    distinct
+}
+
+/// The pose nearby that leaves least behind the target, where a surface that could slide
+/// along the target has more than one that fits; its spread is how far those lie apart that
+/// are as good.
+fn settled(points: &[SurfacePoint], target: &Target, found: &Registered) -> Registered {
+    const SCATTERS: [Scatter; 2] = [
+        Scatter {
+            turn: 0.01,
+            step_mm: 0.3,
+        },
+        Scatter {
+            turn: 0.03,
+            step_mm: 0.8,
+        },
+    ];
+    const POINTS: usize = 4000;
+    /// Shares of the points by which poses as good as each other differ, by chance.
+    const AS_GOOD: f64 = 0.01;
+    let score = |pose: &Registered| pose.fitting_share - 5.0 * pose.behind_share;
+    let (pose, few) = (found.target_from_source, thinned(points, POINTS));
+    let about = pose * centre_of(points);
+    let axes = [&Vector3::z(), &Vector3::y()];
+    let nearby: Vec<Registered> = SCATTERS
+        .into_par_iter()
+        .flat_map_iter(|scatter| around(&pose, &about, axes, scatter))
+        .filter_map(|start| finished(&few, target, start))
+        .collect();
+    let best = nearby.iter().max_by(|a, b| score(a).total_cmp(&score(b)));
+    let Some(best) = best else {
+        return found.clone();
+    };
+    let ends = thinned(points, ENDS);
+    let as_good = nearby
+        .iter()
+        .filter(|other| score(other) > score(best) - AS_GOOD);
+    let spread_mm = as_good
+        .map(|other| apart_mm(&ends, &other.target_from_source, &best.target_from_source))
+        .fold(0.0, f64::max);
+    let settled = finished(points, target, best.target_from_source);
+    Registered {
+        spread_mm,
+        ..settled.unwrap_or_else(|| found.clone())
+    }
+}
+
+/// Diagonal of the box around points, mm.
+fn size_of(points: &[SurfacePoint]) -> f64 {
+    let ends = points.iter().fold(None, |ends, s| match ends {
+        None => Some((s.point, s.point)),
+        Some((low, high)) => Some((s.point.inf(&low), s.point.sup(&high))),
+    });
+    ends.map_or(0.0, |(low, high)| (high - low).norm())
 }
 
 /// The finest fit from a pose that is known to some tenths of a millimetre.

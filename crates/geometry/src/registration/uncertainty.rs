@@ -2,7 +2,7 @@
 
 use super::icp::{NormalEquations, jacobian, weight};
 use super::target::Match;
-use nalgebra::{Matrix3x6, Matrix6, Point3, Vector6};
+use nalgebra::{Matrix3x6, Matrix6, Point3, SymmetricEigen, Vector6};
 use std::collections::BTreeMap;
 
 /// Residuals nearer to each other than this, mm, are taken as one observation:
@@ -45,12 +45,7 @@ impl PoseCovariance {
         let scatter = patches
             .values()
             .fold(Matrix6::zeros(), |sum, g| sum + g * g.transpose());
-        // Where much lies in the kernel's flanks the true curvature may fail;
-        // the weighted normal matrix is then the safer one.
-        let inverse = curvature
-            .cholesky()
-            .or_else(|| equations.matrix.cholesky())?
-            .inverse();
+        let inverse = inverse_of_curvature(&curvature, &equations.matrix)?;
         Some(Self {
             matrix: inverse * scatter * inverse * (count / (count - 6.0)),
             centre,
@@ -82,5 +77,40 @@ impl PoseCovariance {
         }
         let at = ((deviations.len() - 1) as f64 * quantile) as usize;
         *deviations.select_nth_unstable_by(at, f64::total_cmp).1
+    }
+}
+
+/// Inverse of the curvature of the fit. Where much lies in the kernel's flanks, the true
+/// curvature fails in some freedom, or nearly: there a part of the weighted normal matrix
+/// takes its place. `None` where a freedom is not held.
+fn inverse_of_curvature(curvature: &Matrix6<f64>, normal: &Matrix6<f64>) -> Option<Matrix6<f64>> {
+    /// Least curvature in any freedom, as a share of the normal matrix.
+    const LEAST: f64 = 0.25;
+    let root = normal.cholesky()?.l().try_inverse()?;
+    let beside_normal = SymmetricEigen::new(root * curvature * root.transpose());
+    if beside_normal.eigenvalues.min() >= LEAST {
+        return Some(curvature.cholesky()?.inverse());
+    }
+    let inverse = (beside_normal.eigenvalues).map(|share| 1.0 / share.max(LEAST));
+    let freedoms = root.transpose() * beside_normal.eigenvectors;
+    Some(freedoms * Matrix6::from_diagonal(&inverse) * freedoms.transpose())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_freedom_that_the_flanks_take_away_is_held_by_the_normal_matrix() {
+        let diagonal = |values: [f64; 6]| Matrix6::from_diagonal(&Vector6::from(values));
+        let normal = diagonal([4.0, 4.0, 1.0, 1.0, 1.0, 1.0]);
+        let sound = diagonal([2.0, 4.0, 0.5, 1.0, 0.5, 1.0]);
+        let inverse = inverse_of_curvature(&sound, &normal).expect("all freedoms are held");
+        assert!((inverse * sound - Matrix6::identity()).norm() < 1e-12);
+        // Nearly flat in one freedom, bent the wrong way in another.
+        let failing = diagonal([2.0, 1e-6, 0.5, 1.0, -0.5, 1.0]);
+        let inverse = inverse_of_curvature(&failing, &normal).expect("all freedoms are held");
+        let expected = diagonal([0.5, 1.0, 2.0, 1.0, 4.0, 1.0]);
+        assert!((inverse - expected).norm() < 1e-12);
     }
 }

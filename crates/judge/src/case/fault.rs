@@ -49,6 +49,22 @@ pub enum CaseFault {
          tray, and the impressions as before_wash and wash"
     )]
     RelievedAlone,
+    #[error(
+        "the list of the impression's parts is empty; name each part's scan, or one scan of the whole"
+    )]
+    NoParts,
+    #[error(
+        "an impression in parts needs the scan of its whole tray, on which they are laid; give it as tray"
+    )]
+    PartsWithoutTray,
+    #[error(
+        "the list of the tray's pieces is empty; name each piece's scan, or one scan of the whole"
+    )]
+    NoPieces,
+    #[error(
+        "a tray in pieces cannot be the frame of an impression in parts, nor be compared with tray_relieved; join the pieces and scan the tray whole"
+    )]
+    PiecesNotWhole,
     #[error(transparent)]
     Label(#[from] BadLabel),
     #[error(transparent)]

@@ -27,18 +27,39 @@ struct CaseFile {
     labels: Option<Spanned<BTreeMap<Spanned<String>, Spanned<String>>>>,
 }
 
+/// A scan, or the scans of the parts of an impression or of the pieces of a tray.
+#[derive(Deserialize)]
+#[serde(
+    untagged,
+    expecting = "expected the name of a file (a string), or a list of the parts' files"
+)]
+enum ScanEntry {
+    Whole(PathBuf),
+    Parts(Vec<PathBuf>),
+}
+
+impl ScanEntry {
+    /// The first file and the others.
+    fn files(&self) -> Option<(&PathBuf, &[PathBuf])> {
+        match self {
+            Self::Whole(file) => Some((file, &[])),
+            Self::Parts(files) => files.split_first(),
+        }
+    }
+}
+
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct ArchEntry {
     #[serde(alias = "before_wash")]
-    first_pass: Option<PathBuf>,
-    wash: Option<PathBuf>,
-    one_step: Option<PathBuf>,
+    first_pass: Option<Spanned<ScanEntry>>,
+    wash: Option<Spanned<ScanEntry>>,
+    one_step: Option<Spanned<ScanEntry>>,
     #[serde(alias = "before_wash_landmarks")]
     first_pass_landmarks: Option<PathBuf>,
     wash_landmarks: Option<PathBuf>,
     one_step_landmarks: Option<PathBuf>,
-    tray: Option<PathBuf>,
+    tray: Option<Spanned<ScanEntry>>,
     tray_relieved: Option<Spanned<PathBuf>>,
     tray_thickness_mm: Option<Spanned<f64>>,
     tray_thickness_uncertainty_mm: Option<Spanned<f64>>,
@@ -181,6 +202,12 @@ impl ArchEntry {
         .collect()
     }
 
+    /// Whether the tray is given in pieces.
+    fn has_pieces(&self) -> bool {
+        let files = self.tray.as_ref().and_then(|tray| tray.get_ref().files());
+        files.is_some_and(|(_, others)| !others.is_empty())
+    }
+
     /// Whether an impression in one step is named beside one of two stages.
     fn is_contradictory(&self) -> bool {
         self.one_step.is_some() && (self.first_pass.is_some() || self.wash.is_some())
@@ -213,6 +240,31 @@ impl ArchEntry {
         {
             return Err(located::at(text, hours.span().start, CaseFault::Hours));
         }
+        for entry in [&self.first_pass, &self.wash, &self.one_step]
+            .into_iter()
+            .flatten()
+        {
+            let fault = match entry.get_ref().files() {
+                None => CaseFault::NoParts,
+                Some((_, [_, ..])) if self.tray.is_none() => CaseFault::PartsWithoutTray,
+                Some((_, [_, ..])) if self.has_pieces() => CaseFault::PiecesNotWhole,
+                Some(_) => continue,
+            };
+            return Err(located::at(text, entry.span().start, fault));
+        }
+        if let Some(tray) = &self.tray {
+            let fault = match tray.get_ref().files() {
+                None => Some(CaseFault::NoPieces),
+                Some((_, [_, ..])) if self.tray_relieved.is_some() => {
+                    Some(CaseFault::PiecesNotWhole)
+                }
+                Some(_) => None,
+            };
+            if let Some(fault) = fault {
+                return Err(located::at(text, tray.span().start, fault));
+            }
+        }
+        let trays = self.tray.as_ref().and_then(|tray| tray.get_ref().files());
         let value = |of: &Option<Spanned<f64>>| of.as_ref().map(|value| *value.get_ref());
         let (mm, doubt) = (&self.tray_thickness_mm, &self.tray_thickness_uncertainty_mm);
         let tray_thickness = thickness(value(mm), value(doubt)).map_err(|why| {
@@ -233,11 +285,16 @@ impl ArchEntry {
         ]
         .into_iter()
         .filter_map(|(stage, scan)| {
+            let (scan, others) = scan.as_ref()?.get_ref().files()?;
             Some(ImpressionInput {
                 declared: Some(arch),
                 stage,
-                scan: folder.join(scan.as_ref()?),
-                tray: self.tray.as_ref().map(|tray| folder.join(tray)),
+                scan: folder.join(scan),
+                other_parts: others.iter().map(|part| folder.join(part)).collect(),
+                tray: trays.map(|(tray, _)| folder.join(tray)),
+                other_pieces: trays.map_or_else(Vec::new, |(_, pieces)| {
+                    pieces.iter().map(|piece| folder.join(piece)).collect()
+                }),
                 tray_relieved: (self.tray_relieved.as_ref())
                     .map(|relieved| folder.join(relieved.get_ref())),
                 tray_thickness,
@@ -314,6 +371,15 @@ packed = ["upper impression", "lower impression"]
         let (case, marked) = parse(text, Path::new("")).unwrap();
         assert_eq!(case.impressions[0].stage, Stage::Single);
         assert_eq!(marked, [Some("m".into())]);
+    }
+
+    #[test]
+    fn the_parts_of_an_impression_are_a_list() {
+        let text = "case = \"a\"\n[mandibular]\ntray = \"t\"\nwash = [\"front\", \"back\"]";
+        let (case, _) = parse(text, Path::new("folder")).unwrap();
+        let files: Vec<_> = case.impressions[0].scan_files().collect();
+        assert_eq!(files, ["folder/front", "folder/back"].map(Path::new));
+        assert_eq!(case.scans().len(), 3);
     }
 
     #[test]
@@ -433,6 +499,26 @@ packed = ["upper impression", "lower impression"]
         "case = \"a\"\n[maxillary]\nwash = \"w\"\nmaterial = \"clay\"",
         Some(4),
         "addition-silicone"
+    )]
+    #[case::no_parts(
+        "case = \"a\"\n[maxillary]\ntray = \"t\"\nwash = []",
+        Some(4),
+        "is empty"
+    )]
+    #[case::parts_in_a_tray_in_pieces(
+        "case = \"a\"\n[maxillary]\nwash = [\"f\", \"b\"]\ntray = [\"t\", \"u\"]",
+        Some(3),
+        "scan the tray whole"
+    )]
+    #[case::no_pieces(
+        "case = \"a\"\n[maxillary]\nwash = \"f\"\ntray = []",
+        Some(4),
+        "is empty"
+    )]
+    #[case::parts_without_tray(
+        "case = \"a\"\n[maxillary]\nwash = [\"f\", \"b\"]",
+        Some(3),
+        "whole tray"
     )]
     #[case::not_toml("case = \"a", Some(1), "")]
     fn nonsense_is_refused_by_line(

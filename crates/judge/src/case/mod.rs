@@ -49,10 +49,14 @@ pub struct ImpressionInput {
     pub declared: Option<Arch>,
     /// How far the impression has come.
     pub stage: Stage,
-    /// File of the impression scan.
+    /// File of the impression scan; of an impression that was cut apart, of its first part.
     pub scan: PathBuf,
-    /// File of the scan of the empty tray.
+    /// Files of its other parts.
+    pub other_parts: Vec<PathBuf>,
+    /// File of the scan of the empty tray; of a tray in pieces, of its first piece.
     pub tray: Option<PathBuf>,
+    /// Files of its other pieces.
+    pub other_pieces: Vec<PathBuf>,
     /// File of the scan of the tray after it was relieved, before the wash.
     pub tray_relieved: Option<PathBuf>,
     /// Thickness of the tray, where it was said.
@@ -141,7 +145,9 @@ impl ImpressionInput {
             declared,
             stage,
             scan,
+            other_parts: Vec::new(),
             tray: None,
+            other_pieces: Vec::new(),
             tray_relieved: None,
             tray_thickness: None,
             tray_colour: None,
@@ -157,6 +163,11 @@ impl ImpressionInput {
 }
 
 impl ImpressionInput {
+    /// Files of the impression's scan: one, or one for each part.
+    pub fn scan_files(&self) -> impl Iterator<Item = &PathBuf> {
+        std::iter::once(&self.scan).chain(&self.other_parts)
+    }
+
     /// File of the scan of the tray as it was when this impression was taken.
     #[must_use]
     pub fn tray_then(&self) -> Option<&Path> {
@@ -190,15 +201,12 @@ impl Case {
     pub fn scans(&self) -> BTreeSet<&Path> {
         let record = self.jaw_relation.as_ref();
         let of_impressions = (self.impressions.iter()).flat_map(|input| {
-            [
-                Some(&input.scan),
-                input.tray.as_ref(),
-                input.tray_relieved.as_ref(),
-            ]
+            let trays = [&input.tray, &input.tray_relieved];
+            let of_trays = trays.into_iter().flatten().chain(&input.other_pieces);
+            input.scan_files().chain(of_trays)
         });
         of_impressions
-            .chain([record.and_then(|record| record.scan.as_ref())])
-            .flatten()
+            .chain(record.and_then(|record| record.scan.as_ref()))
             .map(PathBuf::as_path)
             .collect()
     }

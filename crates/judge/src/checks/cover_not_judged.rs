@@ -82,6 +82,9 @@ fn what_to_do(why: &NoCover) -> &'static str {
             }
             TrayNotPlaced::Ambiguous { .. } => "Scan more of the back of the tray, the handle too.",
             TrayNotPlaced::TooCoarse { .. } => "Export the scan at full resolution.",
+            TrayNotPlaced::Pieces(_) => {
+                "Scan every piece of the tray from all sides, and the impression from all sides, too."
+            }
             // The check `not-an-impression` says so.
             TrayNotPlaced::NotAnImpression(_) => BY_EYE,
         },

@@ -45,6 +45,7 @@ mod tissue_area;
 mod tissue_stop;
 mod tray_at_border;
 mod tray_bent;
+mod tray_joint;
 mod tray_seating;
 mod tray_size;
 mod under_extension;
@@ -91,6 +92,7 @@ const TABLE: [(Check, Needs); Check::ALL.len()] = {
         (TissueStop, Needs::Stops(tissue_stop::judge)),
         (TraySeating, Needs::Seating(tray_seating::judge)),
         (TrayBent, Needs::PlacedTray(tray_bent::judge)),
+        (TrayJoint, Needs::Joints(tray_joint::judge)),
         (TraySize, Needs::Seating(tray_size::judge)),
         (WashOpen, Needs::Wash(wash_open::judge)),
         (WashThickness, Needs::Wash(wash_thickness::judge)),

@@ -14,7 +14,7 @@ use measure::record::JawRelation;
 use measure::tray_fit::Seating;
 use measure::{
     Border, Cover, CoverMethod, Frame, Measured, StationFigure, TissueSurface, TrayColour,
-    TrayRegistration,
+    TrayJoint, TrayRegistration,
 };
 use std::fmt;
 
@@ -41,6 +41,8 @@ pub(super) enum Needs {
     ScannedArea(fn(&Subject<'_>, f64) -> Vec<Finding>),
     /// Where the tray's scan lies in the impression.
     PlacedTray(Judge<TrayRegistration>),
+    /// Where the pieces of the tray meet.
+    Joints(fn(&Subject<'_>, &[TrayJoint]) -> Vec<Finding>),
     /// How the tray stood in the mouth.
     Seating(Judge<Seating>),
     /// What a wash added to its first pass.
@@ -135,7 +137,8 @@ impl Needs {
                 Some(Ok(_)) | None => Absent::NothingToJudge,
             },
             // The check `not-an-impression` says what the scan shows.
-            Self::Impression(_)
+            Self::Joints(_)
+            | Self::Impression(_)
             | Self::Frame(_)
             | Self::Scan(_)
             | Self::Case(_)
@@ -165,6 +168,7 @@ impl Needs {
             Self::Stops(judge) => where_met(subject, stops(subject), judge),
             Self::ScannedArea(judge) => where_met(subject, scanned_mm2(subject), judge),
             Self::PlacedTray(judge) => where_met(subject, placed_tray(subject), judge),
+            Self::Joints(judge) => where_met(subject, joints(subject), judge),
             Self::Seating(judge) => where_met(subject, seating(subject), judge),
             Self::Wash(judge) => where_met(subject, wash(subject), judge),
             Self::BothBorders(judge) => where_met(subject, both_borders(subject), judge),
@@ -289,6 +293,15 @@ fn seating<'a>(subject: &Subject<'a>) -> Result<&'a Seating, Absent> {
 fn placed_tray<'a>(subject: &Subject<'a>) -> Result<&'a TrayRegistration, Absent> {
     let placed = cover(subject)?.registration.as_ref();
     placed.ok_or_else(|| missing("the scan of the tray was not aligned with the impression"))
+}
+
+/// None of a tray in one piece, or of pieces that were not placed, which the check
+/// `cover-not-judged` says.
+fn joints<'a>(subject: &Subject<'a>) -> Result<&'a [TrayJoint], Absent> {
+    match subject.joints() {
+        [] => Err(Absent::NothingToJudge),
+        joints => Ok(joints),
+    }
 }
 
 fn wash<'a>(subject: &Subject<'a>) -> Result<&'a Wash, Absent> {

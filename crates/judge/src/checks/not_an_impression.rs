@@ -27,6 +27,10 @@ pub(super) fn judge(subject: &ScanSubject<'_>) -> Vec<Finding> {
                     "Give the scan of the impression in its tray; the empty tray is given with \
                      --tray. If this is an impression without its tray, look at it by eye."
                 }
+                NotAnImpression::Parts(_) => {
+                    "Give every part of this impression, each scanned from all sides, and the scan \
+                     of its whole tray."
+                }
                 NotAnImpression::TwoScans { .. } => "Export each scan into a file of its own.",
                 _ => "Give the scan of an edentulous impression in its tray.",
             };

@@ -134,6 +134,8 @@ limit_keys! {
     TrayTilt = "most_tray_tilt_deg",
     /// How far a limb of the tray may have bent between its scan and the impression.
     TrayBend = "most_tray_bend_mm",
+    /// Gap or step at the joint of a tray in pieces.
+    TrayJoint = "most_tray_joint_mm",
     /// How much wider or narrower it may be than suits, over the width of the arch.
     TrayWidth = "most_tray_width_mm",
     /// Width up to which a void is let pass outside critical zones.

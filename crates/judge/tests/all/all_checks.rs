@@ -88,13 +88,21 @@ fn relation() -> Related {
             at: Point3::origin(),
             from_front_mm: 0.0,
             side: None,
-            mm: Some(20.0),
+            mm: Ok(20.0),
         }],
         uncertainty_mm: 0.3,
         ridge_angle_deg: 3.0,
         ridge_angle_uncertainty_deg: 1.5,
     }
 }
+
+/// A tray of two pieces, joined.
+const JOINED: [measure::TrayJoint; 1] = [measure::TrayJoint {
+    pieces: [1, 2],
+    gap_mm: 0.02,
+    step_mm: 0.01,
+    uncertainty_mm: 0.05,
+}];
 
 fn judged(given: &Given) -> JudgedCase {
     judge_case(
@@ -103,6 +111,7 @@ fn judged(given: &Given) -> JudgedCase {
             evidence(&given.first_pass, 0),
             Evidence {
                 pair: given.pair.as_ref(),
+                joints: &JOINED,
                 ..evidence(&given.wash, 1)
             },
         ],
@@ -127,8 +136,8 @@ fn needing(part: Part) -> &'static [Check] {
         ],
         Part::Wash => &[WashOpen, WashThickness, WashUneven, BorderChange],
         Part::JawRelation => &[InterarchSpace, RidgeAngle],
-        // No check judges it, and no entry of an impression or a case names it.
-        Part::OverExtension => &[],
+        // No check judges them, and no entry of an impression or a case names it.
+        Part::OverExtension | Part::Cut => &[],
         Part::Parcel => &[ParcelIncomplete, PrescriptionMissing, DisinfectionNotStated],
     }
 }
@@ -310,6 +319,7 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
         OtherColour,
         VoidUnseen,
         BorderNotJudged,
+        TrayJoint,
         LandmarkCutShort,
         LandmarkObscured,
         LandmarkNotFound,

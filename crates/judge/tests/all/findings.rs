@@ -588,6 +588,33 @@ fn findings_stand_in_order_of_urgency() {
     );
 }
 
+#[rstest]
+#[case::closed(0.05, 0.02, &[])]
+#[case::nearly_closed(0.18, 0.02, &[])]
+#[case::open(0.5, 0.2, &[(Severity::Borderline, Check::TrayJoint)])]
+#[case::stepped(0.0, 0.4, &[(Severity::Borderline, Check::TrayJoint)])]
+#[case::one_inside_the_other(-0.4, 0.0, &[(Severity::Borderline, Check::TrayJoint)])]
+fn pieces_of_a_tray_that_were_not_joined_are_asked_about(
+    #[case] gap_mm: f64,
+    #[case] step_mm: f64,
+    #[case] expected: &[(Severity, Check)],
+) {
+    let joints = [measure::TrayJoint {
+        pieces: [1, 2],
+        gap_mm,
+        step_mm,
+        uncertainty_mm: 0.05,
+    }];
+    let measured = scanned(&sound());
+    let evidence = Evidence {
+        joints: &joints,
+        ..evidence(&measured, 0)
+    };
+    let case = one(Some(Arch::Maxillary), Stage::Single);
+    let judged = judge_case(&case, &[evidence], None, &Protocol::default());
+    assert_eq!(codes(&judged), expected);
+}
+
 #[test]
 fn another_colour_is_a_question_and_says_how_to_settle_it() {
     let mut measurement = sound();

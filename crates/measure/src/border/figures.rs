@@ -52,6 +52,8 @@ pub enum Missing {
     OffTheSummit,
     #[error("no tray scan is registered")]
     NoTray,
+    #[error("the impression was cut apart there")]
+    AtTheCut,
 }
 
 /// A figure of a station, or why there is none.
@@ -147,6 +149,14 @@ impl Station {
             StationFigure::Radius => self.border_radius,
             StationFigure::Overlap => self.overlap,
         }
+    }
+
+    /// Leaves every figure out, for one reason.
+    pub(crate) fn without_figures(&mut self, why: Missing) {
+        self.flange_height = Err(why);
+        self.flange_thickness = Err(why);
+        self.border_radius = Err(why);
+        self.overlap = Err(why);
     }
 }
 

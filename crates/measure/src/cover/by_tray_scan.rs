@@ -14,12 +14,13 @@ use std::f64::consts::SQRT_2;
 /// there would pass unseen.
 const MOST_MISSING: f64 = 0.05;
 
-/// Cover at every tissue vertex. The scan's noise is a standard deviation, what the
+/// Cover at every tissue vertex that is not at a cut. The scan's noise is a standard deviation, what the
 /// scanner itself adds to a length an expanded uncertainty (k = 2), mm.
 pub(crate) fn over_tissue(
     impression: &Impression,
     tray: &PreparedTray,
     placed: &PlacedTray,
+    at_cut: Option<&[bool]>,
     [noise_mm, of_scanner_mm]: [f64; 2],
 ) -> Result<Cover, NoCover> {
     let mesh = &impression.local;
@@ -48,7 +49,7 @@ pub(crate) fn over_tissue(
     let mut here: Vec<Option<Result<Beside, NoCoverHere>>> = vec![None; weights.len()];
     let found = gaps::known(placed, &tissue, &in_tray, &beside, weights);
     for (&v, known) in tissue.iter().zip(found) {
-        here[v] = known;
+        here[v] = known.filter(|_| !at_cut.is_some_and(|at_cut| at_cut[v]));
     }
     let raw: Vec<Option<f64>> = here
         .iter()

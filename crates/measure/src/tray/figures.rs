@@ -1,5 +1,6 @@
 //! Where a tray scan lies: plain data.
 
+use super::pieces::PiecesNotPlaced;
 use crate::amount::Amount;
 use crate::not_an_impression::NotAnImpression;
 use crate::words::{Side, Zone};
@@ -42,6 +43,8 @@ pub enum TrayNotPlaced {
     TooCoarse { median_edge_mm: f64 },
     #[error("not an impression: {0}")]
     NotAnImpression(NotAnImpression),
+    #[error(transparent)]
+    Pieces(PiecesNotPlaced),
 }
 
 /// Where the tray scan lies in the impression scan.

@@ -4,10 +4,14 @@ mod bend;
 mod figures;
 mod limb_bends;
 mod mismatch;
+mod parts;
+mod pieces;
 mod placing;
 mod relieved;
 
 pub use figures::{COARSEST_EDGE_FOR_COVER_MM, LimbBend, TrayNotPlaced, TrayRegistration};
+pub use parts::{JoinedParts, LaidPart, PartsNotJoined};
+pub use pieces::{AssembledTray, PiecesNotPlaced, TrayJoint};
 pub use placing::PreparedTray;
 pub(crate) use placing::{LocalTray, PlacedTray, place};
 pub use relieved::{NotRelieved, PlaceRelieved, Relaid, relaid};

@@ -70,6 +70,11 @@ impl PreparedTray {
         self.surface.integrity.median_edge * beside.off_normal / 4.0
     }
 
+    /// Median edge of its scan, mm.
+    pub(super) fn median_edge_mm(&self) -> f64 {
+        self.surface.integrity.median_edge
+    }
+
     /// Its surface, in its own coordinates.
     pub(super) fn mesh(&self) -> &Mesh {
         &self.surface.mesh
@@ -348,7 +353,7 @@ fn rigid_uncertainty_mm(found: &Registered, impression: &Impression, tray: &Prep
 
 /// How far facets may stray from the curved wall they stand for, mm: the
 /// sagitta of an edge on the sharpest bends that make up much of a tray.
-fn facet_doubt_mm(edge_mm: f64) -> f64 {
+pub(super) fn facet_doubt_mm(edge_mm: f64) -> f64 {
     const BEND_MM: f64 = 8.0;
     edge_mm * edge_mm / (8.0 * BEND_MM)
 }

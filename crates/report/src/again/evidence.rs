@@ -59,6 +59,7 @@ pub(super) fn rebuilt(result: &CaseResult, number: usize, case: &Case) -> Option
             },
             turned: Default::default(),
             scanner_uncertainty_mm: result.scanner.length_uncertainty_mm,
+            cut_width_mm: one.scan.cut_width_mm,
         },
         frame: Frame {
             origin: Point3::origin(),
@@ -226,6 +227,7 @@ fn reading(found: result::StationReading) -> Option<Result<Measured, Missing>> {
         MissingReason::NoRoll => Missing::NoRoll,
         MissingReason::OffTheSummit => Missing::OffTheSummit,
         MissingReason::NoTray => Missing::NoTray,
+        MissingReason::AtTheCut => Missing::AtTheCut,
     }))
 }
 

@@ -269,6 +269,7 @@ impl Again<'_> {
             },
             tray: None,
             relief: None,
+            joints: &[],
         };
         let by = |protocol| judge_figures(&self.case, number, &evidence, protocol);
         Some((by(self.before.as_ref()?), by(self.protocol)))

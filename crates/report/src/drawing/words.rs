@@ -20,6 +20,7 @@ pub(super) fn short_reason(missing: Missing) -> &'static str {
         Missing::FlangeTooLow => "flange too low",
         Missing::NoRoll => "no roll",
         Missing::NoTray => "no tray scan",
+        Missing::AtTheCut => "cut apart here",
         Missing::OffTheSummit => "line off the summit",
     }
 }

@@ -52,6 +52,10 @@ fn rows(result: &CaseResult) -> Vec<Vec<Markup>> {
         let name = impression_name(impression);
         let scan = format!("scan of the {name}, SHA-256");
         rows.push(vec![words(scan), sum(&impression.scan.sha256)]);
+        for (number, part) in impression.scan.parts.iter().enumerate() {
+            let scan = format!("scan of part {} of the {name}, SHA-256", number + 1);
+            rows.push(vec![words(scan), sum(&part.sha256)]);
+        }
         if let Some(tray) = &impression.tray {
             let scan = format!("scan of the tray of the {name}, SHA-256");
             rows.push(vec![words(scan), sum(&tray.sha256)]);

@@ -1,9 +1,9 @@
 //! The scan as a file and as a mesh, and how well each part was scanned.
 
-use super::figure::{area, count, exact, limit, none, share};
+use super::figure::{area, count, exact, limit, none, quantity, share};
 use super::material::Material;
 use super::table::{place, table, words};
-use crate::result::{ImpressionResult, ScanResult, TrayScan};
+use crate::result::{ImpressionResult, ScanResult, TrayJoint, TrayScan};
 use maud::{Markup, html};
 
 pub fn part(
@@ -41,6 +41,15 @@ pub fn part(
             Some(tray) => (table("The scan of the empty tray", &["Fact", "Value"], &tray_facts(tray))),
             None => p { "No scan of the empty tray was given." },
         }
+        @if !impression.tray_joints.is_empty() {
+            (table("The joints of the tray", &["Pieces", "Gap", "Step"], &joint_facts(&impression.tray_joints)))
+        }
+        @if !impression.scan.parts.is_empty() {
+            (table("The parts of the impression", &["Part", "On the tray", "Distance from it (root mean square)", "Lies within (k = 2)"], &part_facts(&impression.scan)))
+            @if let Some(mm) = impression.scan.cut_width_mm {
+                p { "The impression was cut apart. Its parts were laid on the scan of the whole tray, in whose numbers all places are given; the cuts are " (exact(mm, "mm")) " wide." }
+            }
+        }
         @let warnings = impression.scan.warnings.iter().chain(impression.tray.iter().flat_map(|tray| &tray.warnings));
         @for warning in warnings { p { "On reading: " (warning) } }
         @if !zones.is_empty() {
@@ -58,6 +67,39 @@ fn unit(unit: &str, is_assumed: bool) -> Markup {
         (unit)
         @if is_assumed { " (assumed from the size: nobody named it)" } @else { " (as named by the operator)" }
     }
+}
+
+fn joint_facts(joints: &[TrayJoint]) -> Vec<Vec<Markup>> {
+    let row = |joint: &TrayJoint| {
+        let [one, other] = joint.pieces;
+        let within = |mm| quantity(mm, Some(joint.uncertainty_mm), "mm");
+        vec![
+            html! { (one) " and " (other) },
+            within(joint.gap_mm),
+            within(joint.step_mm),
+        ]
+    };
+    joints.iter().map(row).collect()
+}
+
+fn part_facts(scan: &ScanResult) -> Vec<Vec<Markup>> {
+    let length = |mm: Option<f64>| match mm {
+        Some(mm) => exact(mm, "mm"),
+        None => none("the parts were not joined"),
+    };
+    (scan.parts.iter().enumerate())
+        .map(|(number, part)| {
+            vec![
+                count(number as u64 + 1),
+                match part.fitting_share {
+                    Some(share) => html! { (format!("{:.0} % of its surface", 100.0 * share)) },
+                    None => none("the parts were not joined"),
+                },
+                length(part.rms_mm),
+                length(part.uncertainty_mm),
+            ]
+        })
+        .collect()
 }
 
 fn facts(scan: &ScanResult, coarsest_mm: Option<f64>) -> Vec<Vec<Markup>> {

@@ -114,6 +114,8 @@ pub enum MissingReason {
     OffTheSummit,
     /// No tray scan is registered.
     NoTray,
+    /// The impression was cut apart there.
+    AtTheCut,
 }
 
 /// One figure of a station, or why it is missing.
@@ -305,6 +307,7 @@ impl From<measure::Missing> for MissingReason {
             measure::Missing::NoRoll => Self::NoRoll,
             measure::Missing::OffTheSummit => Self::OffTheSummit,
             measure::Missing::NoTray => Self::NoTray,
+            measure::Missing::AtTheCut => Self::AtTheCut,
         }
     }
 }

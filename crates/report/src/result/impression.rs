@@ -8,7 +8,7 @@ use super::defects::{Defect, ZoneScan};
 use super::findings::{NotJudged, not_judged};
 use super::landmarks::Landmark;
 use super::numbering::{Before, defects};
-use super::scan::{ScanResult, TrayScan};
+use super::scan::{ScanResult, TrayJoint, TrayScan};
 use super::tray_fit::TrayFit;
 use crate::text::names;
 use crate::text::rounding::{confidence, direction, point};
@@ -42,6 +42,13 @@ pub struct ImpressionResult {
     pub scan: ScanResult,
     /// The tray scan's file; `null` without one.
     pub tray: Option<TrayScan>,
+    /// SHA-256 of the scans of the tray's pieces, where it came in pieces; then that of `tray`
+    /// is of these in their order.
+    #[serde(default)]
+    pub tray_pieces: Vec<String>,
+    /// Where these pieces meet.
+    #[serde(default)]
+    pub tray_joints: Vec<TrayJoint>,
     /// The file of the scan of the tray after relief, of an impression before the wash;
     /// `null` without one.
     pub tray_relieved: Option<TrayScan>,
@@ -159,6 +166,10 @@ impl ImpressionResult {
                 .tray
                 .as_deref()
                 .map(|tray| TrayScan::of(tray, &names::tray(checked, number))),
+            tray_pieces: (one.pieces.iter())
+                .flat_map(|pieces| pieces.scans.iter().map(|piece| piece.sha256.clone()))
+                .collect(),
+            tray_joints: TrayJoint::all(one),
             tray_relieved: (one.relief.as_ref())
                 .map(|relief| TrayScan::of(&relief.scan, &names::tray_relieved(checked, number))),
             tray_relieved_unused: (one.relief.as_ref())

@@ -43,7 +43,7 @@ pub use jaw_relation::{JawRelation, SpaceStation};
 pub use landmarks::{Landmark, LandmarkSource, LandmarkStatus};
 pub use on_tray::OnTray;
 pub use protocol::{Level, LimitResult, ProtocolResult, ScannerResult};
-pub use scan::{Format, ScanResult, TrayScan};
+pub use scan::{Format, PartScan, ScanResult, TrayJoint, TrayScan};
 pub(crate) use times::in_utc;
 pub use times::{StepTime, Times};
 pub use tray_bend::LimbBend;

@@ -1,7 +1,7 @@
 //! Scan files in a result.
 
-use crate::text::rounding::figure;
-use check::{CheckedImpression, LoadedScan};
+use crate::text::rounding::{figure, share};
+use check::{CheckedImpression, CheckedPieces, LoadedScan};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -72,6 +72,50 @@ pub struct ScanResult {
     pub carries_text: bool,
     /// What was odd about the file and how it was read all the same.
     pub warnings: Vec<String>,
+    /// The scans of its parts, where the impression was cut apart; then `sha256` is that of
+    /// their checksums in this order, and coordinates are those of the tray's scan.
+    #[serde(default)]
+    pub parts: Vec<PartScan>,
+    /// Median width of the cuts, mm.
+    #[serde(default)]
+    pub cut_width_mm: Option<f64>,
+}
+
+/// The scan of one part of an impression.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct PartScan {
+    /// SHA-256 of the file, lower-case hexadecimal.
+    pub sha256: String,
+    /// Share of its surface that lies on the tray, 0 to 1; this and what follows is `null`
+    /// where the parts were not joined.
+    pub fitting_share: Option<f64>,
+    /// Root mean square distance of that surface from the tray, mm.
+    pub rms_mm: Option<f64>,
+    /// Expanded uncertainty (k = 2) of where the part lies, mm.
+    pub uncertainty_mm: Option<f64>,
+}
+
+impl PartScan {
+    fn all(one: &CheckedImpression) -> Vec<Self> {
+        let Some(parts) = &one.parts else {
+            return Vec::new();
+        };
+        let laid = parts
+            .joined
+            .as_ref()
+            .map_or(&[][..], |joined| &joined.parts);
+        (parts.scans.iter().enumerate())
+            .map(|(number, scan)| {
+                let laid = laid.get(number);
+                Self {
+                    sha256: scan.sha256.clone(),
+                    fitting_share: laid.map(|laid| share(laid.fitting_share)),
+                    rms_mm: laid.map(|laid| figure(laid.rms_mm)),
+                    uncertainty_mm: laid.map(|laid| figure(laid.uncertainty_mm)),
+                }
+            })
+            .collect()
+    }
 }
 
 /// A tray scan as a file.
@@ -97,6 +141,34 @@ pub struct TrayScan {
     pub carries_text: bool,
     /// What was odd about the file and how it was read all the same.
     pub warnings: Vec<String>,
+}
+
+/// Where two pieces of a tray meet, as they lay in the impression.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct TrayJoint {
+    /// Numbers of the pieces, from 1.
+    pub pieces: [u64; 2],
+    /// Distance between their faces, mm; less than 0 where they reach into one another.
+    pub gap_mm: f64,
+    /// Step of the tray's surface over the joint, mm.
+    pub step_mm: f64,
+    /// Expanded uncertainty (k = 2) of both, mm.
+    pub uncertainty_mm: f64,
+}
+
+impl TrayJoint {
+    /// Those of the tray of an impression.
+    pub(super) fn all(one: &CheckedImpression) -> Vec<Self> {
+        let joints = one.pieces.iter().flat_map(CheckedPieces::joints);
+        joints
+            .map(|joint| Self {
+                pieces: joint.pieces.map(|piece| piece as u64),
+                gap_mm: figure(joint.gap_mm),
+                step_mm: figure(joint.step_mm),
+                uncertainty_mm: figure(joint.uncertainty_mm),
+            })
+            .collect()
+    }
 }
 
 impl ScanResult {
@@ -126,6 +198,8 @@ impl ScanResult {
             warnings: (one.scan.warnings.iter().cloned())
                 .chain(figures.turned.in_words())
                 .collect(),
+            parts: PartScan::all(one),
+            cut_width_mm: figures.cut_width_mm.map(figure),
         }
     }
 }

@@ -54,6 +54,7 @@ fn frame(finding: &Finding, unit: &str) -> [&'static str; 2] {
         TraySeating if unit == "deg" => ["tray turned by ", ""],
         TraySeating => ["tray off by ", ""],
         TrayBent => ["tray bent by ", ""],
+        TrayJoint => ["pieces apart by ", ""],
         TraySize => ["tray off by ", " in width"],
         WashThickness => ["wash ", " thick over a twentieth of the surface"],
         WashUneven => ["wash thickness varies by ", ""],

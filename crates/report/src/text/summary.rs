@@ -69,6 +69,13 @@ fn write_impression(
         impression_name(impression),
         verdict_word(impression.verdict)
     )?;
+    if let Some(mm) = impression.scan.cut_width_mm {
+        let parts = impression.scan.parts.len();
+        write!(
+            out,
+            "\n    joined from {parts} parts; the cuts are {mm:.1} mm wide and not judged"
+        )?;
+    }
     let cover = impression.cover.as_ref().filter(|_| !has_question);
     if let Some(cover) = cover {
         let values = cover.min_mm.zip(cover.median_mm).zip(cover.uncertainty_mm);

@@ -1,0 +1,108 @@
+//! A tray in pieces, placed piece by piece, with joints that were closed or open.
+
+use crate::Population;
+use fixtures::quantile;
+use measure::{AssembledTray, MeasureSettings, Scanned, measure};
+use mesh::Mesh;
+use nalgebra::{Isometry3, Point3, Vector3};
+use phantom::{Arch, HalfSpace, Options, Phantom, Pose, part};
+
+/// How far the back piece lay behind where it belongs, mm.
+const OPEN_MM: [f64; 3] = [0.0, 0.2, 0.5];
+/// The material stretches over so much beside the joint, mm.
+const STRETCH_MM: f64 = 3.0;
+
+fn made(arch: Arch, seed: u64) -> Phantom {
+    Phantom::new(&Options {
+        arch,
+        seed,
+        edge_mm: 0.5,
+        tray_edge_mm: 0.8,
+        noise_sd_mm: 0.01,
+        pose: Pose::AsMade,
+        ..Options::default()
+    })
+}
+
+/// From as made to the tray's own coordinates, by the impression in it.
+fn tray_from_made(made: &Phantom) -> Isometry3<f64> {
+    let settings = MeasureSettings::default();
+    let Scanned::Impression(found) =
+        measure(&made.impression, Some(&made.tray), &settings, &|_| ())
+    else {
+        panic!("a phantom is an impression");
+    };
+    let cover = found.cover.expect("the tray is placed");
+    let placed = cover.registration.expect("by its scan");
+    placed.impression_from_tray.inverse()
+}
+
+/// The impression in a tray of which the back piece lay farther back.
+fn pulled_apart(impression: &Mesh, y: f64, open_mm: f64) -> Mesh {
+    impression.mapped(|p| {
+        let share = ((y + STRETCH_MM / 2.0 - p.y) / STRETCH_MM).clamp(0.0, 1.0);
+        Point3::new(p.x, p.y - open_mm * share, p.z)
+    })
+}
+
+/// The pieces of a tray cut across, each in a pose of its own.
+fn pieces(tray: &Mesh, made_from_tray: &Isometry3<f64>, y: f64) -> [Mesh; 2] {
+    let as_made = tray.moved(made_from_tray);
+    let halves = [HalfSpace::above(1, y), HalfSpace::below(1, y)];
+    let turns = [[0.4, -1.2, 0.3], [1.9, 0.2, -0.8]].map(Vector3::from);
+    [0, 1].map(|k| {
+        let elsewhere = Isometry3::new(turns[k] * 20.0, turns[k]);
+        part(&as_made, &[halves[k]]).moved(&elsewhere)
+    })
+}
+
+/// The pieces of a tray are found on the impression, the joint's gap is measured, and cover
+/// is that of the whole tray.
+pub fn the_joint_of_a_tray_in_pieces_is_measured(population: Population) {
+    let promise = population.asked("tray-in-pieces");
+    let cases: Vec<(Arch, u64, f64)> = (population.both_jaws(0, 1).into_iter())
+        .flat_map(|(arch, seed)| OPEN_MM.map(|open_mm| (arch, seed, open_mm)))
+        .collect();
+    let outcomes: Vec<(f64, f64, f64)> = promise.rows(cases, |&(arch, seed, open_mm)| {
+        let made = made(arch, seed);
+        let y = 12.0 + (seed % 3) as f64;
+        let pieces = pieces(&made.tray, &tray_from_made(&made).inverse(), y);
+        let impression = pulled_apart(&made.impression, y, open_mm);
+        let found = AssembledTray::on(&impression, &pieces.each_ref(), 0.0)
+            .unwrap_or_else(|why| panic!("{arch:?} {seed} {open_mm}: {why}"));
+        let joint = found.joints.first().expect("the pieces meet");
+        let settings = MeasureSettings::default();
+        let cover_mm = |scan: &Mesh, tray: &Mesh| {
+            let Scanned::Impression(found) = measure(scan, Some(tray), &settings, &|_| ()) else {
+                panic!("a phantom is an impression");
+            };
+            found.cover.expect("the tray is placed").median_mm
+        };
+        let whole_mm = cover_mm(&made.impression, &made.tray);
+        let apart_mm = cover_mm(&impression, &found.mesh);
+        println!(
+            "{arch:?} {seed}: open by {open_mm}: gap {:.3}, step {:.3} ± {:.3} mm; cover {apart_mm:.3}, whole {whole_mm:.3} mm",
+            joint.gap_mm, joint.step_mm, joint.uncertainty_mm
+        );
+        let error = (joint.gap_mm - open_mm).abs();
+        (error, joint.uncertainty_mm, (apart_mm - whole_mm).abs())
+    });
+    let held = outcomes
+        .iter()
+        .filter(|(error, doubt, _)| error <= doubt)
+        .count();
+    let mut errors: Vec<f64> = outcomes.iter().map(|o| o.0).collect();
+    let mut cover: Vec<f64> = outcomes.iter().map(|o| o.2).collect();
+    promise.figure(
+        "joints open by 0, 0.2 and 0.5 mm: error of the gap, of the median thickness, at most; U holds",
+        "0.1, 0.1 mm; 93 %",
+        format!(
+            "{:.3}, {:.3} mm; {} of {}",
+            quantile(&mut errors, 1.0),
+            quantile(&mut cover, 1.0),
+            held,
+            outcomes.len()
+        ),
+    );
+    assert!(quantile(&mut errors, 1.0) <= 0.1 && quantile(&mut cover, 1.0) <= 0.1);
+}
