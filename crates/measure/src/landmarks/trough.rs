@@ -301,7 +301,7 @@ mod tests {
 
     #[test]
     fn what_rises_behind_the_border_is_no_notch() {
-        let with_wall = |y: f64| match y < 0.0 {
+        let with_wall = |y: f64| match y < -0.75 {
             true => 6.0,
             false => rising_to(2.0, y),
         };
