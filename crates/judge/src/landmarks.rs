@@ -32,8 +32,10 @@ pub(crate) enum Spoiled {
     ShortBorder,
     /// The trough is open where the landmark should close it.
     TroughOpen,
-    /// The border passes too near, or on its near side.
+    /// The border passes on its near side, or may.
     Margin,
+    /// The border passes beyond it, but less far than is wished, or may.
+    Near,
     /// Too little of the landmark's own area lies inside the border.
     Covered,
     /// A surface defect, by its number.
@@ -50,6 +52,7 @@ impl Spoiled {
             | Self::TroughOpen
             | Self::Margin
             | Self::Covered => LandmarkStatus::CutShort,
+            Self::Near => LandmarkStatus::Reached,
             Self::Defect(_) | Self::ShowThrough(_) => LandmarkStatus::Obscured,
         }
     }
@@ -142,7 +145,7 @@ fn is_hole_beside(
 
 /// Whether the impression ends before a landmark, or may.
 fn ends_before(landmark: &Landmark, protocol: &Protocol) -> (Option<Spoiled>, Conformity) {
-    let margin = margin_conformity(landmark, protocol, LimitKey::LandmarkMargin);
+    let reach = margin_conformity(landmark, protocol, LimitKey::LandmarkReach);
     let covered = landmark.extent.covered.map(|covered| {
         let least = Bound::AtLeast(least_covered_percent(landmark.name, protocol));
         decide(covered.percent, covered.uncertainty_percent, least)
@@ -151,21 +154,28 @@ fn ends_before(landmark: &Landmark, protocol: &Protocol) -> (Option<Spoiled>, Co
         // Surface goes on beyond where its fellow on the other side puts it: it is
         // there and not made out.
         let is_open = matches!(landmark.seen, Err(Unseen::TroughOpen { .. }));
-        return match margin {
+        return match reach {
             Some(Conformity::Conforming) => (None, Conformity::Conforming),
             _ if is_open => (Some(Spoiled::TroughOpen), Conformity::Borderline),
             Some(Conformity::NotConforming) => (Some(Spoiled::Margin), Conformity::NotConforming),
             _ => (None, Conformity::Conforming),
         };
     }
-    [(margin, Spoiled::Margin), (covered, Spoiled::Covered)]
-        .into_iter()
-        .filter_map(|(conformity, spoiled)| Some((conformity?, spoiled)))
-        .filter(|(conformity, _)| *conformity != Conformity::Conforming)
-        .max_by_key(|(conformity, _)| *conformity == Conformity::NotConforming)
-        .map_or((None, Conformity::Conforming), |(conformity, spoiled)| {
-            (Some(spoiled), conformity)
-        })
+    let margin = margin_conformity(landmark, protocol, LimitKey::LandmarkMargin);
+    let misses = |found: &(Option<Conformity>, Spoiled)| {
+        found
+            .0
+            .filter(|conformity| *conformity != Conformity::Conforming)
+    };
+    // What matters most first.
+    [
+        (reach, Spoiled::Margin),
+        (covered, Spoiled::Covered),
+        (margin, Spoiled::Near),
+    ]
+    .into_iter()
+    .find_map(|found| Some((Some(found.1), misses(&found)?)))
+    .unwrap_or((None, Conformity::Conforming))
 }
 
 /// Whether the impression ends before a landmark beyond doubt.

@@ -233,14 +233,13 @@ pub(crate) const PAD_WITHIN_MM: f64 = 20.0;
 /// Usual length of a retromolar pad: the mean of 11.20 mm (LM-36, as above) and
 /// 8.90 mm (Naeem and others, Isra Med J 2021, LM-37, abstract read).
 pub(crate) const PAD_USUAL_LENGTH_MM: f64 = 10.0;
+/// How far either of the two means (LM-36, LM-37, as above) lies from it, mm.
+pub(crate) const PAD_USUAL_LENGTH_WITHIN_MM: f64 = 1.2;
 /// From its anterior edge a pad reaches its greatest depth within this (half of
 /// the longest pads, LM-36, as above).
 pub(crate) const PAD_SLOPE_MM: f64 = 10.0;
 /// A pad begins where this part of its depth is reached (own choice, no source).
 pub(crate) const PAD_BEGINS_PART: f64 = 0.15;
-/// The impression passes behind a pad where it rises again by this part of the
-/// pad's depth (own choice, no source).
-pub(crate) const PAD_CLOSED_PART: f64 = 0.3;
 /// A shallower hollow is one of the trough's own waves and no retromolar pad (own
 /// choice, no source).
 pub(crate) const PAD_LEAST_DEPTH_MM: f64 = 0.3;

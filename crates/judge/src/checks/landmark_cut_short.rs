@@ -7,7 +7,7 @@ use crate::decision::{Bound, Conformity};
 use crate::finding::{Figure, Finding};
 use crate::landmarks::{JudgedLandmark, LandmarkStatus, Spoiled, judged, least_covered_percent};
 use crate::protocol::LimitKey;
-use crate::severity::Severity;
+use crate::severity::{Level, Severity};
 use crate::subject::Subject;
 use measure::landmarks::{Landmark, LandmarkName};
 use measure::{Frame, Zone};
@@ -18,7 +18,7 @@ pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
     findings(
         subject,
         Check::LandmarkCutShort,
-        |judged| judged.status == LandmarkStatus::CutShort || is_question(judged),
+        |judged| judged.status == LandmarkStatus::CutShort || is_worth_a_word(subject, judged),
         |landmark, judged| {
             (
                 gravity(subject, landmark, judged),
@@ -37,9 +37,15 @@ pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
     .collect()
 }
 
-/// The border passes too near for the landmark to be recorded beyond doubt.
-fn is_question(judged: &JudgedLandmark) -> bool {
-    judged.status == LandmarkStatus::Reached && judged.spoiled.is_some()
+/// The landmark is reached, but perhaps too little of it, or less is beyond it than
+/// is wished.
+fn is_worth_a_word(subject: &Subject<'_>, judged: &JudgedLandmark) -> bool {
+    let level = level(subject, judged);
+    let is_certain = judged.conformity == Conformity::NotConforming;
+    // A note says what is sure.
+    judged.status == LandmarkStatus::Reached
+        && judged.spoiled.is_some()
+        && (is_certain || level != Level::Note)
 }
 
 /// Notches, tuberosities and pads carry and seal the denture: an impression that
@@ -52,7 +58,17 @@ fn gravity(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandmark) 
     if bears && judged.is_missed {
         return subject.limit(LimitKey::LandmarkReach).level.severity();
     }
-    severity(landmark.name, subject.limit(LimitKey::LandmarkMargin).level)
+    severity(landmark.name, level(subject, judged))
+}
+
+fn level(subject: &Subject<'_>, judged: &JudgedLandmark) -> Level {
+    let key = match judged.spoiled {
+        Some(Spoiled::Near) => LimitKey::LandmarkMargin,
+        Some(Spoiled::Covered) => LimitKey::LandmarkCovered,
+        Some(Spoiled::ScanEnds | Spoiled::ShortBorder) => LimitKey::LandmarkClearance,
+        _ => return Level::Undecided,
+    };
+    subject.limit(key).level
 }
 
 fn instruction(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandmark) -> String {
@@ -68,13 +84,13 @@ fn instruction(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandma
             "The impression may end before {name}, which should close the trough there: see \
              whether the scan or the impression is cut off. If the impression is, {LONGER}."
         ),
-        Some(Spoiled::Margin) if judged.conformity == Conformity::Borderline => format!(
-            "The border passes close to {name}: see whether the impression goes on well beyond \
-             it. If it does not, {LONGER}."
-        ),
         Some(Spoiled::Margin) => format!(
-            "The border passes too near to {name}: see how much of it the impression holds. \
-             Unless it goes on beyond it, {LONGER}."
+            "The border passes at {name}: see whether the impression goes on beyond it. If it \
+             does not, {LONGER}."
+        ),
+        Some(Spoiled::Near) => format!(
+            "The border passes close behind {name}: see whether enough of the impression lies \
+             beyond it."
         ),
         Some(Spoiled::Covered) => format!(
             "The impression may hold too little of {name}: see how much of it is there. If it is \
@@ -99,19 +115,9 @@ fn instruction(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandma
 fn figure(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandmark) -> Option<Figure> {
     match judged.spoiled? {
         Spoiled::Margin | Spoiled::TroughOpen => {
-            let margin = landmark.extent.margin?;
-            let limit = subject.limit(if judged.is_missed {
-                LimitKey::LandmarkReach
-            } else {
-                LimitKey::LandmarkMargin
-            });
-            Some(Figure::beside(
-                limit,
-                Bound::AtLeast,
-                margin.mm,
-                Some(margin.uncertainty_mm),
-            ))
+            margin_figure(subject, landmark, LimitKey::LandmarkReach)
         }
+        Spoiled::Near => margin_figure(subject, landmark, LimitKey::LandmarkMargin),
         Spoiled::Covered => {
             let covered = landmark.extent.covered?;
             Some(Figure {
@@ -123,4 +129,14 @@ fn figure(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandmark) -
         }
         _ => None,
     }
+}
+
+fn margin_figure(subject: &Subject<'_>, landmark: &Landmark, key: LimitKey) -> Option<Figure> {
+    let margin = landmark.extent.margin?;
+    Some(Figure::beside(
+        subject.limit(key),
+        Bound::AtLeast,
+        margin.mm,
+        Some(margin.uncertainty_mm),
+    ))
 }

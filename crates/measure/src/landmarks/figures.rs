@@ -157,8 +157,6 @@ pub enum Unseen {
     TooCoarse { edge_mm: f64, coarsest_mm: f64 },
     #[error("the trough does not close there: it ends {open_mm:.1} mm above its bottom")]
     TroughOpen { open_mm: f64 },
-    #[error("the trough closes there without a ridge across it of {least_mm:.1} mm or more")]
-    PoorlyDefined { least_mm: f64 },
     #[error("its place follows from a landmark that was not found")]
     NoNeighbour,
     #[error("no surface was scanned there")]
@@ -183,8 +181,8 @@ pub struct Seen {
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Extent {
     /// From the landmark to the border line, in plan; below 0 where the landmark
-    /// lies beyond the border. Of a hamular notch: how far the surface goes on
-    /// behind the bottom of the notch. Of a landmark that was not seen: from
+    /// lies beyond the border. Of a hamular notch: from the bottom of the notch to
+    /// where the border line crosses the trough. Of a landmark that was not seen: from
     /// where its fellow on the other side puts it.
     pub margin: Option<Measured>,
     /// How much of the landmark's own area lies inside the border.

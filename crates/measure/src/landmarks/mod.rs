@@ -9,6 +9,7 @@
 mod figures;
 mod frena;
 mod ground;
+mod hollow;
 mod palate;
 mod places;
 mod sources;
@@ -28,7 +29,7 @@ use ground::Ground;
 use nalgebra::Point3;
 use sources::Sighting;
 use surroundings::Surroundings;
-use trough::TroughEnd;
+use trough::{Closing, TroughEnd};
 
 /// Landmarks of the impression's jaw, right before left. Those that are marked
 /// are not looked for.
@@ -154,11 +155,12 @@ fn mandibular(ground: &Ground<'_>) -> Vec<Sighting> {
 fn ends_of_trough(
     ground: &Ground<'_>,
     name: LandmarkName,
-    what: impl Fn(&TroughEnd, f64) -> Result<(Seen, Extent), Unseen>,
+    what: impl Fn(&TroughEnd, f64) -> Result<Closing, Unseen>,
 ) -> [Sighting; 2] {
+    let border_line = ground.border_line();
     let mut troughs = [Side::Right, Side::Left].map(|side| {
         let limb = ground.limb(side);
-        let trough = TroughEnd::follow(&ground.map, &limb);
+        let trough = TroughEnd::follow(&ground.map, &border_line, &limb);
         let last = trough.as_ref().map(TroughEnd::last);
         let found = match &trough {
             Some(trough) => what(trough, ground.noise_mm),
@@ -166,16 +168,13 @@ fn ends_of_trough(
         };
         (side, found, last.or_else(|| limb.last().copied()))
     });
-    // Two that lie far from opposite each other are not both what is looked for: the
-    // slighter one is a wave of the trough's floor.
-    if let [(_, Ok((right, _)), _), (_, Ok((left, _)), _)] = &troughs
-        && (right.point.y - left.point.y).abs() > 2.0 * anatomy::FELLOW_WITHIN_MM
+    if let [(_, Ok(right), right_last), (_, Ok(left), left_last)] = &troughs
+        && let Some(number) = disproved([right, left], [right_last, left_last])
     {
-        let slighter = usize::from(right.relief_mm > left.relief_mm);
-        troughs[slighter].1 = Err(Unseen::TroughOpen { open_mm: 0.0 });
+        troughs[number].1 = Err(Unseen::TroughOpen { open_mm: 0.0 });
     }
     let fellow = |number: usize| {
-        let (seen, _) = troughs[1 - number].1.as_ref().ok()?;
+        let seen = troughs[1 - number].1.as_ref().ok()?.seen;
         Some((
             Point3::new(-seen.point.x, seen.point.y, seen.point.z),
             seen.uncertainty_mm,
@@ -184,7 +183,7 @@ fn ends_of_trough(
     [0, 1].map(|number| {
         let (side, found, last) = &troughs[number];
         let (seen, extent, expected) = match (found, fellow(number)) {
-            (Ok((seen, extent)), _) => (Ok(*seen), *extent, None),
+            (Ok(found), _) => (Ok(found.seen), found.extent, None),
             (Err(why), Some((expected, uncertainty_mm))) => {
                 let margin = last.map(|last| Measured {
                     mm: expected.y - last.y,
@@ -203,4 +202,65 @@ fn ends_of_trough(
             ..Sighting::of_local(ground, name, Some(*side), seen, expected)
         }
     })
+}
+
+/// Which of two is not what is looked for. A hollow that is open at the end is none
+/// where its whole fellow lies farther back than the open one's limb reaches. Of two
+/// that lie far from opposite each other the open one, else the slighter one, is a
+/// wave of the trough's floor.
+fn disproved(found: [&Closing; 2], last: [&Option<Point3<f64>>; 2]) -> Option<usize> {
+    let y = |number: usize| found[number].seen.point.y;
+    let is_far = (y(0) - y(1)).abs() > 2.0 * anatomy::FELLOW_WITHIN_MM;
+    let open = match found.map(|closing| closing.is_whole) {
+        [false, true] => 0,
+        [true, false] => 1,
+        _ => {
+            let slighter = usize::from(found[0].seen.relief_mm > found[1].seen.relief_mm);
+            return is_far.then_some(slighter);
+        }
+    };
+    let ends_before = last[open].is_some_and(|last| y(1 - open) < last.y);
+    (is_far || ends_before).then_some(open)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn hollow(y: f64, relief_mm: f64, is_whole: bool) -> Closing {
+        Closing {
+            seen: Seen {
+                point: Point3::new(25.0, y, 0.0),
+                uncertainty_mm: 1.3,
+                confidence: 0.9,
+                relief_mm: Some(relief_mm),
+            },
+            extent: Extent::default(),
+            is_whole,
+        }
+    }
+
+    fn disproved_of(found: [Closing; 2], last: [f64; 2]) -> Option<usize> {
+        let [right, left] = last.map(|y| Some(Point3::new(25.0, y, 0.0)));
+        disproved([&found[0], &found[1]], [&right, &left])
+    }
+
+    #[test]
+    fn an_open_hollow_is_no_pad_where_the_whole_one_lies_behind_its_end() {
+        let [open, whole] = [hollow(-17.0, 2.5, false), hollow(-21.0, 0.6, true)];
+        assert_eq!(disproved_of([open, whole], [-17.0, -28.0]), Some(0));
+        assert_eq!(disproved_of([whole, open], [-28.0, -17.0]), Some(1));
+    }
+
+    #[test]
+    fn a_whole_hollow_outranks_a_deeper_open_one() {
+        let [open, whole] = [hollow(-31.0, 4.0, false), hollow(-22.0, 0.6, true)];
+        assert_eq!(disproved_of([whole, open], [-28.0, -31.0]), Some(1));
+    }
+
+    #[test]
+    fn two_of_a_kind_that_lie_opposite_are_both_pads() {
+        let [right, left] = [hollow(-22.0, 0.6, true), hollow(-24.0, 3.0, true)];
+        assert_eq!(disproved_of([right, left], [-28.0, -28.0]), None);
+    }
 }

@@ -1,38 +1,47 @@
-//! The trough followed to its ends, and what closes it there: the hamular
-//! notch, a ridge across it in the negative, or the retromolar pad, a hollow
-//! before its end.
+//! The trough followed to its ends, and the ridge across it that closes it in the
+//! negative of an upper jaw: the hamular notch.
 
-use super::figures::{Covered, Extent, Seen, Unseen};
+use super::figures::{Extent, Seen, Unseen};
 use crate::anatomy;
 use crate::border::Measured;
+use geometry::closed_line::inside_by_in_plan;
 use geometry::height_map::HeightMap;
 use nalgebra::{Point2, Point3, Vector2};
 
 /// Step along the trough, mm.
-const TROUGH_STEP_MM: f64 = 0.5;
+pub(super) const TROUGH_STEP_MM: f64 = 0.5;
 /// Following begins so far before the crest line's end, where that is sure, mm.
 const BEFORE_END_MM: f64 = 24.0;
 /// How far the bottom may lie beside the course, mm.
 const BESIDE_MM: f64 = 2.5;
 /// Holes up to this length are crossed, mm.
 const LONGEST_GAP_MM: f64 = 7.0;
-/// The last of the trough's bottoms lie on the roll of the posterior border: how
-/// far before them the surface turns over, mm (own choice, no source).
-const TURN_WITHIN_MM: f64 = 1.0;
-/// Expanded uncertainty (k = 2) of where a pad begins, mm.
-const PAD_BEGINS_WITHIN_MM: f64 = 1.2;
 
-/// Bottom of the trough from the middle of a limb to the end of the surface,
-/// a step apart.
+/// What closes the trough at its end, or may.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Closing {
+    pub(super) seen: Seen,
+    pub(super) extent: Extent,
+    /// The surface shows both sides of it. A hollow that is open at the end may be
+    /// a slope of the trough's floor and no pad.
+    pub(super) is_whole: bool,
+}
+
+/// Bottom of the trough from the middle of a limb to the border, a step apart.
 #[derive(Debug, Clone)]
 pub(super) struct TroughEnd {
-    bottoms: Vec<Point3<f64>>,
+    pub(super) bottoms: Vec<Point3<f64>>,
 }
 
 impl TroughEnd {
-    /// Follows the trough along crest points that are in order toward the end;
-    /// local coordinates.
-    pub(super) fn follow(map: &HeightMap, toward_end: &[Point3<f64>]) -> Option<Self> {
+    /// Follows the trough along crest points that are in order toward the end, as
+    /// far as the border line, where there is one: behind it the surface has turned
+    /// over. Local coordinates.
+    pub(super) fn follow(
+        map: &HeightMap,
+        border_line: &[Point3<f64>],
+        toward_end: &[Point3<f64>],
+    ) -> Option<Self> {
         let (start, mut heading) = course(toward_end)?;
         let mut at = start;
         let mut bottoms = Vec::new();
@@ -58,11 +67,17 @@ impl TroughEnd {
                 break;
             }
         }
+        let is_outside = |bottom: &Point3<f64>| {
+            inside_by_in_plan(border_line, bottom.xy()).is_some_and(|mm| mm < 0.0)
+        };
+        while bottoms.last().is_some_and(is_outside) {
+            bottoms.pop();
+        }
         (bottoms.len() > 20).then_some(Self { bottoms })
     }
 
     /// Level of the trough before what closes it, mm.
-    fn level(&self) -> f64 {
+    pub(super) fn level(&self) -> f64 {
         let mut heights: Vec<f64> = self.bottoms.iter().map(|p| p.z).collect();
         let count = heights.len() / 2;
         let (_, middle, _) = heights[..=count].select_nth_unstable_by(count / 2, f64::total_cmp);
@@ -70,7 +85,7 @@ impl TroughEnd {
     }
 
     /// Number of the highest bottom, the end being where it turns down again.
-    fn top(&self) -> usize {
+    pub(super) fn top(&self) -> usize {
         let half = self.bottoms.len() / 2;
         self.highest(half..self.bottoms.len())
     }
@@ -82,7 +97,7 @@ impl TroughEnd {
         let near_end = (anatomy::HAMULAR_NOTCH_WITHIN_END_MM / TROUGH_STEP_MM) as usize;
         let first = (self.bottoms.len() / 2).max(self.bottoms.len().saturating_sub(near_end));
         let highest = self.highest(first..self.bottoms.len());
-        let z = |i: usize| self.bottoms[i].z;
+        let z = |i: usize| self.z(i);
         let turns_down_mm = 0.1 + 2.0 * noise_mm;
         let least = self.level() + anatomy::HAMULAR_RIDGE_FIRST_PART * (z(highest) - self.level());
         let within = (anatomy::HAMULAR_RIDGE_HALF_LENGTH_MM / TROUGH_STEP_MM) as usize;
@@ -111,7 +126,7 @@ impl TroughEnd {
     /// The ridge that closes the trough (hamular notch, in the negative: the
     /// saddle that is highest along the trough and lowest across it), and how far
     /// the surface goes on behind it.
-    pub(super) fn ridge(&self, noise_mm: f64) -> Result<(Seen, Extent), Unseen> {
+    pub(super) fn ridge(&self, noise_mm: f64) -> Result<Closing, Unseen> {
         let (level, top) = (self.level(), self.first_top(noise_mm));
         let rise = self.bottoms[top].z - level;
         let least_mm = anatomy::HAMULAR_RIDGE_LEAST_RISE_MM.max(4.0 * noise_mm);
@@ -120,117 +135,53 @@ impl TroughEnd {
                 open_mm: rise.max(0.0),
             });
         }
-        let (point, spread_mm) = self.middle_of(top, |z| self.bottoms[top].z - z, noise_mm);
+        let (point, half_length_mm) = self.level_round(top, noise_mm);
         let seen = Seen {
             point,
-            uncertainty_mm: spread_mm,
+            uncertainty_mm: 0.6 + half_length_mm,
             confidence: rise / (rise + anatomy::TROUGH_END_LEAST_RISE_MM),
             relief_mm: Some(rise),
         };
+        // The border crosses the trough within the step behind the last bottom.
+        let half_step_mm = TROUGH_STEP_MM / 2.0;
         let margin = Measured {
-            mm: (self.last() - self.bottoms[top]).xy().norm(),
-            uncertainty_mm: TROUGH_STEP_MM.hypot(TURN_WITHIN_MM),
+            mm: (self.last() - point).xy().norm() + half_step_mm,
+            uncertainty_mm: (half_length_mm + half_step_mm).hypot(TROUGH_STEP_MM),
         };
         let extent = Extent {
             margin: Some(margin),
             covered: None,
         };
-        Ok((seen, extent))
+        Ok(Closing {
+            seen,
+            extent,
+            is_whole: true,
+        })
     }
 
-    /// Number of the last bottom before the surface turns over the back of the
-    /// border: what falls there is outside.
-    fn last_before_the_turn(&self) -> usize {
-        /// A longer fall is the slope of a pad.
-        const TURN_MM: f64 = 3.0;
-        let last = self.bottoms.len() - 1;
-        let falls = (1..=last)
-            .rev()
-            .take_while(|&i| self.bottoms[i].z < self.bottoms[i - 1].z)
-            .count();
-        if falls as f64 * TROUGH_STEP_MM <= TURN_MM {
-            last - falls
-        } else {
-            last
-        }
+    /// Middle of the places round a top that are as high as it, but for a little, and
+    /// half of their length, mm.
+    fn level_round(&self, top: usize, noise_mm: f64) -> (Point3<f64>, f64) {
+        let least = self.z(top) - 0.08 - 2.0 * noise_mm;
+        let (from, to) = self.run_round(top, |z| z >= least);
+        let half_length_mm = (to - from) as f64 * TROUGH_STEP_MM / 2.0;
+        (self.bottoms[(from + to) / 2], half_length_mm)
     }
 
-    /// The hollow before the trough's end (retromolar pad, in the negative), and
-    /// how much of the pad the impression covers. Where the trough rises again
-    /// behind the hollow, that is all of it; else the pad's usual length says.
-    pub(super) fn hollow(&self, noise_mm: f64) -> Result<(Seen, Extent), Unseen> {
-        let z = |i: usize| self.bottoms[i].z;
-        let last = self.last_before_the_turn();
-        let steps = |mm: f64| (mm / TROUGH_STEP_MM) as usize;
-        let first = last.saturating_sub(steps(anatomy::PAD_WITHIN_MM));
-        let bottom = (first..=last)
-            .min_by(|&a, &b| z(a).total_cmp(&z(b)))
-            .unwrap_or(last);
-        let shoulder = (bottom.saturating_sub(steps(anatomy::PAD_SLOPE_MM))..=bottom)
-            .map(z)
-            .fold(f64::NEG_INFINITY, f64::max);
-        let rise = (bottom..=last).map(z).fold(f64::NEG_INFINITY, f64::max) - z(bottom);
-        let fall = shoulder - z(bottom);
-        let least_mm = anatomy::PAD_LEAST_DEPTH_MM.max(4.0 * noise_mm);
-        if fall < least_mm {
-            let over_level = z(self.top()) - self.level();
-            return Err(if over_level < anatomy::TROUGH_END_LEAST_RISE_MM {
-                Unseen::TroughOpen {
-                    open_mm: over_level.max(0.0),
-                }
-            } else {
-                Unseen::NoRelief { least_mm }
-            });
-        }
-        let is_closed = rise >= least_mm.max(anatomy::PAD_CLOSED_PART * fall);
-        let depth = if is_closed { fall.min(rise) } else { fall };
-        // The middle between the places at half depth: the bottom is level.
-        let half = z(bottom) + depth / 2.0;
-        let low = |i: &usize| z(*i) <= half;
-        let from = (0..=bottom).rev().take_while(low).last().unwrap_or(bottom);
-        let to = (bottom..=last).take_while(low).last().unwrap_or(bottom);
-        let begins = (0..=bottom)
-            .rev()
-            .find(|&i| shoulder - z(i) <= anatomy::PAD_BEGINS_PART * fall)
-            .unwrap_or(from);
-        let length_mm = (last - begins) as f64 * TROUGH_STEP_MM;
-        let percent = if is_closed {
-            100.0
-        } else {
-            (100.0 * length_mm / anatomy::PAD_USUAL_LENGTH_MM).min(100.0)
-        };
-        let seen = Seen {
-            point: self.bottoms[(from + to) / 2],
-            // Half of the hollow's length, as far as its depth is not known.
-            uncertainty_mm: 1.3 + (to - from) as f64 * TROUGH_STEP_MM * (noise_mm / depth).min(0.5),
-            confidence: depth / (depth + anatomy::PAD_LEAST_DEPTH_MM),
-            relief_mm: Some(depth),
-        };
-        let extent = Extent {
-            margin: None,
-            covered: Some(Covered {
-                percent,
-                uncertainty_percent: 100.0 * PAD_BEGINS_WITHIN_MM / anatomy::PAD_USUAL_LENGTH_MM,
-            }),
-        };
-        Ok((seen, extent))
+    /// First and last of the bottoms round one whose heights pass.
+    pub(super) fn run_round(&self, at: usize, passes: impl Fn(f64) -> bool) -> (usize, usize) {
+        let passes = |i: &usize| passes(self.z(*i));
+        let from = (0..=at).rev().take_while(passes).last();
+        let to = (at..self.bottoms.len()).take_while(passes).last();
+        (from.unwrap_or(at), to.unwrap_or(at))
     }
 
-    /// Middle of the places round an extreme that lie within a little of it, and
-    /// the expanded uncertainty of it.
-    fn middle_of(
-        &self,
-        extreme: usize,
-        off: impl Fn(f64) -> f64,
-        noise_mm: f64,
-    ) -> (Point3<f64>, f64) {
-        let within = 0.08 + 2.0 * noise_mm;
-        let near = |i: &usize| off(self.bottoms[*i].z) <= within;
-        let from = (0..=extreme).rev().take_while(near).last();
-        let to = (extreme..self.bottoms.len()).take_while(near).last();
-        let (from, to) = (from.unwrap_or(extreme), to.unwrap_or(extreme));
-        let middle = self.bottoms[(from + to) / 2];
-        (middle, 0.6 + (to - from) as f64 * TROUGH_STEP_MM / 2.0)
+    pub(super) fn z(&self, number: usize) -> f64 {
+        self.bottoms[number].z
+    }
+
+    pub(super) fn highest_mm(&self, among: std::ops::Range<usize>) -> f64 {
+        among.map(|i| self.z(i)).fold(f64::NEG_INFINITY, f64::max)
     }
 }
 
@@ -276,4 +227,92 @@ fn bottom_across(map: &HeightMap, at: Point2<f64>, heading: Vector2<f64>) -> Opt
         .collect();
     let height = around.iter().sum::<f64>() / around.len().max(1) as f64;
     Some(Point3::new(place.x, place.y, height))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A trough along -y whose floor has a height for each y, with a wall of 1 in 1
+    /// on either side; from y = 30 to y = -2.
+    fn trough(floor: impl Fn(f64) -> f64) -> HeightMap {
+        const CELL_MM: f64 = 0.25;
+        let (columns, rows) = (33_u32, 129_u32);
+        let place = |i: u32| {
+            let x = f64::from(i % columns) * CELL_MM - 4.0;
+            let y = 30.0 - f64::from(i / columns) * CELL_MM;
+            Point3::new(x, y, floor(y) + x.abs())
+        };
+        let vertices: Vec<Point3<f64>> = (0..columns * rows).map(place).collect();
+        let squares = (0..columns - 1).flat_map(|i| (0..rows - 1).map(move |k| k * columns + i));
+        let triangles: Vec<[u32; 3]> = squares
+            .flat_map(|a| {
+                let below = a + columns;
+                [[a, below, a + 1], [a + 1, below, below + 1]]
+            })
+            .collect();
+        HeightMap::of(&vertices, &triangles, CELL_MM)
+    }
+
+    fn line(corners: &[[f64; 2]]) -> Vec<Point3<f64>> {
+        corners
+            .iter()
+            .map(|[x, y]| Point3::new(*x, *y, 0.0))
+            .collect()
+    }
+
+    /// The floor rises over 3 mm to the notch, 3 mm in all, and falls again.
+    fn rising_to(notch: f64, y: f64) -> f64 {
+        3.0 - 3.0 * ((y - notch) / 3.0).clamp(-1.0, 1.0).powi(2)
+    }
+
+    fn ridge_of(floor: impl Fn(f64) -> f64, border_y: f64) -> Closing {
+        let border = line(&[[-5.0, 31.0], [5.0, 31.0], [5.0, border_y], [-5.0, border_y]]);
+        let crest: Vec<Point3<f64>> = (4..30)
+            .rev()
+            .map(|y| Point3::new(0.0, f64::from(y), 0.0))
+            .collect();
+        TroughEnd::follow(&trough(floor), &border, &crest)
+            .expect("the trough is long enough")
+            .ridge(0.02)
+            .expect("it ends in a ridge")
+    }
+
+    #[test]
+    fn a_notch_margin_ends_where_the_border_turns_over() {
+        let found = ridge_of(|y| rising_to(2.0, y), 0.0);
+        let margin = found.extent.margin.expect("a ridge has one");
+        assert!((found.seen.point.y - 2.0).abs() < 0.5, "{found:?}");
+        assert!(
+            (margin.mm - 2.0).abs() < margin.uncertainty_mm,
+            "{margin:?}"
+        );
+        assert!(margin.uncertainty_mm < 1.2, "{margin:?}");
+    }
+
+    #[test]
+    fn a_long_saddle_leaves_its_margin_less_certain() {
+        let sharp = ridge_of(|y| rising_to(2.0, y), 0.0).extent.margin;
+        let level = |y: f64| rising_to(3.0, y.max(3.0)).min(rising_to(1.0, y.min(1.0)));
+        let long = ridge_of(level, 0.0).extent.margin;
+        let uncertainty_mm = |margin: Option<Measured>| margin.map(|m| m.uncertainty_mm);
+        assert!(uncertainty_mm(long) > uncertainty_mm(sharp));
+    }
+
+    #[test]
+    fn what_rises_behind_the_border_is_no_notch() {
+        let with_wall = |y: f64| match y < -0.75 {
+            true => 6.0,
+            false => rising_to(2.0, y),
+        };
+        let found = ridge_of(with_wall, 0.0);
+        assert!((found.seen.point.y - 2.0).abs() < 0.5, "{found:?}");
+    }
+
+    #[test]
+    fn a_floor_that_rises_to_the_border_leaves_the_notch_in_doubt() {
+        let margin = ridge_of(|y| rising_to(-1.5, y), 0.0).extent.margin;
+        let margin = margin.expect("a ridge has one");
+        assert!(margin.mm < margin.uncertainty_mm, "{margin:?}");
+    }
 }
