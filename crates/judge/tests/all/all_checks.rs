@@ -88,7 +88,7 @@ fn relation() -> Related {
             at: Point3::origin(),
             from_front_mm: 0.0,
             side: None,
-            mm: Some(20.0),
+            mm: Ok(20.0),
         }],
         uncertainty_mm: 0.3,
         ridge_angle_deg: 3.0,
