@@ -140,13 +140,13 @@ impl LaidFlat {
         let over =
             |frame, fit, scale_mm| Self::over(surface, &ball, half_mm, sign, frame, fit, scale_mm);
         let plain = over(frame, quadric.height.into(), quadric.scale_mm);
-        if plain.scale_mm <= MOST_ROUGH * plain.peak_mm {
-            return Some(plain);
-        }
+        let is_followed = plain.relief_mm(surface) <= MOST_ROUGH * plain.peak_mm;
         // No quadric follows a ridge with a narrow crest.
-        let frame = frame.turned(&quadric.height.across());
-        let ridge = Ridge::robust_fit(&annulus(&frame), floor_mm)?;
-        let place = over(frame, ridge.height, ridge.scale_mm);
+        let turned = frame.turned(&quadric.height.across());
+        let ridge = (!is_followed)
+            .then(|| Ridge::robust_fit(&annulus(&turned), floor_mm))
+            .flatten();
+        let place = ridge.map_or(plain, |ridge| over(turned, ridge.height, ridge.scale_mm));
         let is_lost = place.peak_mm <= 0.0 || place.scale_mm > HOPELESS * place.peak_mm;
         (!is_lost).then_some(place)
     }
@@ -183,6 +183,13 @@ impl LaidFlat {
             local,
             peak_mm,
         }
+    }
+
+    /// What of the surroundings' departures the scan's noise does not explain, mm.
+    fn relief_mm(&self, surface: &Surface<'_>) -> f64 {
+        (self.scale_mm.powi(2) - surface.noise_mm.powi(2))
+            .max(0.0)
+            .sqrt()
     }
 
     /// How far the surface at a vertex faces up, and not aside.
@@ -282,9 +289,7 @@ pub(super) fn read(
         half_mm: outline.radius(),
         elongation: outline.elongation(),
         explained: 1.0 - beyond_noise(best.left) / beyond_noise(fitting.left_alone).max(1e-12),
-        relief_mm: (place.scale_mm.powi(2) - surface.noise_mm.powi(2))
-            .max(0.0)
-            .sqrt(),
+        relief_mm: place.relief_mm(surface),
         surrounded,
         rim_evidence: 0.5
             * fitting.weight
