@@ -85,6 +85,10 @@ fn of_cover(spoil: &mut SpoilBy<'_>) {
     for why in [
         TrayNotPlaced::NoTray,
         TrayNotPlaced::NoOuterSurface,
+        TrayNotPlaced::LittleOuterSurface {
+            outer_cm2: 15.0,
+            tissue_cm2: 40.0,
+        },
         TrayNotPlaced::Mirrored,
         TrayNotPlaced::DoesNotFit {
             fitting_percent: 3.0,

@@ -73,6 +73,10 @@ fn what_to_do(why: &NoCover) -> &'static str {
                  cannot be scanned, give its thickness with --tray-thickness, or scan in colour."
             }
             TrayNotPlaced::NoOuterSurface => ALL_SIDES,
+            TrayNotPlaced::LittleOuterSurface { .. } => {
+                "Scan the impression from all sides, the back of the tray too. If the tray scan then \
+                 does not fit, check that it shows this very tray."
+            }
             TrayNotPlaced::Mirrored => {
                 "Export both scans again without mirroring, and compare right and left with the \
                  impression in hand."

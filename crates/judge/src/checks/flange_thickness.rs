@@ -1,7 +1,7 @@
 //! `flange-thickness`: a flange is thinner or thicker than it should be.
 
 use super::shared::dips::in_notch;
-use super::shared::stations::{StationCheck, StretchWords, on_flange};
+use super::shared::stations::{StationCheck, StretchWords, on_flange, runs_out};
 use crate::check::Check;
 use crate::decision::Bound;
 use crate::finding::Finding;
@@ -22,6 +22,7 @@ const THIN: StationCheck = StationCheck {
 const THICK: StationCheck = StationCheck {
     key: LimitKey::FlangeThick,
     bound: Bound::AtMost,
+    figure: thickness_of_border_alone,
     instruction: when_thick,
     ..THIN
 };
@@ -35,9 +36,18 @@ pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
 
 fn thickness(_: &Subject<'_>, border: &Border, number: usize) -> Option<Measured> {
     let station = &border.stations[number];
-    let thickness = station.flange_thickness.ok()?;
-    // Below a frenum's notch the cut runs through the tray, not the border.
-    (on_flange(station) && !in_notch(border, number)).then_some(thickness)
+    station.flange_thickness.ok().filter(|_| on_flange(station))
+}
+
+/// Below a frenum's notch the cut runs through the tray, and toward the back, where
+/// every flange runs out, into notch or pad: either adds thickness and takes none away.
+fn thickness_of_border_alone(
+    subject: &Subject<'_>,
+    border: &Border,
+    number: usize,
+) -> Option<Measured> {
+    let is_border_alone = !in_notch(border, number) && !runs_out(border, number);
+    thickness(subject, border, number).filter(|_| is_border_alone)
 }
 
 fn when_thin(severity: Severity, words: &StretchWords) -> String {

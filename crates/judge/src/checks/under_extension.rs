@@ -49,9 +49,8 @@ fn instruction(dip: &Dip, severity: Severity, words: &StretchWords) -> String {
     let StretchWords { range, mould, then } = words;
     if dip.kind == DipKind::Wave {
         return format!(
-            "The border is low {range}, with gentle slopes: compare it with the mouth. If the \
-             vestibule is as shallow there, leave it as it is. If it is deeper, add border material \
-             and {mould}, {then}."
+            "The border is low {range}: compare it with the mouth. If the vestibule is as shallow \
+             there, leave it as it is. If it is deeper, add border material and {mould}, {then}."
         );
     }
     if dip.kind == DipKind::BroadNotch {

@@ -246,6 +246,35 @@ fn a_dip_that_may_be_the_frenum_is_a_note_and_one_too_wide_for_it_a_question() {
     }
 }
 
+/// The tray in the section below a notch makes a flange thicker, and never thinner.
+#[rstest]
+#[case::thin(1.2, true)]
+#[case::thick(6.5, false)]
+fn a_flange_in_a_dip_that_may_be_the_frenum_can_be_thin_and_not_thick(
+    #[case] thickness_mm: f64,
+    #[case] is_noted: bool,
+) {
+    let mut border = sound_border();
+    border.dips.push(Dip {
+        kind: DipKind::Notch,
+        ..short(3.5)
+    });
+    for station in &mut border.stations[80..=100] {
+        station.flange_thickness = measured(thickness_mm);
+    }
+    let judged = judged_by(Ok(border), &Protocol::default());
+    let noted = judged.findings.iter().map(|finding| finding.check);
+    let expected = is_noted.then_some(Check::FlangeThickness);
+    assert!(noted.eq(expected), "{:?}", judged.findings);
+}
+
+/// Stations 141 to 160 are the last 10 mm of the left flange.
+#[test]
+fn a_flange_that_runs_out_before_the_notch_is_not_thick() {
+    let judged = judged(141..161, |s| s.flange_thickness = measured(7.6));
+    assert!(judged.findings.is_empty(), "{:?}", judged.findings);
+}
+
 #[test]
 fn the_thin_edge_in_a_notch_is_no_knife_edge() {
     let mut border = sound_border();

@@ -179,6 +179,7 @@ fn show_through_over_much_of_the_surface_is_no_case_for_a_wash() {
 #[rstest]
 #[case(TrayNotPlaced::NoTray)]
 #[case(TrayNotPlaced::NoOuterSurface)]
+#[case(TrayNotPlaced::LittleOuterSurface { outer_cm2: 15.0, tissue_cm2: 40.0 })]
 #[case(TrayNotPlaced::DoesNotFit { fitting_percent: 3.0 })]
 #[case(TrayNotPlaced::Ambiguous { spread_mm: 2.0 })]
 #[case(TrayNotPlaced::TooCoarse { median_edge_mm: 1.4 })]

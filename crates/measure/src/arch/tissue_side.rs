@@ -35,6 +35,12 @@ impl TissueSide {
         const LEAST_SHARE: f64 = 0.3;
         self.outer_mm2 > LEAST_SHARE * self.tissue_mm2
     }
+
+    /// Whether that side can have been scanned whole: it encloses the tissue surface,
+    /// so it is the larger of the two, whatever the tray.
+    pub(crate) fn may_be_seen_from_all_sides(&self) -> bool {
+        self.outer_mm2 >= self.tissue_mm2
+    }
 }
 
 /// Splits a mesh in local coordinates.

@@ -450,6 +450,18 @@ mod tests {
         }
     }
 
+    /// Its far shoulder is higher: that step is steep past the depth of the dip.
+    #[test]
+    fn a_short_lingual_stretch_between_shoulders_of_two_heights_is_no_wave() {
+        for further in [1.0, 2.0, 3.0] {
+            let far_step = |x: f64| further * ((x - 65.0) / 3.0).clamp(0.0, 1.0);
+            let mut profile = without_frena(|x| 9.0 - 4.0 * trench(x, 60.0, 13.0) + far_step(x));
+            profile.is_lingual = true;
+            let found = profile.dips();
+            assert_eq!(kinds(&found), [DipKind::Short], "{further}: {found:?}");
+        }
+    }
+
     /// 2 mm from top to bottom over 15 to 40 mm.
     #[test]
     fn the_waves_of_a_vestibule_are_no_short_stretches() {

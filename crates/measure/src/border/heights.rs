@@ -116,20 +116,16 @@ pub(super) fn own_slopes(depth: &[f64], bottom: usize) -> (usize, usize) {
     )
 }
 
-/// The steepest rise on either side of a bottom, mm for each mm along the border,
-/// up to nearly the depth of the dip.
+/// The steepest rise on either side of a bottom, mm for each mm along the border.
+/// It begins below nearly the depth of the dip, and ends where that side's own
+/// shoulder lies: the depth is that of the lower one.
 pub(super) fn steepest_rises(heights: &[f64], bottom: usize, depth_mm: f64) -> [f64; 2] {
     const OVER: usize = (3.0 / STATION_STEP_MM) as usize;
     const NEARLY: f64 = 0.9;
     let side = |places: &mut dyn Iterator<Item = usize>| {
-        let rising: Vec<f64> = (places.map(|k| heights[k]))
-            .scan(true, |below, height| {
-                let goes_on = *below;
-                *below = height < heights[bottom] + NEARLY * depth_mm;
-                goes_on.then_some(height)
-            })
-            .collect();
+        let rising: Vec<f64> = places.map(|k| heights[k]).collect();
         (rising.windows(OVER + 1))
+            .take_while(|run| run[0] < heights[bottom] + NEARLY * depth_mm)
             .map(|run| (run[OVER] - run[0]) / (OVER as f64 * STATION_STEP_MM))
             .fold(0.0, f64::max)
     };

@@ -22,6 +22,10 @@ pub enum TrayNotPlaced {
     )]
     NoOuterSurface,
     #[error(
+        "the scan shows {outer_cm2:.0} cm² of outer surface beside {tissue_cm2:.0} cm² of tissue surface, too little to register the tray scan on"
+    )]
+    LittleOuterSurface { outer_cm2: f64, tissue_cm2: f64 },
+    #[error(
         "the tray scan does not fit the outer surface of the impression: only {fitting_percent:.0} % of it lies on the tray"
     )]
     DoesNotFit { fitting_percent: f64 },

@@ -237,7 +237,17 @@ pub(crate) fn place(
         let limbs = Limbs::under(crest, vertices.map(|p| local_from_tray * p));
         bent(&outer, tray, found, limbs)
     })
-    .map_err(|why| why_unfit(&outer, tray, &starts, &why))?;
+    .map_err(|why| why_unfit(&outer, tray, &starts, &why))
+    .map_err(|why| match why {
+        // A part of the outer surface may lie elsewhere on the right tray, too.
+        TrayNotPlaced::DoesNotFit { .. } if !regions.may_be_seen_from_all_sides() => {
+            TrayNotPlaced::LittleOuterSurface {
+                outer_cm2: regions.outer_mm2 / 100.0,
+                tissue_cm2: regions.tissue_mm2 / 100.0,
+            }
+        }
+        why => why,
+    })?;
     let uncertainty_mm = rigid_uncertainty_mm(&found, impression, tray);
     let registration = TrayRegistration {
         impression_from_tray: (found.target_from_source * impression.frame.local_from_scan())

@@ -9,6 +9,10 @@ use geometry::section::SectionPoint;
 /// is square to a curved border is not known better (k = 2).
 const ASKEW: f64 = 0.025;
 
+/// A face less steep than 45 degrees is the floor of the trough, not the wall of a
+/// flange: width gained for each mm of height.
+const WALL_MOST_RUN: f64 = 1.0;
+
 impl Profile {
     /// Distance between the faces, square to the seating axis, `depth_mm` below
     /// the border; with the two points.
@@ -22,7 +26,9 @@ impl Profile {
             return Err(Missing::ScanEnds);
         }
         let level = self.border[1] - depth_mm;
-        let tissue = crossing(&self.tissue, level).ok_or(Missing::FlangeTooLow)?;
+        let tissue = crossing(&self.tissue, level)
+            .filter(|tissue| tissue.run <= WALL_MOST_RUN)
+            .ok_or(Missing::FlangeTooLow)?;
         let outer = crossing(&self.outer, level).ok_or(if has_outer_surface {
             Missing::NoSurface
         } else {
@@ -74,4 +80,41 @@ fn crossing(face: &[SectionPoint], level: f64) -> Option<Crossing> {
         run,
         noise: run.hypot(1.0) / (near.len().max(1) as f64).sqrt(),
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::find::TopPiece;
+    use super::*;
+
+    /// A border at the origin: an upright outer face 4 mm beside a tissue face that falls
+    /// upright for `wall_mm`, then at 17 degrees along the floor of the trough.
+    fn profile(wall_mm: f64) -> Profile {
+        let wall = (0..)
+            .map(|k| 0.1 * f64::from(k))
+            .take_while(|w| *w <= wall_mm);
+        let floor = (1..100).map(|k| 0.1 * f64::from(k));
+        let mut tissue: Vec<SectionPoint> = wall.map(|w| [0.0, -w]).collect();
+        tissue.extend(floor.map(|u| [-u, -wall_mm - 0.3 * u]));
+        Profile {
+            border: [0.0, 0.0],
+            border_noise_mm: 0.01,
+            scan_ends: false,
+            tissue,
+            outer: (0..100).map(|k| [4.0, -0.1 * f64::from(k)]).collect(),
+            top: TopPiece {
+                line: 0,
+                point: 0,
+                tissue_is_before: true,
+            },
+        }
+    }
+
+    #[test]
+    fn the_floor_of_the_trough_is_no_wall_of_a_flange() {
+        let thickness = |wall_mm| profile(wall_mm).thickness(3.0, 0.01, true);
+        let high = thickness(5.0).expect("a wall 5 mm high").0;
+        assert!((high.mm - 4.0).abs() < 0.01, "{high:?}");
+        assert_eq!(thickness(2.0).err(), Some(Missing::FlangeTooLow));
+    }
 }

@@ -99,14 +99,14 @@ fn around(
         .filter(|&&v| surface.normals[v as usize].dot(&up) > 0.2)
         .map(|&v| frame.local(&surface.points[v as usize]))
         .collect();
-    let Some(fit) = Quadric::robust(&fitted, surface.noise_mm.max(1e-3)) else {
+    let Some(fit) = Quadric::robust_fit(&fitted, surface.noise_mm.max(1e-3)) else {
         return;
     };
     for &v in &ball {
         let from_seed = (surface.points[v as usize] - origin).norm() / reach_mm;
         if from_seed < 1.0 && surface.chosen[v as usize] {
             let p = frame.local(&surface.points[v as usize]);
-            let height = p.z - fit.quadric.height(p.x, p.y);
+            let height = p.z - fit.height.at(p.x, p.y);
             entries.push(Entry {
                 vertex: v,
                 weight: (1.0 - from_seed * from_seed).powi(2) as f32,

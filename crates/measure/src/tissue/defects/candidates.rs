@@ -34,10 +34,14 @@ pub(super) struct Candidate {
 }
 
 /// The vertices of greatest departure in their surroundings that stand out of
-/// them, deepest first.
-pub(super) fn proposed(surface: &Surface<'_>, over: &Departures, least_mm: f64) -> Vec<Candidate> {
-    /// A departure is hidden in roughness of more than its half.
-    const STANDS_OUT: f32 = 2.0;
+/// them, deepest first: that depart at least `stands_out` times as far as the
+/// surface is rough there.
+pub(super) fn proposed(
+    surface: &Surface<'_>,
+    over: &Departures,
+    least_mm: f64,
+    stands_out: f32,
+) -> Vec<Candidate> {
     let departures = &over.smoothed_mm;
     let mut found: Vec<Candidate> = (0..departures.len() as u32)
         .into_par_iter()
@@ -51,7 +55,7 @@ pub(super) fn proposed(surface: &Surface<'_>, over: &Departures, least_mm: f64) 
                 h if h <= -least => Sense::Pit,
                 _ => return None,
             };
-            if own.abs() < STANDS_OUT * over.roughness_mm[v as usize] {
+            if own.abs() < stands_out * over.roughness_mm[v as usize] {
                 return None;
             }
             let sign = sense.sign() as f32;

@@ -13,6 +13,11 @@ use rayon::prelude::*;
 
 /// Radii of the smooth surfaces, mm. The least must hold a few triangles.
 const RADII_MM: [f64; 3] = [1.6, 3.2, 6.0];
+/// How many times as far as the surface is rough a place departs from each of them.
+/// The crest of a sharp ridge is rough beside the two smaller ones, with a void or
+/// without. The largest reaches over a whole ridge, whose own hollows are as compact
+/// as a void.
+const STANDS_OUT: [f32; 3] = [1.0, 1.0, 2.0];
 /// The one from which folds are told: a fold is a small part of such a ball.
 const FOLD_RADIUS_MM: f64 = RADII_MM[1];
 /// Shallower places are no defect, mm.
@@ -73,12 +78,14 @@ pub(crate) fn find(
     let least_mm = least_depth_mm(noise_mm);
     let mut beads: Vec<(Sense, Reading)> = Vec::new();
     let mut grooves: Vec<Groove> = Vec::new();
-    for radius_mm in RADII_MM.into_iter().filter(|r| *r >= 4.0 * edge_mm) {
+    let scales = RADII_MM.into_iter().zip(STANDS_OUT);
+    for (radius_mm, stands_out) in scales.filter(|(r, _)| *r >= 4.0 * edge_mm) {
         let over = background::departures(&surface, radius_mm);
         if radius_mm == FOLD_RADIUS_MM {
             grooves = folds::find(&surface, &over, least_mm);
         }
-        beads.extend(verified(&surface, &over, radius_mm, least_mm));
+        let candidates = candidates::proposed(&surface, &over, least_mm, stands_out);
+        beads.extend(verified(&surface, &over, &candidates, radius_mm, least_mm));
     }
     let beads = apart(beads);
     let gaps = holes::find(mesh, topology, chosen, &surface.normals);
@@ -97,11 +104,12 @@ pub(crate) fn find(
 fn verified(
     surface: &Surface<'_>,
     over: &Departures,
+    candidates: &[Candidate],
     radius_mm: f64,
     least_mm: f64,
 ) -> Vec<(Sense, Reading)> {
     // Small groups, since some places cost far more than others.
-    candidates::proposed(surface, over, least_mm)
+    candidates
         .par_chunks(4)
         .map_init(
             || Searcher::new(surface),
@@ -192,5 +200,66 @@ fn of_gap(gap: &Gap, edge_mm: f64) -> FoundPlace {
         across_uncertainty_mm: width_uncertainty_mm(edge_mm),
         length_mm: None,
         outline: gap.rim.clone(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The trough of a knife-edge ridge whose crest bends as the arch does: flanks of 52
+    /// degrees that meet in a crest of 0.4 mm radius.
+    fn knife_edge(x: f64, y: f64) -> f64 {
+        1.3 * ((x - y * y / 50.0).hypot(0.5) - 0.5)
+    }
+
+    /// Noise that never repeats, up to 0.02 mm.
+    fn noise(x: f64, y: f64) -> f64 {
+        0.02 * (91.7 * x + 47.3 * y).sin() * (13.1 * x - 77.7 * y).cos()
+    }
+
+    /// What is found in a surface 14 mm square.
+    fn found_in(height: impl Fn(f64, f64) -> f64) -> Vec<FoundPlace> {
+        const STEPS: u32 = 71;
+        const EDGE_MM: f64 = 0.2;
+        let at = |i: u32| EDGE_MM * (f64::from(i) - f64::from(STEPS - 1) / 2.0);
+        let vertices = (0..STEPS * STEPS)
+            .map(|n| (at(n % STEPS), at(n / STEPS)))
+            .map(|(x, y)| Point3::new(x, y, height(x, y) + noise(x, y)))
+            .collect();
+        let triangles = (0..STEPS * (STEPS - 1))
+            .filter(|n| n % STEPS < STEPS - 1)
+            .flat_map(|n| [[n, n + 1, n + STEPS], [n + 1, n + STEPS + 1, n + STEPS]])
+            .collect();
+        let mesh = Mesh::new(vertices, triangles, None).expect("a height field is a mesh");
+        let chosen = vec![true; mesh.triangles().len()];
+        find(&mesh, &Topology::of(&mesh), &chosen, EDGE_MM, 0.01)
+    }
+
+    /// A bubble of 1.1 mm radius, 0.8 mm deep.
+    #[test]
+    fn a_void_on_a_knife_edge_ridge_is_found() {
+        let bubble = |x: f64, y: f64| 0.3 - (1.21 - x * x - y * y).max(0.0).sqrt();
+        let found = found_in(|x, y| {
+            let surface = knife_edge(x, y);
+            if x.hypot(y) < 1.1 {
+                surface.min(bubble(x, y))
+            } else {
+                surface
+            }
+        });
+        assert_eq!(found.len(), 1, "{found:?}");
+        assert_eq!(found[0].kind, DefectKind::Void);
+        assert!((found[0].depth_mm.unwrap() - 0.8).abs() < 0.15, "{found:?}");
+        assert!(found[0].centre.coords.norm() < 0.5, "{found:?}");
+    }
+
+    /// Two scans stitched 0.06 mm apart across it, or none.
+    #[test]
+    fn a_sound_knife_edge_ridge_has_no_void() {
+        for step_mm in [0.0, 0.06] {
+            let found = found_in(|x, y| knife_edge(x, y) + if y > 0.3 * x { step_mm } else { 0.0 });
+            assert!(found.is_empty(), "{step_mm}: {found:?}");
+        }
     }
 }

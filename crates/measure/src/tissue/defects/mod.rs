@@ -6,10 +6,10 @@
 //!
 //! Places are proposed where the surface departs from a robust smooth surface
 //! (quadrics of three sizes) and then verified one by one: their surroundings
-//! are fitted anew without them, and profiles with a sharp rim must explain
-//! what is left far better than profiles that fade out as the hollows and
-//! pimples of the mucosa do. Proposing alone would report rugae, papilla,
-//! foveae, pads and frena by the hundred.
+//! are fitted anew without them, along the crest where a ridge is too sharp for a
+//! quadric, and profiles with a sharp rim must explain what is left far better than
+//! profiles that fade out as the hollows and pimples of the mucosa do. Proposing
+//! alone would report rugae, papilla, foveae, pads and frena by the hundred.
 
 mod background;
 mod candidates;

@@ -1,8 +1,8 @@
-//! A quadratic height over a plane, fitted so that a quarter of the points may
+//! A smooth height over a plane, fitted so that a quarter of the points may
 //! be something else.
 
 use super::surface::Surface;
-use nalgebra::{Matrix3, Matrix6, Point3, Vector3, Vector6};
+use nalgebra::{Matrix2, Matrix3, Point3, SMatrix, SVector, Vector2, Vector3, Vector6};
 
 /// Axes at a place: the third is the height.
 #[derive(Debug, Clone, Copy)]
@@ -32,6 +32,16 @@ impl Frame {
         })
     }
 
+    /// The same frame turned about its height, u along a direction in its plane.
+    pub(super) fn turned(&self, u: &Vector2<f64>) -> Self {
+        let across = self.axes * Vector3::new(u.x, u.y, 0.0);
+        let up = self.up();
+        Self {
+            axes: Matrix3::from_columns(&[across, up.cross(&across), up]),
+            ..*self
+        }
+    }
+
     /// A point as (u, v, height).
     pub(super) fn local(&self, p: &Point3<f64>) -> Vector3<f64> {
         self.axes.tr_mul(&(p - self.origin))
@@ -53,19 +63,37 @@ pub(super) fn terms(u: f64, v: f64) -> Vector6<f64> {
     Vector6::new(1.0, u, v, u * u, u * v, v * v)
 }
 
-/// A quadratic height.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Quadric(pub Vector6<f64>);
+/// The terms of a polynomial that follows a ridge with a narrow crest: all of the
+/// third degree, by which the crest may bend, widen and lean, and a fourth across it.
+fn ridge_terms(u: f64, v: f64) -> SVector<f64, RIDGE> {
+    let cubic = [u * u * u, u * u * v, u * v * v, v * v * v, u.powi(4)];
+    SVector::from_iterator(terms(u, v).iter().copied().chain(cubic))
+}
 
-impl Quadric {
+/// How many terms a ridge has.
+const RIDGE: usize = 11;
+
+/// A height: a sum of terms.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Height<const N: usize> {
+    coefficients: SVector<f64, N>,
+    terms: fn(f64, f64) -> SVector<f64, N>,
+}
+
+impl<const N: usize> Height<N> {
     /// Height at (u, v).
-    pub(super) fn height(&self, u: f64, v: f64) -> f64 {
-        self.0.dot(&terms(u, v))
+    pub(super) fn at(&self, u: f64, v: f64) -> f64 {
+        self.coefficients.dot(&(self.terms)(u, v))
     }
 
     /// The weighted least-squares fit; `None` where points do not determine it.
-    pub(super) fn fit(points: &[Vector3<f64>], weights: &[f64]) -> Option<Self> {
-        let (mut normal, mut right) = (Matrix6::zeros(), Vector6::zeros());
+    fn fit(
+        points: &[Vector3<f64>],
+        weights: &[f64],
+        terms: fn(f64, f64) -> SVector<f64, N>,
+    ) -> Option<Self> {
+        let mut normal = SMatrix::<f64, N, N>::zeros();
+        let mut right = SVector::<f64, N>::zeros();
         for (p, &weight) in points.iter().zip(weights) {
             if weight > 0.0 {
                 let row = terms(p.x, p.y);
@@ -73,29 +101,31 @@ impl Quadric {
                 right.axpy(weight * p.z, &row, 1.0);
             }
         }
-        let solution = Self(normal.cholesky()?.solve(&right));
-        solution.0.iter().all(|c| c.is_finite()).then_some(solution)
+        let coefficients = normal.cholesky()?.solve(&right);
+        (coefficients.iter().all(|c| c.is_finite())).then_some(Self {
+            coefficients,
+            terms,
+        })
     }
 
     /// The fit by iterated Tukey biweights (Beaton and Tukey 1974), with the
     /// scale of its residuals: `floor_mm` at least.
-    pub(super) fn robust(points: &[Vector3<f64>], floor_mm: f64) -> Option<Robust> {
+    fn robust(
+        points: &[Vector3<f64>],
+        floor_mm: f64,
+        terms: fn(f64, f64) -> SVector<f64, N>,
+    ) -> Option<Robust<N>> {
         const ROUNDS: usize = 4;
-        const LEAST_POINTS: usize = 12;
-        if points.len() < LEAST_POINTS {
+        if points.len() < 2 * N {
             return None;
         }
         let mut weights = vec![1.0; points.len()];
-        let mut quadric = Self::fit(points, &weights)?;
+        let mut height = Self::fit(points, &weights, terms)?;
         let mut scale = floor_mm;
         let mut sizes = Vec::with_capacity(points.len());
         for _ in 0..ROUNDS {
             sizes.clear();
-            sizes.extend(
-                points
-                    .iter()
-                    .map(|p| (p.z - quadric.height(p.x, p.y)).abs()),
-            );
+            sizes.extend(points.iter().map(|p| (p.z - height.at(p.x, p.y)).abs()));
             for (weight, size) in weights.iter_mut().zip(&sizes) {
                 *weight = *size;
             }
@@ -105,18 +135,57 @@ impl Quadric {
             for weight in &mut weights {
                 *weight = biweight(*weight / (4.685 * scale));
             }
-            quadric = Self::fit(points, &weights)?;
+            height = Self::fit(points, &weights, terms)?;
         }
         Some(Robust {
-            quadric,
+            height,
             scale_mm: scale,
         })
     }
 }
 
+/// A quadratic height.
+pub(super) type Quadric = Height<6>;
+
+impl Quadric {
+    /// The robust fit of a quadric.
+    pub(super) fn robust_fit(points: &[Vector3<f64>], floor_mm: f64) -> Option<Robust<6>> {
+        Self::robust(points, floor_mm, terms)
+    }
+
+    /// The direction in which it bends most: across a crest or a trough.
+    pub(super) fn across(&self) -> Vector2<f64> {
+        let c = &self.coefficients;
+        let bends = Matrix2::new(2.0 * c[3], c[4], c[4], 2.0 * c[5]).symmetric_eigen();
+        bends
+            .eigenvectors
+            .column(bends.eigenvalues.iamax())
+            .into_owned()
+    }
+}
+
+/// A height that follows a crest or a trough along v.
+pub(super) type Ridge = Height<RIDGE>;
+
+impl Ridge {
+    /// The robust fit of a ridge.
+    pub(super) fn robust_fit(points: &[Vector3<f64>], floor_mm: f64) -> Option<Robust<RIDGE>> {
+        Self::robust(points, floor_mm, ridge_terms)
+    }
+}
+
+impl From<Quadric> for Ridge {
+    fn from(quadric: Quadric) -> Self {
+        Self {
+            coefficients: quadric.coefficients.fixed_resize::<RIDGE, 1>(0.0),
+            terms: ridge_terms,
+        }
+    }
+}
+
 /// A robust fit.
-pub(super) struct Robust {
-    pub quadric: Quadric,
+pub(super) struct Robust<const N: usize> {
+    pub height: Height<N>,
     /// Standard deviation of what belongs to the surface, mm.
     pub scale_mm: f64,
 }
@@ -142,12 +211,9 @@ mod tests {
                 points.push(Vector3::new(u, v, truth(u, v) - pit));
             }
         }
-        let fit = Quadric::robust(&points, 0.01).expect("the points determine it");
+        let fit = Quadric::robust_fit(&points, 0.01).expect("the points determine it");
         for (u, v) in [(0.0, 0.0), (2.0, -1.0), (-3.0, 3.0)] {
-            assert!(
-                (fit.quadric.height(u, v) - truth(u, v)).abs() < 1e-6,
-                "{u} {v}"
-            );
+            assert!((fit.height.at(u, v) - truth(u, v)).abs() < 1e-6, "{u} {v}");
         }
     }
 }

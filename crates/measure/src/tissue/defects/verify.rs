@@ -4,12 +4,15 @@
 
 use super::candidates::Candidate;
 use super::profile::{Fitted, Fitting, Outline, Profile};
-use super::quadric::{Frame, Quadric, Robust};
+use super::quadric::{Frame, Quadric, Ridge};
 use super::surface::{Searcher, Surface};
 use nalgebra::{Point3, Vector2, Vector3};
 
 /// Corners of a rim's outline.
 const RIM_CORNERS: u32 = 24;
+
+/// The surroundings' own relief, as a part of the depth.
+const MOST_ROUGH: f64 = 0.125;
 
 /// What is known of a place.
 #[derive(Debug, Clone)]
@@ -31,7 +34,7 @@ pub(super) struct Reading {
     /// Share of the departures' sum of squares, beyond that of the noise, that
     /// the best profile explains.
     pub explained: f64,
-    /// Standard deviation of the surroundings about their quadric, less what
+    /// Standard deviation of the surroundings about their smooth surface, less what
     /// the scan's noise explains of it, mm.
     pub relief_mm: f64,
     /// Share of the directions around in which surroundings are seen.
@@ -46,8 +49,6 @@ impl Reading {
     /// of a part of a ball, and has a sharp rim or walls steeper than any
     /// hollow or pimple of the mucosa.
     pub(super) fn is_defect(&self, least_mm: f64) -> bool {
-        /// The surroundings' own relief, as a part of the depth.
-        const MOST_ROUGH: f64 = 0.125;
         const MOST_ELONGATED: f64 = 2.2;
         const LEAST_SEEN: f64 = 0.8;
         const LEAST_EXPLAINED: f64 = 0.8;
@@ -90,15 +91,17 @@ fn half_radius(
     (half_mm < 0.6 * radius_mm).then_some(half_mm)
 }
 
-/// A place laid flat: what is around it, over the quadric of its surroundings.
+/// A place laid flat: what is around it, over the smooth surface of its surroundings.
 struct LaidFlat {
     /// Radius of its footprint, mm.
     half_mm: f64,
     /// The vertices around.
     ball: Vec<u32>,
     frame: Frame,
-    surroundings: Robust,
-    /// The vertices in the frame, their z over the quadric toward the departure.
+    surroundings: Ridge,
+    /// Standard deviation of the surroundings about that surface, mm.
+    scale_mm: f64,
+    /// The vertices in the frame, their z over it toward the departure.
     local: Vec<Vector3<f64>>,
     /// Greatest departure, mm.
     peak_mm: f64,
@@ -115,7 +118,6 @@ impl LaidFlat {
     ) -> Option<Self> {
         /// Surroundings rougher than this part of the peak hide it.
         const HOPELESS: f64 = 0.25;
-        let sign = candidate.sense.sign();
         let half_mm = half_radius(surface, searcher, departures, candidate, radius_mm)?;
         let middle = surface.points[candidate.vertex as usize];
         let reach = f64::max(2.6 * half_mm, 1.6 * half_mm + 4.0 * surface.edge_mm);
@@ -126,18 +128,44 @@ impl LaidFlat {
             .filter(|&v| (surface.points[v as usize] - middle).norm() > 1.5 * half_mm)
             .collect();
         let frame = Frame::at(surface, middle, &around)?;
-        let up = frame.up();
-        let annulus: Vec<Vector3<f64>> = around
-            .iter()
-            .filter(|&&v| surface.normals[v as usize].dot(&up) > 0.2)
-            .map(|&v| frame.local(&surface.points[v as usize]))
-            .collect();
-        let fit = Quadric::robust(&annulus, surface.noise_mm.max(1e-3))?;
+        let annulus = |frame: &Frame| -> Vec<Vector3<f64>> {
+            let faces_up = |v: &&u32| surface.normals[**v as usize].dot(&frame.up()) > 0.2;
+            (around.iter().filter(faces_up))
+                .map(|&v| frame.local(&surface.points[v as usize]))
+                .collect()
+        };
+        let floor_mm = surface.noise_mm.max(1e-3);
+        let quadric = Quadric::robust_fit(&annulus(&frame), floor_mm)?;
+        let sign = candidate.sense.sign();
+        let over =
+            |frame, fit, scale_mm| Self::over(surface, &ball, half_mm, sign, frame, fit, scale_mm);
+        let plain = over(frame, quadric.height.into(), quadric.scale_mm);
+        let is_followed = plain.relief_mm(surface) <= MOST_ROUGH * plain.peak_mm;
+        // No quadric follows a ridge with a narrow crest.
+        let turned = frame.turned(&quadric.height.across());
+        let ridge = (!is_followed)
+            .then(|| Ridge::robust_fit(&annulus(&turned), floor_mm))
+            .flatten();
+        let place = ridge.map_or(plain, |ridge| over(turned, ridge.height, ridge.scale_mm));
+        let is_lost = place.peak_mm <= 0.0 || place.scale_mm > HOPELESS * place.peak_mm;
+        (!is_lost).then_some(place)
+    }
+
+    /// A place over a smooth surface of its surroundings.
+    fn over(
+        surface: &Surface<'_>,
+        ball: &[u32],
+        half_mm: f64,
+        sign: f64,
+        frame: Frame,
+        surroundings: Ridge,
+        scale_mm: f64,
+    ) -> Self {
         let local: Vec<Vector3<f64>> = ball
             .iter()
             .map(|&v| {
                 let p = frame.local(&surface.points[v as usize]);
-                Vector3::new(p.x, p.y, (p.z - fit.quadric.height(p.x, p.y)) * sign)
+                Vector3::new(p.x, p.y, (p.z - surroundings.at(p.x, p.y)) * sign)
             })
             .collect();
         let peak_mm = local
@@ -146,15 +174,22 @@ impl LaidFlat {
             .map(|p| p.z)
             .fold(f64::NEG_INFINITY, f64::max)
             - surface.noise_mm;
-        let is_lost = peak_mm <= 0.0 || fit.scale_mm > HOPELESS * peak_mm;
-        (!is_lost).then_some(Self {
+        Self {
             half_mm,
-            ball,
+            ball: ball.to_vec(),
             frame,
-            surroundings: fit,
+            surroundings,
+            scale_mm,
             local,
             peak_mm,
-        })
+        }
+    }
+
+    /// What of the surroundings' departures the scan's noise does not explain, mm.
+    fn relief_mm(&self, surface: &Surface<'_>) -> f64 {
+        (self.scale_mm.powi(2) - surface.noise_mm.powi(2))
+            .max(0.0)
+            .sqrt()
     }
 
     /// How far the surface at a vertex faces up, and not aside.
@@ -180,7 +215,7 @@ impl LaidFlat {
     /// How much each vertex counts in a fit.
     fn weights(&self, surface: &Surface<'_>, outline: &Outline) -> Vec<f64> {
         let beside = |p: &Vector3<f64>| (p.xy() - outline.centre).norm();
-        let scale_mm = self.surroundings.scale_mm;
+        let scale_mm = self.scale_mm;
         self.ball
             .iter()
             .zip(&self.local)
@@ -196,12 +231,12 @@ impl LaidFlat {
             .collect()
     }
 
-    /// A circle around a foot, laid on the quadric.
+    /// A circle around a foot, laid on the smooth surface.
     fn circle(&self, foot: &Vector3<f64>, radius_mm: f64) -> Vec<Point3<f64>> {
         let corners = (0..RIM_CORNERS).map(|corner| {
             let angle = std::f64::consts::TAU * f64::from(corner) / f64::from(RIM_CORNERS);
             let place = foot.xy() + Vector2::new(angle.cos(), angle.sin()) * radius_mm;
-            let height = self.surroundings.quadric.height(place.x, place.y);
+            let height = self.surroundings.at(place.x, place.y);
             self.frame.point(&Vector3::new(place.x, place.y, height))
         });
         corners.collect()
@@ -229,11 +264,10 @@ pub(super) fn read(
     let surrounded = sectors(off.filter(|o| o.norm() > 1.5 * place.half_mm));
     let profiles = Profiles::of(&fitting, &outline)?;
     let best = profiles.best();
-    let fit = &place.surroundings;
     let foot = Vector3::new(
         best.centre.x,
         best.centre.y,
-        fit.quadric.height(best.centre.x, best.centre.y),
+        place.surroundings.at(best.centre.x, best.centre.y),
     );
     // Noise is the least that a fit can leave.
     let floor = 0.5 * surface.noise_mm.max(1e-4).powi(2) * fitting.weight;
@@ -255,9 +289,7 @@ pub(super) fn read(
         half_mm: outline.radius(),
         elongation: outline.elongation(),
         explained: 1.0 - beyond_noise(best.left) / beyond_noise(fitting.left_alone).max(1e-12),
-        relief_mm: (fit.scale_mm.powi(2) - surface.noise_mm.powi(2))
-            .max(0.0)
-            .sqrt(),
+        relief_mm: place.relief_mm(surface),
         surrounded,
         rim_evidence: 0.5
             * fitting.weight
