@@ -9,7 +9,7 @@ use super::stored_normals::{self, Tally};
 use super::surface::{Stored, Surface, checked};
 use super::text::{Words, is_space, number, without_byte_order_mark};
 use super::warning::ReadWarning;
-use super::weld::Welder;
+use super::weld::{Welder, places};
 use nalgebra::{Point3, Vector3};
 
 /// Reads the triangles of every solid.
@@ -37,7 +37,7 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
             {
                 tally.add(normal, corners.map(Point3::from));
             }
-            triangles.push(corners.map(|p| welder.add(p)));
+            triangles.push(corners.map(|p| welder.add(p.map(f64::to_bits))));
         } else if is(word, b"solid") {
             carries_text |= skip_name(&mut words);
             triangles_before = triangles.len();
@@ -70,7 +70,7 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
     }
     warnings.extend(tally.warning());
     let surface = Surface {
-        vertices: welder.into_vertices(),
+        vertices: places(welder.into_points()),
         triangles,
         colours: None,
         stored: Stored::Exact,
