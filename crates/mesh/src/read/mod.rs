@@ -23,6 +23,7 @@ mod small;
 mod sniff;
 mod stl_ascii;
 mod stl_binary;
+mod stl_plain;
 mod stored_normals;
 mod surface;
 mod text;

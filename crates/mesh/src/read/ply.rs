@@ -13,10 +13,10 @@ use super::limits::{MAX_TRIANGLES, MAX_VERTICES};
 use super::ply_colour::Colours;
 use super::ply_faces::{Faces, indices_of};
 use super::ply_header::{self, Element, Header, Scalar, Shape};
-use super::ply_values::{Binary, LineByLine, Missing, Values, cut_short, list_length};
+use super::ply_values::{Binary, LineByLine, Missing, Records, Values, cut_short, list_length};
 use super::scan::Parsed;
 use super::stored_normals::{self, Tally};
-use super::surface::{Stored, Surface, checked};
+use super::surface::{GREATEST_COORDINATE, Stored, Surface, checked};
 use super::text::{Words, without_byte_order_mark};
 use super::warning::ReadWarning;
 use nalgebra::{Point3, Vector3};
@@ -164,23 +164,17 @@ impl Body {
         // The header's counts have been held against the file's size.
         self.vertices.reserve_exact(element.count as usize);
         let mut colours = colour_at.map(|at| Colours::with_room_for(element, at));
-        let plain = matches!(
-            roles[..],
-            [
-                (Role::Coordinate(0), Shape::One(Scalar::F32)),
-                (Role::Coordinate(1), Shape::One(Scalar::F32)),
-                (Role::Coordinate(2), Shape::One(Scalar::F32)),
-            ]
-        );
+        self.whole_coordinates = roles.iter().any(|(role, shape)| {
+            matches!((role, shape), (Role::Coordinate(_), Shape::One(kind)) if kind.is_whole())
+        });
+        if let Some((layout, size)) = element.layout()
+            && let Some(records) = values.records(element.count, size)
+        {
+            self.take_vertices(element.count, &roles, &layout, &records, colours.as_mut())?;
+            self.colours = colours;
+            return Ok(());
+        }
         for number in 0..element.count {
-            if plain && let Some(point) = values.plain_point() {
-                let point = Point3::from(point.map(f64::from));
-                for &value in &point.coords {
-                    checked(value, || values.place_of_vertex(number))?;
-                }
-                self.vertices.push(point);
-                continue;
-            }
             let ends = |missing: Missing| missing.or_end(|| cut_short(element, number));
             let mut point = Point3::origin();
             let mut colour = [0.0; 3];
@@ -215,9 +209,57 @@ impl Body {
             }
         }
         self.colours = colours;
-        self.whole_coordinates = roles.iter().any(|(role, shape)| {
-            matches!((role, shape), (Role::Coordinate(_), Shape::One(kind)) if kind.is_whole())
-        });
+        Ok(())
+    }
+
+    /// Takes vertices from records of one size, property by property.
+    fn take_vertices(
+        &mut self,
+        count: u64,
+        roles: &[(Role, Shape)],
+        layout: &[(Scalar, usize)],
+        records: &Records<'_>,
+        mut colours: Option<&mut Colours>,
+    ) -> Result<(), ParseError> {
+        self.vertices.resize(count as usize, Point3::origin());
+        let looked_at = self.vertices.len().min(stored_normals::LOOKED_AT);
+        self.normals.resize(looked_at, Vector3::zeros());
+        for (&(role, _), &(kind, at)) in roles.iter().zip(layout) {
+            match role {
+                Role::Coordinate(axis) => {
+                    let mut vertices = self.vertices.iter_mut();
+                    records.each(at, kind, |value| {
+                        if let Some(vertex) = vertices.next() {
+                            vertex[axis] = value;
+                        }
+                    });
+                }
+                Role::Normal(axis) => {
+                    let mut normals = self.normals.iter_mut();
+                    records.first(looked_at).each(at, kind, |value| {
+                        if let Some(normal) = normals.next() {
+                            normal[axis] = value;
+                        }
+                    });
+                }
+                Role::Colour(channel) => {
+                    if let Some(colours) = &mut colours {
+                        colours.take(channel, count as usize, |put| records.each(at, kind, put));
+                    }
+                }
+                Role::None => {}
+            }
+        }
+        let is_within = |p: &Point3<f64>| p.iter().all(|c| c.abs() <= GREATEST_COORDINATE);
+        if let Some(number) = self.vertices.iter().position(|p| !is_within(p)) {
+            let order = roles.iter().filter_map(|(role, _)| match role {
+                Role::Coordinate(axis) => Some(*axis),
+                _ => None,
+            });
+            for axis in order {
+                checked(self.vertices[number][axis], || Place::Vertex(number as u64))?;
+            }
+        }
         Ok(())
     }
 
@@ -290,14 +332,13 @@ impl Body {
             _ => Stored::Single,
         };
         warnings.extend(self.normals_against_triangles());
-        let mut surface = Surface {
+        let surface = Surface {
             vertices: self.vertices,
             triangles: self.faces.triangles,
             colours: self.colours.map(Colours::into_srgb),
             stored,
         };
-        surface.weld();
-        let mut parsed = surface.finish(header.format, warnings)?;
+        let mut parsed = surface.weld_and_finish(header.format, warnings)?;
         parsed.carries_text = header.carries_text;
         Ok(parsed)
     }

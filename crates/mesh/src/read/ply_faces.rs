@@ -53,7 +53,14 @@ impl Faces {
             }]
         ) && !strips;
         self.make_room(element, indices, values);
-        for number in 0..element.count {
+        let begin = if plain {
+            let most = element.count.min(MAX_TRIANGLES) as usize;
+            values.plain_triangles(most, self.vertex_count, &mut self.triangles);
+            self.triangles.len() as u64
+        } else {
+            0
+        };
+        for number in begin..element.count {
             if plain && let Some(triangle) = values.plain_triangle() {
                 for index in triangle {
                     if u64::from(index) >= self.vertex_count {

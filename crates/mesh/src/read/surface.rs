@@ -58,11 +58,23 @@ pub(super) fn checked(value: f64, place: impl FnOnce() -> Place) -> Result<f64, 
 }
 
 impl Surface {
-    /// Joins equal vertices; each keeps the colour of the first.
-    pub(super) fn weld(&mut self) {
-        let Some(numbers) = join_equal(&mut self.vertices) else {
-            return;
+    /// The mesh as by [`Self::finish`], once equal vertices have been joined;
+    /// each keeps the colour of the first. Duplicate triangles are looked for
+    /// beside, in case all vertices are different, as they mostly are.
+    pub(super) fn weld_and_finish(
+        mut self,
+        format: Format,
+        warnings: Vec<ReadWarning>,
+    ) -> Result<Parsed, ParseError> {
+        let count = self.vertices.len();
+        let (numbers, likely) = rayon::join(
+            || join_equal(&mut self.vertices),
+            || likely_duplicates(&self.triangles, count),
+        );
+        let Some(numbers) = numbers else {
+            return self.finish_knowing(Some(likely), format, warnings);
         };
+        drop(likely);
         if let Some(colours) = &mut self.colours {
             let mut welded = Vec::with_capacity(self.vertices.len());
             for (&number, &colour) in numbers.iter().zip(colours.iter()) {
@@ -73,12 +85,24 @@ impl Surface {
             *colours = welded;
         }
         self.renumber(&numbers);
+        drop(numbers);
+        self.finish(format, warnings)
     }
 
     /// The mesh, without what has no area or no use, each loss counted in a
     /// warning. Equal vertices must have been joined.
     pub(super) fn finish(
+        self,
+        format: Format,
+        warnings: Vec<ReadWarning>,
+    ) -> Result<Parsed, ParseError> {
+        self.finish_knowing(None, format, warnings)
+    }
+
+    /// As [`Self::finish`], where [`likely_duplicates`] may be known already.
+    fn finish_knowing(
         mut self,
+        likely: Option<Vec<u32>>,
         format: Format,
         mut warnings: Vec<ReadWarning>,
     ) -> Result<Parsed, ParseError> {
@@ -97,7 +121,10 @@ impl Surface {
         if repeated > 0 {
             warnings.push(ReadWarning::RepeatedCorners { count: repeated });
         }
-        let duplicates = self.drop_duplicates();
+        let likely = likely
+            .filter(|_| repeated == 0)
+            .unwrap_or_else(|| likely_duplicates(&self.triangles, self.vertices.len()));
+        let duplicates = self.drop_duplicates(likely);
         if repeated > 0 || duplicates.is_some() || !format.numbers_corners_only() {
             warnings.extend(duplicates);
             warnings.extend(self.drop_unused_vertices());
@@ -179,9 +206,9 @@ impl Surface {
         }
     }
 
-    /// Drops triangles whose three corners are those of an earlier one.
-    fn drop_duplicates(&mut self) -> Option<ReadWarning> {
-        let mut likely = likely_duplicates(&self.triangles, self.vertices.len());
+    /// Drops triangles whose three corners are those of an earlier one, which
+    /// is among the `likely` as they are.
+    fn drop_duplicates(&mut self, mut likely: Vec<u32>) -> Option<ReadWarning> {
         let key = |t: u32| corners_in_order(self.triangles[t as usize]);
         likely.sort_unstable_by_key(|&t| (key(t), t));
         let (mut count, mut turned) = (0, 0);
@@ -266,11 +293,16 @@ fn likely_duplicates(triangles: &[[u32; 3]], vertices: usize) -> Vec<u32> {
         marks[least] |= mark;
     }
     drop(marks);
-    let of_triangles = (0..).zip(triangles);
-    of_triangles
-        .filter(|(_, corners)| twice[mark(**corners).0])
-        .map(|(number, _)| number)
-        .collect()
+    let is_likely = |corners: &[u32; 3]| twice[mark(*corners).0];
+    let count = triangles.iter().filter(|t| is_likely(t)).count();
+    let mut likely = Vec::with_capacity(count);
+    likely.extend(
+        (0..)
+            .zip(triangles)
+            .filter(|(_, t)| is_likely(t))
+            .map(|(number, _)| number),
+    );
+    likely
 }
 
 /// A warning where the numbers' own steps are too coarse for the surface.

@@ -198,6 +198,12 @@ impl<B: Bits> Welder<B> {
         (points, others)
     }
 
+    /// Adds the points of another, in its order; gives their numbers here.
+    pub(super) fn add_all(&mut self, other: Self) -> Vec<u32> {
+        let points = other.points.into_iter();
+        points.map(|point| self.add(point)).collect()
+    }
+
     /// The different points, by number.
     pub(super) fn into_points(self) -> Vec<B> {
         self.points
