@@ -16,6 +16,7 @@ mod ply_colour;
 mod ply_faces;
 mod ply_header;
 mod ply_values;
+mod ply_vertices;
 mod polygon;
 mod scan;
 mod shown;

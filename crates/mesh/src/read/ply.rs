@@ -13,13 +13,14 @@ use super::limits::{MAX_TRIANGLES, MAX_VERTICES};
 use super::ply_colour::Colours;
 use super::ply_faces::{Faces, indices_of};
 use super::ply_header::{self, Element, Header, Scalar, Shape};
-use super::ply_values::{Binary, LineByLine, Missing, Records, Values, cut_short, list_length};
+use super::ply_values::{Binary, LineByLine, Missing, Values, cut_short, list_length};
+use super::ply_vertices::Vertices;
 use super::scan::Parsed;
 use super::stored_normals::{self, Tally};
-use super::surface::{GREATEST_COORDINATE, Stored, Surface, checked};
+use super::surface::{Stored, Surface};
 use super::text::{Words, without_byte_order_mark};
 use super::warning::ReadWarning;
-use nalgebra::{Point3, Vector3};
+use nalgebra::Vector3;
 
 /// Reads a PLY file.
 pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
@@ -105,159 +106,58 @@ fn check_there_is_a_surface(header: &Header) -> Result<(), ParseError> {
     Ok(())
 }
 
-/// What a property of a vertex is to us.
-#[derive(Clone, Copy)]
-enum Role {
-    Coordinate(usize),
-    Colour(usize),
-    Normal(usize),
-    None,
-}
-
 struct Body {
-    vertices: Vec<Point3<f64>>,
-    whole_coordinates: bool,
-    colours: Option<Colours>,
-    /// Stored normals of the first vertices.
-    normals: Vec<Vector3<f64>>,
+    vertices: Vertices,
     faces: Faces,
     left: u64,
     surplus: bool,
 }
 
 impl Body {
-    fn read(header: &Header, mut values: impl Values) -> Result<Self, ParseError> {
+    fn read<'a>(header: &Header, mut values: impl Values<'a>) -> Result<Self, ParseError> {
         let mut body = Self {
-            vertices: Vec::new(),
-            whole_coordinates: false,
-            colours: None,
-            normals: Vec::new(),
+            vertices: Vertices::default(),
             faces: Faces::of(header.element("vertex").map_or(0, |e| e.count)),
             left: 0,
             surplus: false,
         };
-        let mut seen: Vec<&str> = Vec::new();
-        for element in &header.elements {
-            let name = element.name.as_str();
-            let again = seen.contains(&name);
-            seen.push(name);
-            match name {
-                "vertex" if !again => body.read_vertices(element, &mut values)?,
-                "face" | "tristrips" if !again && element.count > 0 => {
-                    body.faces.read(element, &mut values)?;
-                }
-                _ => skip_element(element, &mut values)?,
-            }
+        if let Some((first, others)) = header.elements.split_first()
+            && first.name == "vertex"
+            && let Some((layout, size)) = first.layout()
+            && let Some(records) = values.records(first.count, size)
+        {
+            let (vertices, rest) = rayon::join(
+                || Vertices::of_records(first, &layout, &records),
+                || body.read_elements(others, vec![&first.name], &mut values),
+            );
+            let vertices = vertices?;
+            rest?;
+            body.vertices = vertices;
+        } else {
+            body.read_elements(&header.elements, Vec::new(), &mut values)?;
         }
         body.left = values.left();
         body.surplus = values.had_surplus();
         Ok(body)
     }
 
-    fn read_vertices(
+    /// Reads elements; those with a name that was `seen` before are passed over.
+    fn read_elements<'a, 'h>(
         &mut self,
-        element: &Element,
-        values: &mut impl Values,
+        elements: &'h [Element],
+        mut seen: Vec<&'h str>,
+        values: &mut impl Values<'a>,
     ) -> Result<(), ParseError> {
-        let colour_at = Colours::positions(element);
-        let roles = roles_of(element, colour_at);
-        // The header's counts have been held against the file's size.
-        self.vertices.reserve_exact(element.count as usize);
-        let mut colours = colour_at.map(|at| Colours::with_room_for(element, at));
-        self.whole_coordinates = roles.iter().any(|(role, shape)| {
-            matches!((role, shape), (Role::Coordinate(_), Shape::One(kind)) if kind.is_whole())
-        });
-        if let Some((layout, size)) = element.layout()
-            && let Some(records) = values.records(element.count, size)
-        {
-            self.take_vertices(element.count, &roles, &layout, &records, colours.as_mut())?;
-            self.colours = colours;
-            return Ok(());
-        }
-        for number in 0..element.count {
-            let ends = |missing: Missing| missing.or_end(|| cut_short(element, number));
-            let mut point = Point3::origin();
-            let mut colour = [0.0; 3];
-            let mut normal = Vector3::zeros();
-            let is_looked_at = number < stored_normals::LOOKED_AT as u64;
-            for &(role, shape) in &roles {
-                match (role, shape) {
-                    (Role::Coordinate(axis), Shape::One(kind)) => {
-                        let value = values.next(kind).map_err(ends)?;
-                        point[axis] = checked(value, || values.place_of_vertex(number))?;
-                    }
-                    (Role::Colour(channel), Shape::One(kind)) => {
-                        colour[channel] = values.next(kind).map_err(ends)? as f32;
-                    }
-                    (Role::Normal(axis), Shape::One(kind)) if is_looked_at => {
-                        normal[axis] = values.next(kind).map_err(ends)?;
-                    }
-                    (_, Shape::One(kind)) => values.skip(kind, 1).map_err(ends)?,
-                    (_, Shape::List { count, of }) => {
-                        let length = list_length(values, count, of, element, number)?;
-                        values.skip(of, length).map_err(ends)?;
-                    }
+        for element in elements {
+            let name = element.name.as_str();
+            let again = seen.contains(&name);
+            seen.push(name);
+            match name {
+                "vertex" if !again => self.vertices = Vertices::read(element, values)?,
+                "face" | "tristrips" if !again && element.count > 0 => {
+                    self.faces.read(element, values)?;
                 }
-            }
-            values.end_record();
-            self.vertices.push(point);
-            if is_looked_at {
-                self.normals.push(normal);
-            }
-            if let Some(colours) = &mut colours {
-                colours.push(colour);
-            }
-        }
-        self.colours = colours;
-        Ok(())
-    }
-
-    /// Takes vertices from records of one size, property by property.
-    fn take_vertices(
-        &mut self,
-        count: u64,
-        roles: &[(Role, Shape)],
-        layout: &[(Scalar, usize)],
-        records: &Records<'_>,
-        mut colours: Option<&mut Colours>,
-    ) -> Result<(), ParseError> {
-        self.vertices.resize(count as usize, Point3::origin());
-        let looked_at = self.vertices.len().min(stored_normals::LOOKED_AT);
-        self.normals.resize(looked_at, Vector3::zeros());
-        for (&(role, _), &(kind, at)) in roles.iter().zip(layout) {
-            match role {
-                Role::Coordinate(axis) => {
-                    let mut vertices = self.vertices.iter_mut();
-                    records.each(at, kind, |value| {
-                        if let Some(vertex) = vertices.next() {
-                            vertex[axis] = value;
-                        }
-                    });
-                }
-                Role::Normal(axis) => {
-                    let mut normals = self.normals.iter_mut();
-                    records.first(looked_at).each(at, kind, |value| {
-                        if let Some(normal) = normals.next() {
-                            normal[axis] = value;
-                        }
-                    });
-                }
-                Role::Colour(channel) => {
-                    if let Some(colours) = &mut colours {
-                        colours.take(channel, count as usize, |put| records.each(at, kind, put));
-                    }
-                }
-                Role::None => {}
-            }
-        }
-        let is_within = |p: &Point3<f64>| p.iter().all(|c| c.abs() <= GREATEST_COORDINATE);
-        if let Some(number) = self.vertices.iter().position(|p| !is_within(p)) {
-            let order = roles.iter().filter_map(|(role, _)| match role {
-                Role::Coordinate(axis) => Some(*axis),
-                _ => None,
-            });
-            for axis in order {
-                checked(self.vertices[number][axis], || Place::Vertex(number as u64))?;
+                _ => skip_element(element, values)?,
             }
         }
         Ok(())
@@ -271,7 +171,7 @@ impl Body {
         const TINY: f64 = 1e-30;
         header.format != Format::PlyAscii
             && self.faces.begin_flat
-            && self.vertices.last().is_some_and(|last| {
+            && self.vertices.places.last().is_some_and(|last| {
                 last.coords.iter().any(|&c| c != 0.0) && last.coords.iter().all(|c| c.abs() < TINY)
             })
     }
@@ -280,9 +180,11 @@ impl Body {
         let mut tally = Tally::default();
         let looked_at = self.faces.triangles.iter().take(stored_normals::LOOKED_AT);
         for corners in looked_at {
-            let normals: Option<Vector3<f64>> =
-                corners.iter().map(|&v| self.normals.get(v as usize)).sum();
-            let places = corners.map(|v| self.vertices.get(v as usize).copied());
+            let normals: Option<Vector3<f64>> = corners
+                .iter()
+                .map(|&v| self.vertices.normals.get(v as usize))
+                .sum();
+            let places = corners.map(|v| self.vertices.places.get(v as usize).copied());
             if let (Some(normal), [Some(a), Some(b), Some(c)]) = (normals, places) {
                 tally.add(normal, [a, b, c]);
             }
@@ -293,7 +195,7 @@ impl Body {
     fn into_parsed(self, header: &Header, mark: bool) -> Result<Parsed, ParseError> {
         if self.vertices_run_into_faces(header) {
             return Err(ParseError::VertexCount {
-                declared: self.vertices.len() as u64,
+                declared: self.vertices.places.len() as u64,
             });
         }
         let mut warnings = Vec::new();
@@ -311,7 +213,7 @@ impl Body {
                 count: self.faces.flat,
             });
         }
-        if self.colours.is_none() {
+        if self.vertices.colours.is_none() {
             if header.names_picture {
                 warnings.push(ReadWarning::TexturePicture);
             }
@@ -327,15 +229,15 @@ impl Body {
             .and_then(|e| e.properties.iter().find(|p| p.name == "x"))
             .map(|p| p.shape);
         let stored = match (header.format, coordinate) {
-            _ if self.whole_coordinates => Stored::Whole,
+            _ if self.vertices.whole_coordinates => Stored::Whole,
             (Format::PlyAscii, _) | (_, Some(Shape::One(Scalar::F64))) => Stored::Exact,
             _ => Stored::Single,
         };
         warnings.extend(self.normals_against_triangles());
         let surface = Surface {
-            vertices: self.vertices,
+            vertices: self.vertices.places,
             triangles: self.faces.triangles,
-            colours: self.colours.map(Colours::into_srgb),
+            colours: self.vertices.colours.map(Colours::into_srgb),
             stored,
         };
         let mut parsed = surface.weld_and_finish(header.format, warnings)?;
@@ -344,26 +246,7 @@ impl Body {
     }
 }
 
-/// What each property of a vertex is to us, in their order.
-fn roles_of(element: &Element, colour_at: Option<[usize; 3]>) -> Vec<(Role, Shape)> {
-    let properties = element.properties.iter().enumerate();
-    properties
-        .map(|(at, property)| {
-            let axis = ["x", "y", "z"].iter().position(|a| property.name == *a);
-            let channel = colour_at.and_then(|c| c.iter().position(|&p| p == at));
-            let normal = ["nx", "ny", "nz"].iter().position(|n| property.name == *n);
-            let role = match (axis, channel, normal) {
-                (Some(axis), _, _) => Role::Coordinate(axis),
-                (_, Some(channel), _) => Role::Colour(channel),
-                (_, _, Some(axis)) => Role::Normal(axis),
-                _ => Role::None,
-            };
-            (role, property.shape)
-        })
-        .collect()
-}
-
-fn skip_element(element: &Element, values: &mut impl Values) -> Result<(), ParseError> {
+fn skip_element<'a>(element: &Element, values: &mut impl Values<'a>) -> Result<(), ParseError> {
     if element.properties.is_empty() {
         return Ok(());
     }

@@ -24,7 +24,7 @@ impl Missing {
 }
 
 /// Numbers to be taken in the order in which they are stored.
-pub(super) trait Values {
+pub(super) trait Values<'a>: Send {
     /// The next number, stored as `kind`.
     fn next(&mut self, kind: Scalar) -> Result<f64, Missing>;
 
@@ -66,7 +66,7 @@ pub(super) trait Values {
 
     /// The next so many records of so many bytes each, where all are there and
     /// lie side by side; otherwise nothing is taken.
-    fn records(&mut self, _count: u64, _size: usize) -> Option<Records<'_>> {
+    fn records(&mut self, _count: u64, _size: usize) -> Option<Records<'a>> {
         None
     }
 }
@@ -107,7 +107,7 @@ macro_rules! decode {
     };
 }
 
-impl<const BIG_ENDIAN: bool> Values for Binary<'_, BIG_ENDIAN> {
+impl<'a, const BIG_ENDIAN: bool> Values<'a> for Binary<'a, BIG_ENDIAN> {
     fn next(&mut self, kind: Scalar) -> Result<f64, Missing> {
         Ok(match kind {
             Scalar::I8 => f64::from(decode!(i8, self.take()?)),
@@ -173,7 +173,7 @@ impl<const BIG_ENDIAN: bool> Values for Binary<'_, BIG_ENDIAN> {
         self.rest = &self.rest[13 * (to.len() - before)..];
     }
 
-    fn records(&mut self, count: u64, size: usize) -> Option<Records<'_>> {
+    fn records(&mut self, count: u64, size: usize) -> Option<Records<'a>> {
         let bytes = usize::try_from(count).ok()?.checked_mul(size)?;
         let (taken, rest) = self.rest.split_at_checked(bytes)?;
         self.rest = rest;
@@ -233,7 +233,7 @@ impl Records<'_> {
     }
 }
 
-impl Values for Words<'_> {
+impl<'a> Values<'a> for Words<'a> {
     fn next(&mut self, kind: Scalar) -> Result<f64, Missing> {
         let word = Words::next(self).ok_or(Missing::End)?;
         value(word, kind, Words::place(self))
@@ -290,7 +290,7 @@ impl<'a> LineByLine<'a> {
     }
 }
 
-impl Values for LineByLine<'_> {
+impl<'a> Values<'a> for LineByLine<'a> {
     fn next(&mut self, kind: Scalar) -> Result<f64, Missing> {
         let word = self.word()?;
         value(word, kind, self.words.place())
@@ -339,8 +339,8 @@ fn value(word: &[u8], kind: Scalar, place: Place) -> Result<f64, Missing> {
 }
 
 /// The length of the next list, if the rest of the file could hold it.
-pub(super) fn list_length(
-    values: &mut impl Values,
+pub(super) fn list_length<'a>(
+    values: &mut impl Values<'a>,
     count: Scalar,
     of: Scalar,
     element: &Element,
