@@ -95,11 +95,11 @@ fn welded(records: &[[u8; RECORD]]) -> Result<Welded, ParseError> {
     /// Fewer triangles are not worth a second thread.
     const MANY: usize = 50_000;
     if records.len() < MANY {
-        let (welder, triangles, attributes) = welded_one_by_one(records, 0)?;
+        let all = welded_one_by_one(records, 0)?;
         return Ok(Welded {
-            points: welder.into_points(),
-            triangles,
-            attributes,
+            points: all.welder.into_points(),
+            triangles: all.triangles,
+            attributes: all.attributes,
         });
     }
     let middle = records.len() / 2;
@@ -107,25 +107,28 @@ fn welded(records: &[[u8; RECORD]]) -> Result<Welded, ParseError> {
         || welded_one_by_one(&records[..middle], 0),
         || welded_one_by_one(&records[middle..], middle as u64),
     );
-    let (first, mut triangles, attributes) = first?;
-    let (second, later, later_attributes) = second?;
-    let (points, numbers) = first.joined_with(second);
-    triangles.reserve_exact(later.len());
-    triangles.extend(later.iter().map(|t| t.map(|v| numbers[v as usize])));
+    let (first, second) = (first?, second?);
+    let (points, numbers) = first.welder.joined_with(second.welder);
+    let mut triangles = first.triangles;
+    triangles.reserve_exact(second.triangles.len());
+    let later = second.triangles.iter();
+    triangles.extend(later.map(|t| t.map(|v| numbers[v as usize])));
     Ok(Welded {
         points,
         triangles,
-        attributes: attributes | later_attributes,
+        attributes: first.attributes | second.attributes,
     })
 }
 
-/// The different corners, the triangles, and whether any has attribute bytes
-/// that are not zero. `first` is the number of the first of these records in
-/// the file, from 0.
-fn welded_one_by_one(
-    records: &[[u8; RECORD]],
-    first: u64,
-) -> Result<(Welder<Single>, Vec<[u32; 3]>, bool), ParseError> {
+/// Triangles of a part of the file, as those of [`Welded`] are.
+struct Part {
+    welder: Welder<Single>,
+    triangles: Vec<[u32; 3]>,
+    attributes: bool,
+}
+
+/// `first` is the number of the first of these records in the file, from 0.
+fn welded_one_by_one(records: &[[u8; RECORD]], first: u64) -> Result<Part, ParseError> {
     let mut welder = Welder::with_room_for(records.len() / 2);
     let mut triangles = Vec::with_capacity(records.len());
     let mut attributes = false;
@@ -144,7 +147,11 @@ fn welded_one_by_one(
         before = Before(corners, numbers);
         attributes |= record[48..] != [0, 0];
     }
-    Ok((welder, triangles, attributes))
+    Ok(Part {
+        welder,
+        triangles,
+        attributes,
+    })
 }
 
 fn normals_against_triangles(records: &[[u8; RECORD]]) -> Option<ReadWarning> {
