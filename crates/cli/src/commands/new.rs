@@ -203,6 +203,7 @@ fn read_ids(file: &Path, folders: &[PathBuf]) -> Result<BTreeMap<PathBuf, String
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
 

@@ -199,7 +199,7 @@ mod tests {
         let path = folder.path().join("result.json");
         let file = std::fs::File::create(&path).unwrap();
         file.set_len(mesh::read::MAX_TABLE_BYTES + 1).unwrap();
-        let why = read(&path).unwrap_err().to_string();
+        let why = read(&path).err().unwrap().to_string();
         assert!(why.contains("larger than 256 MiB"), "{why}");
     }
 }
