@@ -64,7 +64,7 @@ impl Manifest {
     /// # Errors
     /// When it holds no finished results.
     pub fn read(folder: &Path) -> Result<Self, BatchError> {
-        let text = fs::read_to_string(folder.join(Self::FILE)).ok();
+        let text = mesh::read::settings_text(&folder.join(Self::FILE)).ok();
         text.and_then(|text| toml::from_str(&text).ok())
             .ok_or_else(|| BatchError::Unfinished(folder.to_owned()))
     }
@@ -285,8 +285,10 @@ fn write_inputs(folder: &Path, cases: &[(&Path, Input)]) -> Result<(), BatchErro
 /// # Errors
 /// When there is none, or it cannot be read.
 pub fn read_inputs(folder: &Path) -> Result<Vec<Input>, BatchError> {
+    let bytes = mesh::read::bounded(&folder.join(INPUTS), mesh::read::MAX_TABLE_BYTES)
+        .map_err(|_| BatchError::Unfinished(folder.to_owned()))?;
     let unfinished = |_| BatchError::Unfinished(folder.to_owned());
-    let mut reader = csv::Reader::from_path(folder.join(INPUTS)).map_err(unfinished)?;
+    let mut reader = csv::Reader::from_reader(bytes.as_slice());
     let rows: Result<Vec<Input>, _> = reader.deserialize().collect();
     let unquoted = |input: Input| match input.place.strip_prefix('\'') {
         // The quote that made it harmless for spreadsheets.
@@ -323,6 +325,20 @@ fn make_ordinary(folder: &Path, like: &Path) -> std::io::Result<()> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_manifest_and_inputs_too_large_to_be_ours_are_refused_unread() {
+        let folder = tempfile::tempdir().unwrap();
+        for (name, most) in [
+            (Manifest::FILE, mesh::read::MAX_SETTINGS_BYTES),
+            (INPUTS, mesh::read::MAX_TABLE_BYTES),
+        ] {
+            let file = File::create(folder.path().join(name)).unwrap();
+            file.set_len(most + 1).unwrap();
+        }
+        assert!(Manifest::read(folder.path()).is_err());
+        assert!(read_inputs(folder.path()).is_err());
+    }
 
     #[test]
     fn what_people_wrote_stays_when_a_case_is_checked_again() {

@@ -67,19 +67,18 @@ impl Mesh {
                 .iter()
                 .fold(true, |so_far, c| so_far & c.is_finite())
         };
+        let count = vertices.len();
         // Asked of all before it is asked which: that takes a fraction of the time.
-        if !vertices
-            .iter()
-            .fold(true, |so_far, p| so_far & is_finite(p))
-            && let Some(vertex) = vertices.iter().position(|p| !is_finite(p))
-        {
+        let (all_finite, greatest) = rayon::join(
+            || vertices.iter().fold(true, |all, p| all & is_finite(p)),
+            || {
+                let corners = triangles.as_flattened().iter();
+                corners.fold(0, |greatest, &v| v.max(greatest))
+            },
+        );
+        if !all_finite && let Some(vertex) = vertices.iter().position(|p| !is_finite(p)) {
             return Err(MeshError::NotFinite { vertex });
         }
-        let count = vertices.len();
-        let greatest = triangles
-            .as_flattened()
-            .iter()
-            .fold(0, |greatest, &v| v.max(greatest));
         if greatest as usize >= count
             && let Some((triangle, vertex)) =
                 triangles

@@ -153,10 +153,11 @@ fn read_ids(file: &Path, folders: &[PathBuf]) -> Result<BTreeMap<PathBuf, String
         path: file.to_owned(),
         why,
     };
+    let bytes = mesh::read::bounded(file, mesh::read::MAX_TABLE_BYTES)
+        .map_err(|error| failed(error.to_string()))?;
     let mut rows = csv::ReaderBuilder::new()
         .trim(csv::Trim::All)
-        .from_path(file)
-        .map_err(|error| failed(error.to_string()))?;
+        .from_reader(bytes.as_slice());
     let head = rows
         .headers()
         .map_err(|error| failed(error.to_string()))?
@@ -199,4 +200,20 @@ fn read_ids(file: &Path, folders: &[PathBuf]) -> Result<BTreeMap<PathBuf, String
         }
     }
     Ok(ids)
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_table_of_ids_too_large_to_be_one_is_refused_unread() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("ids.csv");
+        let file = std::fs::File::create(&path).unwrap();
+        file.set_len(mesh::read::MAX_TABLE_BYTES + 1).unwrap();
+        let why = read_ids(&path, &[]).err().map(|error| error.to_string());
+        assert!(why.is_some_and(|why| why.contains("larger than 256 MiB")));
+    }
 }

@@ -68,9 +68,12 @@ pub(crate) fn measure(
     let starts: [Start; 2] = [Spine::of, Spine::whole];
     let mut outcome = Err(NoBorder::NoLine);
     for start in starts {
+        let Some(spine) = start(crest, &map) else {
+            continue;
+        };
         let outlook = Outlook {
             impression,
-            spine: &start(crest, &map),
+            spine: &spine,
             cutter: Cutter::new(&impression.local, |t| belongs[t]),
             tray,
             tray_cutter: tray.map(|tray| Cutter::new(tray.mesh(), |_| true)),
@@ -86,7 +89,7 @@ pub(crate) fn measure(
 }
 
 /// Where following the border starts from, by the crest line and the height map.
-type Start = fn(&[Point3<f64>], &HeightMap) -> Spine;
+type Start = fn(&[Point3<f64>], &HeightMap) -> Option<Spine>;
 
 /// The stations of the border from one start, where they prove themselves.
 fn followed(outlook: &Outlook<'_>, map: &HeightMap) -> Result<Vec<Reached>, NoBorder> {

@@ -71,8 +71,9 @@ pub(super) struct Spine {
 
 impl Spine {
     /// Smooths the crest line, runs it on at both ends for as long as there is
-    /// surface, but for the last few millimetres, and lays it on the trough's floor.
-    pub(super) fn of(crest: &[Point3<f64>], map: &HeightMap) -> Self {
+    /// surface, but for the last few millimetres, and lays it on the trough's floor;
+    /// `None` where that leaves no line.
+    pub(super) fn of(crest: &[Point3<f64>], map: &HeightMap) -> Option<Self> {
         /// The ends of the crest line are loose: radial lines cross the trough
         /// there at a slant.
         const LOOSE_MM: usize = 5;
@@ -91,26 +92,26 @@ impl Spine {
             .collect();
         let floor = smoothed(&floor, SMOOTH);
         // Where the trough closes its middle is lost.
-        let open = floor[open_trough(&floor, map)].to_vec();
+        let open = floor[open_trough(&floor, map)?].to_vec();
         let points = evenly(&run_on(&open, map), RAY_STEP_MM);
-        Self {
+        Some(Self {
             along: tangents(&points, 6),
-            crest: open_trough(&points, map),
+            crest: open_trough(&points, map)?,
             points,
-        }
+        })
     }
 
     /// The crest line as it is, smooth: for a trough whose floor rises so early that
-    /// too little of it counts as open.
-    pub(super) fn whole(crest: &[Point3<f64>], map: &HeightMap) -> Self {
+    /// too little of it counts as open; `None` where it has no length.
+    pub(super) fn whole(crest: &[Point3<f64>], map: &HeightMap) -> Option<Self> {
         const SMOOTH: usize = 6;
         let plan: Vec<Point2<f64>> = crest.iter().map(Point3::xy).collect();
         let points = evenly(&smoothed(&plan, SMOOTH), RAY_STEP_MM);
-        Self {
+        Some(Self {
             along: tangents(&points, 6),
-            crest: open_trough(&points, map),
+            crest: open_trough(&points, map)?,
             points,
-        }
+        })
     }
 
     /// Unit vector away from the inside of the arch.
@@ -277,15 +278,21 @@ fn middle_of_floor(map: &HeightMap, place: Point2<f64>, across: Vector2<f64>) ->
 }
 
 /// The part of a spine along which the trough's floor does not rise toward
-/// the back.
-fn open_trough(points: &[Point2<f64>], map: &HeightMap) -> RangeInclusive<usize> {
-    let step_mm = (points[1] - points[0]).norm();
+/// the back; `None` of a line without length.
+fn open_trough(points: &[Point2<f64>], map: &HeightMap) -> Option<RangeInclusive<usize>> {
+    let [first, second, ..] = points else {
+        return None;
+    };
+    let step_mm = (second - first).norm();
+    if step_mm.is_nan() || step_mm <= 0.0 {
+        return None;
+    }
     let heights: Vec<Option<f64>> = points.iter().map(|p| map.at(*p)).collect();
     let mut backward = heights.clone();
     backward.reverse();
     let last = points.len() - 1;
-    closed_part(&heights, step_mm).min(last / 2)
-        ..=last - closed_part(&backward, step_mm).min(last / 2)
+    let from = closed_part(&heights, step_mm).min(last / 2);
+    Some(from..=last - closed_part(&backward, step_mm).min(last / 2))
 }
 
 /// How many of the first points lie where the floor, seen from further in,
@@ -352,4 +359,21 @@ fn beyond(line: &[Point2<f64>], at_start: bool, map: &HeightMap) -> Vec<Point2<f
     (1..=length as usize)
         .map(|step| end + along * step as f64)
         .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_crest_line_too_short_to_have_a_length_leads_to_no_line() {
+        let corners = [(0.0, 0.0), (9.0, 0.0), (0.0, 9.0)].map(|(x, y)| Point3::new(x, y, 1.0));
+        let map = HeightMap::of(&corners, &[[0, 1, 2]], 0.5);
+        assert_eq!(open_trough(&[], &map), None);
+        assert_eq!(open_trough(&[Point2::new(1.0, 1.0)], &map), None);
+        assert_eq!(open_trough(&[Point2::new(1.0, 1.0); 3], &map), None);
+        let line = [1.0, 2.0, 3.0].map(|x| Point2::new(x, 1.0));
+        assert_eq!(open_trough(&line, &map), Some(0..=2));
+        assert!(Spine::whole(&[Point3::new(1.0, 1.0, 1.0)], &map).is_none());
+    }
 }

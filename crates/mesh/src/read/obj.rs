@@ -132,14 +132,13 @@ impl Contents {
         if self.names_material {
             warnings.push(ReadWarning::TexturePicture);
         }
-        let mut surface = Surface {
+        let surface = Surface {
             vertices: self.vertices,
             triangles: self.triangles,
             colours: None,
             stored: Stored::Exact,
         };
-        surface.weld();
-        let mut parsed = surface.finish(Format::Obj, warnings)?;
+        let mut parsed = surface.weld_and_finish(Format::Obj, warnings)?;
         parsed.carries_text = self.carries_text;
         Ok(parsed)
     }

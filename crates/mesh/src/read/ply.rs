@@ -14,12 +14,13 @@ use super::ply_colour::Colours;
 use super::ply_faces::{Faces, indices_of};
 use super::ply_header::{self, Element, Header, Scalar, Shape};
 use super::ply_values::{Binary, LineByLine, Missing, Values, cut_short, list_length};
+use super::ply_vertices::Vertices;
 use super::scan::Parsed;
 use super::stored_normals::{self, Tally};
-use super::surface::{Stored, Surface, checked};
+use super::surface::{Stored, Surface};
 use super::text::{Words, without_byte_order_mark};
 use super::warning::ReadWarning;
-use nalgebra::{Point3, Vector3};
+use nalgebra::Vector3;
 
 /// Reads a PLY file.
 pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
@@ -105,119 +106,60 @@ fn check_there_is_a_surface(header: &Header) -> Result<(), ParseError> {
     Ok(())
 }
 
-/// What a property of a vertex is to us.
-#[derive(Clone, Copy)]
-enum Role {
-    Coordinate(usize),
-    Colour(usize),
-    Normal(usize),
-    None,
-}
-
 struct Body {
-    vertices: Vec<Point3<f64>>,
-    whole_coordinates: bool,
-    colours: Option<Colours>,
-    /// Stored normals of the first vertices.
-    normals: Vec<Vector3<f64>>,
+    vertices: Vertices,
     faces: Faces,
     left: u64,
     surplus: bool,
 }
 
 impl Body {
-    fn read(header: &Header, mut values: impl Values) -> Result<Self, ParseError> {
+    fn read<'a>(header: &Header, mut values: impl Values<'a>) -> Result<Self, ParseError> {
         let mut body = Self {
-            vertices: Vec::new(),
-            whole_coordinates: false,
-            colours: None,
-            normals: Vec::new(),
+            vertices: Vertices::default(),
             faces: Faces::of(header.element("vertex").map_or(0, |e| e.count)),
             left: 0,
             surplus: false,
         };
-        let mut seen: Vec<&str> = Vec::new();
-        for element in &header.elements {
-            let name = element.name.as_str();
-            let again = seen.contains(&name);
-            seen.push(name);
-            match name {
-                "vertex" if !again => body.read_vertices(element, &mut values)?,
-                "face" | "tristrips" if !again && element.count > 0 => {
-                    body.faces.read(element, &mut values)?;
-                }
-                _ => skip_element(element, &mut values)?,
-            }
+        if let Some((first, others)) = header.elements.split_first()
+            && first.name == "vertex"
+            && let Some((layout, size)) = first.layout()
+            && let Some(records) = values.records(first.count, size)
+        {
+            let (vertices, rest) = rayon::join(
+                || Vertices::of_records(first, &layout, &records),
+                || body.read_elements(others, vec![&first.name], &mut values),
+            );
+            let vertices = vertices?;
+            rest?;
+            body.vertices = vertices;
+        } else {
+            body.read_elements(&header.elements, Vec::new(), &mut values)?;
         }
         body.left = values.left();
         body.surplus = values.had_surplus();
         Ok(body)
     }
 
-    fn read_vertices(
+    /// Reads elements; those with a name that was `seen` before are passed over.
+    fn read_elements<'a, 'h>(
         &mut self,
-        element: &Element,
-        values: &mut impl Values,
+        elements: &'h [Element],
+        mut seen: Vec<&'h str>,
+        values: &mut impl Values<'a>,
     ) -> Result<(), ParseError> {
-        let colour_at = Colours::positions(element);
-        let roles = roles_of(element, colour_at);
-        // The header's counts have been held against the file's size.
-        self.vertices.reserve_exact(element.count as usize);
-        let mut colours = colour_at.map(|at| Colours::with_room_for(element, at));
-        let plain = matches!(
-            roles[..],
-            [
-                (Role::Coordinate(0), Shape::One(Scalar::F32)),
-                (Role::Coordinate(1), Shape::One(Scalar::F32)),
-                (Role::Coordinate(2), Shape::One(Scalar::F32)),
-            ]
-        );
-        for number in 0..element.count {
-            if plain && let Some(point) = values.plain_point() {
-                let point = Point3::from(point.map(f64::from));
-                for &value in &point.coords {
-                    checked(value, || values.place_of_vertex(number))?;
+        for element in elements {
+            let name = element.name.as_str();
+            let again = seen.contains(&name);
+            seen.push(name);
+            match name {
+                "vertex" if !again => self.vertices = Vertices::read(element, values)?,
+                "face" | "tristrips" if !again && element.count > 0 => {
+                    self.faces.read(element, values)?;
                 }
-                self.vertices.push(point);
-                continue;
-            }
-            let ends = |missing: Missing| missing.or_end(|| cut_short(element, number));
-            let mut point = Point3::origin();
-            let mut colour = [0.0; 3];
-            let mut normal = Vector3::zeros();
-            let is_looked_at = number < stored_normals::LOOKED_AT as u64;
-            for &(role, shape) in &roles {
-                match (role, shape) {
-                    (Role::Coordinate(axis), Shape::One(kind)) => {
-                        let value = values.next(kind).map_err(ends)?;
-                        point[axis] = checked(value, || values.place_of_vertex(number))?;
-                    }
-                    (Role::Colour(channel), Shape::One(kind)) => {
-                        colour[channel] = values.next(kind).map_err(ends)? as f32;
-                    }
-                    (Role::Normal(axis), Shape::One(kind)) if is_looked_at => {
-                        normal[axis] = values.next(kind).map_err(ends)?;
-                    }
-                    (_, Shape::One(kind)) => values.skip(kind, 1).map_err(ends)?,
-                    (_, Shape::List { count, of }) => {
-                        let length = list_length(values, count, of, element, number)?;
-                        values.skip(of, length).map_err(ends)?;
-                    }
-                }
-            }
-            values.end_record();
-            self.vertices.push(point);
-            if is_looked_at {
-                self.normals.push(normal);
-            }
-            if let Some(colours) = &mut colours {
-                colours.push(colour);
+                _ => skip_element(element, values)?,
             }
         }
-        self.colours = colours;
-        self.whole_coordinates = roles.iter().any(|(role, shape)| {
-            matches!((role, shape), (Role::Coordinate(_), Shape::One(kind)) if kind.is_whole())
-        });
         Ok(())
     }
 
@@ -229,7 +171,7 @@ impl Body {
         const TINY: f64 = 1e-30;
         header.format != Format::PlyAscii
             && self.faces.begin_flat
-            && self.vertices.last().is_some_and(|last| {
+            && self.vertices.places.last().is_some_and(|last| {
                 last.coords.iter().any(|&c| c != 0.0) && last.coords.iter().all(|c| c.abs() < TINY)
             })
     }
@@ -238,9 +180,11 @@ impl Body {
         let mut tally = Tally::default();
         let looked_at = self.faces.triangles.iter().take(stored_normals::LOOKED_AT);
         for corners in looked_at {
-            let normals: Option<Vector3<f64>> =
-                corners.iter().map(|&v| self.normals.get(v as usize)).sum();
-            let places = corners.map(|v| self.vertices.get(v as usize).copied());
+            let normals: Option<Vector3<f64>> = corners
+                .iter()
+                .map(|&v| self.vertices.normals.get(v as usize))
+                .sum();
+            let places = corners.map(|v| self.vertices.places.get(v as usize).copied());
             if let (Some(normal), [Some(a), Some(b), Some(c)]) = (normals, places) {
                 tally.add(normal, [a, b, c]);
             }
@@ -251,7 +195,7 @@ impl Body {
     fn into_parsed(self, header: &Header, mark: bool) -> Result<Parsed, ParseError> {
         if self.vertices_run_into_faces(header) {
             return Err(ParseError::VertexCount {
-                declared: self.vertices.len() as u64,
+                declared: self.vertices.places.len() as u64,
             });
         }
         let mut warnings = Vec::new();
@@ -269,7 +213,7 @@ impl Body {
                 count: self.faces.flat,
             });
         }
-        if self.colours.is_none() {
+        if self.vertices.colours.is_none() {
             if header.names_picture {
                 warnings.push(ReadWarning::TexturePicture);
             }
@@ -285,44 +229,24 @@ impl Body {
             .and_then(|e| e.properties.iter().find(|p| p.name == "x"))
             .map(|p| p.shape);
         let stored = match (header.format, coordinate) {
-            _ if self.whole_coordinates => Stored::Whole,
+            _ if self.vertices.whole_coordinates => Stored::Whole,
             (Format::PlyAscii, _) | (_, Some(Shape::One(Scalar::F64))) => Stored::Exact,
             _ => Stored::Single,
         };
         warnings.extend(self.normals_against_triangles());
-        let mut surface = Surface {
-            vertices: self.vertices,
+        let surface = Surface {
+            vertices: self.vertices.places,
             triangles: self.faces.triangles,
-            colours: self.colours.map(Colours::into_srgb),
+            colours: self.vertices.colours.map(Colours::into_srgb),
             stored,
         };
-        surface.weld();
-        let mut parsed = surface.finish(header.format, warnings)?;
+        let mut parsed = surface.weld_and_finish(header.format, warnings)?;
         parsed.carries_text = header.carries_text;
         Ok(parsed)
     }
 }
 
-/// What each property of a vertex is to us, in their order.
-fn roles_of(element: &Element, colour_at: Option<[usize; 3]>) -> Vec<(Role, Shape)> {
-    let properties = element.properties.iter().enumerate();
-    properties
-        .map(|(at, property)| {
-            let axis = ["x", "y", "z"].iter().position(|a| property.name == *a);
-            let channel = colour_at.and_then(|c| c.iter().position(|&p| p == at));
-            let normal = ["nx", "ny", "nz"].iter().position(|n| property.name == *n);
-            let role = match (axis, channel, normal) {
-                (Some(axis), _, _) => Role::Coordinate(axis),
-                (_, Some(channel), _) => Role::Colour(channel),
-                (_, _, Some(axis)) => Role::Normal(axis),
-                _ => Role::None,
-            };
-            (role, property.shape)
-        })
-        .collect()
-}
-
-fn skip_element(element: &Element, values: &mut impl Values) -> Result<(), ParseError> {
+fn skip_element<'a>(element: &Element, values: &mut impl Values<'a>) -> Result<(), ParseError> {
     if element.properties.is_empty() {
         return Ok(());
     }

@@ -45,9 +45,31 @@ impl Colours {
         self.stored.push(colour);
     }
 
+    /// One channel of so many colours, as stored.
+    pub(super) fn take(
+        &mut self,
+        channel: usize,
+        count: usize,
+        each: impl FnOnce(&mut dyn FnMut(f64)),
+    ) {
+        self.stored.resize(count, [0.0; 3]);
+        let mut stored = self.stored.iter_mut();
+        each(&mut |value| {
+            if let Some(colour) = stored.next() {
+                colour[channel] = value as f32;
+            }
+        });
+    }
+
     /// sRGB, 0 to 255. Floating-point colour is full at 1, unless some channel
     /// is above that: then it was written on the scale of bytes.
     pub(super) fn into_srgb(self) -> Vec<[u8; 3]> {
+        // Whole numbers need no rounding, which takes several times as long.
+        let round = if self.kind.is_whole() && !matches!(self.kind, Scalar::U16) {
+            |c: f32| c
+        } else {
+            f32::round
+        };
         let scale = match self.kind {
             Scalar::U16 => 1.0 / 257.0,
             Scalar::F32 | Scalar::F64 if self.stored.as_flattened().iter().all(|&c| c <= 1.0) => {
@@ -58,7 +80,7 @@ impl Colours {
         self.stored
             .iter()
             // The conversion saturates, and takes NaN to 0.
-            .map(|colour| colour.map(|c| (c * scale).round() as u8))
+            .map(|colour| colour.map(|c| round(c * scale) as u8))
             .collect()
     }
 }

@@ -35,10 +35,10 @@ impl Faces {
     }
 
     /// Reads the faces or strips of an element.
-    pub(super) fn read(
+    pub(super) fn read<'a>(
         &mut self,
         element: &Element,
-        values: &mut impl Values,
+        values: &mut impl Values<'a>,
     ) -> Result<(), ParseError> {
         let indices = indices_of(element);
         let strips = element.name == "tristrips";
@@ -53,7 +53,14 @@ impl Faces {
             }]
         ) && !strips;
         self.make_room(element, indices, values);
-        for number in 0..element.count {
+        let begin = if plain {
+            let most = element.count.min(MAX_TRIANGLES) as usize;
+            values.plain_triangles(most, self.vertex_count, &mut self.triangles);
+            self.triangles.len() as u64
+        } else {
+            0
+        };
+        for number in begin..element.count {
             if plain && let Some(triangle) = values.plain_triangle() {
                 for index in triangle {
                     if u64::from(index) >= self.vertex_count {
@@ -93,7 +100,12 @@ impl Faces {
     /// Makes room for as many triangles as there are faces; where a corner is
     /// one byte only, for all that the rest of the file could hold, since
     /// growing would for a moment take three times that.
-    fn make_room(&mut self, element: &Element, indices: Option<usize>, values: &impl Values) {
+    fn make_room<'a>(
+        &mut self,
+        element: &Element,
+        indices: Option<usize>,
+        values: &impl Values<'a>,
+    ) {
         let one_byte = indices.is_some_and(|at| {
             matches!(
                 element.properties[at].shape,
@@ -112,11 +124,11 @@ impl Faces {
     }
 
     /// An index as a vertex number; `None` for -1, which starts a new strip.
-    fn corner(
+    fn corner<'a>(
         &self,
         index: f64,
         strips: bool,
-        values: &impl Values,
+        values: &impl Values<'a>,
         face: u64,
     ) -> Result<Option<u32>, ParseError> {
         if index >= 0.0 && index < self.vertex_count as f64 && index.fract() == 0.0 {
@@ -128,7 +140,7 @@ impl Faces {
         }
     }
 
-    fn out_of_range(&self, values: &impl Values, face: u64, index: f64) -> ParseError {
+    fn out_of_range<'a>(&self, values: &impl Values<'a>, face: u64, index: f64) -> ParseError {
         ParseError::IndexOutOfRange {
             place: values.place(),
             face: face + 1,

@@ -97,6 +97,21 @@ impl Element {
             .sum()
     }
 
+    /// The type of each property and the byte of a binary record at which it
+    /// begins, and the size of a record; `None` where there are lists.
+    pub(super) fn layout(&self) -> Option<(Vec<(Scalar, usize)>, usize)> {
+        let mut size = 0;
+        let mut layout = Vec::with_capacity(self.properties.len());
+        for property in &self.properties {
+            let Shape::One(kind) = property.shape else {
+                return None;
+            };
+            layout.push((kind, size));
+            size += kind.size();
+        }
+        Some((layout, size))
+    }
+
     /// Plural name of the records, for messages.
     pub(super) fn items(&self) -> &'static str {
         match self.name.as_str() {

@@ -24,7 +24,7 @@ impl Missing {
 }
 
 /// Numbers to be taken in the order in which they are stored.
-pub(super) trait Values {
+pub(super) trait Values<'a>: Send {
     /// The next number, stored as `kind`.
     fn next(&mut self, kind: Scalar) -> Result<f64, Missing>;
 
@@ -60,9 +60,13 @@ pub(super) trait Values {
         None
     }
 
-    /// The next three numbers of 32-bit floating point, where they can be had
-    /// quickly; otherwise nothing is taken.
-    fn plain_point(&mut self) -> Option<[f32; 3]> {
+    /// As many of the next lists as are triangles stored in that way and have
+    /// no index from `vertices` on, but no more than `most`.
+    fn plain_triangles(&mut self, _most: usize, _vertices: u64, _to: &mut Vec<[u32; 3]>) {}
+
+    /// The next so many records of so many bytes each, where all are there and
+    /// lie side by side; otherwise nothing is taken.
+    fn records(&mut self, _count: u64, _size: usize) -> Option<Records<'a>> {
         None
     }
 }
@@ -103,7 +107,7 @@ macro_rules! decode {
     };
 }
 
-impl<const BIG_ENDIAN: bool> Values for Binary<'_, BIG_ENDIAN> {
+impl<'a, const BIG_ENDIAN: bool> Values<'a> for Binary<'a, BIG_ENDIAN> {
     fn next(&mut self, kind: Scalar) -> Result<f64, Missing> {
         Ok(match kind {
             Scalar::I8 => f64::from(decode!(i8, self.take()?)),
@@ -156,22 +160,80 @@ impl<const BIG_ENDIAN: bool> Values for Binary<'_, BIG_ENDIAN> {
         Some([index(0), index(1), index(2)])
     }
 
-    fn plain_point(&mut self) -> Option<[f32; 3]> {
-        let (record, rest) = self.rest.split_first_chunk::<12>()?;
-        self.last = self.file_size - self.rest.len();
+    fn plain_triangles(&mut self, most: usize, vertices: u64, to: &mut Vec<[u32; 3]>) {
+        let (records, _) = self.rest.as_chunks::<13>();
+        let records = &records[..records.len().min(most)];
+        let before = to.len();
+        to.extend(records.iter().map_while(|&[corners, b @ ..]| {
+            let index = |at: usize| decode!(u32, [b[at], b[at + 1], b[at + 2], b[at + 3]]);
+            let triangle = [index(0), index(4), index(8)];
+            let greatest = triangle[0].max(triangle[1]).max(triangle[2]);
+            ((corners == 3) & (u64::from(greatest) < vertices)).then_some(triangle)
+        }));
+        self.rest = &self.rest[13 * (to.len() - before)..];
+    }
+
+    fn records(&mut self, count: u64, size: usize) -> Option<Records<'a>> {
+        let bytes = usize::try_from(count).ok()?.checked_mul(size)?;
+        let (taken, rest) = self.rest.split_at_checked(bytes)?;
         self.rest = rest;
-        let coordinate = |n: usize| {
-            let at = 4 * n;
-            decode!(
-                f32,
-                [record[at], record[at + 1], record[at + 2], record[at + 3]]
-            )
-        };
-        Some([coordinate(0), coordinate(1), coordinate(2)])
+        (size > 0).then_some(Records {
+            bytes: taken,
+            size,
+            big_endian: BIG_ENDIAN,
+        })
     }
 }
 
-impl Values for Words<'_> {
+/// Binary records of one size, side by side.
+pub(super) struct Records<'a> {
+    bytes: &'a [u8],
+    size: usize,
+    big_endian: bool,
+}
+
+impl Records<'_> {
+    /// The first so many.
+    pub(super) fn first(&self, count: usize) -> Self {
+        let bytes = self.bytes.len().min(self.size.saturating_mul(count));
+        Self {
+            bytes: &self.bytes[..bytes],
+            ..*self
+        }
+    }
+
+    /// Gives the number at a byte of each record, in their order.
+    pub(super) fn each(&self, at: usize, kind: Scalar, give: impl FnMut(f64)) {
+        match kind {
+            Scalar::I8 => self.each_of(at, |b| f64::from(i8::from_le_bytes(b)), give),
+            Scalar::U8 => self.each_of(at, |[b]| f64::from(b), give),
+            Scalar::I16 => self.each_of(at, |b| f64::from(i16::from_le_bytes(b)), give),
+            Scalar::U16 => self.each_of(at, |b| f64::from(u16::from_le_bytes(b)), give),
+            Scalar::I32 => self.each_of(at, |b| f64::from(i32::from_le_bytes(b)), give),
+            Scalar::U32 => self.each_of(at, |b| f64::from(u32::from_le_bytes(b)), give),
+            Scalar::F32 => self.each_of(at, |b| f64::from(f32::from_le_bytes(b)), give),
+            Scalar::F64 => self.each_of(at, f64::from_le_bytes, give),
+        }
+    }
+
+    fn each_of<const N: usize>(
+        &self,
+        at: usize,
+        number: impl Fn([u8; N]) -> f64,
+        mut give: impl FnMut(f64),
+    ) {
+        for record in self.bytes.chunks_exact(self.size) {
+            if let Some(&(mut bytes)) = record.get(at..).and_then(<[u8]>::first_chunk) {
+                if self.big_endian {
+                    bytes.reverse();
+                }
+                give(number(bytes));
+            }
+        }
+    }
+}
+
+impl<'a> Values<'a> for Words<'a> {
     fn next(&mut self, kind: Scalar) -> Result<f64, Missing> {
         let word = Words::next(self).ok_or(Missing::End)?;
         value(word, kind, Words::place(self))
@@ -228,7 +290,7 @@ impl<'a> LineByLine<'a> {
     }
 }
 
-impl Values for LineByLine<'_> {
+impl<'a> Values<'a> for LineByLine<'a> {
     fn next(&mut self, kind: Scalar) -> Result<f64, Missing> {
         let word = self.word()?;
         value(word, kind, self.words.place())
@@ -277,8 +339,8 @@ fn value(word: &[u8], kind: Scalar, place: Place) -> Result<f64, Missing> {
 }
 
 /// The length of the next list, if the rest of the file could hold it.
-pub(super) fn list_length(
-    values: &mut impl Values,
+pub(super) fn list_length<'a>(
+    values: &mut impl Values<'a>,
     count: Scalar,
     of: Scalar,
     element: &Element,

@@ -5,80 +5,162 @@ use super::error::ParseError;
 use super::format::Format;
 use super::limits::MAX_TRIANGLES;
 use super::scan::Parsed;
+use super::stl_plain::{self, Later};
 use super::stored_normals::{self, Tally};
 use super::surface::{Stored, Surface, checked};
 use super::text::{Words, is_space, number, without_byte_order_mark};
 use super::warning::ReadWarning;
-use super::weld::Welder;
+use super::weld::{Welder, places};
 use nalgebra::{Point3, Vector3};
 
-/// Reads the triangles of every solid.
+/// Reads the triangles of every solid. The facets of the second half of a large
+/// file are read beside the first, and taken where they are as they were read.
 pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
-    let mut words = Words::new(without_byte_order_mark(bytes), 1);
-    let mut welder = Welder::with_room_for(bytes.len() / 500);
-    let mut triangles = Vec::new();
-    let mut tally = Tally::default();
-    let mut warnings = Vec::new();
-    let mut carries_text = false;
-    let (mut solids, mut empty_solids, mut open) = (0, 0, false);
-    let mut triangles_before = 0;
-    while let Some(word) = words.next() {
+    let text = without_byte_order_mark(bytes);
+    let mut words = Words::new(text, 1);
+    let mut solids = Solids::with_room_for(text.len());
+    if let Some(half) = stl_plain::second_half(text) {
+        let (first, later) =
+            rayon::join(|| solids.read(&mut words, Some(half)), || Later::read(half));
+        first?;
+        if words.rest().len() == half.len() {
+            solids.take(later, &mut words)?;
+        }
+    }
+    solids.read(&mut words, None)?;
+    solids.into_parsed()
+}
+
+/// What has been read so far.
+struct Solids {
+    welder: Welder<[u64; 3]>,
+    triangles: Vec<[u32; 3]>,
+    tally: Tally,
+    warnings: Vec<ReadWarning>,
+    carries_text: bool,
+    solids: u64,
+    empty_solids: u64,
+    open: bool,
+    triangles_before: usize,
+}
+
+impl Solids {
+    fn with_room_for(bytes: usize) -> Self {
+        Self {
+            welder: Welder::with_room_for(bytes / 500),
+            triangles: Vec::new(),
+            tally: Tally::default(),
+            warnings: Vec::new(),
+            carries_text: false,
+            solids: 0,
+            empty_solids: 0,
+            open: false,
+            triangles_before: 0,
+        }
+    }
+
+    /// Reads to the end, or until nothing but `half` is left.
+    fn read(&mut self, words: &mut Words<'_>, half: Option<&[u8]>) -> Result<(), ParseError> {
+        loop {
+            if half.is_some_and(|half| words.rest().len() == half.len()) {
+                return Ok(());
+            }
+            if (self.triangles.len() as u64) < MAX_TRIANGLES
+                && let Some([normal, corners @ ..]) = stl_plain::next_facet(words)
+            {
+                self.add(Some(normal.into()), corners);
+                continue;
+            }
+            match words.next() {
+                Some(word) => self.read_part(word, words)?,
+                None => return Ok(()),
+            }
+        }
+    }
+
+    /// Reads what begins with this word.
+    fn read_part(&mut self, word: &[u8], words: &mut Words<'_>) -> Result<(), ParseError> {
         if is(word, b"facet") {
-            if triangles.len() as u64 == MAX_TRIANGLES {
+            if self.triangles.len() as u64 == MAX_TRIANGLES {
                 return Err(ParseError::TooManyTriangles);
             }
-            let facet = Facet {
-                number: triangles.len() as u64 + 1,
-                words: &mut words,
-            };
-            let (normal, corners) = facet.read()?;
-            if triangles.len() < stored_normals::LOOKED_AT
-                && let Some(normal) = normal
-            {
-                tally.add(normal, corners.map(Point3::from));
-            }
-            triangles.push(corners.map(|p| welder.add(p)));
+            let number = self.triangles.len() as u64 + 1;
+            let (normal, corners) = Facet { number, words }.read()?;
+            self.add(normal, corners);
         } else if is(word, b"solid") {
-            carries_text |= skip_name(&mut words);
-            triangles_before = triangles.len();
-            solids += 1;
-            open = true;
-        } else if is_end_of(word, &mut words, b"endsolid", b"solid") {
-            carries_text |= skip_name(&mut words);
-            empty_solids += u64::from(open && triangles.len() == triangles_before);
-            open = false;
+            self.carries_text |= skip_name(words);
+            self.triangles_before = self.triangles.len();
+            self.solids += 1;
+            self.open = true;
+        } else if is_end_of(word, words, b"endsolid", b"solid") {
+            self.carries_text |= skip_name(words);
+            self.empty_solids +=
+                u64::from(self.open && self.triangles.len() == self.triangles_before);
+            self.open = false;
         } else if let Some(padding) = padding(word, words.rest()) {
-            warnings.push(ReadWarning::TrailingBytes { bytes: padding });
-            break;
+            self.warnings
+                .push(ReadWarning::TrailingBytes { bytes: padding });
+            words.pass_to(&[], 0);
         } else {
             return Err(ParseError::Expected {
                 place: words.place(),
                 expected: "'facet' or 'endsolid'",
             });
         }
+        Ok(())
     }
-    if triangles.is_empty() {
-        return Err(ParseError::NoTriangles);
+
+    fn add(&mut self, normal: Option<Vector3<f64>>, corners: Corners) {
+        if self.triangles.len() < stored_normals::LOOKED_AT
+            && let Some(normal) = normal
+        {
+            self.tally.add(normal, corners.map(Point3::from));
+        }
+        self.triangles
+            .push(corners.map(|p| self.welder.add(p.map(f64::to_bits))));
     }
-    if open {
-        warnings.push(ReadWarning::NoEndSolid);
+
+    /// Adds facets that were read beside these, which come next, unless the
+    /// normals of some of them are still to be looked at.
+    fn take(&mut self, later: Later<'_>, words: &mut Words<'_>) -> Result<(), ParseError> {
+        if self.triangles.len() < stored_normals::LOOKED_AT {
+            return Ok(());
+        }
+        if (self.triangles.len() + later.triangles.len()) as u64 > MAX_TRIANGLES {
+            return Err(ParseError::TooManyTriangles);
+        }
+        words.pass_to(later.rest, later.lines);
+        let numbers = self.welder.add_all(later.welder);
+        let triangles = later.triangles.iter();
+        self.triangles
+            .extend(triangles.map(|t| t.map(|v| numbers[v as usize])));
+        Ok(())
     }
-    if solids > empty_solids + 1 {
-        warnings.push(ReadWarning::SeveralSolids {
-            solids: solids - empty_solids,
-        });
+
+    fn into_parsed(mut self) -> Result<Parsed, ParseError> {
+        if self.triangles.is_empty() {
+            return Err(ParseError::NoTriangles);
+        }
+        if self.open {
+            self.warnings.push(ReadWarning::NoEndSolid);
+        }
+        if self.solids > self.empty_solids + 1 {
+            self.warnings.push(ReadWarning::SeveralSolids {
+                solids: self.solids - self.empty_solids,
+            });
+        }
+        self.warnings.extend(self.tally.warning());
+        let surface = Surface {
+            vertices: places(self.welder.into_points()),
+            triangles: self.triangles,
+            colours: None,
+            stored: Stored::Exact,
+        };
+        let mut parsed = surface.finish(Format::StlAscii, self.warnings)?;
+        parsed.carries_text = self.carries_text;
+        parsed.solids = self.solids.max(1);
+        Ok(parsed)
     }
-    warnings.extend(tally.warning());
-    let surface = Surface {
-        vertices: welder.into_vertices(),
-        triangles,
-        colours: None,
-        stored: Stored::Exact,
-    };
-    let mut parsed = surface.finish(Format::StlAscii, warnings)?;
-    parsed.carries_text = carries_text;
-    parsed.solids = solids.max(1);
-    Ok(parsed)
 }
 
 type Corners = [[f64; 3]; 3];

@@ -13,8 +13,7 @@ use super::scan::Parsed;
 use super::stored_normals::{self, Tally};
 use super::surface::{GREATEST_COORDINATE, Stored, Surface, checked};
 use super::warning::ReadWarning;
-use super::weld::Welder;
-use nalgebra::{Point3, Vector3};
+use super::weld::{Bits, Single, Welder, places};
 
 /// Bytes before the first triangle.
 pub(super) const HEADER: usize = 84;
@@ -63,13 +62,13 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
     }
     let records = &records(bytes)[..count as usize];
     let Welded {
-        welder,
+        points,
         triangles,
         attributes,
     } = welded(records)?;
     warnings.extend(normals_against_triangles(records));
     let surface = Surface {
-        vertices: welder.into_vertices(),
+        vertices: places(points),
         triangles,
         colours: None,
         stored: Stored::Single,
@@ -82,7 +81,8 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Parsed, ParseError> {
 
 /// Triangles whose equal corners have been joined.
 struct Welded {
-    welder: Welder<f32>,
+    /// The different corners, by number.
+    points: Vec<Single>,
     triangles: Vec<[u32; 3]>,
     /// Whether any has attribute bytes that are not zero.
     attributes: bool,
@@ -95,50 +95,59 @@ fn welded(records: &[[u8; RECORD]]) -> Result<Welded, ParseError> {
     /// Fewer triangles are not worth a second thread.
     const MANY: usize = 50_000;
     if records.len() < MANY {
-        return welded_one_by_one(records, 0);
+        let all = welded_one_by_one(records, 0)?;
+        return Ok(Welded {
+            points: all.welder.into_points(),
+            triangles: all.triangles,
+            attributes: all.attributes,
+        });
     }
     let middle = records.len() / 2;
     let (first, second) = rayon::join(
         || welded_one_by_one(&records[..middle], 0),
         || welded_one_by_one(&records[middle..], middle as u64),
     );
-    let (mut all, second) = (first?, second?);
-    let numbers = all.welder.add_all(second.welder);
-    all.triangles.reserve_exact(second.triangles.len());
-    let renumbered = second
-        .triangles
-        .iter()
-        .map(|t| t.map(|v| numbers[v as usize]));
-    all.triangles.extend(renumbered);
-    all.attributes |= second.attributes;
-    Ok(all)
+    let (first, second) = (first?, second?);
+    let (points, numbers) = first.welder.joined_with(second.welder);
+    let mut triangles = first.triangles;
+    triangles.reserve_exact(second.triangles.len());
+    let later = second.triangles.iter();
+    triangles.extend(later.map(|t| t.map(|v| numbers[v as usize])));
+    Ok(Welded {
+        points,
+        triangles,
+        attributes: first.attributes | second.attributes,
+    })
+}
+
+/// Triangles of a part of the file, as those of [`Welded`] are.
+struct Part {
+    welder: Welder<Single>,
+    triangles: Vec<[u32; 3]>,
+    attributes: bool,
 }
 
 /// `first` is the number of the first of these records in the file, from 0.
-fn welded_one_by_one(records: &[[u8; RECORD]], first: u64) -> Result<Welded, ParseError> {
+fn welded_one_by_one(records: &[[u8; RECORD]], first: u64) -> Result<Part, ParseError> {
     let mut welder = Welder::with_room_for(records.len() / 2);
     let mut triangles = Vec::with_capacity(records.len());
     let mut attributes = false;
     let mut before = Before::NONE;
     for (index, record) in (first..).zip(records) {
         let corners = corner_bits(record);
-        if !corners.as_flattened().iter().all(|bits| is_within(*bits)) {
+        if !corners.into_iter().all(is_within) {
             return Err(out_of_bounds(record, index));
         }
-        let [a, b, c] = corners;
-        let numbers = (
-            before.number_of(a, &mut welder),
-            before.number_of(b, &mut welder),
-            before.number_of(c, &mut welder),
-        );
-        triangles.push([numbers.0, numbers.1, numbers.2]);
-        before = Before {
-            corners: (packed(a), packed(b), packed(c)),
-            numbers,
-        };
+        let numbers = corners.map(|corner| {
+            before
+                .number_of(corner)
+                .unwrap_or_else(|| welder.add(corner))
+        });
+        triangles.push(numbers);
+        before = Before(corners, numbers);
         attributes |= record[48..] != [0, 0];
     }
-    Ok(Welded {
+    Ok(Part {
         welder,
         triangles,
         attributes,
@@ -148,45 +157,31 @@ fn welded_one_by_one(records: &[[u8; RECORD]], first: u64) -> Result<Welded, Par
 fn normals_against_triangles(records: &[[u8; RECORD]]) -> Option<ReadWarning> {
     let mut tally = Tally::default();
     for record in records.iter().take(stored_normals::LOOKED_AT) {
-        let [x, y, z] = numbers(record, 0).map(f32::from_bits).map(f64::from);
-        let corners = corners(record).map(|corner| Point3::from(corner.map(f64::from)));
-        tally.add(Vector3::new(x, y, z), corners);
+        let [normal, a, b, c] = vectors(record).map(Single::point);
+        tally.add(normal.coords, [a, b, c]);
     }
     tally.warning()
 }
 
-/// The triangle before. Neighbours in the file are mostly neighbours on the
-/// surface: two of three corners are found here, and need not be looked up.
-struct Before {
-    corners: (Packed, Packed, Packed),
-    numbers: (u32, u32, u32),
-}
-
-/// A corner's bits, x and y together. Three numbers of their own would be
-/// written one by one and read back as two, which a processor must wait for.
-type Packed = (u64, u32);
-
-fn packed([x, y, z]: [u32; 3]) -> Packed {
-    (u64::from(x) | u64::from(y) << 32, z)
-}
+/// The corners of the triangle before, and their numbers. Neighbours in the file
+/// are mostly neighbours on the surface: two of three corners are found here,
+/// and need not be looked up.
+struct Before([Single; 3], [u32; 3]);
 
 impl Before {
-    const NONE: Self = Self {
-        corners: ((u64::MAX, 0), (u64::MAX, 0), (u64::MAX, 0)),
-        numbers: (0, 0, 0),
-    };
+    const NONE: Self = Self([Single::NOWHERE; 3], [0; 3]);
 
     #[inline]
-    fn number_of(&self, corner: [u32; 3], welder: &mut Welder<f32>) -> u32 {
-        let bits = packed(corner);
-        if bits == self.corners.0 {
-            self.numbers.0
-        } else if bits == self.corners.1 {
-            self.numbers.1
-        } else if bits == self.corners.2 {
-            self.numbers.2
+    fn number_of(&self, corner: Single) -> Option<u32> {
+        let Self([a, b, c], numbers) = self;
+        if corner == *a {
+            Some(numbers[0])
+        } else if corner == *b {
+            Some(numbers[1])
+        } else if corner == *c {
+            Some(numbers[2])
         } else {
-            welder.add(corner.map(f32::from_bits))
+            None
         }
     }
 }
@@ -269,24 +264,30 @@ fn records(bytes: &[u8]) -> &[[u8; RECORD]] {
 }
 
 fn corners(record: &[u8; RECORD]) -> [[f32; 3]; 3] {
-    corner_bits(record).map(|corner| corner.map(f32::from_bits))
+    corner_bits(record).map(|corner| corner.coordinates().map(f32::from_bits))
 }
 
 /// The corners as stored. Whole numbers are read and compared in half the time
 /// of floating-point ones.
-fn corner_bits(record: &[u8; RECORD]) -> [[u32; 3]; 3] {
-    [12, 24, 36].map(|at| numbers(record, at))
+#[inline]
+fn corner_bits(record: &[u8; RECORD]) -> [Single; 3] {
+    let [_normal, a, b, c] = vectors(record);
+    [a, b, c]
 }
 
-/// The bits of three numbers that begin at a byte of a record.
-fn numbers(record: &[u8; RECORD], at: usize) -> [u32; 3] {
-    [at, at + 4, at + 8]
-        .map(|at| u32::from_le_bytes([record[at], record[at + 1], record[at + 2], record[at + 3]]))
+/// The normal and the three corners as stored.
+#[inline]
+fn vectors(record: &[u8; RECORD]) -> [Single; 4] {
+    let (vectors, _attributes) = record.as_chunks();
+    [0, 1, 2, 3].map(|at| Single::from_le_bytes(vectors[at]))
 }
 
-/// Whether a number is no farther from 0 than [`GREATEST_COORDINATE`]; of two
-/// numbers of one sign the greater has the greater bits, NaN the greatest.
-fn is_within(bits: u32) -> bool {
+/// Whether every coordinate is no farther from 0 than [`GREATEST_COORDINATE`];
+/// of two numbers of one sign the greater has the greater bits, NaN the greatest.
+#[inline]
+fn is_within(corner: Single) -> bool {
     const SIGN: u32 = 1 << 31;
-    bits & !SIGN <= (GREATEST_COORDINATE as f32).to_bits()
+    const GREATEST: u32 = (GREATEST_COORDINATE as f32).to_bits();
+    let [x, y, z] = corner.coordinates().map(|bits| bits & !SIGN <= GREATEST);
+    x & y & z
 }

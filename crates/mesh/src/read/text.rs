@@ -27,6 +27,18 @@ impl<'a> Words<'a> {
         &self.bytes[self.at..]
     }
 
+    /// The line of the word read last, or of the end.
+    pub(super) fn line(&self) -> u64 {
+        self.line
+    }
+
+    /// Goes on at `rest`, a later part of what has not been read yet, before
+    /// which so many lines end.
+    pub(super) fn pass_to(&mut self, rest: &[u8], lines: u64) {
+        self.at = self.bytes.len() - rest.len();
+        self.line += lines;
+    }
+
     /// The next word, on whichever line it stands.
     pub(super) fn next(&mut self) -> Option<&'a [u8]> {
         while let Some(&byte) = self.bytes.get(self.at) {
@@ -81,10 +93,7 @@ impl<'a> Words<'a> {
 
 /// A word as a number, which may be NaN or infinite.
 pub(super) fn number(word: &[u8], place: Place) -> Result<f64, ParseError> {
-    if let Some(value) = std::str::from_utf8(word)
-        .ok()
-        .and_then(|text| text.parse().ok())
-    {
+    if let Ok(value) = fast_float2::parse(word) {
         return Ok(value);
     }
     let like_a_number = word
@@ -108,4 +117,76 @@ pub(super) fn is_space(byte: u8) -> bool {
 
 pub(super) fn is_line_end(byte: u8) -> bool {
     matches!(byte, b'\n' | b'\r')
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn by_the_standard_library(word: &str) -> Option<f64> {
+        word.parse().ok()
+    }
+
+    #[test]
+    fn a_word_is_the_number_that_the_standard_library_reads() {
+        let words = [
+            "0",
+            "-0",
+            "+1",
+            "1.",
+            ".5",
+            "-.5e-3",
+            "1e400",
+            "1e-400",
+            "4.9e-324",
+            "inf",
+            "-INF",
+            "Infinity",
+            "nan",
+            "NaN",
+            "+nan",
+            "",
+            ".",
+            "-",
+            "+",
+            "e5",
+            "1e",
+            "1e+",
+            "1_0",
+            "0x10",
+            "1e5x",
+            "--1",
+            "+-1",
+            " 1",
+            "1 ",
+            "1,5",
+            "infin",
+            "\u{661}",
+            "9007199254740993",
+            "1.00000000000000011102230246251565404236316680908203125",
+            "123456789012345678901234567890e-20",
+            "2.2250738585072011e-308",
+        ];
+        for word in words {
+            let own = number(word.as_bytes(), Place::Line(1)).ok();
+            let wanted = by_the_standard_library(word);
+            assert_eq!(own.map(f64::to_bits), wanted.map(f64::to_bits), "{word}");
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn any_word_is_the_number_that_the_standard_library_reads(
+            word in "[-+]?[0-9]{0,25}[.]?[0-9]{0,25}([eE][-+]?[0-9]{0,4})?",
+            value in any::<u64>().prop_map(f64::from_bits),
+        ) {
+            for word in [word, format!("{value}"), format!("{value:e}"), format!("{:e}", value as f32)] {
+                let own = number(word.as_bytes(), Place::Line(1)).ok();
+                let wanted = by_the_standard_library(&word);
+                prop_assert_eq!(own.map(f64::to_bits), wanted.map(f64::to_bits), "{}", word);
+            }
+        }
+    }
 }

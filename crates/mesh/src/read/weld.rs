@@ -5,46 +5,139 @@ use nalgebra::Point3;
 use std::collections::HashMap;
 use std::hash::{BuildHasher, RandomState};
 
-/// A coordinate as it is stored. Equal numbers have equal bits, as long as
-/// none is NaN and -0 has been turned into 0.
-pub(super) trait Coordinate: Copy {
-    /// The bits, at the lower end of 64.
-    type Bits: Copy + Eq + Into<u64>;
-    /// The bits of the number, those of 0 for -0.
-    fn bits(self) -> Self::Bits;
-    /// The number of these bits.
-    fn from_bits(bits: Self::Bits) -> f64;
+/// A point as the bits of its coordinates, which say at once whether two are
+/// equal, as long as no coordinate is NaN and none is -0.
+pub(super) trait Bits: Copy + Eq {
+    /// The same with 0 for -0.
+    fn without_negative_zero(self) -> Self;
+    /// A number that is the same for equal points.
+    fn hash(self, seed: Seed) -> u64;
+    /// The point of these bits.
+    fn point(self) -> Point3<f64>;
 }
 
-impl Coordinate for f32 {
-    type Bits = u32;
-    fn bits(self) -> u32 {
-        (self + 0.0).to_bits()
+/// 32-bit coordinates, x in the lower half of the first number and y in the
+/// upper one. Three numbers of their own would be written one by one and read
+/// back as two, which a processor must wait for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Single(u64, u32);
+
+impl Single {
+    /// No number in any coordinate: no point of a scan.
+    pub(super) const NOWHERE: Self = Self(u64::MAX, u32::MAX);
+
+    /// The point that 12 bytes hold, the least significant of each number first.
+    #[inline]
+    pub(super) fn from_le_bytes([x @ .., z0, z1, z2, z3]: [u8; 12]) -> Self {
+        Self(u64::from_le_bytes(x), u32::from_le_bytes([z0, z1, z2, z3]))
     }
-    fn from_bits(bits: u32) -> f64 {
-        f64::from(Self::from_bits(bits))
+
+    /// The bits of the coordinates.
+    #[inline]
+    pub(super) fn coordinates(self) -> [u32; 3] {
+        [self.0 as u32, (self.0 >> 32) as u32, self.1]
     }
 }
 
-impl Coordinate for f64 {
-    type Bits = u64;
-    fn bits(self) -> u64 {
-        (self + 0.0).to_bits()
+impl Bits for Single {
+    #[inline]
+    fn without_negative_zero(self) -> Self {
+        let [x, y, z] = self
+            .coordinates()
+            .map(|bits| if bits == 1 << 31 { 0 } else { bits });
+        Self(u64::from(x) | u64::from(y) << 32, z)
     }
-    fn from_bits(bits: u64) -> f64 {
-        Self::from_bits(bits)
+
+    #[inline]
+    fn hash(self, seed: Seed) -> u64 {
+        folded_product(self.0 ^ seed[0], u64::from(self.1) ^ seed[1])
+    }
+
+    fn point(self) -> Point3<f64> {
+        Point3::from(self.coordinates().map(f32::from_bits).map(f64::from))
+    }
+}
+
+/// 64-bit coordinates.
+impl Bits for [u64; 3] {
+    #[inline]
+    fn without_negative_zero(self) -> Self {
+        self.map(|bits| (f64::from_bits(bits) + 0.0).to_bits())
+    }
+
+    #[inline]
+    fn hash(self, seed: Seed) -> u64 {
+        const ODD: u64 = 0x9E37_79B9_7F4A_7C15;
+        let [x, y, z] = self;
+        folded_product(folded_product(x ^ seed[0], y ^ seed[1]) ^ z, ODD)
+    }
+
+    fn point(self) -> Point3<f64> {
+        Point3::from(self.map(f64::from_bits))
+    }
+}
+
+/// A secret that keeps a file from being made to collide.
+type Seed = [u64; 2];
+
+fn secret_seed() -> Seed {
+    let state = RandomState::new();
+    [state.hash_one(0), state.hash_one(1)]
+}
+
+/// Three numbers need no general hasher, which is where most of the time of
+/// reading a binary STL went.
+#[inline]
+fn folded_product(a: u64, b: u64) -> u64 {
+    let product = u128::from(a) * u128::from(b);
+    (product as u64) ^ ((product >> 64) as u64)
+}
+
+/// Marks that hashes have left. One that has left none is new; most of those
+/// that are new have left none, and need not be looked up among the others.
+struct Marks {
+    bits: Vec<u64>,
+    shift: u32,
+}
+
+impl Marks {
+    /// No marks yet; those of so many will fill a sixteenth of the room at most.
+    fn with_room_for(hashes: usize) -> Self {
+        let size = (16 * hashes).next_power_of_two().max(64);
+        Self {
+            bits: vec![0; size / 64],
+            shift: 64 - size.ilog2(),
+        }
+    }
+
+    fn place(&self, hash: u64) -> (usize, u64) {
+        let bit = hash >> self.shift;
+        ((bit / 64) as usize, 1 << (bit % 64))
+    }
+
+    /// Leaves a mark; whether it was there before.
+    fn leave(&mut self, hash: u64) -> bool {
+        let (word, bit) = self.place(hash);
+        let before = self.bits[word] & bit != 0;
+        self.bits[word] |= bit;
+        before
+    }
+
+    fn has(&self, hash: u64) -> bool {
+        let (word, bit) = self.place(hash);
+        self.bits[word] & bit != 0
     }
 }
 
 /// Numbers different points in order of first appearance; equal points (0 and
 /// -0 are equal) get the same number. No coordinate may be NaN.
-pub(super) struct Welder<C: Coordinate> {
-    points: Vec<[C::Bits; 3]>,
+pub(super) struct Welder<B> {
+    points: Vec<B>,
     numbers: HashTable<u32>,
-    seed: [u64; 2],
+    seed: Seed,
 }
 
-impl<C: Coordinate> Welder<C> {
+impl<B: Bits> Welder<B> {
     /// A welder that need not grow before it has so many points.
     pub(super) fn with_room_for(points: usize) -> Self {
         Self {
@@ -56,29 +149,17 @@ impl<C: Coordinate> Welder<C> {
 
     /// The number of a point.
     #[inline]
-    pub(super) fn add(&mut self, point: [C; 3]) -> u32 {
-        self.add_bits(point.map(C::bits))
-    }
-
-    /// Adds the points of another, in its order; gives their numbers here.
-    pub(super) fn add_all(&mut self, other: Self) -> Vec<u32> {
-        let points = other.points.into_iter();
-        points.map(|point| self.add_bits(point)).collect()
-    }
-
-    #[inline]
-    fn add_bits(&mut self, point: [C::Bits; 3]) -> u32 {
+    pub(super) fn add(&mut self, point: B) -> u32 {
         let Self {
             points,
             numbers,
             seed,
         } = self;
-        let hash_of = |bits: [C::Bits; 3]| hash(bits.map(Into::into), *seed);
-        let own_hash = hash_of(point);
+        let point = point.without_negative_zero();
         let entry = numbers.entry(
-            own_hash,
+            point.hash(*seed),
             |&n| points[n as usize] == point,
-            |&n| hash_of(points[n as usize]),
+            |&n| points[n as usize].hash(*seed),
         );
         // Limits on file size and triangles keep this below 2^32.
         let new = points.len() as u32;
@@ -89,13 +170,49 @@ impl<C: Coordinate> Welder<C> {
         number
     }
 
-    /// The different points, by number.
-    pub(super) fn into_vertices(self) -> Vec<Point3<f64>> {
-        self.points
-            .into_iter()
-            .map(|point| Point3::from(point.map(C::from_bits)))
-            .collect()
+    /// The different points of both, by number, those of `other` after these;
+    /// and the number of each of `other` among them.
+    pub(super) fn joined_with(self, other: Self) -> (Vec<B>, Vec<u32>) {
+        let Self {
+            mut points,
+            numbers,
+            seed,
+        } = self;
+        let mut marks = Marks::with_room_for(points.len());
+        for point in &points {
+            marks.leave(point.hash(seed));
+        }
+        points.reserve_exact(other.points.len());
+        let number_of = |point: B| {
+            let hash = point.hash(seed);
+            let known = marks
+                .has(hash)
+                .then(|| numbers.find(hash, |&n| points[n as usize] == point))
+                .flatten();
+            known.copied().unwrap_or_else(|| {
+                points.push(point);
+                points.len() as u32 - 1
+            })
+        };
+        let others = other.points.into_iter().map(number_of).collect();
+        (points, others)
     }
+
+    /// Adds the points of another, in its order; gives their numbers here.
+    pub(super) fn add_all(&mut self, other: Self) -> Vec<u32> {
+        let points = other.points.into_iter();
+        points.map(|point| self.add(point)).collect()
+    }
+
+    /// The different points, by number.
+    pub(super) fn into_points(self) -> Vec<B> {
+        self.points
+    }
+}
+
+/// The places of points.
+pub(super) fn places<B: Bits>(points: Vec<B>) -> Vec<Point3<f64>> {
+    points.into_iter().map(B::point).collect()
 }
 
 /// Joins equal points of a list in place (0 and -0 are equal): what is left are
@@ -103,20 +220,37 @@ impl<C: Coordinate> Welder<C> {
 /// number among these, or nothing where all are different. No coordinate may be
 /// NaN.
 pub(super) fn join_equal(points: &mut Vec<Point3<f64>>) -> Option<Vec<u32>> {
-    let mut known = HashTable::<u32>::with_capacity(points.len());
     let seed = secret_seed();
-    let hash_of = |p: &Point3<f64>| hash([p.x, p.y, p.z].map(f64::to_bits), seed);
+    let hash_of = |p: &Point3<f64>| [p.x, p.y, p.z].map(f64::to_bits).hash(seed);
+    let mut once = Marks::with_room_for(points.len());
+    let mut twice = Marks::with_room_for(points.len());
+    let mut likely = 0;
+    for point in &mut *points {
+        // -0 becomes 0.
+        *point = point.map(|c| c + 0.0);
+        let hash = hash_of(point);
+        if once.leave(hash) {
+            twice.leave(hash);
+            likely += 1;
+        }
+    }
+    drop(once);
+    let mut known = HashTable::<u32>::with_capacity(likely);
     let mut numbers: Option<Vec<u32>> = None;
     let mut different = 0;
     for index in 0..points.len() {
-        // -0 becomes 0.
-        let point = points[index].map(|c| c + 0.0);
-        let entry = known.entry(
-            hash_of(&point),
-            |&n| points[n as usize] == point,
-            |&n| hash_of(&points[n as usize]),
-        );
-        let number = *entry.or_insert(different).get();
+        let point = points[index];
+        let hash = hash_of(&point);
+        let number = if twice.has(hash) {
+            let entry = known.entry(
+                hash,
+                |&n| points[n as usize] == point,
+                |&n| hash_of(&points[n as usize]),
+            );
+            *entry.or_insert(different).get()
+        } else {
+            different
+        };
         if number == different {
             points[different as usize] = point;
             different += 1;
@@ -131,25 +265,6 @@ pub(super) fn join_equal(points: &mut Vec<Point3<f64>>) -> Option<Vec<u32>> {
     }
     points.truncate(different as usize);
     numbers
-}
-
-/// A secret seed keeps a file from being made to collide.
-fn secret_seed() -> [u64; 2] {
-    let state = RandomState::new();
-    [state.hash_one(0), state.hash_one(1)]
-}
-
-/// Two folded multiplications: three numbers need no general hasher, which is
-/// where most of the time of reading a binary STL went.
-fn hash([x, y, z]: [u64; 3], seed: [u64; 2]) -> u64 {
-    let fold = |a: u64, b: u64| {
-        let product = u128::from(a) * u128::from(b);
-        (product as u64) ^ ((product >> 64) as u64)
-    };
-    fold(
-        fold(x ^ seed[0], y.rotate_left(32) ^ seed[1]) ^ z,
-        0x9E37_79B9_7F4A_7C15,
-    )
 }
 
 /// For each point the first earlier one within `tolerance` of it that is not
@@ -187,6 +302,7 @@ pub(super) fn near_earlier(points: &[Point3<f64>], tolerance: f64) -> Vec<u32> {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
 
@@ -200,9 +316,9 @@ mod tests {
             [-0.0, 0.0, -0.0],
             [1.0, f64::MIN_POSITIVE, 0.0],
         ]
-        .map(|p| welder.add(p));
+        .map(|p| welder.add(p.map(f64::to_bits)));
         assert_eq!(numbers, [0, 1, 0, 1, 2]);
-        assert_eq!(welder.into_vertices().len(), 3);
+        assert_eq!(welder.into_points().len(), 3);
     }
 
     #[test]
@@ -212,11 +328,29 @@ mod tests {
         assert_eq!(join_equal(&mut joined), Some(vec![0, 1, 2, 1, 0, 3]));
         let mut welder = Welder::with_room_for(0);
         for p in &given {
-            welder.add([p.x, p.y, p.z]);
+            welder.add([p.x, p.y, p.z].map(f64::to_bits));
         }
-        assert_eq!(joined, welder.into_vertices());
+        assert_eq!(joined, places(welder.into_points()));
         assert_eq!(join_equal(&mut joined), None);
         assert_eq!(joined.len(), 4);
+    }
+
+    #[test]
+    fn two_welders_number_as_one_does() {
+        let single = |x: f32| {
+            let bytes = [x, 2.0, -x].map(f32::to_le_bytes);
+            Single::from_le_bytes(*bytes.as_flattened().first_chunk().unwrap())
+        };
+        let given: Vec<_> = [1.0, 0.0, 3.0, -0.0, 4.0, 1.0, 5.0, 4.0].map(single).into();
+        let mut one = Welder::with_room_for(0);
+        let wanted: Vec<u32> = given.iter().map(|&p| one.add(p)).collect();
+        let (mut first, mut second) = (Welder::with_room_for(0), Welder::with_room_for(0));
+        let mut numbers: Vec<u32> = given[..3].iter().map(|&p| first.add(p)).collect();
+        let own: Vec<u32> = given[3..].iter().map(|&p| second.add(p)).collect();
+        let (points, others) = first.joined_with(second);
+        numbers.extend(own.iter().map(|&n| others[n as usize]));
+        assert_eq!(numbers, wanted);
+        assert_eq!(points, one.into_points());
     }
 
     #[test]

@@ -176,12 +176,22 @@ fn side(side: result::Side) -> measure::Side {
 
 fn of_border(border: &result::Border) -> Option<Border> {
     let stations: Option<Vec<Station>> = border.stations.iter().map(station).collect();
+    let stations = stations?;
     let dips: Option<Vec<Dip>> = border.dips.iter().map(dip).collect();
+    let dips = dips?;
+    // A file that was changed by hand may name stations that are not there.
+    let mut named = dips
+        .iter()
+        .flat_map(|dip| [dip.from, dip.to, dip.bottom])
+        .chain(stations.iter().filter_map(|station| station.opposite));
+    if named.any(|number| number >= stations.len()) {
+        return None;
+    }
     Some(Border {
         closed: border.closed,
         length_mm: border.length_mm,
-        stations: stations?,
-        dips: dips?,
+        stations,
+        dips,
         crest_line: Vec::new(),
     })
 }
@@ -286,5 +296,34 @@ fn of_wash(wash: &result::Wash) -> measure::pair::Wash {
         added_share: wash.added_share,
         lowered_share: wash.lowered_share,
         places: Vec::new(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::testing::checked_with_border;
+
+    #[test]
+    fn a_border_that_names_stations_that_are_not_there_is_no_evidence() {
+        let result = CaseResult::of(&checked_with_border());
+        let border = result.impressions[0].border.as_ref().unwrap();
+        assert!(of_border(border).is_some());
+        let beyond = border.stations.len() as u64;
+        let mut opposite = border.clone();
+        opposite.stations[0].opposite = Some(beyond);
+        assert!(of_border(&opposite).is_none());
+        let mut dipped = border.clone();
+        dipped.dips.push(result::Dip {
+            kind: result::DipKind::Short,
+            from: 0,
+            to: 1,
+            bottom: beyond,
+            depth_mm: 2.0,
+            uncertainty_mm: 0.1,
+            width_mm: 9.0,
+            is_rather_short: false,
+        });
+        assert!(of_border(&dipped).is_none());
     }
 }

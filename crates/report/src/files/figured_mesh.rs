@@ -42,9 +42,11 @@ pub enum ReadSurfaceError {
 /// # Errors
 /// When the file cannot be read, is no mesh, or holds no figures.
 pub fn read_surface(path: &Path) -> Result<FiguredMesh, ReadSurfaceError> {
-    let bytes = std::fs::read(path).map_err(|source| ReadSurfaceError::Io {
-        path: path.to_owned(),
-        source,
+    let bytes = mesh::read::bounded(path, mesh::read::MAX_FILE_BYTES).map_err(|source| {
+        ReadSurfaceError::Io {
+            path: path.to_owned(),
+            source,
+        }
     })?;
     let (parsed, figures) = rayon::join(|| mesh::read::parse(&bytes), || columns(&bytes));
     let mesh = parsed
@@ -133,6 +135,16 @@ mod tests {
         let named = SurfaceFile::of(&checked, 0).unwrap();
         let zones: Vec<&str> = named.parts.iter().map(|part| part.zone.as_str()).collect();
         assert_eq!(zones, ["labial flange", "residual ridge"]);
+    }
+
+    #[test]
+    fn a_surface_too_large_to_be_one_is_refused_unread() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("cover.ply");
+        let file = std::fs::File::create(&path).unwrap();
+        file.set_len(mesh::read::MAX_FILE_BYTES + 1).unwrap();
+        let why = read_surface(&path).unwrap_err().to_string();
+        assert!(why.contains("larger than 4096 MiB"), "{why}");
     }
 
     #[test]

@@ -4,7 +4,6 @@
 use super::outputs::{RESULT_FILE, ReadResultError};
 use crate::result::{ArchReading, Contract, Finding, Stage, Verdict};
 use serde::Deserialize;
-use std::fs;
 use std::path::Path;
 
 /// The fields of a result by which it is listed.
@@ -46,9 +45,11 @@ pub struct ScanHead {
 /// As for [`read_result`](crate::read_result).
 pub fn read_head(folder: &Path) -> Result<ResultHead, ReadResultError> {
     let path = folder.join(RESULT_FILE);
-    let bytes = fs::read(&path).map_err(|source| ReadResultError::Io {
-        path: path.clone(),
-        source,
+    let bytes = mesh::read::bounded(&path, mesh::read::MAX_TABLE_BYTES).map_err(|source| {
+        ReadResultError::Io {
+            path: path.clone(),
+            source,
+        }
     })?;
     serde_json::from_slice(&bytes).map_err(|reason| ReadResultError::NotAResult { path, reason })
 }
@@ -59,6 +60,16 @@ mod tests {
     use crate::files::outputs::result_json;
     use crate::result::CaseResult;
     use crate::testing::checked_with_spots;
+    use std::fs;
+
+    #[test]
+    fn a_result_too_large_to_be_one_is_refused_unread() {
+        let folder = tempfile::tempdir().unwrap();
+        let file = fs::File::create(folder.path().join(RESULT_FILE)).unwrap();
+        file.set_len(mesh::read::MAX_TABLE_BYTES + 1).unwrap();
+        let why = read_head(folder.path()).unwrap_err().to_string();
+        assert!(why.contains("larger than 256 MiB"), "{why}");
+    }
 
     #[test]
     fn the_head_agrees_with_the_whole_result() {

@@ -196,7 +196,7 @@ impl KnownRepeatability {
             figure: String,
             standard_deviation: f64,
         }
-        let read = std::fs::read(path);
+        let read = mesh::read::bounded(path, mesh::read::MAX_TABLE_BYTES);
         let read = read.and_then(|bytes| Ok(serde_json::from_slice::<Kept>(&bytes)?));
         let kept = read.map_err(|reason| NotKnown {
             path: path.to_owned(),
@@ -321,6 +321,16 @@ fn round_number(mm: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn an_earlier_study_too_large_to_be_one_is_refused_unread() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("repeat.json");
+        let file = std::fs::File::create(&path).unwrap();
+        file.set_len(mesh::read::MAX_TABLE_BYTES + 1).unwrap();
+        let why = KnownRepeatability::from_file(&path).unwrap_err();
+        assert!(why.to_string().contains("larger than 256 MiB"), "{why}");
+    }
 
     #[test]
     fn the_scale_ends_on_a_round_number() {

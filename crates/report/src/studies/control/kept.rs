@@ -122,9 +122,11 @@ struct KeptReading {
 
 /// What a file is of and its measurements; `None` of any other JSON.
 fn read(path: &Path) -> Result<Option<(String, Vec<Measurement>)>, ControlError> {
-    let bytes = std::fs::read(path).map_err(|source| ControlError::Unreadable {
-        path: path.to_owned(),
-        source,
+    let bytes = mesh::read::bounded(path, mesh::read::MAX_TABLE_BYTES).map_err(|source| {
+        ControlError::Unreadable {
+            path: path.to_owned(),
+            source,
+        }
     })?;
     let Ok(value) = serde_json::from_slice::<serde_json::Value>(&bytes) else {
         return Ok(None);
@@ -185,4 +187,19 @@ fn of_artefact(kept: &KeptArtefact, path: &Path) -> Result<Vec<Measurement>, Con
             })
         })
         .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_kept_result_too_large_to_be_one_is_refused_unread() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("result.json");
+        let file = std::fs::File::create(&path).unwrap();
+        file.set_len(mesh::read::MAX_TABLE_BYTES + 1).unwrap();
+        let why = read(&path).err().unwrap().to_string();
+        assert!(why.contains("larger than 256 MiB"), "{why}");
+    }
 }

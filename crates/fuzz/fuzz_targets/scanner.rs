@@ -1,0 +1,4 @@
+//! A scanner file.
+#![no_main]
+
+libfuzzer_sys::fuzz_target!(|bytes: &[u8]| archproof_fuzz::scanner(bytes));
