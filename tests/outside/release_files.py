@@ -3,7 +3,9 @@ files that exist, the desktop entry starts a program of the package and claims w
 file types are called, and the package takes only what there is."""
 
 import configparser
+import json
 import re
+import subprocess
 import tomllib
 import xml.etree.ElementTree as XML
 
@@ -56,11 +58,37 @@ def assets(checks: Checks) -> None:
         checks.check(f"the package takes {source}", is_there)
 
 
+def is_allowed(expression: str, allowed: set[str]) -> bool:
+    """Whether a licence expression (SPDX, or the older `A/B`) can be met by these licences."""
+    words = re.findall(r"[()]|[^\s()]+", re.sub(r"\s+WITH\s+", "-WITH-", expression.replace("/", " OR ")))
+    plain = {"OR": "or", "AND": "and", "(": "(", ")": ")"}
+    # Nothing but True, False, and, or, and parentheses is left to evaluate.
+    return eval(" ".join(plain.get(word, str(word in allowed)) for word in words))
+
+
+def licences(checks: Checks) -> None:
+    rules = tomllib.loads((ROOT / ".cargo" / "deny.toml").read_text(encoding="utf-8"))
+    allowed = set(rules["licenses"]["allow"])
+    also = {one["crate"]: set(one["allow"]) for one in rules["licenses"]["exceptions"]}
+    for manifest in ("Cargo.toml", "viewer/Cargo.toml"):
+        command = ["cargo", "metadata", "--format-version=1", "--locked", "--manifest-path", manifest]
+        for target in rules["graph"]["targets"]:
+            command += ["--filter-platform", target]
+        listed = json.loads(subprocess.run(command, cwd=ROOT, check=True, capture_output=True).stdout)
+        used = {node["id"] for node in listed["resolve"]["nodes"]}
+        for package in listed["packages"]:
+            name, expression = package["name"], package["license"] or ""
+            if package["id"] in used:
+                fits = bool(expression) and is_allowed(expression, allowed | also.get(name, set()))
+                checks.check(f"licence of {name}", fits, expression)
+
+
 def main() -> None:
     checks = Checks()
     workflow(checks)
     desktop(checks)
     assets(checks)
+    licences(checks)
     checks.close()
 
 

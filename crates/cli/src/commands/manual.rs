@@ -40,7 +40,9 @@ fn add(command: &clap::Command, pages: &mut Vec<Page>) -> io::Result<()> {
     let mut text = Vec::new();
     page.render(&mut text)?;
     pages.push((page.get_filename(), text));
-    let shown = command.get_subcommands().filter(|below| !below.is_hide_set());
+    let shown = command
+        .get_subcommands()
+        .filter(|below| !below.is_hide_set());
     for below in shown {
         add(below, pages)?;
     }
