@@ -65,7 +65,10 @@ fn main() -> ExitCode {
 
 /// Prints the manual page, for whoever makes a package.
 fn manual() -> ExitCode {
-    let page = Man::new(Arguments::command()).manual("archproof");
+    // The empty date is quoted, or the next word would take its place.
+    let page = Man::new(Arguments::command())
+        .date("\"\"")
+        .source(concat!("archproof ", env!("CARGO_PKG_VERSION")));
     match page.render(&mut std::io::stdout()) {
         Ok(()) => ExitCode::SUCCESS,
         Err(_) => ExitCode::from(2),

@@ -11,6 +11,12 @@ use std::fs;
 use std::io;
 use std::path::Path;
 
+/// Foot of each page.
+const SOURCE: &str = concat!("archproof ", env!("CARGO_PKG_VERSION"));
+/// One program gives the same pages on any day; quoted, or the next word would take the
+/// date's place.
+const NO_DATE: &str = "\"\"";
+
 /// A page to be: the name of its file and its text.
 type Page = (String, Vec<u8>);
 
@@ -36,7 +42,7 @@ fn pages() -> io::Result<Vec<Page>> {
 
 /// Adds the page of a command and those of the commands below it.
 fn add(command: &clap::Command, pages: &mut Vec<Page>) -> io::Result<()> {
-    let page = Man::new(command.clone()).manual("archproof");
+    let page = Man::new(command.clone()).date(NO_DATE).source(SOURCE);
     let mut text = Vec::new();
     page.render(&mut text)?;
     pages.push((page.get_filename(), text));
