@@ -1,4 +1,5 @@
 //! What a package brings beside the program: manual pages and completions.
+#![allow(clippy::unwrap_used)]
 
 use crate::common::run;
 use std::fs;
@@ -6,12 +7,9 @@ use std::process::{Command, Stdio};
 
 /// The commands that the program lists, in its order.
 fn commands() -> Vec<String> {
-    let folder = tempfile::tempdir().expect("a folder for temporary files");
+    let folder = tempfile::tempdir().unwrap();
     let help = run(folder.path(), &["--help"]).out;
-    let listed = help
-        .split_once("Commands:\n")
-        .expect("a list of commands")
-        .1;
+    let listed = help.split_once("Commands:\n").unwrap().1;
     let names = listed.lines().take_while(|line| !line.is_empty());
     let names = names.filter_map(|line| line.strip_prefix("  ")?.split_whitespace().next());
     names.map(str::to_owned).collect()
