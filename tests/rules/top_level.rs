@@ -5,7 +5,10 @@ use std::collections::BTreeSet;
 use std::process::Command;
 
 const AGREED: &[&str] = &[
+    ".cargo",
     ".ci",
+    ".gitattributes",
+    ".github",
     ".gitignore",
     "Cargo.lock",
     "Cargo.toml",

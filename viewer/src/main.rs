@@ -1,7 +1,8 @@
 //! `archproof-viewer`: opens the window on a result folder, a case or a scan.
 
 use arguments::Source;
-use clap::Parser;
+use clap::{CommandFactory, Parser};
+use clap_mangen::Man;
 use std::io::Write;
 use std::process::ExitCode;
 
@@ -29,6 +30,9 @@ struct Arguments {
     /// Print the time to the first frame and the time of frames
     #[arg(long)]
     times: bool,
+    /// Print the manual page
+    #[arg(long, hide = true)]
+    manual: bool,
 }
 
 fn size(text: &str) -> Result<(u32, u32), String> {
@@ -41,6 +45,9 @@ fn size(text: &str) -> Result<(u32, u32), String> {
 fn main() -> ExitCode {
     let started = std::time::Instant::now();
     let arguments = Arguments::parse();
+    if arguments.manual {
+        return manual();
+    }
     let options = Options {
         source: arguments.source,
         size: arguments.size,
@@ -53,5 +60,17 @@ fn main() -> ExitCode {
             let _ = writeln!(std::io::stderr(), "error: {missing}");
             ExitCode::from(2)
         }
+    }
+}
+
+/// Prints the manual page, for whoever makes a package.
+fn manual() -> ExitCode {
+    // The empty date is quoted, or the next word would take its place.
+    let page = Man::new(Arguments::command())
+        .date("\"\"")
+        .source(concat!("archproof ", env!("CARGO_PKG_VERSION")));
+    match page.render(&mut std::io::stdout()) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(_) => ExitCode::from(2),
     }
 }

@@ -4,6 +4,7 @@ use arguments::{ArchArgument, Source, StageArgument, unit_parser};
 use batch::{NamePattern, Shard};
 use bytesize::ByteSize;
 use clap::{Args, Parser, Subcommand, ValueEnum};
+use clap_complete::Shell;
 use mesh::Unit;
 use statistics::control::Rule;
 
@@ -68,6 +69,21 @@ pub enum Command {
         /// What to print the schema of
         #[arg(default_value = "result")]
         of: SchemaArgument,
+    },
+    /// Print a script by which a shell completes commands and options
+    ///
+    /// For bash, write it to ~/.local/share/bash-completion/completions/archproof; for
+    /// zsh, to _archproof in a folder of $fpath; for fish, to
+    /// ~/.config/fish/completions/archproof.fish. The Debian package brings all three.
+    Completions {
+        /// Shell to print the script for
+        shell: Shell,
+    },
+    /// Write the manual pages, one for each command, into a folder
+    #[command(hide = true)]
+    Manual {
+        /// Folder to write into; made if it is not there
+        dir: PathBuf,
     },
     /// Print the help of a command, or a page on a topic
     ///

@@ -67,11 +67,11 @@ pub enum Failure {
     OverItself(PathBuf),
     #[error(
         "the window is a program of its own, archproof-viewer, and is neither beside this one nor \
-         on the PATH; make it with 'cargo build --release --manifest-path viewer/Cargo.toml'"
+         on the PATH; install it with 'cargo install --path viewer --locked'"
     )]
     NoViewer,
     #[error(
-        "archproof-viewer cannot be started ({0}); make it anew with 'cargo build --release --manifest-path viewer/Cargo.toml'"
+        "archproof-viewer cannot be started ({0}); install it anew with 'cargo install --path viewer --locked'"
     )]
     Viewer(io::Error),
     #[error(transparent)]

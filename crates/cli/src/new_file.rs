@@ -2,6 +2,7 @@
 
 use crate::failure::Failure;
 use crate::interrupt::uninterrupted;
+use mesh::write::temporary_in;
 use std::io::{self, Write};
 use std::path::Path;
 
@@ -17,10 +18,12 @@ fn written(path: &Path, bytes: &[u8]) -> io::Result<()> {
     let folder = path
         .parent()
         .filter(|folder| !folder.as_os_str().is_empty());
-    let mut aside = tempfile::NamedTempFile::new_in(folder.unwrap_or(Path::new(".")))?;
+    let mut aside = temporary_in(folder.unwrap_or(Path::new(".")))?;
     aside.write_all(bytes)?;
+    let name = path.file_name().ok_or(io::ErrorKind::InvalidFilename)?;
+    let place = aside.path().with_file_name(name);
     aside
-        .persist_noclobber(path)
+        .persist_noclobber(place)
         .map_err(|refused| refused.error)?;
     Ok(())
 }

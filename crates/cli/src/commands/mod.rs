@@ -5,6 +5,7 @@ mod artefact;
 mod batch;
 mod check;
 mod clean;
+mod completions;
 mod control;
 mod demo;
 mod explain;
@@ -12,6 +13,7 @@ mod gauge;
 mod help;
 mod inspect;
 mod judge;
+mod manual;
 mod new;
 mod protocol;
 mod repeat;
@@ -47,6 +49,8 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::New(arguments) => return new::run(&arguments),
         Command::View { arguments } => return view::run(&arguments),
         Command::Clean { scan, out } => clean::run(&scan, &out)?,
+        Command::Completions { shell } => completions::run(shell)?,
+        Command::Manual { dir } => manual::run(&dir)?,
         Command::Demo { dir } => demo::run(&dir)?,
         Command::Help { of, html } => help::run(&of, html.as_deref())?,
         Command::Explain { code } => explain::run(code.as_deref())?,

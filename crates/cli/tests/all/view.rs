@@ -18,7 +18,7 @@ fn without_the_viewer_it_says_in_one_line_how_to_get_it() {
     let said = String::from_utf8(run.get_output().stderr.clone()).unwrap();
     assert_eq!(said.trim_end().lines().count(), 1, "{said}");
     assert!(
-        said.contains("cargo build --release --manifest-path viewer/Cargo.toml"),
+        said.contains("cargo install --path viewer --locked"),
         "{said}"
     );
 }

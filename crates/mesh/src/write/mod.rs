@@ -7,7 +7,7 @@ mod ply;
 mod stl;
 mod text;
 
-pub use atomic::{temporary_in, write_atomically};
+pub use atomic::{persist, temporary_in, write_atomically};
 pub use error::{EncodeError, WriteError};
 pub use exactly::{encode_exactly, write_exactly};
 pub use ply::{encode_ply, write_ply, write_ply_with};

@@ -4,7 +4,7 @@
 use super::record::CaseRecord;
 use super::rows::{FindingRow, ImpressionRow};
 use super::workbook::CaseWorkbook;
-use mesh::write::temporary_in;
+use mesh::write::{persist, temporary_in};
 use parquet::errors::ParquetError;
 use parquet::file::writer::SerializedFileWriter;
 use parquet::record::RecordWriter;
@@ -97,11 +97,9 @@ impl TableFiles {
         let mut workbook = temporary_in(&self.folder)?;
         self.workbook.finish(workbook.as_file_mut())?;
         for (file, name) in files.into_iter().flatten().zip(Self::NAMES) {
-            file.persist(self.folder.join(name)).map_err(|e| e.error)?;
+            persist(file, name)?;
         }
-        let place = self.folder.join(Self::WORKBOOK);
-        workbook.persist(place).map_err(|e| e.error)?;
-        Ok(())
+        Ok(persist(workbook, Self::WORKBOOK)?)
     }
 }
 
