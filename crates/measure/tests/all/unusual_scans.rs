@@ -111,7 +111,7 @@ fn a_tray_that_does_not_fit_a_scan_from_the_tissue_side_is_not_the_first_suspect
     for phantom in &*PHANTOMS {
         let (scan, truth) = (&phantom.impression, &phantom.truth);
         let seating = truth.axes.seating;
-        let border = truth.stations.iter().map(|s| s.point.coords.dot(&seating));
+        let border = truth.border.iter().map(|b| b.point.coords.dot(&seating));
         let lowest = border.fold(f64::INFINITY, f64::min);
         let near_border = |t| scan.corners(t)[0].coords.dot(&seating) > lowest - 1.0;
         let part = scan.filtered(|t| {

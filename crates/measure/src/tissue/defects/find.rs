@@ -250,7 +250,8 @@ mod tests {
         });
         assert_eq!(found.len(), 1, "{found:?}");
         assert_eq!(found[0].kind, DefectKind::Void);
-        assert!((found[0].depth_mm.unwrap() - 0.8).abs() < 0.15, "{found:?}");
+        let depth_mm = found[0].depth_mm.expect("a void has a depth");
+        assert!((depth_mm - 0.8).abs() < 0.15, "{found:?}");
         assert!(found[0].centre.coords.norm() < 0.5, "{found:?}");
     }
 
