@@ -13,11 +13,11 @@ use rayon::prelude::*;
 
 /// Radii of the smooth surfaces, mm. The least must hold a few triangles.
 const RADII_MM: [f64; 3] = [1.6, 3.2, 6.0];
-/// How many times as far as the surface is rough a place departs from each of them.
+/// How many times as far as the surface is rough a place departs from each of them, at least.
 /// The crest of a sharp ridge is rough beside the two smaller ones, with a void or
 /// without. The largest reaches over a whole ridge, whose own hollows are as compact
 /// as a void.
-const STANDS_OUT: [f32; 3] = [1.0, 1.0, 2.0];
+const STANDS_OUT: [f32; 3] = [1.6, 1.6, 2.0];
 /// The one from which folds are told: a fold is a small part of such a ball.
 const FOLD_RADIUS_MM: f64 = RADII_MM[1];
 /// Shallower places are no defect, mm.

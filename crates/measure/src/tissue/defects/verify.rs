@@ -37,6 +37,8 @@ pub(super) struct Reading {
     /// Standard deviation of the surroundings about their smooth surface, less what
     /// the scan's noise explains of it, mm.
     pub relief_mm: f64,
+    /// Whether these follow a ridge, which no quadric did.
+    pub on_ridge: bool,
     /// Share of the directions around in which surroundings are seen.
     pub surrounded: f64,
     /// Logarithm of the likelihood ratio of a sharp rim to a smooth one.
@@ -57,6 +59,10 @@ impl Reading {
         /// Depth over the radius at half of it: a bell this steep has slopes of
         /// 35 degrees, which no fovea or papilla has (common practice, no source).
         const STEEP: f64 = 1.0;
+        /// Beside a ridge a fit follows less surely, and a tray pressed into the tissue leaves
+        /// shallow dents: least depth over the radius at half of it. Own choice, no source.
+        const DEEP_ON_RIDGE: f64 = 0.5;
+        let deep = !self.on_ridge || self.depth_mm >= DEEP_ON_RIDGE * self.half_mm;
         let sharp = self.rim_evidence > LEAST_RIM_EVIDENCE
             || (self.depth_mm > STEEP * self.half_mm && self.rim_evidence > -LEAST_RIM_EVIDENCE);
         self.depth_mm >= least_mm
@@ -65,6 +71,7 @@ impl Reading {
             && self.surrounded >= LEAST_SEEN
             && self.elongation <= MOST_ELONGATED
             && self.explained >= LEAST_EXPLAINED
+            && deep
             && sharp
     }
 }
@@ -99,6 +106,8 @@ struct LaidFlat {
     ball: Vec<u32>,
     frame: Frame,
     surroundings: Ridge,
+    /// Whether that is a ridge's, and no quadric.
+    on_ridge: bool,
     /// Standard deviation of the surroundings about that surface, mm.
     scale_mm: f64,
     /// The vertices in the frame, their z over it toward the departure.
@@ -146,7 +155,13 @@ impl LaidFlat {
         let ridge = (!is_followed)
             .then(|| Ridge::robust_fit(&annulus(&turned), floor_mm))
             .flatten();
-        let place = ridge.map_or(plain, |ridge| over(turned, ridge.height, ridge.scale_mm));
+        let place = match ridge {
+            Some(ridge) => Self {
+                on_ridge: true,
+                ..over(turned, ridge.height, ridge.scale_mm)
+            },
+            None => plain,
+        };
         let is_lost = place.peak_mm <= 0.0 || place.scale_mm > HOPELESS * place.peak_mm;
         (!is_lost).then_some(place)
     }
@@ -179,6 +194,7 @@ impl LaidFlat {
             ball: ball.to_vec(),
             frame,
             surroundings,
+            on_ridge: false,
             scale_mm,
             local,
             peak_mm,
@@ -290,6 +306,7 @@ pub(super) fn read(
         elongation: outline.elongation(),
         explained: 1.0 - beyond_noise(best.left) / beyond_noise(fitting.left_alone).max(1e-12),
         relief_mm: place.relief_mm(surface),
+        on_ridge: place.on_ridge,
         surrounded,
         rim_evidence: 0.5
             * fitting.weight
