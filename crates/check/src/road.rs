@@ -13,11 +13,14 @@ use judge::{
 use measure::landmarks::LandmarkMark;
 use measure::pair::{NoPair, Wash, compare};
 use measure::record::{self, Jaw, JawRelation, NoRelation};
-use measure::{Arch, JoinedParts, MeasureSettings, Measured, Measurement, PassPair, Scanned};
+use measure::{
+    Arch, JoinedParts, MeasureSettings, Measured, Measurement, PassPair, PreparedTray, Scanned,
+};
 use mesh::{Mesh, ReadError, Unit};
 use nalgebra::Point3;
 use rayon::prelude::*;
 use std::borrow::Cow;
+use std::collections::BTreeMap;
 use std::fmt;
 use std::path::Path;
 use std::sync::Arc;
@@ -186,73 +189,26 @@ pub fn check_case(
     let scans = load_all(&case, options.unit)?;
     let of = case.impressions.len();
     let trays = shared_trays(&case, &scans);
-    let scanner = case.scanner(&options.protocol);
+    let given = Given {
+        scans: &scans,
+        trays: &trays,
+        protocol: &options.protocol,
+        scanner: case.scanner(&options.protocol),
+    };
     let impressions: Vec<CheckedImpression> = case
         .impressions
         .par_iter()
         .enumerate()
         .map(|(impression, input)| {
-            let parts = CheckedParts::of(input, &scans, &trays);
-            let pieces = CheckedPieces::of(input, &scans, scanner.length_uncertainty_mm);
-            let tray = match &pieces {
-                Some(pieces) => Some(Arc::new(pieces.as_one())),
-                None => input.tray_then().map(|tray| Arc::clone(&scans[tray])),
-            };
-            let mut scan = match parts.as_ref().zip(tray.as_deref()) {
-                Some((parts, tray)) => Arc::new(parts.as_one(tray)),
-                None => Arc::clone(&scans[input.scan.as_path()]),
-            };
-            let is_marked = are_marks_of(input, &scan);
-            if !is_marked {
-                // The mesh is copied, which is rare; the warning must not reach other cases.
-                let warned = LoadedScan {
-                    warnings: [&scan.warnings[..], &[OTHER_MARKS.to_owned()]].concat(),
-                    ..(*scan).clone()
-                };
-                scan = Arc::new(warned);
-            }
-            let relief = Relief::of(input, &scans, &trays, scanner.length_uncertainty_mm);
-            let stops = stops(input, &scans, relief.as_ref());
-            let settings = settings(&options.protocol, scanner, input, &scan, stops);
-            let settings = match parts.as_ref().and_then(|parts| parts.joined.as_ref().ok()) {
-                Some(joined) => of_parts(settings, joined),
-                None => settings,
-            };
-            let stage_begins = |stage| {
+            let checked = given.measured(input, &|stage| {
                 progress(Step::Measuring {
                     impression,
                     of,
                     stage,
                 });
-            };
-            let not_joined = parts.as_ref().and_then(CheckedParts::not_joined);
-            let shared = input.tray_then().and_then(|tray| trays.get(tray));
-            let scanned = match (not_joined, shared) {
-                (Some(not_joined), _) => not_joined,
-                (None, Some(shared)) => {
-                    measure::measure_in_tray(&scan.mesh, shared, &settings, &stage_begins)
-                }
-                (None, None) => match pieces.as_ref().map(|pieces| &pieces.assembled) {
-                    Some(Err(why)) => {
-                        let why = why.clone();
-                        measure::measure_without_tray(&scan.mesh, why, &settings, &stage_begins)
-                    }
-                    _ => {
-                        let tray = tray.as_ref().map(|tray| &tray.mesh);
-                        measure::measure(&scan.mesh, tray, &settings, &stage_begins)
-                    }
-                },
-            };
+            });
             progress(Step::Measured { impression });
-            let relief = relief.filter(|_| input.stage == Stage::FirstPass);
-            CheckedImpression {
-                scan,
-                parts,
-                pieces,
-                tray,
-                relief: relief.and_then(|relief| relief.under(&scanned)),
-                scanned,
-            }
+            checked
         })
         .collect();
     if (0..of).any(|number| case.first_pass_of(number).is_some()) {
@@ -275,6 +231,82 @@ pub fn check_case(
         pairs,
         relation,
     ))
+}
+
+/// What impressions are measured with.
+struct Given<'a> {
+    scans: &'a BTreeMap<&'a Path, Arc<LoadedScan>>,
+    trays: &'a BTreeMap<&'a Path, PreparedTray>,
+    protocol: &'a Protocol,
+    scanner: &'a Scanner,
+}
+
+impl Given<'_> {
+    fn measured(
+        &self,
+        input: &ImpressionInput,
+        stage_begins: &(dyn Fn(measure::Stage) + Sync),
+    ) -> CheckedImpression {
+        let doubt_mm = self.scanner.length_uncertainty_mm;
+        let parts = CheckedParts::of(input, self.scans, self.trays);
+        let pieces = CheckedPieces::of(input, self.scans, doubt_mm);
+        let tray = match &pieces {
+            Some(pieces) => Some(Arc::new(pieces.as_one())),
+            None => input.tray_then().map(|tray| Arc::clone(&self.scans[tray])),
+        };
+        let scan = match parts.as_ref().zip(tray.as_deref()) {
+            Some((parts, tray)) => Arc::new(parts.as_one(tray)),
+            None => Arc::clone(&self.scans[input.scan.as_path()]),
+        };
+        let scan = with_warning_of_marks(input, scan);
+        let relief = Relief::of(input, self.scans, self.trays, doubt_mm);
+        let stops = stops(input, self.scans, relief.as_ref());
+        let settings = settings(self.protocol, self.scanner, input, &scan, stops);
+        let settings = match parts.as_ref().and_then(|parts| parts.joined.as_ref().ok()) {
+            Some(joined) => of_parts(settings, joined),
+            None => settings,
+        };
+        let not_joined = parts.as_ref().and_then(CheckedParts::not_joined);
+        let shared = input.tray_then().and_then(|tray| self.trays.get(tray));
+        let not_placed = pieces
+            .as_ref()
+            .and_then(|pieces| pieces.assembled.as_ref().err());
+        let mesh = &scan.mesh;
+        let scanned = match (not_joined, not_placed, shared) {
+            (Some(not_joined), ..) => not_joined,
+            (None, Some(why), _) => {
+                measure::measure_without_tray(mesh, why.clone(), &settings, stage_begins)
+            }
+            (None, None, Some(tray)) => {
+                measure::measure_in_tray(mesh, tray, &settings, stage_begins)
+            }
+            (None, None, None) => {
+                let tray = tray.as_ref().map(|tray| &tray.mesh);
+                measure::measure(mesh, tray, &settings, stage_begins)
+            }
+        };
+        let relief = relief.filter(|_| input.stage == Stage::FirstPass);
+        CheckedImpression {
+            relief: relief.and_then(|relief| relief.under(&scanned)),
+            scan,
+            parts,
+            pieces,
+            tray,
+            scanned,
+        }
+    }
+}
+
+/// The scan, with a warning where its landmarks were marked on another.
+fn with_warning_of_marks(input: &ImpressionInput, scan: Arc<LoadedScan>) -> Arc<LoadedScan> {
+    if are_marks_of(input, &scan) {
+        return scan;
+    }
+    // The mesh is copied, which is rare; the warning must not reach other cases.
+    Arc::new(LoadedScan {
+        warnings: [&scan.warnings[..], &[OTHER_MARKS.to_owned()]].concat(),
+        ..(*scan).clone()
+    })
 }
 
 fn record_path(case: &Case) -> Option<&Path> {

@@ -38,6 +38,7 @@ mod measurement;
 mod measuring;
 mod not_an_impression;
 pub mod pair;
+mod parts_not_joined;
 pub mod record;
 mod settings;
 mod stages;
@@ -59,6 +60,7 @@ pub use measurement::{Measurement, ScanFigures, Scanned};
 pub use measuring::{EMPTY_TRAY_MM, Measuring};
 pub use not_an_impression::NotAnImpression;
 pub use pair::PassPair;
+pub use parts_not_joined::PartsNotJoined;
 pub use settings::MeasureSettings;
 pub use stages::Stage;
 pub use tissue::{Defect, DefectKind, NoTissue, TissueSurface, ZoneScan};
@@ -67,7 +69,7 @@ pub use amount::Amount;
 pub use cut::Cut;
 pub use tray::{
     AssembledTray, COARSEST_EDGE_FOR_COVER_MM, JoinedParts, LaidPart, LimbBend, NotRelieved,
-    PartsNotJoined, PiecesNotPlaced, PlaceRelieved, PreparedTray, Relaid, TrayJoint, TrayNotPlaced,
+    PiecesNotPlaced, PlaceRelieved, PreparedTray, Relaid, TrayJoint, TrayNotPlaced,
     TrayRegistration, relaid,
 };
 pub use tray_fit::TrayFit;

@@ -1,7 +1,7 @@
 //! What a scan is instead of an impression.
 
 use crate::anatomy::PLAUSIBLE_LENGTH_MM;
-use crate::tray::PartsNotJoined;
+use crate::parts_not_joined::PartsNotJoined;
 use thiserror::Error;
 
 /// What a scan is instead of an impression.

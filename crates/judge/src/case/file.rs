@@ -213,12 +213,8 @@ impl ArchEntry {
         self.one_step.is_some() && (self.first_pass.is_some() || self.wash.is_some())
     }
 
-    fn impressions(
-        &self,
-        arch: Arch,
-        folder: &Path,
-        text: &str,
-    ) -> Result<Vec<ImpressionInput>, CaseProblem> {
+    /// Whether scans, tray, stops and hours go together.
+    fn checked(&self, text: &str) -> Result<(), CaseProblem> {
         for stop in &self.stops {
             let fault = if self.tray.is_none() {
                 CaseFault::StopsWithoutTray
@@ -264,6 +260,16 @@ impl ArchEntry {
                 return Err(located::at(text, tray.span().start, fault));
             }
         }
+        Ok(())
+    }
+
+    fn impressions(
+        &self,
+        arch: Arch,
+        folder: &Path,
+        text: &str,
+    ) -> Result<Vec<ImpressionInput>, CaseProblem> {
+        self.checked(text)?;
         let trays = self.tray.as_ref().and_then(|tray| tray.get_ref().files());
         let value = |of: &Option<Spanned<f64>>| of.as_ref().map(|value| *value.get_ref());
         let (mm, doubt) = (&self.tray_thickness_mm, &self.tray_thickness_uncertainty_mm);

@@ -10,7 +10,7 @@ mod placing;
 mod relieved;
 
 pub use figures::{COARSEST_EDGE_FOR_COVER_MM, LimbBend, TrayNotPlaced, TrayRegistration};
-pub use parts::{JoinedParts, LaidPart, PartsNotJoined};
+pub use parts::{JoinedParts, LaidPart};
 pub use pieces::{AssembledTray, PiecesNotPlaced, TrayJoint};
 pub use placing::PreparedTray;
 pub(crate) use placing::{LocalTray, PlacedTray, place};

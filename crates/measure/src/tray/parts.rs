@@ -5,14 +5,14 @@ use super::placing::{PreparedTray, facet_doubt_mm};
 use crate::cut::Cut;
 use crate::frame;
 use crate::impression::{Impression, Surface};
-use geometry::joining::{self, NotJoined};
+use crate::parts_not_joined::PartsNotJoined;
+use geometry::joining;
 use geometry::registration::{self, Target};
 use geometry::sampling::{centre_of, spread_over};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3};
 use rayon::prelude::*;
 use std::sync::Arc;
-use thiserror::Error;
 
 /// Points that stand for a part.
 const POINTS: usize = 12_000;
@@ -48,26 +48,6 @@ pub struct LaidPart {
     pub fitting_share: f64,
     /// Expanded uncertainty (k = 2) of where the part lies, mm.
     pub uncertainty_mm: f64,
-}
-
-/// Why parts could not be joined.
-#[derive(Debug, Clone, PartialEq, Error)]
-#[allow(missing_docs, reason = "each variant's message says what it is")]
-pub enum PartsNotJoined {
-    #[error(
-        "part {part} does not lie on the tray ({fitting_percent:.0} % of its surface does): check that it was cut from this impression, and scan its outside too"
-    )]
-    OffTheTray { part: usize, fitting_percent: f64 },
-    #[error(
-        "part {part} fits the tray in more than one way, {spread_mm:.1} mm apart: too little of the tray shows on it"
-    )]
-    Ambiguous { part: usize, spread_mm: f64 },
-    #[error(
-        "the surfaces of the parts do not continue each other (a step of {step_mm:.1} mm at the cut): they are of different impressions"
-    )]
-    Step { step_mm: f64 },
-    #[error(transparent)]
-    NotJoined(#[from] NotJoined),
 }
 
 impl JoinedParts {

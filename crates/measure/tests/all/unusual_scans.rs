@@ -105,42 +105,6 @@ fn the_walls_of_a_tray_are_enough_to_register_it() {
     }
 }
 
-/// Another tray does not fit; whether it is another one, the walls alone cannot tell.
-#[test]
-fn a_tray_that_does_not_fit_a_scan_from_the_tissue_side_is_not_the_first_suspect() {
-    for phantom in &*PHANTOMS {
-        let (scan, truth) = (&phantom.impression, &phantom.truth);
-        let seating = truth.axes.seating;
-        let border = truth.border.iter().map(|b| b.point.coords.dot(&seating));
-        let lowest = border.fold(f64::INFINITY, f64::min);
-        let near_border = |t| scan.corners(t)[0].coords.dot(&seating) > lowest - 1.0;
-        let part = scan.filtered(|t| {
-            truth.is_tissue_side(&scan.corners(t)[0])
-                || near_border(t) && faces(scan, t, &seating) > -0.6
-        });
-        let other = mapped(&phantom.tray, |p| {
-            p + Vector3::new(0.0, 0.0, 2.0 * (p.x / 5.0).sin() * (p.y / 5.0).cos())
-        });
-        let why = |scan| measured(scan, &other).cover.err();
-        assert!(
-            matches!(
-                why(scan),
-                Some(NoCover::Tray(TrayNotPlaced::DoesNotFit { .. }))
-            ),
-            "{:?}",
-            why(scan)
-        );
-        assert!(
-            matches!(
-                why(&part),
-                Some(NoCover::Tray(TrayNotPlaced::LittleOuterSurface { .. }))
-            ),
-            "{:?}",
-            why(&part)
-        );
-    }
-}
-
 #[test]
 fn many_small_holes_do_no_harm() {
     for phantom in &*PHANTOMS {
