@@ -1,6 +1,5 @@
 //! Where a tray scan lies: plain data.
 
-use super::pieces::PiecesNotPlaced;
 use crate::amount::Amount;
 use crate::not_an_impression::NotAnImpression;
 use crate::words::{Side, Zone};
@@ -49,6 +48,22 @@ pub enum TrayNotPlaced {
     NotAnImpression(NotAnImpression),
     #[error(transparent)]
     Pieces(PiecesNotPlaced),
+}
+
+/// Why the pieces of a tray could not be placed.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[allow(missing_docs, reason = "each variant's message says what it is")]
+pub enum PiecesNotPlaced {
+    #[error("the scan shows no impression on which the pieces of the tray could be placed")]
+    NoImpression,
+    #[error("the scan shows too little of the outside to place the pieces of the tray")]
+    NoOuterSurface,
+    #[error("piece {piece} of the tray is not found on the outside of the impression")]
+    NotFound { piece: usize },
+    #[error(
+        "piece {piece} of the tray fits the outside of the impression in more than one way, {spread_mm:.1} mm apart: too little of it shows"
+    )]
+    Ambiguous { piece: usize, spread_mm: f64 },
 }
 
 /// Where the tray scan lies in the impression scan.

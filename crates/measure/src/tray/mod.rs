@@ -9,9 +9,11 @@ mod pieces;
 mod placing;
 mod relieved;
 
-pub use figures::{COARSEST_EDGE_FOR_COVER_MM, LimbBend, TrayNotPlaced, TrayRegistration};
+pub use figures::{
+    COARSEST_EDGE_FOR_COVER_MM, LimbBend, PiecesNotPlaced, TrayNotPlaced, TrayRegistration,
+};
 pub use parts::{JoinedParts, LaidPart};
-pub use pieces::{AssembledTray, PiecesNotPlaced, TrayJoint};
+pub use pieces::{AssembledTray, TrayJoint};
 pub use placing::PreparedTray;
 pub(crate) use placing::{LocalTray, PlacedTray, place};
 pub use relieved::{NotRelieved, PlaceRelieved, Relaid, relaid};

@@ -1,6 +1,7 @@
 //! A tray in pieces that are joined before use: each piece placed by what shows of it on the
 //! impression, and how far the pieces were joined.
 
+use super::figures::PiecesNotPlaced;
 use super::parts::{RIVAL, outside};
 use super::placing::facet_doubt_mm;
 use crate::frame;
@@ -11,7 +12,6 @@ use geometry::sampling::{SurfacePoint, centre_of, spread_over};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3};
 use rayon::prelude::*;
-use thiserror::Error;
 
 /// Points that stand for the impression's outer surface.
 const POINTS: usize = 12_000;
@@ -38,22 +38,6 @@ pub struct TrayJoint {
     pub step_mm: f64,
     /// Expanded uncertainty (k = 2) of both, mm.
     pub uncertainty_mm: f64,
-}
-
-/// Why the pieces of a tray could not be placed.
-#[derive(Debug, Clone, PartialEq, Error)]
-#[allow(missing_docs, reason = "each variant's message says what it is")]
-pub enum PiecesNotPlaced {
-    #[error("the scan shows no impression on which the pieces of the tray could be placed")]
-    NoImpression,
-    #[error("the scan shows too little of the outside to place the pieces of the tray")]
-    NoOuterSurface,
-    #[error("piece {piece} of the tray is not found on the outside of the impression")]
-    NotFound { piece: usize },
-    #[error(
-        "piece {piece} of the tray fits the outside of the impression in more than one way, {spread_mm:.1} mm apart: too little of it shows"
-    )]
-    Ambiguous { piece: usize, spread_mm: f64 },
 }
 
 impl AssembledTray {
