@@ -27,7 +27,9 @@ mod cover {
     promises::ask!(OneMouth, on_tray: places_of_relief_are_found_on_the_tray);
     promises::ask!(OneMouth, relief: relief_is_measured_on_the_tray);
     promises::ask!(OneMouth, part_of_a_tray: no_cover_where_no_tray_was_scanned);
+    promises::ask!(OneMouth, parts: an_impression_in_parts_measures_as_the_whole);
     promises::ask!(parts: parts_that_do_not_belong_together_are_refused);
+    promises::ask!(OneMouth, pieces: the_joint_of_a_tray_in_pieces_is_measured);
     promises::ask!(OneMouth, scanner_error: cover_with_the_scanners_own_term);
 }
 
@@ -99,7 +101,10 @@ mod wash_places {
 }
 
 mod jaws {
-    promises::ask!(OneMouth, jaws: the_planted_space_is_found_at_every_station);
+    promises::ask!(OneMouth, jaws:
+        the_planted_space_is_found_at_every_station,
+        a_record_of_front_parts_gives_the_space_where_it_shows_the_jaws,
+    );
     promises::ask!(jaws: another_mouths_record_is_refused);
     promises::ask!(jaws: front_parts_of_another_mouth_are_refused);
 }

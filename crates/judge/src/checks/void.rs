@@ -5,8 +5,9 @@ use crate::case::Stage;
 use crate::check::Check;
 use crate::finding::Finding;
 use crate::protocol::LimitKey;
+use crate::severity::Severity;
 use crate::subject::Subject;
-use measure::{Defect, DefectKind, TissueSurface};
+use measure::{Defect, DefectKind, Spot, TissueSurface};
 
 const VOID: DefectCheck = DefectCheck {
     check: Check::Void,
@@ -19,7 +20,41 @@ const VOID: DefectCheck = DefectCheck {
 };
 
 pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Finding> {
-    VOID.findings(subject, tissue)
+    let findings = VOID.findings(subject, tissue).into_iter();
+    findings
+        .map(|finding| beside_the_tray(subject, tissue, finding))
+        .collect()
+}
+
+/// A pit at whose bottom the tray nearly shows is a void, or a dent that the tray pressed: its
+/// shape cannot tell, so it fails nothing.
+fn beside_the_tray(subject: &Subject<'_>, tissue: &TissueSurface, finding: Finding) -> Finding {
+    let defect = finding.defect.map(|number| &tissue.defects[number]);
+    let is_in_it = |spot: &&Spot| defect.is_some_and(|defect| is_in(defect, spot));
+    let cover_mm = (subject.measurement().spots.iter())
+        .filter(|spot| spot.stop.is_none())
+        .find(is_in_it)
+        .and_then(|spot| spot.min_mm);
+    match (cover_mm, finding.severity) {
+        (Some(cover_mm), Severity::Fail) => Finding {
+            severity: Severity::Borderline,
+            instruction: format!(
+                "Look first whether the tray pressed here: the material over it is only {:.1} mm thick at \
+                 the bottom of this pit. If it did not, treat the pit as a void. {}",
+                cover_mm.max(0.0),
+                finding.instruction
+            ),
+            ..finding
+        },
+        _ => finding,
+    }
+}
+
+/// Whether a thin place lies within a pit: its middle at most as far from that of the opening as
+/// the edge of the bottom may be.
+fn is_in(defect: &Defect, spot: &Spot) -> bool {
+    let reach_mm = (0.5 * defect.across_mm).hypot(defect.depth_mm.unwrap_or(0.0));
+    (spot.centre - defect.centre).norm() <= reach_mm
 }
 
 fn instruction(subject: &Subject<'_>, defect: &Defect) -> String {

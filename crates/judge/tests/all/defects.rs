@@ -2,9 +2,10 @@
 #![allow(clippy::unwrap_used)]
 
 use crate::one_scan::{codes, judged};
-use fixtures::impression::sound;
+use fixtures::impression::{sound, spot};
 use judge::{Check, Severity, Verdict};
-use measure::{Defect, DefectKind, NoTissue, Zone};
+use measure::{Defect, DefectKind, NoTissue, Spot, Zone};
+use nalgebra::Vector3;
 use rstest::rstest;
 
 fn defect(kind: DefectKind, across_mm: f64, zone: Zone) -> Defect {
@@ -66,6 +67,23 @@ fn beside_the_border_a_void_is_judged_strictly() {
         codes(&judged(&measurement)),
         [(Severity::Fail, Check::Void)]
     );
+}
+
+#[test]
+fn a_void_over_a_thin_place_is_a_question() {
+    let mut measurement = sound();
+    let void = defect(DefectKind::Void, 3.0, Zone::ResidualRidge);
+    let thin = Spot {
+        centre: void.centre + Vector3::new(0.0, 1.0, -0.5),
+        ..spot(0.4)
+    };
+    measurement.tissue.as_mut().unwrap().defects = vec![void];
+    measurement.spots = vec![thin];
+    let judged = judged(&measurement);
+    let voids = judged.findings.iter().filter(|f| f.check == Check::Void);
+    let severities: Vec<Severity> = voids.map(|f| f.severity).collect();
+    assert_eq!(severities, [Severity::Borderline]);
+    assert_eq!(judged.verdict, Verdict::Undecided);
 }
 
 #[test]
