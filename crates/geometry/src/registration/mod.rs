@@ -8,6 +8,7 @@ mod evenly;
 mod icp;
 mod point_pairs;
 pub mod rigid;
+mod slide;
 mod starts;
 mod target;
 mod uncertainty;
@@ -62,6 +63,14 @@ impl Registered {
     fn closeness(&self) -> f64 {
         const CLOSE_MM: f64 = 0.02;
         self.fitting_share / self.rms_mm.max(CLOSE_MM)
+    }
+
+    /// How well it agrees with what was scanned: the share of the points that fits, less what
+    /// lies behind the target, where nothing can be scanned.
+    #[must_use]
+    pub fn agreement(&self) -> f64 {
+        const BEHIND: f64 = 5.0;
+        self.fitting_share - BEHIND * self.behind_share
     }
 
     /// Whether it lies as parts of one thing do: smoothly, and on much of it.
@@ -278,11 +287,12 @@ pub fn candidates(source: &[SurfacePoint], target: &Target) -> Vec<Registered> {
     let points = thinned(source, FINISHING_POINTS);
     let mut found: Vec<Registered> = (poses.into_par_iter())
         .filter_map(|pose| finished(&points, target, pose))
+        .map(|found| slide::slid(&points, target, &found))
         .filter(|found| {
             found.rms_mm <= CLOSE_MM && found.behind_share <= MOST_BEHIND * found.fitting_share
         })
         .collect();
-    found.sort_by(|a, b| b.closeness().total_cmp(&a.closeness()));
+    found.sort_by(|a, b| b.agreement().total_cmp(&a.agreement()));
     if let Some(best) = found.first_mut() {
         *best = settled(&points, target, best);
     }
@@ -315,7 +325,7 @@ fn settled(points: &[SurfacePoint], target: &Target, found: &Registered) -> Regi
     const POINTS: usize = 4000;
     /// Shares of the points by which poses as good as each other differ, by chance.
     const AS_GOOD: f64 = 0.01;
-    let score = |pose: &Registered| pose.fitting_share - 5.0 * pose.behind_share;
+    let score = Registered::agreement;
     let (pose, few) = (found.target_from_source, thinned(points, POINTS));
     let about = pose * centre_of(points);
     let axes = [&Vector3::z(), &Vector3::y()];

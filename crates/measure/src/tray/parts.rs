@@ -125,7 +125,7 @@ fn laid(
     // Nearly as close elsewhere: the part may lie there as well.
     if let Some(rival) = found
         .get(1)
-        .filter(|rival| rival.fitting_share > RIVAL * best.fitting_share)
+        .filter(|rival| rival.agreement() > RIVAL * best.agreement())
     {
         let middle = centre_of(&points);
         return Err(PartsNotJoined::Ambiguous {

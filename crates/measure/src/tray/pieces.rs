@@ -112,7 +112,7 @@ impl Placed {
             .filter(|best| best.fitting_share >= LEAST_ON_PIECE)
             .ok_or(PiecesNotPlaced::NotFound { piece: number })?;
         if let Some(rival) = found.get(1)
-            && rival.fitting_share > RIVAL * best.fitting_share
+            && rival.agreement() > RIVAL * best.agreement()
         {
             let middle = centre_of(outer);
             let apart = best.target_from_source * middle - rival.target_from_source * middle;
