@@ -285,8 +285,10 @@ pub fn candidates(source: &[SurfacePoint], target: &Target) -> Vec<Registered> {
         poses = apart.into_iter().map(|(_, pose)| pose).collect();
     }
     let points = thinned(source, FINISHING_POINTS);
-    let mut found: Vec<Registered> = (poses.into_par_iter())
+    let finished: Vec<Registered> = (poses.into_par_iter())
         .filter_map(|pose| finished(&points, target, pose))
+        .collect();
+    let mut found: Vec<Registered> = (distinct(finished, &ends).into_par_iter())
         .map(|found| slide::slid(&points, target, &found))
         .filter(|found| {
             found.rms_mm <= CLOSE_MM && found.behind_share <= MOST_BEHIND * found.fitting_share
@@ -296,10 +298,15 @@ pub fn candidates(source: &[SurfacePoint], target: &Target) -> Vec<Registered> {
     if let Some(best) = found.first_mut() {
         *best = settled(&points, target, best);
     }
+    distinct(found, &ends)
+}
+
+/// Those that lie apart, the first of each place.
+fn distinct(found: Vec<Registered>, ends: &[SurfacePoint]) -> Vec<Registered> {
     let mut distinct: Vec<Registered> = Vec::new();
     for one in found {
         let is_known = |other: &Registered| {
-            apart_mm(&ends, &one.target_from_source, &other.target_from_source) < SAME_MM
+            apart_mm(ends, &one.target_from_source, &other.target_from_source) < SAME_MM
         };
         if !distinct.iter().any(is_known) {
             distinct.push(one);

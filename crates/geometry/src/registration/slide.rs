@@ -7,7 +7,7 @@ use crate::sampling::SurfacePoint;
 use nalgebra::{Isometry3, Matrix6, SymmetricEigen, Vector6};
 
 /// Points by which poses are compared.
-const POINTS: usize = 1500;
+const POINTS: usize = 800;
 /// Kernel under which the freedoms of a pose are told, mm.
 const WIDTH_MM: f64 = 0.1;
 
