@@ -26,8 +26,8 @@ pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Findin
         .collect()
 }
 
-/// A pit at whose bottom the tray nearly shows is a void, or a dent that the tray pressed: its
-/// shape cannot tell, so it fails nothing.
+/// A wide pit at whose bottom the tray nearly shows is a void, or a dent that the tray pressed:
+/// its shape cannot tell, so it fails nothing.
 fn beside_the_tray(subject: &Subject<'_>, tissue: &TissueSurface, finding: Finding) -> Finding {
     let defect = finding.defect.map(|number| &tissue.defects[number]);
     let is_in_it = |spot: &&Spot| defect.is_some_and(|defect| is_in(defect, spot));
@@ -50,11 +50,13 @@ fn beside_the_tray(subject: &Subject<'_>, tissue: &TissueSurface, finding: Findi
     }
 }
 
-/// Whether a thin place lies within a pit: its middle at most as far from that of the opening as
+/// Whether a thin place lies within a wide pit: its middle at most as far from that of the opening as
 /// the edge of the bottom may be.
 fn is_in(defect: &Defect, spot: &Spot) -> bool {
+    /// A tray presses no narrower dent into the tissue, mm. Own choice, no source.
+    const NARROWEST_DENT_MM: f64 = 4.0;
     let reach_mm = (0.5 * defect.across_mm).hypot(defect.depth_mm.unwrap_or(0.0));
-    (spot.centre - defect.centre).norm() <= reach_mm
+    defect.across_mm >= NARROWEST_DENT_MM && (spot.centre - defect.centre).norm() <= reach_mm
 }
 
 fn instruction(subject: &Subject<'_>, defect: &Defect) -> String {

@@ -69,10 +69,16 @@ fn beside_the_border_a_void_is_judged_strictly() {
     );
 }
 
-#[test]
-fn a_void_over_a_thin_place_is_a_question() {
+#[rstest]
+#[case::of_a_bubble(3.0, Severity::Fail, Verdict::Rework)]
+#[case::of_a_dent(5.0, Severity::Borderline, Verdict::Undecided)]
+fn a_wide_void_over_a_thin_place_is_a_question(
+    #[case] across_mm: f64,
+    #[case] severity: Severity,
+    #[case] verdict: Verdict,
+) {
     let mut measurement = sound();
-    let void = defect(DefectKind::Void, 3.0, Zone::ResidualRidge);
+    let void = defect(DefectKind::Void, across_mm, Zone::ResidualRidge);
     let thin = Spot {
         centre: void.centre + Vector3::new(0.0, 1.0, -0.5),
         ..spot(0.4)
@@ -82,8 +88,8 @@ fn a_void_over_a_thin_place_is_a_question() {
     let judged = judged(&measurement);
     let voids = judged.findings.iter().filter(|f| f.check == Check::Void);
     let severities: Vec<Severity> = voids.map(|f| f.severity).collect();
-    assert_eq!(severities, [Severity::Borderline]);
-    assert_eq!(judged.verdict, Verdict::Undecided);
+    assert_eq!(severities, [severity]);
+    assert_eq!(judged.verdict, verdict);
 }
 
 #[test]
