@@ -194,3 +194,64 @@ fn a_record_without_one_of_its_impressions_is_asked_about() {
     );
     assert_eq!(role_of(&evidence, &proposal, "c.ply"), Some(Role::LeftOut));
 }
+
+#[test]
+fn parts_of_an_impression_and_a_relieved_tray_are_asked_about() {
+    let whole = &*WHOLE;
+    let made = &whole.upper.first_pass;
+    let mesh = &made.impression;
+    let along = |t: usize| {
+        let [a, b, c] = mesh.corners(t).map(|corner| corner.coords);
+        ((a + b + c) / 3.0).dot(&made.truth.axes.anterior)
+    };
+    let mut all: Vec<f64> = (0..mesh.triangles().len()).map(along).collect();
+    all.sort_by(f64::total_cmp);
+    let middle = all[all.len() / 2];
+    let front = mesh.filtered(|t| along(t) > middle + 0.4);
+    let back = mesh.filtered(|t| along(t) < middle - 0.4);
+    let again = made.tray.moved(&Isometry3::translation(3.0, 0.0, 0.0));
+    let folder = folder(&[
+        ("a.ply", &front),
+        ("b.ply", &back),
+        ("c.stl", &made.tray),
+        ("d.stl", &again),
+    ]);
+    let evidence = seen(folder.path());
+    let mut stated = Stated::default();
+    let tray = Role::Tray { arch: Maxillary };
+    let relieved = Role::RelievedTray { arch: Maxillary };
+    stated.roles.extend([(2, tray), (3, tray)]);
+    for scan in [0, 1] {
+        let questions = propose(&evidence, &stated).questions;
+        let about = questions
+            .iter()
+            .find(|question| question.about == [scan])
+            .unwrap();
+        let is_part =
+            |choice: &&check::proposal::Choice| choice.label.contains("part of the maxillary");
+        assert!(
+            about.choices.iter().any(|choice| is_part(&choice)),
+            "{about:#?}"
+        );
+        let role = impression(Maxillary, Stage::Wash).unwrap();
+        stated.roles.insert(scan, role);
+    }
+    let proposal = propose(&evidence, &stated);
+    assert_eq!(proposal.questions, []);
+    let text = case_text(&evidence, &proposal, "C-1").unwrap();
+    assert!(
+        text.contains("\nwash = [\"a.ply\", \"b.ply\"]  # stated"),
+        "{text}"
+    );
+    assert!(
+        text.contains("\ntray = [\"c.stl\", \"d.stl\"]  # stated"),
+        "{text}"
+    );
+    stated.roles.insert(3, relieved);
+    let proposal = propose(&evidence, &stated);
+    let text = case_text(&evidence, &proposal, "C-1").unwrap();
+    assert!(
+        text.contains("\ntray_relieved = \"d.stl\"  # stated"),
+        "{text}"
+    );
+}

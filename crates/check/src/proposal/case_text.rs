@@ -81,12 +81,11 @@ impl Writer<'_> {
         });
         let has_impression = impressions
             .iter()
-            .any(|role| self.proposal.scan_of(*role).is_some());
+            .any(|role| !self.proposal.scans_of(*role).is_empty());
         let mut lines = String::new();
-        for role in impressions.into_iter().chain([Role::Tray { arch }]) {
-            if let Some(scan) = self.proposal.scan_of(role) {
-                lines += &self.line(scan, role)?;
-            }
+        let trays = [Role::Tray { arch }, Role::RelievedTray { arch }];
+        for role in impressions.into_iter().chain(trays) {
+            lines += &self.line(role)?;
         }
         let mut asked = String::new();
         for question in self.proposal.questions.iter().filter(|q| is_of(q, arch)) {
@@ -106,13 +105,12 @@ impl Writer<'_> {
     }
 
     fn record(&self) -> Result<String, NameNotText> {
-        let Some(scan) = self.proposal.scan_of(Role::Record) else {
-            return Ok(String::new());
-        };
-        Ok(format!(
-            "\n[jaw_relation]\n{}",
-            self.line(scan, Role::Record)?
-        ))
+        let line = self.line(Role::Record)?;
+        Ok(if line.is_empty() {
+            line
+        } else {
+            format!("\n[jaw_relation]\n{line}")
+        })
     }
 
     /// Questions that are not of one jaw alone.
@@ -164,12 +162,23 @@ impl Writer<'_> {
         Ok(text)
     }
 
-    fn line(&self, scan: usize, role: Role) -> Result<String, NameNotText> {
-        let placed = &self.proposal.placed[scan];
+    /// The line of a role; nothing where no scan is that.
+    fn line(&self, role: Role) -> Result<String, NameNotText> {
+        let scans = self.proposal.scans_of(role);
+        let (Some(&first), Some((_, key))) = (scans.first(), key(role)) else {
+            return Ok(String::new());
+        };
+        let files: Vec<String> = scans
+            .iter()
+            .map(|&one| self.file(one))
+            .collect::<Result<_, _>>()?;
+        let value = match &files[..] {
+            [only] => only.clone(),
+            parts => format!("[{}]", parts.join(", ")),
+        };
+        let placed = &self.proposal.placed[first];
         let why = on_one_line(&placed.why);
-        let file = self.file(scan)?;
-        let key = key(role).map_or("", |(_, key)| key);
-        Ok(format!("{key} = {file}  # {}: {why}\n", placed.surety))
+        Ok(format!("{key} = {value}  # {}: {why}\n", placed.surety))
     }
 
     fn file(&self, scan: usize) -> Result<String, NameNotText> {
@@ -185,7 +194,9 @@ fn is_of(question: &Question, arch: Arch) -> bool {
     let roles =
         || (question.choices.iter().flat_map(|choice| &choice.roles)).map(|(_, role)| *role);
     let jaw = |role| match role {
-        Role::Impression { arch, .. } | Role::Tray { arch } => Some(arch),
+        Role::Impression { arch, .. } | Role::Tray { arch } | Role::RelievedTray { arch } => {
+            Some(arch)
+        }
         Role::Record | Role::LeftOut => None,
     };
     roles().any(|role| jaw(role) == Some(arch))
@@ -222,6 +233,7 @@ fn key(role: Role) -> Option<(&'static str, &'static str)> {
             },
         )),
         Role::Tray { arch } => Some((judge::words::arch(arch), "tray")),
+        Role::RelievedTray { arch } => Some((judge::words::arch(arch), "tray_relieved")),
         Role::Record => Some(("jaw_relation", "scan")),
         Role::LeftOut => None,
     }

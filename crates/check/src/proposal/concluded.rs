@@ -48,10 +48,14 @@ impl Proposal {
         placed.role.filter(|_| placed.surety != Surety::Open)
     }
 
-    /// The scan that is settled to be this.
+    /// The scans that are settled to be this: several are parts of one impression, or pieces
+    /// of one tray.
     #[must_use]
-    pub fn scan_of(&self, role: Role) -> Option<usize> {
-        (0..self.placed.len()).find(|&scan| self.settled(scan) == Some(role))
+    pub fn scans_of(&self, role: Role) -> Vec<usize> {
+        let scans = 0..self.placed.len();
+        scans
+            .filter(|&scan| self.settled(scan) == Some(role))
+            .collect()
     }
 
     /// Whether the case has an impression that can be checked.

@@ -178,14 +178,21 @@ fn ask_order(draft: &mut Draft<'_>, two: [&Member; 2], why: &str) {
         ),
         roles: vec![(kept.scan, impression(None)), (other.scan, role)],
     };
-    let choices = vec![
-        in_order(first, later),
-        in_order(later, first),
+    let parts = STAGES.map(|stage| {
+        let role = impression(Some(stage));
+        Choice {
+            label: format!("both: parts of one {role}, which was cut apart"),
+            roles: vec![(first.scan, role), (later.scan, role)],
+        }
+    });
+    let alone = [
         alone(first, later, Role::LeftOut, "leave out"),
         alone(later, first, Role::LeftOut, "leave out"),
         alone(first, later, Role::Record, "the jaw-relation record is"),
         alone(later, first, Role::Record, "the jaw-relation record is"),
     ];
+    let in_order = [in_order(first, later), in_order(later, first)];
+    let choices = in_order.into_iter().chain(alone).chain(parts).collect();
     let jaw = judge::words::arch(arch);
     let text = format!(
         "Which of the {jaw} impressions {} and {} is the wash? {}.",

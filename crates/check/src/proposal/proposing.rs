@@ -82,9 +82,11 @@ impl Draft<'_> {
                 let text = format!("Does the case go without a scan that cannot be read? {why}");
                 self.ask(&[scan], text, vec![Choice::of(scan, Role::LeftOut)]);
             }
-            Shows::Else(NotAnImpression::NoTrough | NotAnImpression::TwoScans { .. }) => {
-                self.ask_what(scan);
-            }
+            Shows::Else(
+                NotAnImpression::NoTrough
+                | NotAnImpression::TwoScans { .. }
+                | NotAnImpression::Half,
+            ) => self.ask_what(scan),
             Shows::Else(_) if self.evidence.fits_of(scan).next().is_some() => {}
             Shows::Else(what) => left_out(self, what.to_string()),
         }
@@ -103,8 +105,15 @@ impl Draft<'_> {
         let choices = [Role::LeftOut, Role::Record]
             .into_iter()
             .chain(JAWS.map(|arch| Role::Tray { arch }));
-        let choices = choices.map(|role| Choice::of(scan, role)).collect();
-        self.ask(&[scan], text, choices);
+        let parts = JAWS.map(|arch| {
+            let role = Role::Impression { arch, stage: None };
+            Choice {
+                label: format!("part of the {role}, which was cut apart"),
+                roles: vec![(scan, role)],
+            }
+        });
+        let choices = choices.map(|role| Choice::of(scan, role)).chain(parts);
+        self.ask(&[scan], text, choices.collect());
     }
 
     /// The impression, if its jaw is known; else it is asked about.
@@ -243,12 +252,49 @@ impl Draft<'_> {
             }
         }
         for (place, scans) in places.into_iter().filter(|(_, scans)| scans.len() > 1) {
+            if self.are_stated_parts(&scans) {
+                continue;
+            }
             let names: Vec<String> = scans.iter().map(|&one| self.name(one)).collect();
             let text = format!("Which is the {place}: {}?", names.join(" or "));
-            self.ask_which(&scans, text);
+            let more = self.trays_together(&scans);
+            self.ask_which(&scans, text, more);
         }
         for arch in JAWS {
             self.one_step_beside_stages(arch);
+        }
+    }
+
+    /// Whether a person stated each of several scans to be one impression, or one tray.
+    fn are_stated_parts(&self, scans: &[usize]) -> bool {
+        let is_stated = |&scan: &usize| {
+            let placed = &self.placed[scan];
+            placed.surety == Surety::Stated && placed.role.is_some_and(Role::may_be_in_parts)
+        };
+        scans.iter().all(is_stated)
+    }
+
+    /// What several trays of one jaw may be together: pieces, or one before and after relief.
+    fn trays_together(&self, scans: &[usize]) -> Vec<Choice> {
+        let Some(Role::Tray { arch }) = self.placed[scans[0]].role else {
+            return Vec::new();
+        };
+        let tray = Role::Tray { arch };
+        let pieces = Choice {
+            label: "all of them: they are pieces of one tray".to_owned(),
+            roles: scans.iter().map(|&scan| (scan, tray)).collect(),
+        };
+        let relieved = |before: usize, after: usize| Choice {
+            label: format!(
+                "{}; {} is the same tray after relief",
+                self.name(before),
+                self.name(after)
+            ),
+            roles: vec![(before, tray), (after, Role::RelievedTray { arch })],
+        };
+        match *scans {
+            [a, b] => vec![pieces, relieved(a, b), relieved(b, a)],
+            _ => vec![pieces],
         }
     }
 
@@ -273,11 +319,11 @@ impl Draft<'_> {
             "A {jaw} impression was stated as one-step beside one of a wash technique. Which is in the case?"
         );
         let all: Vec<usize> = single.union(&stages).copied().collect();
-        self.ask_which(&all, text);
+        self.ask_which(&all, text, Vec::new());
     }
 
-    /// Asks which one of several scans stays in the case.
-    fn ask_which(&mut self, scans: &[usize], text: String) {
+    /// Asks which one of several scans stays in the case, or what else they may be.
+    fn ask_which(&mut self, scans: &[usize], text: String, more: Vec<Choice>) {
         let choices = scans.iter().filter_map(|&kept| {
             let role = |scan: usize| {
                 Some(if scan == kept {
@@ -295,7 +341,7 @@ impl Draft<'_> {
                 roles: roles?,
             })
         });
-        let choices = choices.collect();
+        let choices = choices.chain(more).collect();
         self.ask(scans, text, choices);
     }
 
@@ -320,7 +366,9 @@ impl Draft<'_> {
 /// Whether a name suggests something else.
 fn contradicts(hints: Hints, role: Role) -> bool {
     let jaw = match role {
-        Role::Impression { arch, .. } | Role::Tray { arch } => Some(arch),
+        Role::Impression { arch, .. } | Role::Tray { arch } | Role::RelievedTray { arch } => {
+            Some(arch)
+        }
         Role::Record | Role::LeftOut => None,
     };
     let other_jaw = matches!((hints.arch, jaw), (Some(hinted), Some(jaw)) if hinted != jaw);
@@ -329,7 +377,8 @@ fn contradicts(hints: Hints, role: Role) -> bool {
         (Some(Kind::Impression(hinted)), Role::Impression { stage, .. }) => {
             matches!((hinted, stage), (Some(hinted), Some(stage)) if hinted != stage)
         }
-        (Some(Kind::Tray), Role::Tray { .. }) | (Some(Kind::Record), Role::Record) => false,
+        (Some(Kind::Tray), Role::Tray { .. } | Role::RelievedTray { .. })
+        | (Some(Kind::Record), Role::Record) => false,
         _ => true,
     };
     other_jaw || other_kind

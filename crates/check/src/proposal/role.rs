@@ -19,6 +19,11 @@ pub enum Role {
         /// Of which jaw.
         arch: Arch,
     },
+    /// The same tray, scanned again after it was relieved.
+    RelievedTray {
+        /// Of which jaw.
+        arch: Arch,
+    },
     /// The jaw-relation record.
     Record,
     /// Not part of the case.
@@ -26,6 +31,14 @@ pub enum Role {
 }
 
 impl Role {
+    /// Whether several scans may show it: an impression that was cut apart, a tray in pieces.
+    pub(super) fn may_be_in_parts(self) -> bool {
+        matches!(
+            self,
+            Self::Impression { stage: Some(_), .. } | Self::Tray { .. }
+        )
+    }
+
     /// Everything that a scan can be stated to be.
     #[must_use]
     pub fn all() -> Vec<Self> {
@@ -35,7 +48,8 @@ impl Role {
                 arch,
                 stage: Some(stage),
             });
-            impressions.into_iter().chain([Self::Tray { arch }])
+            let trays = [Self::Tray { arch }, Self::RelievedTray { arch }];
+            impressions.into_iter().chain(trays)
         };
         of_jaw(Arch::Maxillary)
             .chain(of_jaw(Arch::Mandibular))
@@ -58,6 +72,9 @@ impl fmt::Display for Role {
                 })
             }
             Self::Tray { arch } => write!(f, "{} tray", judge::words::arch(*arch)),
+            Self::RelievedTray { arch } => {
+                write!(f, "{} tray after relief", judge::words::arch(*arch))
+            }
             Self::Record => f.write_str("jaw-relation record"),
             Self::LeftOut => f.write_str("left out"),
         }
