@@ -1,8 +1,9 @@
 //! A pose caught beside the true one, where the surfaces slide along each other.
 
+use super::fine::{finished, thinned};
 use super::icp::{NormalEquations, matches_within};
+use super::registered::Registered;
 use super::target::Target;
-use super::{Registered, finished, thinned};
 use crate::sampling::SurfacePoint;
 use nalgebra::{Isometry3, Matrix6, SymmetricEigen, Vector6};
 

@@ -1,0 +1,122 @@
+//! Where a surface may lie that is a small part of what the target shows.
+
+use super::coarse::{FIRST_WIDTH, MET, ROUNDS, approached, met};
+use super::evenly::evenly_apart;
+use super::fine::{ENDS, FINISHING_POINTS, SAME_MM, apart_mm, finished, thinned};
+use super::point_pairs;
+use super::registered::Registered;
+use super::slide;
+use super::starts::{Scatter, around};
+use super::target::Target;
+use crate::sampling::{SurfacePoint, centre_of};
+use nalgebra::{Isometry3, Vector3};
+use rayon::prelude::*;
+
+/// Poses in which a surface that is a small part of what the target shows may lie on it, the
+/// closest first: those that most pairs of points agree on, and that fit closely with next
+/// to nothing behind the target. Several may, where the target is even or symmetrical.
+#[must_use]
+pub fn candidates(source: &[SurfacePoint], target: &Target) -> Vec<Registered> {
+    const VOTED: usize = 120;
+    /// How many go on after each round.
+    const KEPT: [usize; 3] = [40, 16, 8];
+    const CLOSE_MM: f64 = 0.06;
+    const MOST_BEHIND: f64 = 0.1;
+    let size = size_of(source).min(target.size_mm()) * FIRST_WIDTH;
+    let spaced = evenly_apart(source, target.spacing_mm());
+    let mut poses = point_pairs::voted(&spaced, target.pairs());
+    let ends = thinned(source, ENDS);
+    poses.truncate(VOTED);
+    for (round, kept) in ROUNDS.iter().zip(KEPT) {
+        let points = thinned(source, round.points);
+        let mut scored: Vec<(f64, Isometry3<f64>)> = (poses.par_iter())
+            .filter_map(|start| approached(&points, target, start, round, size))
+            .collect();
+        scored.sort_by(|a, b| b.0.total_cmp(&a.0));
+        let mut apart = met(scored, &ends, MET * round.widths.1 * size);
+        apart.truncate(kept);
+        poses = apart.into_iter().map(|(_, pose)| pose).collect();
+    }
+    let points = thinned(source, FINISHING_POINTS);
+    let finished: Vec<Registered> = (poses.into_par_iter())
+        .filter_map(|pose| finished(&points, target, pose))
+        .collect();
+    let mut found: Vec<Registered> = (distinct(finished, &ends).into_par_iter())
+        .map(|found| slide::slid(&points, target, &found))
+        .filter(|found| {
+            found.rms_mm <= CLOSE_MM && found.behind_share <= MOST_BEHIND * found.fitting_share
+        })
+        .collect();
+    found.sort_by(|a, b| b.agreement().total_cmp(&a.agreement()));
+    if let Some(best) = found.first_mut() {
+        *best = settled(&points, target, best);
+    }
+    distinct(found, &ends)
+}
+
+/// Those that lie apart, the first of each place.
+pub(super) fn distinct(found: Vec<Registered>, ends: &[SurfacePoint]) -> Vec<Registered> {
+    let mut distinct: Vec<Registered> = Vec::new();
+    for one in found {
+        let is_known = |other: &Registered| {
+            apart_mm(ends, &one.target_from_source, &other.target_from_source) < SAME_MM
+        };
+        if !distinct.iter().any(is_known) {
+            distinct.push(one);
+        }
+    }
+    distinct
+}
+
+/// The pose nearby that leaves least behind the target, where a surface that could slide
+/// along the target has more than one that fits; its spread is how far those lie apart that
+/// are as good.
+pub(super) fn settled(points: &[SurfacePoint], target: &Target, found: &Registered) -> Registered {
+    const SCATTERS: [Scatter; 2] = [
+        Scatter {
+            turn: 0.01,
+            step_mm: 0.3,
+        },
+        Scatter {
+            turn: 0.03,
+            step_mm: 0.8,
+        },
+    ];
+    const POINTS: usize = 4000;
+    /// Shares of the points by which poses as good as each other differ, by chance.
+    const AS_GOOD: f64 = 0.01;
+    let score = Registered::agreement;
+    let (pose, few) = (found.target_from_source, thinned(points, POINTS));
+    let about = pose * centre_of(points);
+    let axes = [&Vector3::z(), &Vector3::y()];
+    let nearby: Vec<Registered> = SCATTERS
+        .into_par_iter()
+        .flat_map_iter(|scatter| around(&pose, &about, axes, scatter))
+        .filter_map(|start| finished(&few, target, start))
+        .collect();
+    let best = nearby.iter().max_by(|a, b| score(a).total_cmp(&score(b)));
+    let Some(best) = best else {
+        return found.clone();
+    };
+    let ends = thinned(points, ENDS);
+    let as_good = nearby
+        .iter()
+        .filter(|other| score(other) > score(best) - AS_GOOD);
+    let spread_mm = as_good
+        .map(|other| apart_mm(&ends, &other.target_from_source, &best.target_from_source))
+        .fold(0.0, f64::max);
+    let settled = finished(points, target, best.target_from_source);
+    Registered {
+        spread_mm,
+        ..settled.unwrap_or_else(|| found.clone())
+    }
+}
+
+/// Diagonal of the box around points, mm.
+pub(super) fn size_of(points: &[SurfacePoint]) -> f64 {
+    let ends = points.iter().fold(None, |ends, s| match ends {
+        None => Some((s.point, s.point)),
+        Some((low, high)) => Some((s.point.inf(&low), s.point.sup(&high))),
+    });
+    ends.map_or(0.0, |(low, high)| (high - low).norm())
+}
