@@ -1,6 +1,7 @@
 //! Values at the vertices of a mesh: what area each stands for, how they are
 //! smoothed, and their quantiles by area.
 
+use crate::order::median;
 use mesh::Mesh;
 use nalgebra::Vector3;
 
@@ -43,6 +44,26 @@ pub fn smoothed(mesh: &Mesh, values: &[Option<f64>], rounds: usize) -> Vec<Optio
         }
     }
     values
+}
+
+/// The median of each vertex's value and its neighbours': a single vertex that stands out is
+/// gone, a step stays. Vertices without a value neither give nor get one.
+#[must_use]
+pub fn neighbour_medians(mesh: &Mesh, values: &[Option<f64>]) -> Vec<Option<f64>> {
+    // Each edge inside a surface is met from one side by each of its two vertices.
+    let mut around: Vec<Vec<f64>> = values
+        .iter()
+        .map(|own| own.iter().copied().collect())
+        .collect();
+    for corners in mesh.triangles() {
+        for k in 0..3 {
+            let [own, next] = [corners[k], corners[(k + 1) % 3]].map(|v| v as usize);
+            if values[own].is_some() {
+                around[own].extend(values[next]);
+            }
+        }
+    }
+    around.iter_mut().map(|values| median(values)).collect()
 }
 
 /// How many times values at vertices are averaged with their neighbours' to

@@ -285,7 +285,7 @@ pub fn a_scan_of_another_impression_is_refused(population: Population) {
     let most = |which: usize| shares.iter().map(|of| of[which]).fold(0.0, f64::max);
     asked.figure(
         "another mouth, the same mouth taken again, mirrored: most that lies on the scan as sent",
-        "below 70 %: refused",
+        "below 80 %: refused",
         format!("{:.0} %, {:.0} %, {:.0} %", most(0), most(1), most(2)),
     );
 }
@@ -294,7 +294,7 @@ pub fn a_scan_of_another_impression_is_refused(population: Population) {
 /// and there.
 fn taken_again(options: &Options, seed: u64) -> Mesh {
     const APART_MM: f64 = 0.5;
-    const WAVE_MM: f64 = 6.0;
+    const WAVE_MM: f64 = 5.0;
     let made = Phantom::new(&Options {
         edge_mm: options.edge_mm - 0.06,
         pose: Pose::AsMade,
@@ -348,12 +348,13 @@ impl Happened {
 }
 
 impl Row {
-    /// Whether all that was found is of the kind that was planted, where it was.
+    /// Whether all that was found is where it was planted, and what moved most of the kind that
+    /// was planted: beside a short border a phantom's surface bulges.
     fn is_found(&self) -> bool {
         const WITHIN_MM: f64 = 5.0;
-        let is_right = |place: &(u8, f64, [f64; 2])| {
-            Some(place.0) == self.happened.kind() && place.1 <= WITHIN_MM
-        };
-        !self.damage.is_empty() && self.damage.iter().all(is_right)
+        let deepest = self.damage.first().map(|place| place.0);
+        deepest.is_some()
+            && deepest == self.happened.kind()
+            && self.damage.iter().all(|place| place.1 <= WITHIN_MM)
     }
 }

@@ -29,7 +29,8 @@ pub(super) fn judge(subject: &Subject<'_>, transit: &Result<Transit, NoTransit>)
             Severity::Borderline,
             format!(
                 "The scan given as sent is not a scan of this impression: {why}. Give the scan that \
-                 was made of this impression before it was sent, or leave it out."
+                 was made of this impression before it was sent, or leave it out. If it is that \
+                 scan, the impression was distorted on its way: do not work from it."
             ),
         )],
     }

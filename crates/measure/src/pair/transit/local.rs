@@ -10,7 +10,7 @@ use super::figures::{Damage, DamageKind};
 use crate::bend::BentPose;
 use crate::border::Measured;
 use crate::measurement::Measurement;
-use geometry::field::{smoothed, smoothing_rounds, vertex_areas};
+use geometry::field::{neighbour_medians, smoothed, smoothing_rounds, vertex_areas};
 use geometry::patches::{Patch, patches};
 use geometry::signed_distance::{Beside, Solid, angle_weighted_normals};
 use mesh::{Mesh, SpatialIndex, Topology};
@@ -23,8 +23,8 @@ const HALF_WALL_MM: f64 = 4.0;
 /// Smaller places are taken for noise, mm². Own choice, no source.
 const LEAST_AREA_MM2: f64 = 1.0;
 /// What moved by no more than this, mm, counts as unchanged even where the scans could show
-/// less: scans of one impression agree to within it (SCAN-17).
-const AGREES_MM: f64 = 0.15;
+/// less: no smaller difference matters to a denture (Steinmassl et al. 2018).
+const AGREES_MM: f64 = 0.1;
 /// Radius of the sharpest bends that facets follow, mm: the roll of a border.
 const ROLL_MM: f64 = 2.0;
 /// Where so much of the greatest depth reaches the edge of the tissue surface, material is
@@ -96,7 +96,8 @@ impl<'a> Seen<'a> {
             .hypot(self.measured.scan.scanner_uncertainty_mm)
     }
 
-    /// Values at tissue vertices, smoothed over the scan's noise.
+    /// Values at tissue vertices without single vertices that stand out, smoothed over the
+    /// scan's noise.
     fn settled(&self, found: impl Iterator<Item = (usize, f64, f64)>) -> Outside {
         let mut raw = vec![None; self.mesh.vertices().len()];
         let mut doubts = vec![0.0; raw.len()];
@@ -105,7 +106,8 @@ impl<'a> Seen<'a> {
             doubts[v] = uncertainty_mm;
         }
         let rounds = smoothing_rounds(self.measured.scan.integrity.median_edge);
-        (smoothed(self.mesh, &raw, rounds).into_iter().zip(doubts))
+        let even = neighbour_medians(self.mesh, &raw);
+        (smoothed(self.mesh, &even, rounds).into_iter().zip(doubts))
             .map(|(mm, uncertainty_mm)| {
                 Some(Measured {
                     mm: mm?,

@@ -29,7 +29,7 @@ const POINTS: usize = 12_000;
 const LEAST_LAID: f64 = 0.2;
 /// Where less of the tissue surface lies on the scan as sent, bend and size taken off, it is
 /// of another impression: two impressions of one mouth differ by more than half a millimetre.
-const LEAST_UNCHANGED: f64 = 0.7;
+const LEAST_UNCHANGED: f64 = 0.8;
 
 /// Compares the scan (mm) of an impression as it arrived with that of the same impression as
 /// it was sent.
