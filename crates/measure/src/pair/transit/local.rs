@@ -5,16 +5,16 @@
 //! a surface nearby cannot mistake. As in M3C2 (Lague, Brodu and Leroux 2013) a distance counts
 //! beyond a level of detection of its own.
 
-use super::ScanFromLocal;
 use super::figures::{Damage, DamageKind};
 use crate::bend::BentPose;
 use crate::border::Measured;
 use crate::measurement::Measurement;
 use geometry::field::{neighbour_medians, smoothed, smoothing_rounds, vertex_areas};
+use geometry::order::median;
 use geometry::patches::{Patch, patches};
 use geometry::signed_distance::{Beside, Solid, angle_weighted_normals};
 use mesh::{Mesh, SpatialIndex, Topology};
-use nalgebra::{Point3, Unit, UnitVector3, Vector3};
+use nalgebra::{Isometry3, Point3, Unit, UnitVector3, Vector3};
 use rayon::prelude::*;
 
 /// What lies deeper than this in the other scan's material is taken for outside it, mm: half
@@ -193,14 +193,15 @@ impl Changes<'_> {
             .hypot(self.arrived.own_mm())
             .max(AGREES_MM);
         let is_unchanged = |v: usize| added[v].is_some_and(|m| m.mm.abs() <= agrees_mm);
+        let mut doubts: Vec<f64> = added.iter().flatten().map(|m| m.uncertainty_mm).collect();
         Left {
             unchanged_share: area(&is_unchanged) / area(&|_| true).max(f64::MIN_POSITIVE),
-            uncertainty_mm: super::median_of(added.iter().flatten().map(|m| m.uncertainty_mm)),
+            uncertainty_mm: median(&mut doubts).unwrap_or(f64::NAN),
         }
     }
 
     /// Places that changed by themselves, deepest first.
-    pub(super) fn damage(&self, scan_from_local: &ScanFromLocal) -> Vec<Damage> {
+    pub(super) fn damage(&self, scan_from_local: &Isometry3<f64>) -> Vec<Damage> {
         let now = |p: &Point3<f64>| scan_from_local * self.pose.out_of_tray(p);
         let missing = damaged(&self.sent, &self.missing(), -1.0, now);
         let added = damaged(&self.arrived, &self.added(), 1.0, |p| scan_from_local * p);

@@ -16,12 +16,11 @@ use crate::measurement::{Measurement, Scanned};
 use crate::tray::limb_bends;
 use crate::words::Zone;
 use geometry::Laying;
-use geometry::order::median;
 use geometry::registration::Target;
 use geometry::sampling::{SurfacePoint, spread_over};
 use local::{Changes, Seen};
 use mesh::Mesh;
-use nalgebra::{Isometry3, Point3, Unit, Vector3};
+use nalgebra::{Point3, Unit, Vector3};
 
 /// Points of the tissue surface that are laid on the scan as sent.
 const POINTS: usize = 12_000;
@@ -158,11 +157,3 @@ fn nearest_zone(local: &Mesh, now: &Measurement, place: &Point3<f64>) -> Zone {
         .min_by(|a, b| (a.0 - place).norm().total_cmp(&(b.0 - place).norm()))
         .map_or(Zone::ResidualRidge, |(_, at)| at.zone)
 }
-
-/// Median of values that are known.
-fn median_of(values: impl Iterator<Item = f64>) -> f64 {
-    median(&mut values.collect::<Vec<_>>()).unwrap_or(f64::NAN)
-}
-
-/// From local coordinates to those of the scan.
-type ScanFromLocal = Isometry3<f64>;
