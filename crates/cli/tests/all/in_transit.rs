@@ -99,7 +99,7 @@ fn a_dent_on_the_way_is_found_where_it_is_and_nothing_else_is() {
     let summary = check(folder.path(), &["--out", "results"]).out;
     assert!(summary.contains("since it was sent:"), "{summary}");
     let page = fs::read_to_string(folder.path().join("results/report.html")).unwrap();
-    assert!(page.contains("As it left, as it arrived"));
+    assert!(page.contains("Change since the impression was sent"));
 }
 
 #[test]

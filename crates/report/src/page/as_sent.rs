@@ -1,6 +1,6 @@
 //! The impression as it was sent beside it as it arrived.
 
-use super::figure::{area, limit, none, quantity, share};
+use super::figure::{limit, none, quantity, share};
 use super::material::Material;
 use super::table::{place, table, words};
 use crate::result::{ChangeInTransit, ImpressionResult};
@@ -18,13 +18,13 @@ pub fn part(
         None => none("the protocol holds no such limit"),
     };
     Some(html! {
-        h3 { "As it left, as it arrived" }
+        h3 { "Change since the impression was sent" }
         @if let Some(why) = &sent.unused { p { "The scan as sent was not compared: " (why) "." } }
         @if let Some(change) = &sent.change {
-            (table("Change of the arch as a whole since the impression was sent", &["Figure", "Measured (k = 2)", "Limit"], &arch(change, &limit_of("most_arch_change_mm"))))
+            (table("Change of the arch as a whole", &["Figure", "Measured (k = 2)", "Limit"], &arch(change, &limit_of("most_arch_change_mm"))))
             p {
                 "Addition silicone shrinks by 0.3 % in a day or a week, which is 0.13 mm over 42 mm; the standard allows "
-                "1.5 %. Bend and size taken off, " (share(change.unchanged_share)) " of the tissue surface lies on the scan as sent."
+                "1.5 %. After allowing for bend and size, " (share(change.unchanged_share)) " of the tissue surface lies on the scan as sent."
             }
             @if change.damage.is_empty() {
                 p { "No place changed by itself by more than its uncertainty (" (limit(change.uncertainty_mm, "mm")) " on half of the surface)." }
@@ -70,7 +70,7 @@ fn arch(change: &ChangeInTransit, limit: &Markup) -> Vec<Vec<Markup>> {
             Some(change.larger_uncertainty_percent),
             "%",
         ),
-        none("judged by the heels"),
+        words("judged by the heels"),
     ];
     let apart = of(
         "heels farther apart, in all".to_owned(),
@@ -87,7 +87,7 @@ fn damage(change: &ChangeInTransit, limit: &Markup) -> Vec<Vec<Markup>> {
             words(damage.kind.in_words()),
             place(Some(&damage.zone), damage.side),
             quantity(damage.depth_mm, Some(damage.depth_uncertainty_mm), "mm"),
-            area(damage.area_mm2),
+            quantity(damage.area_mm2, None, "mm2"),
             limit.clone(),
         ]
     };
