@@ -107,3 +107,30 @@ pub fn quantile(weighted: &mut [(f64, f64)], part: f64) -> Option<f64> {
         (passed >= part * total).then_some(value)
     })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use nalgebra::Point3;
+
+    #[test]
+    fn a_single_vertex_that_stands_out_is_gone_and_a_step_stays() {
+        let at = |i: u32, j: u32| Point3::new(f64::from(i), f64::from(j), 0.0);
+        let vertices = (0..9).flat_map(|i| (0..9).map(move |j| at(i, j)));
+        let squares = (0..8).flat_map(|i| (0..8).map(move |j| 9 * i + j));
+        let triangles = squares.flat_map(|a: u32| [[a, a + 9, a + 10], [a, a + 10, a + 1]]);
+        let sheet = Mesh::new(vertices.collect(), triangles.collect(), None).unwrap();
+        let step: Vec<Option<f64>> = (0..81).map(|v| Some(f64::from(v / 9 / 5))).collect();
+        let mut spiked = step.clone();
+        spiked[20] = Some(7.0);
+        spiked[80] = None;
+        let even = neighbour_medians(&sheet, &spiked);
+        assert_eq!(even[20], Some(0.0));
+        assert_eq!(even[80], None);
+        // At its edge the sheet is seen from one side alone.
+        let inside = (0..81).filter(|v| (1..8).contains(&(v % 9)) && (1..8).contains(&(v / 9)));
+        for v in inside {
+            assert_eq!(even[v], step[v], "{v}");
+        }
+    }
+}
