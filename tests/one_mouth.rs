@@ -26,6 +26,10 @@ mod cover {
     promises::ask!(OneMouth, bent_tray: cover_is_that_of_the_tray_as_it_lay);
     promises::ask!(OneMouth, on_tray: places_of_relief_are_found_on_the_tray);
     promises::ask!(OneMouth, relief: relief_is_measured_on_the_tray);
+    promises::ask!(OneMouth, transit:
+        damage_in_transit_is_found_and_told_from_a_change_of_the_arch,
+        a_scan_of_another_impression_is_refused,
+    );
     promises::ask!(OneMouth, part_of_a_tray: no_cover_where_no_tray_was_scanned);
     promises::ask!(OneMouth, parts: an_impression_in_parts_measures_as_the_whole);
     promises::ask!(parts: parts_that_do_not_belong_together_are_refused);

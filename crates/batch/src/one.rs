@@ -86,6 +86,11 @@ fn role(case: &Case, path: &Path) -> String {
         if input.scan_files().any(|file| file == path) {
             return format!("{arch} {stage} scan").trim_start().to_owned();
         }
+        if input.as_sent.as_deref() == Some(path) {
+            return format!("{arch} {stage} scan as sent")
+                .trim_start()
+                .to_owned();
+        }
         if input.tray_relieved.as_deref() == Some(path) {
             return format!("{arch} relieved tray scan").trim_start().to_owned();
         }

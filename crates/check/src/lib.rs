@@ -41,6 +41,7 @@ pub use load::{LoadedScan, load, load_all};
 pub use parts::CheckedParts;
 pub use pieces::CheckedPieces;
 pub use road::{
-    CheckOptions, CheckedCase, CheckedImpression, CheckedPair, Step, check_case, judged,
+    CheckOptions, CheckedAsSent, CheckedCase, CheckedImpression, CheckedPair, Step, check_case,
+    judged,
 };
 pub use trays::CheckedRelief;

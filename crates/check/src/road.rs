@@ -11,7 +11,7 @@ use judge::{
     Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, Scanner, Stage, judge_case,
 };
 use measure::landmarks::LandmarkMark;
-use measure::pair::{NoPair, Wash, compare};
+use measure::pair::{NoPair, NoTransit, Transit, Wash, changed_in_transit, compare};
 use measure::record::{self, Jaw, JawRelation, NoRelation};
 use measure::{
     Arch, JoinedParts, MeasureSettings, Measured, Measurement, PassPair, PreparedTray, Scanned,
@@ -64,10 +64,23 @@ pub struct CheckedImpression {
     pub tray: Option<Arc<LoadedScan>>,
     /// The scans of its tray's pieces, where it came in pieces.
     pub pieces: Option<CheckedPieces>,
+    /// The same impression as it was sent, where a scan of that was given.
+    pub as_sent: Option<CheckedAsSent>,
     /// The tray after relief, of an impression before the wash.
     pub relief: Option<CheckedRelief>,
     /// What measuring gave.
     pub scanned: Scanned,
+}
+
+/// An impression as it was sent, beside it as it arrived.
+#[derive(Debug, Clone)]
+pub struct CheckedAsSent {
+    /// The scan.
+    pub scan: Arc<LoadedScan>,
+    /// What measuring it gave.
+    pub scanned: Scanned,
+    /// What changed on the way.
+    pub transit: Result<Transit, NoTransit>,
 }
 
 /// A wash compared with its first pass.
@@ -242,7 +255,37 @@ struct Given<'a> {
 }
 
 impl Given<'_> {
+    /// An impression as it arrived, and as it was sent where a scan of that was given.
     fn measured(
+        &self,
+        input: &ImpressionInput,
+        stage_begins: &(dyn Fn(measure::Stage) + Sync),
+    ) -> CheckedImpression {
+        let (arrived, sent) = rayon::join(
+            || self.measured_alone(input, stage_begins),
+            || {
+                let sent = input.as_it_was_sent()?;
+                Some(self.measured_alone(&sent, &|_| {}))
+            },
+        );
+        CheckedImpression {
+            as_sent: sent.map(|sent| CheckedAsSent {
+                transit: if sent.scan.sha256 == arrived.scan.sha256 {
+                    Err(NoTransit::SameFile)
+                } else {
+                    changed_in_transit(
+                        (&sent.scan.mesh, &sent.scanned),
+                        (&arrived.scan.mesh, &arrived.scanned),
+                    )
+                },
+                scan: sent.scan,
+                scanned: sent.scanned,
+            }),
+            ..arrived
+        }
+    }
+
+    fn measured_alone(
         &self,
         input: &ImpressionInput,
         stage_begins: &(dyn Fn(measure::Stage) + Sync),
@@ -288,6 +331,7 @@ impl Given<'_> {
         let relief = relief.filter(|_| input.stage == Stage::FirstPass);
         CheckedImpression {
             relief: relief.and_then(|relief| relief.under(&scanned)),
+            as_sent: None,
             scan,
             parts,
             pieces,
@@ -384,6 +428,7 @@ pub fn judged(
             scan: facts(&impression.scan),
             tray: impression.tray.as_deref().map(facts),
             relief: impression.relief.as_ref().map(|relief| &relief.places),
+            transit: (impression.as_sent.as_ref()).map(|sent| &sent.transit),
             joints: (impression.pieces.as_ref()).map_or(&[], CheckedPieces::joints),
         })
         .collect();

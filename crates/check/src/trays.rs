@@ -30,7 +30,8 @@ pub(crate) fn shared_trays<'a>(
         if let Some(tray) = input.tray_then().filter(|_| input.other_pieces.is_empty()) {
             // The parts of an impression are laid on their tray before it is measured in it.
             let parts = input.other_parts.len();
-            *used.entry(tray).or_default() += 1 + parts;
+            let as_sent = usize::from(input.as_sent.is_some());
+            *used.entry(tray).or_default() += 1 + parts + as_sent;
         }
         // A relieved tray and its first scan are laid on one another.
         if input.tray_relieved.is_some() {

@@ -1,6 +1,7 @@
 //! Values at the vertices of a mesh: what area each stands for, how they are
 //! smoothed, and their quantiles by area.
 
+use crate::order::median;
 use mesh::Mesh;
 use nalgebra::Vector3;
 
@@ -45,6 +46,26 @@ pub fn smoothed(mesh: &Mesh, values: &[Option<f64>], rounds: usize) -> Vec<Optio
     values
 }
 
+/// The median of each vertex's value and its neighbours': a single vertex that stands out is
+/// gone, a step stays. Vertices without a value neither give nor get one.
+#[must_use]
+pub fn neighbour_medians(mesh: &Mesh, values: &[Option<f64>]) -> Vec<Option<f64>> {
+    // Each edge inside a surface is met from one side by each of its two vertices.
+    let mut around: Vec<Vec<f64>> = values
+        .iter()
+        .map(|own| own.iter().copied().collect())
+        .collect();
+    for corners in mesh.triangles() {
+        for k in 0..3 {
+            let [own, next] = [corners[k], corners[(k + 1) % 3]].map(|v| v as usize);
+            if values[own].is_some() {
+                around[own].extend(values[next]);
+            }
+        }
+    }
+    around.iter_mut().map(|values| median(values)).collect()
+}
+
 /// How many times values at vertices are averaged with their neighbours' to
 /// smooth over about half a millimetre.
 #[must_use]
@@ -85,4 +106,31 @@ pub fn quantile(weighted: &mut [(f64, f64)], part: f64) -> Option<f64> {
         passed += weight;
         (passed >= part * total).then_some(value)
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use nalgebra::Point3;
+
+    #[test]
+    fn a_single_vertex_that_stands_out_is_gone_and_a_step_stays() {
+        let at = |i: u32, j: u32| Point3::new(f64::from(i), f64::from(j), 0.0);
+        let vertices = (0..9).flat_map(|i| (0..9).map(move |j| at(i, j)));
+        let squares = (0..8).flat_map(|i| (0..8).map(move |j| 9 * i + j));
+        let triangles = squares.flat_map(|a: u32| [[a, a + 9, a + 10], [a, a + 10, a + 1]]);
+        let sheet = Mesh::new(vertices.collect(), triangles.collect(), None).unwrap();
+        let step: Vec<Option<f64>> = (0..81).map(|v| Some(f64::from(v / 9 / 5))).collect();
+        let mut spiked = step.clone();
+        spiked[20] = Some(7.0);
+        spiked[80] = None;
+        let even = neighbour_medians(&sheet, &spiked);
+        assert_eq!(even[20], Some(0.0));
+        assert_eq!(even[80], None);
+        // At its edge the sheet is seen from one side alone.
+        let inside = (0..81).filter(|v| (1..8).contains(&(v % 9)) && (1..8).contains(&(v / 9)));
+        for v in inside {
+            assert_eq!(even[v], step[v], "{v}");
+        }
+    }
 }

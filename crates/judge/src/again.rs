@@ -97,6 +97,7 @@ pub fn limits_of(check: Check) -> &'static [LimitKey] {
         Check::TraySeating => &[K::TrayShift, K::TrayTilt],
         Check::TrayBent => &[K::TrayBend],
         Check::TrayJoint => &[K::TrayJoint],
+        Check::ChangedInTransit => &[K::ArchChange, K::LocalChange],
         Check::TraySize => &[K::TrayWidth],
         Check::WashThickness => &[K::WashMost],
         Check::WashUneven => &[K::WashSpread],

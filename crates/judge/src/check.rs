@@ -83,6 +83,8 @@ checks! {
     TrayBent = "tray-bent", Retake;
     /// The pieces of the tray were not fully joined.
     TrayJoint = "tray-joint", Retake;
+    /// The impression changed between the scan in which it was sent and the one in which it arrived.
+    ChangedInTransit = "changed-in-transit", LookAgain;
     /// The tray is too small or too large for the mouth.
     TraySize = "tray-size", Retake;
     /// Tray shows at the border itself.

@@ -7,7 +7,7 @@ use crate::finding::Finding;
 use crate::protocol::{Limit, LimitKey, Protocol};
 use crate::scale::UnitReading;
 use crate::severity::Severity;
-use measure::pair::NoPair;
+use measure::pair::{NoPair, NoTransit, Transit};
 use measure::record::{JawRelation, NoRelation};
 use measure::{
     Arch, Measured, Measurement, NotAnImpression, NotRelieved, PassPair, PlaceRelieved, Scanned,
@@ -39,6 +39,8 @@ pub struct Evidence<'a> {
     /// What was taken off the tray at each of its spots before the wash, where the relieved
     /// tray was scanned.
     pub relief: Option<&'a Result<Vec<Option<PlaceRelieved>>, NotRelieved>>,
+    /// How it changed since it was sent, where a scan of it as sent was given.
+    pub transit: Option<&'a Result<Transit, NoTransit>>,
     /// Where the pieces of its tray meet; none of a tray in one piece.
     pub joints: &'a [TrayJoint],
 }
@@ -106,6 +108,11 @@ impl<'a> Subject<'a> {
     /// Where the pieces of the tray meet.
     pub(crate) fn joints(&self) -> &'a [TrayJoint] {
         self.scan.evidence.joints
+    }
+
+    /// How it changed since it was sent, where a scan of it as sent was given.
+    pub(crate) fn transit(&self) -> Option<&'a Result<Transit, NoTransit>> {
+        self.scan.evidence.transit
     }
 
     /// What was taken off the tray at each of its spots, where the relieved tray was scanned.

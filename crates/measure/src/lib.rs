@@ -27,6 +27,7 @@
 mod amount;
 mod anatomy;
 mod arch;
+mod bend;
 pub mod border;
 pub mod cover;
 mod cut;

@@ -37,7 +37,7 @@ fn deflection(part: f64) -> f64 {
 }
 
 /// How the limbs were bent in the impression, by a formula of its own.
-struct Bent<'a> {
+pub(crate) struct Bent<'a> {
     truth: &'a Truth,
     /// Of the right and the left limb at the end of the crest line, toward the
     /// tissue and outward, mm.
@@ -48,7 +48,7 @@ struct Bent<'a> {
 }
 
 impl<'a> Bent<'a> {
-    fn new(truth: &'a Truth, by_mm: [[f64; 2]; 2]) -> Self {
+    pub(crate) fn new(truth: &'a Truth, by_mm: [[f64; 2]; 2]) -> Self {
         let crest = &truth.crest_line;
         let centre = crest.iter().map(|p| p.coords).sum::<Vector3<f64>>() / crest.len() as f64;
         let along = crest
@@ -66,7 +66,7 @@ impl<'a> Bent<'a> {
     /// What a place of the right (or the left) limb was moved by toward the tissue
     /// and outward, mm. The limbs are held until the crest line has gone back by
     /// three tenths of its length.
-    fn of_limb(&self, is_left: bool, place: &Point3<f64>) -> [f64; 2] {
+    pub(crate) fn of_limb(&self, is_left: bool, place: &Point3<f64>) -> [f64; 2] {
         const HELD: f64 = 0.3;
         let along = self.truth.axes.anterior.dot(&(place.coords - self.centre));
         let part = (self.front_mm - along) / (self.front_mm - self.back_mm);
@@ -74,22 +74,26 @@ impl<'a> Bent<'a> {
         self.by_mm[usize::from(is_left)].map(|mm| mm * reach)
     }
 
+    /// What a place of the impression was moved by, mm.
+    pub(crate) fn moved(&self, p: &Point3<f64>) -> Vector3<f64> {
+        let axes = self.truth.axes;
+        let right = axes.right.dot(&(p.coords - self.centre));
+        let right_part = 0.5 + 0.5 * (right / 6.0).tanh();
+        [(false, right_part, 1.0), (true, 1.0 - right_part, -1.0)]
+            .into_iter()
+            .map(|(is_left, part, outward)| {
+                let [up, out] = self.of_limb(is_left, p);
+                (axes.seating * up + axes.right * (outward * out)) * part
+            })
+            .sum()
+    }
+
     /// The tray's scan if the tray was straight then.
     fn scanned_straight(&self, tray: &Mesh) -> Mesh {
-        let axes = self.truth.axes;
         let to_impression = self.truth.impression_from_tray;
         tray.mapped(|in_tray| {
             let p = to_impression * in_tray;
-            let right = axes.right.dot(&(p.coords - self.centre));
-            let right_part = 0.5 + 0.5 * (right / 6.0).tanh();
-            let moved = [(false, right_part, 1.0), (true, 1.0 - right_part, -1.0)]
-                .into_iter()
-                .map(|(is_left, part, outward)| {
-                    let [up, out] = self.of_limb(is_left, &p);
-                    (axes.seating * up + axes.right * (outward * out)) * part
-                })
-                .sum::<Vector3<f64>>();
-            to_impression.inverse() * (p - moved)
+            to_impression.inverse() * (p - self.moved(&p))
         })
     }
 }

@@ -44,6 +44,7 @@ pub mod rows;
 pub mod scanner_error;
 pub mod spots;
 pub mod tissue;
+pub mod transit;
 pub mod tray;
 pub mod wash;
 mod wash_pair;

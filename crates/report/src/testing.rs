@@ -137,6 +137,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
     let of = |name, measurement, tray: bool| CheckedImpression {
         scan: Arc::new(loaded(name)),
         tray: tray.then(|| Arc::new(loaded("tray.stl"))),
+        as_sent: None,
         relief: None,
         parts: None,
         pieces: None,
@@ -243,6 +244,7 @@ fn checked(measurement: Measurement, tray: Option<LoadedScan>) -> CheckedCase {
     let impression = CheckedImpression {
         scan: Arc::new(loaded("first.ply")),
         tray: tray.map(Arc::new),
+        as_sent: None,
         relief: None,
         parts: None,
         pieces: None,

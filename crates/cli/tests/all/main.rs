@@ -9,6 +9,7 @@ mod browser;
 mod common;
 mod drift;
 mod gauge;
+mod in_transit;
 mod installed;
 mod intake;
 mod interrupted;

@@ -8,10 +8,12 @@
 
 mod cases;
 mod impressions;
+mod in_transit;
 
 use cases::{cases, questions};
 use fixtures::impression::{evidence, one, scanned};
 use impressions::spoiled;
+use in_transit::in_transit;
 use judge::{Case, Check, Finding, LimitKey, Protocol, Stage, judge_case};
 use measure::{Arch, Scanned};
 use std::collections::BTreeMap;
@@ -42,7 +44,12 @@ fn main() {
                 }
             }
         }
-        for findings in questions(&protocol).into_iter().chain(cases(&protocol)) {
+        let all = [
+            questions(&protocol),
+            cases(&protocol),
+            in_transit(&protocol),
+        ];
+        for findings in all.concat() {
             add(&mut table, &findings, ("any", "any"));
         }
     }

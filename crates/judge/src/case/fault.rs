@@ -50,6 +50,10 @@ pub enum CaseFault {
     )]
     RelievedAlone,
     #[error(
+        "a scan of the impression as it was sent is given, but none of it as it arrived; name that by the same key without _as_sent"
+    )]
+    SentAlone,
+    #[error(
         "the list of the impression's parts is empty; name each part's scan, or one scan of the whole"
     )]
     NoParts,

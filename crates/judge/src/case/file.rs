@@ -55,6 +55,10 @@ struct ArchEntry {
     first_pass: Option<Spanned<ScanEntry>>,
     wash: Option<Spanned<ScanEntry>>,
     one_step: Option<Spanned<ScanEntry>>,
+    #[serde(alias = "before_wash_as_sent")]
+    first_pass_as_sent: Option<Spanned<PathBuf>>,
+    wash_as_sent: Option<Spanned<PathBuf>>,
+    one_step_as_sent: Option<Spanned<PathBuf>>,
     #[serde(alias = "before_wash_landmarks")]
     first_pass_landmarks: Option<PathBuf>,
     wash_landmarks: Option<PathBuf>,
@@ -231,6 +235,16 @@ impl ArchEntry {
             let fault = CaseFault::RelievedAlone;
             return Err(located::at(text, relieved.span().start, fault));
         }
+        for (sent, arrived) in [
+            (&self.first_pass_as_sent, &self.first_pass),
+            (&self.wash_as_sent, &self.wash),
+            (&self.one_step_as_sent, &self.one_step),
+        ] {
+            if let (Some(sent), None) = (sent, arrived) {
+                let fault = CaseFault::SentAlone;
+                return Err(located::at(text, sent.span().start, fault));
+            }
+        }
         if let Some(hours) = &self.hours_since_taken
             && !(hours.get_ref().is_finite() && *hours.get_ref() >= 0.0)
         {
@@ -285,18 +299,19 @@ impl ArchEntry {
         });
         let tray_colour = colour.transpose()?;
         Ok([
-            (Stage::FirstPass, &self.first_pass),
-            (Stage::Wash, &self.wash),
-            (Stage::Single, &self.one_step),
+            (Stage::FirstPass, &self.first_pass, &self.first_pass_as_sent),
+            (Stage::Wash, &self.wash, &self.wash_as_sent),
+            (Stage::Single, &self.one_step, &self.one_step_as_sent),
         ]
         .into_iter()
-        .filter_map(|(stage, scan)| {
+        .filter_map(|(stage, scan, sent)| {
             let (scan, others) = scan.as_ref()?.get_ref().files()?;
             Some(ImpressionInput {
                 declared: Some(arch),
                 stage,
                 scan: folder.join(scan),
                 other_parts: others.iter().map(|part| folder.join(part)).collect(),
+                as_sent: (sent.as_ref()).map(|sent| folder.join(sent.get_ref())),
                 tray: trays.map(|(tray, _)| folder.join(tray)),
                 other_pieces: trays.map_or_else(Vec::new, |(_, pieces)| {
                     pieces.iter().map(|piece| folder.join(piece)).collect()
@@ -377,6 +392,20 @@ packed = ["upper impression", "lower impression"]
         let (case, marked) = parse(text, Path::new("")).unwrap();
         assert_eq!(case.impressions[0].stage, Stage::Single);
         assert_eq!(marked, [Some("m".into())]);
+    }
+
+    #[test]
+    fn an_impression_is_named_as_it_was_sent_and_as_it_arrived() {
+        let text =
+            "case = \"a\"\n[mandibular]\nbefore_wash = \"f\"\nwash = \"w\"\nwash_as_sent = \"s\"";
+        let (case, _) = parse(text, Path::new("folder")).unwrap();
+        let sent: Vec<_> = case
+            .impressions
+            .iter()
+            .map(|i| i.as_sent.as_deref())
+            .collect();
+        assert_eq!(sent, [None, Some(Path::new("folder/s"))]);
+        assert_eq!(case.scans().len(), 3);
     }
 
     #[test]
@@ -505,6 +534,11 @@ packed = ["upper impression", "lower impression"]
         "case = \"a\"\n[maxillary]\nwash = \"w\"\nmaterial = \"clay\"",
         Some(4),
         "addition-silicone"
+    )]
+    #[case::sent_and_never_arrived(
+        "case = \"a\"\n[maxillary]\nbefore_wash = \"f\"\nwash_as_sent = \"w\"",
+        Some(4),
+        "as it arrived"
     )]
     #[case::no_parts(
         "case = \"a\"\n[maxillary]\ntray = \"t\"\nwash = []",

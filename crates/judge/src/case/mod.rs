@@ -53,6 +53,8 @@ pub struct ImpressionInput {
     pub scan: PathBuf,
     /// Files of its other parts.
     pub other_parts: Vec<PathBuf>,
+    /// File of the scan of the same impression as it was sent, where this is as it arrived.
+    pub as_sent: Option<PathBuf>,
     /// File of the scan of the empty tray; of a tray in pieces, of its first piece.
     pub tray: Option<PathBuf>,
     /// Files of its other pieces.
@@ -146,6 +148,7 @@ impl ImpressionInput {
             stage,
             scan,
             other_parts: Vec::new(),
+            as_sent: None,
             tray: None,
             other_pieces: Vec::new(),
             tray_relieved: None,
@@ -166,6 +169,21 @@ impl ImpressionInput {
     /// Files of the impression's scan: one, or one for each part.
     pub fn scan_files(&self) -> impl Iterator<Item = &PathBuf> {
         std::iter::once(&self.scan).chain(&self.other_parts)
+    }
+
+    /// The same impression as it was sent, as an input of its own; `None` where no scan of that
+    /// was given. Landmarks are marked on the scan as it arrived.
+    #[must_use]
+    pub fn as_it_was_sent(&self) -> Option<Self> {
+        Some(Self {
+            scan: self.as_sent.clone()?,
+            other_parts: Vec::new(),
+            as_sent: None,
+            marks: Vec::new(),
+            marks_sha256: None,
+            marks_file: None,
+            ..self.clone()
+        })
     }
 
     /// File of the scan of the tray as it was when this impression was taken.
@@ -203,7 +221,7 @@ impl Case {
         let of_impressions = (self.impressions.iter()).flat_map(|input| {
             let trays = [&input.tray, &input.tray_relieved];
             let of_trays = trays.into_iter().flatten().chain(&input.other_pieces);
-            input.scan_files().chain(of_trays)
+            (input.scan_files()).chain(&input.as_sent).chain(of_trays)
         });
         of_impressions
             .chain(record.and_then(|record| record.scan.as_ref()))

@@ -10,6 +10,7 @@ mod border_change;
 mod border_not_judged;
 mod border_overlap;
 mod border_radius;
+mod changed_in_transit;
 mod cover_not_judged;
 mod cover_uncertainty;
 mod disinfection_not_stated;
@@ -93,6 +94,7 @@ const TABLE: [(Check, Needs); Check::ALL.len()] = {
         (TraySeating, Needs::Seating(tray_seating::judge)),
         (TrayBent, Needs::PlacedTray(tray_bent::judge)),
         (TrayJoint, Needs::Joints(tray_joint::judge)),
+        (ChangedInTransit, Needs::Transit(changed_in_transit::judge)),
         (TraySize, Needs::Seating(tray_size::judge)),
         (WashOpen, Needs::Wash(wash_open::judge)),
         (WashThickness, Needs::Wash(wash_thickness::judge)),

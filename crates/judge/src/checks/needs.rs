@@ -9,7 +9,7 @@ use crate::finding::Finding;
 use crate::not_judged::Part;
 use crate::protocol::LimitKey;
 use crate::subject::{CaseSubject, ScanSubject, Subject};
-use measure::pair::{NoBorderChange, Wash};
+use measure::pair::{NoBorderChange, NoTransit, Transit, Wash};
 use measure::record::JawRelation;
 use measure::tray_fit::Seating;
 use measure::{
@@ -43,6 +43,8 @@ pub(super) enum Needs {
     PlacedTray(Judge<TrayRegistration>),
     /// Where the pieces of the tray meet.
     Joints(fn(&Subject<'_>, &[TrayJoint]) -> Vec<Finding>),
+    /// The scan of the impression as it was sent, whether it could be compared or not.
+    Transit(Judge<Result<Transit, NoTransit>>),
     /// How the tray stood in the mouth.
     Seating(Judge<Seating>),
     /// What a wash added to its first pass.
@@ -136,6 +138,10 @@ impl Needs {
                 Some(Err(why)) => missing(why),
                 Some(Ok(_)) | None => Absent::NothingToJudge,
             },
+            Self::Transit(_) => match scan.evidence.transit {
+                Some(Err(why)) => missing(why),
+                Some(Ok(_)) | None => Absent::NothingToJudge,
+            },
             // The check `not-an-impression` says what the scan shows.
             Self::Joints(_)
             | Self::Impression(_)
@@ -169,6 +175,7 @@ impl Needs {
             Self::ScannedArea(judge) => where_met(subject, scanned_mm2(subject), judge),
             Self::PlacedTray(judge) => where_met(subject, placed_tray(subject), judge),
             Self::Joints(judge) => where_met(subject, joints(subject), judge),
+            Self::Transit(judge) => where_met(subject, transit(subject), judge),
             Self::Seating(judge) => where_met(subject, seating(subject), judge),
             Self::Wash(judge) => where_met(subject, wash(subject), judge),
             Self::BothBorders(judge) => where_met(subject, both_borders(subject), judge),
@@ -301,6 +308,17 @@ fn joints<'a>(subject: &Subject<'a>) -> Result<&'a [TrayJoint], Absent> {
     match subject.joints() {
         [] => Err(Absent::NothingToJudge),
         joints => Ok(joints),
+    }
+}
+
+/// A scan that is of something else is asked about by the check itself.
+fn transit<'a>(subject: &Subject<'a>) -> Result<&'a Result<Transit, NoTransit>, Absent> {
+    match subject.transit() {
+        None => Err(Absent::NothingToJudge),
+        Some(Err(why @ (NoTransit::ArrivedNotAnImpression(_) | NoTransit::NoCrestLine(_)))) => {
+            Err(missing(why))
+        }
+        Some(transit) => Ok(transit),
     }
 }
 

@@ -8,7 +8,7 @@ use crate::severity::Severity;
 use crate::subject::Subject;
 use crate::words;
 
-use measure::{Amount, LimbBend, TrayRegistration};
+use measure::{LimbBend, TrayRegistration};
 
 /// Bends that are clearly larger than this, mm, are worth a note: scans of one tray
 /// differ by less. Common practice, no source.
@@ -20,7 +20,7 @@ pub(super) fn judge(subject: &Subject<'_>, placed: &TrayRegistration) -> Vec<Fin
 }
 
 fn of_limb(subject: &Subject<'_>, limb: &LimbBend) -> Option<Finding> {
-    let moved = length(limb);
+    let moved = limb.end_moved();
     let limit = subject.limit(LimitKey::TrayBend);
     let conformity = decide(moved.value, moved.uncertainty, Bound::AtMost(limit.value));
     let is_noted = moved.value - moved.uncertainty > NOTED_MM;
@@ -43,7 +43,7 @@ fn of_limb(subject: &Subject<'_>, limb: &LimbBend) -> Option<Finding> {
         "The tray bent between its scan and the impression: at its {} end it lay {} than its scan \
          shows. {advice}",
         words::side(limb.side),
-        direction(limb),
+        words::moved(limb.end_toward_tissue_mm.value, limb.end_outward_mm.value),
     );
     Some(Finding {
         place: Some(Place {
@@ -61,43 +61,4 @@ fn of_limb(subject: &Subject<'_>, limb: &LimbBend) -> Option<Finding> {
             Some(moved.uncertainty),
         ))
     })
-}
-
-/// How far the end of a limb moved in all, by the law of propagation.
-fn length(limb: &LimbBend) -> Amount {
-    let (up, out) = (limb.end_toward_tissue_mm, limb.end_outward_mm);
-    let value = up.value.hypot(out.value);
-    let uncertainty = if value > 0.0 {
-        (up.value * up.uncertainty).hypot(out.value * out.uncertainty) / value
-    } else {
-        up.uncertainty.max(out.uncertainty)
-    };
-    Amount { value, uncertainty }
-}
-
-fn direction(limb: &LimbBend) -> String {
-    let (up, out) = (limb.end_toward_tissue_mm.value, limb.end_outward_mm.value);
-    let [mostly, partly] = {
-        let height = if up > 0.0 {
-            "nearer to the tissue"
-        } else {
-            "farther from the tissue"
-        };
-        let aside = if out > 0.0 {
-            "farther outward"
-        } else {
-            "farther inward"
-        };
-        if up.abs() >= out.abs() {
-            [height, aside]
-        } else {
-            [aside, height]
-        }
-    };
-    // The smaller part is said where it is half of the larger one at least.
-    if 2.0 * up.abs().min(out.abs()) >= up.abs().max(out.abs()) {
-        format!("{mostly} and {partly}")
-    } else {
-        mostly.to_owned()
-    }
 }

@@ -136,6 +136,10 @@ limit_keys! {
     TrayBend = "most_tray_bend_mm",
     /// Gap or step at the joint of a tray in pieces.
     TrayJoint = "most_tray_joint_mm",
+    /// How far a heel of the impression may have moved, or both apart, since it was sent.
+    ArchChange = "most_arch_change_mm",
+    /// How far a place of its surface may have moved by itself since it was sent.
+    LocalChange = "most_local_change_mm",
     /// How much wider or narrower it may be than suits, over the width of the arch.
     TrayWidth = "most_tray_width_mm",
     /// Width up to which a void is let pass outside critical zones.

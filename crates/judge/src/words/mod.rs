@@ -35,6 +35,32 @@ pub fn side(side: Side) -> &'static str {
     }
 }
 
+/// Which way the end of a limb moved, toward the tissue and outward, mm: the larger part
+/// first, the smaller one where it is half of that at least.
+pub(crate) fn moved(toward_tissue_mm: f64, outward_mm: f64) -> String {
+    let height = if toward_tissue_mm > 0.0 {
+        "nearer to the tissue"
+    } else {
+        "farther from the tissue"
+    };
+    let aside = if outward_mm > 0.0 {
+        "farther outward"
+    } else {
+        "farther inward"
+    };
+    let (up, out) = (toward_tissue_mm.abs(), outward_mm.abs());
+    let [mostly, partly] = if up >= out {
+        [height, aside]
+    } else {
+        [aside, height]
+    };
+    if 2.0 * up.min(out) >= up.max(out) {
+        format!("{mostly} and {partly}")
+    } else {
+        mostly.to_owned()
+    }
+}
+
 /// Every zone.
 pub const ZONES: [Zone; 14] = [
     Zone::LabialFlange,

@@ -2,13 +2,13 @@
 //! its reason, or there is nothing that it could judge.
 #![allow(clippy::unwrap_used)]
 
-use fixtures::impression::{colours, evidence, figures, input, pair, scanned, sound};
+use fixtures::impression::{colours, evidence, figures, input, pair, scanned, sound, unchanged};
 use judge::Check::*;
 use judge::{
     Case, Check, Consignment, Evidence, JawRelation, JudgedCase, NotJudged, Part, Protocol, Stage,
     Unjudged, judge_case,
 };
-use measure::pair::{NoBorderChange, NoPair, NoWash, PassPair};
+use measure::pair::{NoBorderChange, NoPair, NoTransit, NoWash, PassPair, Transit};
 use measure::record::{JawRelation as Related, NoRelation, Space};
 use measure::{
     Arch, CoverMethod, Measurement, Missing, NoBorder, NoColour, NoTissue, NotAnImpression as Else,
@@ -23,6 +23,7 @@ struct Given {
     first_pass: Scanned,
     wash: Scanned,
     pair: Option<Result<PassPair, NoPair>>,
+    transit: Option<Result<Transit, NoTransit>>,
     relation: Option<Result<Related, NoRelation>>,
 }
 
@@ -76,6 +77,7 @@ fn whole() -> Given {
         first_pass: scanned(&sound()),
         wash: scanned(&sound()),
         pair: Some(Ok(pair())),
+        transit: Some(Ok(unchanged())),
         relation: Some(Ok(relation())),
     }
 }
@@ -111,6 +113,7 @@ fn judged(given: &Given) -> JudgedCase {
             evidence(&given.first_pass, 0),
             Evidence {
                 pair: given.pair.as_ref(),
+                transit: given.transit.as_ref(),
                 joints: &JOINED,
                 ..evidence(&given.wash, 1)
             },
@@ -166,6 +169,20 @@ const NO_COVER: [Check; 9] = [
     TissueStop,
     TraySeating,
     TrayBent,
+    TraySize,
+];
+
+/// In the order in which they are judged.
+const NO_COVER_NOR_TRANSIT: [Check; 10] = [
+    ShowThrough,
+    ShowThroughExtent,
+    TissueArea,
+    ThinCover,
+    CoverUncertainty,
+    TissueStop,
+    TraySeating,
+    TrayBent,
+    ChangedInTransit,
     TraySize,
 ];
 
@@ -270,6 +287,12 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
     checks(&[BorderChange]),
     &[]
 )]
+#[case::no_scan_as_sent(|given: &mut Given| given.transit = None, vec![], &[ChangedInTransit])]
+#[case::no_crest_line_to_bend(
+    |given: &mut Given| given.transit = Some(Err(NoTransit::NoCrestLine(NoBorder::NoLine))),
+    checks(&[ChangedInTransit]),
+    &[]
+)]
 #[case::no_relation(
     |given: &mut Given| given.relation = None,
     vec![Part::JawRelation.into()],
@@ -302,9 +325,10 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
     |given: &mut Given| {
         given.wash = Scanned::Else(Else::Positive, figures());
         given.pair = Some(Err(NoPair::NotAnImpression(Else::Positive)));
+        given.transit = Some(Err(NoTransit::ArrivedNotAnImpression(Else::Positive)));
     },
     [
-        checks(&NO_COVER),
+        checks(&NO_COVER_NOR_TRANSIT),
         checks(&[WashOpen, WashThickness, WashUneven, BorderChange]),
         checks(&[Void, Nodule, Fold, Hole, ScanQuality]),
         vec![Part::Border.into()],

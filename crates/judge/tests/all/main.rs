@@ -4,6 +4,7 @@ mod all_checks;
 mod border;
 mod defects;
 mod findings;
+mod in_transit;
 mod landmarks;
 mod mouth;
 mod one_scan;

@@ -1,13 +1,18 @@
-//! Two passes of one impression in the same tray: a first pass and its wash.
+//! Two scans of one impression in the same tray: a first pass and its wash, or the impression
+//! as it was sent and as it arrived.
 
 mod border_change;
 mod figures;
 mod laid;
+mod transit;
 mod wash;
 
 pub use border_change::changes;
 pub use figures::{NoBorderChange, NoPair, PassPair};
 pub use laid::{Pass, laid};
+pub use transit::{
+    Damage, DamageKind, NoTransit, PlaceKind, PlaceThen, Transit, changed_in_transit,
+};
 pub use wash::{NoWash, PlaceNow, Wash};
 
 use crate::measurement::{Measurement, Scanned};

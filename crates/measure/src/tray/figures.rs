@@ -89,8 +89,8 @@ pub struct TrayRegistration {
     pub limbs: [LimbBend; 2],
 }
 
-/// How far one limb of the tray moved beside its front, from where it was scanned
-/// to where it lay in the impression.
+/// How far one limb moved beside the front: of a tray, from where it was scanned to where it
+/// lay in the impression; of an impression, from where it was sent to where it arrived.
 #[derive(Debug, Clone, PartialEq)]
 pub struct LimbBend {
     /// The patient's side.
@@ -107,4 +107,19 @@ pub struct LimbBend {
     pub middle_toward_tissue_mm: Amount,
     /// Of its middle, away from the midline, mm.
     pub middle_outward_mm: Amount,
+}
+
+impl LimbBend {
+    /// How far its end moved in all, by the law of propagation.
+    #[must_use]
+    pub fn end_moved(&self) -> Amount {
+        let (up, out) = (self.end_toward_tissue_mm, self.end_outward_mm);
+        let value = up.value.hypot(out.value);
+        let uncertainty = if value > 0.0 {
+            (up.value * up.uncertainty).hypot(out.value * out.uncertainty) / value
+        } else {
+            up.uncertainty.max(out.uncertainty)
+        };
+        Amount { value, uncertainty }
+    }
 }

@@ -1,20 +1,23 @@
-//! What is said of the bend of a tray that was placed.
+//! What is said of a bend.
 
-use super::bend::{BentPose, Limb};
 use super::figures::LimbBend;
 use crate::amount::Amount;
-use crate::impression::Impression;
-use crate::words::{Arch, Side};
+use crate::bend::{BentPose, Limb};
+use crate::frame::Frame;
+use crate::words::{Arch, Side, Zone};
+use nalgebra::Point3;
 
 /// How far each limb bent: the patient's right, then the left. What the scanners of
-/// tray and impression add to a length is an expanded uncertainty (k = 2), mm.
-pub(super) fn limb_bends(
+/// both scans add to a length is an expanded uncertainty (k = 2), mm. Zones are those of
+/// places in local coordinates.
+pub(crate) fn limb_bends(
     pose: &BentPose,
-    impression: &Impression,
+    frame: &Frame,
+    zone: impl Fn(&Point3<f64>) -> Zone,
     of_scanners_mm: f64,
 ) -> [LimbBend; 2] {
-    let scan_from_local = impression.frame.local_from_scan().inverse();
-    let (right, left) = match impression.frame.arch {
+    let scan_from_local = frame.local_from_scan().inverse();
+    let (right, left) = match frame.arch {
         Arch::Maxillary => (Limb::PositiveX, Limb::NegativeX),
         Arch::Mandibular => (Limb::NegativeX, Limb::PositiveX),
     };
@@ -35,7 +38,7 @@ pub(super) fn limb_bends(
         LimbBend {
             side,
             end: scan_from_local * pose.on_limb(limb, 1.0),
-            zone: impression.zones.zone(&pose.on_limb(limb, 1.0)),
+            zone: zone(&pose.on_limb(limb, 1.0)),
             end_toward_tissue_mm: end_up,
             end_outward_mm: end_out,
             middle_toward_tissue_mm: middle_up,

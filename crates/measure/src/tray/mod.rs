@@ -1,6 +1,5 @@
 //! The tray: where it lies, and why its scan does not fit.
 
-mod bend;
 mod figures;
 mod limb_bends;
 mod mismatch;
@@ -12,6 +11,7 @@ mod relieved;
 pub use figures::{
     COARSEST_EDGE_FOR_COVER_MM, LimbBend, PiecesNotPlaced, TrayNotPlaced, TrayRegistration,
 };
+pub(crate) use limb_bends::limb_bends;
 pub use parts::{JoinedParts, LaidPart};
 pub use pieces::{AssembledTray, TrayJoint};
 pub use placing::PreparedTray;

@@ -1,11 +1,11 @@
 //! Where the tray of an impression lies: its scan registered on what of it shows
 //! on the impression's outer surface.
 
-use super::bend::{BentPose, FROM_FAR_MM, FROM_NEAR_MM, Limbs, fitted};
 use super::figures::{COARSEST_EDGE_FOR_COVER_MM, TrayNotPlaced, TrayRegistration};
 use super::limb_bends::limb_bends;
 use super::mismatch::{self, Mismatch};
 use crate::anatomy;
+use crate::bend::{BentPose, FROM_FAR_MM, FROM_NEAR_MM, Limbs, fitted};
 use crate::frame;
 use crate::impression::{Impression, Surface};
 use geometry::registration::{self, NotRegistered, Registered, Target};
@@ -234,7 +234,7 @@ pub(crate) fn place(
     let (found, pose) = lay_refined(&outer, &tray.target, &starts, |found| {
         let local_from_tray = found.target_from_source.inverse();
         let vertices = tray.surface.mesh.vertices().iter();
-        let limbs = Limbs::under(crest, vertices.map(|p| local_from_tray * p));
+        let limbs = Limbs::under(crest.points(), vertices.map(|p| local_from_tray * p));
         bent(&outer, tray, found, limbs)
     })
     .map_err(|why| why_unfit(&outer, tray, &starts, &why))
@@ -257,7 +257,12 @@ pub(crate) fn place(
         tray_seen_mm2: pose.fitting_share * regions.outer_mm2,
         fitting_share: pose.fitting_share,
         behind_share: pose.behind.len() as f64 / outer.len().max(1) as f64,
-        limbs: limb_bends(&pose, impression, SQRT_2 * scanner_uncertainty_mm),
+        limbs: limb_bends(
+            &pose,
+            &impression.frame,
+            |p| impression.zones.zone(p),
+            SQRT_2 * scanner_uncertainty_mm,
+        ),
     };
     let edge_mm = tray.surface.integrity.median_edge;
     Ok(PlacedTray {

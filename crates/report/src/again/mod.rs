@@ -269,6 +269,7 @@ impl Again<'_> {
             },
             tray: None,
             relief: None,
+            transit: None,
             joints: &[],
         };
         let by = |protocol| judge_figures(&self.case, number, &evidence, protocol);

@@ -3,7 +3,7 @@
 
 use super::chapter::{Chapter, folded};
 use super::material::Material;
-use super::{border, cover, defects, landmarks, relief, scan, tray_fit, views};
+use super::{as_sent, border, cover, defects, landmarks, relief, scan, tray_fit, views};
 use crate::result::ImpressionResult;
 use crate::text::format::capital;
 use crate::text::words::{impression_name, verdict_word};
@@ -12,11 +12,12 @@ use maud::{Markup, html};
 /// A part of an impression's account; `None` where there is nothing for it.
 type Part = fn(&Material<'_>, usize, &ImpressionResult) -> Option<Markup>;
 
-const FIRST: [Part; 6] = [
+const FIRST: [Part; 7] = [
     views::main,
     surface,
     cover::ground,
     relief::part,
+    as_sent::part,
     border::part,
     border::chart,
 ];

@@ -9,6 +9,7 @@
 //! prints it by [`figure`], so that none differs from `result.json`.
 
 mod appendix;
+mod as_sent;
 mod border;
 mod cautions;
 mod chapter;

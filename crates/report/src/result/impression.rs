@@ -1,5 +1,6 @@
 //! One impression of a result.
 
+use super::as_sent::AsSent;
 use super::border::Border;
 use super::colour::TrayColour;
 use super::common::{Arch, Point, Verdict};
@@ -54,6 +55,10 @@ pub struct ImpressionResult {
     pub tray_relieved: Option<TrayScan>,
     /// Why that scan tells nothing; `null` where it does, or there is none.
     pub tray_relieved_unused: Option<String>,
+    /// The scan of the same impression as it was sent, where this is as it arrived; `null` without
+    /// one.
+    #[serde(default)]
+    pub as_sent: Option<AsSent>,
     /// Impression frame, axes and origin in scan coordinates; `null` where none was found.
     pub frame: Option<Frame>,
     /// Cover over the tissue surface; `null` where it could not be measured.
@@ -174,6 +179,7 @@ impl ImpressionResult {
                 .map(|relief| TrayScan::of(&relief.scan, &names::tray_relieved(checked, number))),
             tray_relieved_unused: (one.relief.as_ref())
                 .and_then(|relief| Some(relief.places.as_ref().err()?.to_string())),
+            as_sent: AsSent::of(checked, number),
             frame: frame.map(|frame| Frame::of(frame, unit)),
             cover: Cover::of(checked, number, before.spots),
             tray_colour: measured.and_then(TrayColour::of),

@@ -5,6 +5,7 @@
 //! and `not_judged` says why. Points are in the coordinates and the unit of the
 //! scan file that they lie in.
 
+mod as_sent;
 mod border;
 mod case;
 mod colour;
@@ -26,6 +27,7 @@ mod tray_bend;
 mod tray_fit;
 mod wash;
 
+pub use as_sent::{AsSent, ChangeInTransit, Damage, DamageWord, PlaceThen};
 pub use border::{
     Border, BorderPart, Dip, DipKind, MissingFigures, MissingReason, Station, StationReading,
 };

@@ -55,6 +55,7 @@ fn frame(finding: &Finding, unit: &str) -> [&'static str; 2] {
         TraySeating => ["tray off by ", ""],
         TrayBent => ["tray bent by ", ""],
         TrayJoint => ["pieces apart by ", ""],
+        ChangedInTransit => ["moved by ", ""],
         TraySize => ["tray off by ", " in width"],
         WashThickness => ["wash ", " thick over a twentieth of the surface"],
         WashUneven => ["wash thickness varies by ", ""],

@@ -61,6 +61,11 @@ pub(crate) fn tray(checked: &CheckedCase, number: usize) -> String {
     format!("{}-tray", impression(checked, number))
 }
 
+/// What the scan of an impression as it was sent is called.
+pub(crate) fn as_sent(checked: &CheckedCase, number: usize) -> String {
+    format!("{}-as-sent", impression(checked, number))
+}
+
 /// What the scan of an impression's relieved tray is called.
 pub(crate) fn tray_relieved(checked: &CheckedCase, number: usize) -> String {
     format!("{}-tray-relieved", impression(checked, number))

@@ -4,8 +4,12 @@
 use super::format;
 use super::headline::what_to_do;
 use super::lists::{write_findings, write_not_judged};
-use super::words::{arch_word, impression_name, landmark_name, part_of_the_record, verdict_word};
-use crate::result::{CaseResult, Cause, ImpressionResult, LandmarkStatus, Stage, Verdict};
+use super::words::{
+    arch_word, impression_name, landmark_name, part_of_the_record, side_word, verdict_word,
+};
+use crate::result::{
+    CaseResult, Cause, ImpressionResult, LandmarkStatus, PlaceThen, Stage, Verdict,
+};
 use anstyle::{AnsiColor, Style};
 use std::fmt::{self, Write};
 
@@ -114,7 +118,69 @@ fn write_impression(
         return Ok(());
     }
     write_colour(out, impression)?;
-    write_landmarks(out, impression)
+    write_landmarks(out, impression)?;
+    write_change_in_transit(out, impression)
+}
+
+/// What changed since the impression was sent, and what became of the places seen then.
+fn write_change_in_transit(out: &mut String, impression: &ImpressionResult) -> fmt::Result {
+    let sent = impression.as_sent.as_ref();
+    let Some(change) = sent.and_then(|sent| sent.change.as_ref()) else {
+        return Ok(());
+    };
+    let within = |value: f64, doubt: f64| {
+        let [value, doubt] = format::parts(value, Some(doubt), 0);
+        format!("{value} ± {doubt}")
+    };
+    let (larger, apart) = (change.larger_percent, change.heels_apart_mm);
+    write!(
+        out,
+        "    since it was sent: {} % {}, heels {} mm {}",
+        within(larger.abs(), change.larger_uncertainty_percent),
+        if larger < 0.0 { "smaller" } else { "larger" },
+        within(apart.abs(), change.heels_apart_uncertainty_mm),
+        if apart < 0.0 {
+            "nearer together"
+        } else {
+            "farther apart"
+        },
+    )?;
+    match change.damage.len() {
+        0 => write!(out, "; no place changed by itself")?,
+        1 => write!(out, "; 1 place changed by itself")?,
+        places => write!(out, "; {places} places changed by themselves")?,
+    }
+    writeln!(out)?;
+    if change.places.is_empty() {
+        return Ok(());
+    }
+    let of = |state| {
+        change
+            .places
+            .iter()
+            .filter(move |then| then.found_again == state)
+    };
+    write!(
+        out,
+        "    of {} places on the scan as sent, {} found again",
+        change.places.len(),
+        of(Some(true)).count()
+    )?;
+    for (state, word) in [(Some(false), "gone"), (None, "not measured again")] {
+        let names: Vec<String> = of(state).map(place_then).collect();
+        if !names.is_empty() {
+            write!(out, "; {word}: {}", names.join(", "))?;
+        }
+    }
+    writeln!(out)
+}
+
+/// A place of the scan as sent, in words.
+fn place_then(then: &PlaceThen) -> String {
+    match then.side {
+        Some(side) => format!("{} ({}, {})", then.kind, then.zone, side_word(side)),
+        None => format!("{} ({})", then.kind, then.zone),
+    }
 }
 
 /// How much tray the colours show, and what they were taken for.

@@ -5,7 +5,7 @@
 //! to be small beforehand (Bayesian linear regression): where no tray shows, they
 //! stay near zero and their uncertainty is what was expected.
 
-use super::limbs::{Amounts, EXPECTED_MM, Limb, Limbs, MODES};
+use super::limbs::{Amounts, EXPECTED_MM, Limb, Limbs, MODES, SIZE};
 use geometry::order::robust_sd;
 use geometry::registration::{Match, Target};
 use geometry::sampling::SurfacePoint;
@@ -22,11 +22,11 @@ type Matrix = SMatrix<f64, ALL, ALL>;
 
 /// Widths of the kernel, mm: the first as wide as a limb may be off after a rigid
 /// fit, the last ones as narrow as the surfaces allow.
-pub(in crate::tray) const FROM_FAR_MM: [f64; 12] =
+pub(crate) const FROM_FAR_MM: [f64; 12] =
     [1.0, 1.0, 0.8, 0.8, 0.6, 0.5, 0.4, 0.3, 0.25, 0.2, 0.15, 0.1];
 /// Widths for a tray that bent little, mm: where much of it is lapped by material
 /// that a wider kernel would take for tray.
-pub(in crate::tray) const FROM_NEAR_MM: [f64; 5] = [0.2, 0.2, 0.15, 0.15, 0.1];
+pub(crate) const FROM_NEAR_MM: [f64; 5] = [0.2, 0.2, 0.15, 0.15, 0.1];
 /// Narrower kernels than this tell nothing apart, mm.
 const NARROWEST_MM: f64 = 0.03;
 /// Residuals nearer to each other than this, mm, are one observation: feathered
@@ -44,7 +44,7 @@ const PLAY_MM: f64 = 0.05;
 
 /// A tray where and as it lay.
 #[derive(Debug, Clone)]
-pub(in crate::tray) struct BentPose {
+pub(crate) struct BentPose {
     limbs: Limbs,
     /// Moves unbent local coordinates into those of the tray's scan.
     tray_from_unbent: Isometry3<f64>,
@@ -53,12 +53,12 @@ pub(in crate::tray) struct BentPose {
     /// What rotations of the covariance turn about, tray coordinates.
     centre: Point3<f64>,
     /// Root mean square distance of the points that fit, mm.
-    pub(in crate::tray) rms_mm: f64,
+    pub(crate) rms_mm: f64,
     /// Share of points that fit, 0 to 1.
-    pub(in crate::tray) fitting_share: f64,
+    pub(crate) fitting_share: f64,
     /// Places of the outer surface that lie behind the tray, local coordinates,
     /// mm: neither the tray nor material over it can be there.
-    pub(in crate::tray) behind: Vec<Point3<f64>>,
+    pub(crate) behind: Vec<Point3<f64>>,
 }
 
 /// One source point on the tray, at the present estimate.
@@ -72,7 +72,7 @@ struct Observation {
 /// The tray's pose and bend by evenly spread points of the outer surface (local
 /// coordinates), from a rigid pose that fits a part of them, under a kernel that
 /// narrows by `widths_mm`. `None` where too little fits.
-pub(in crate::tray) fn fitted(
+pub(crate) fn fitted(
     outer: &[SurfacePoint],
     target: &Target,
     rigid: &Isometry3<f64>,
@@ -252,36 +252,32 @@ fn row(
 
 impl BentPose {
     /// Where the tray ends at the back on one side of the midline, local y, mm.
-    pub(in crate::tray) fn back_y(&self, x: f64) -> f64 {
+    pub(crate) fn back_y(&self, x: f64) -> f64 {
         self.limbs.back_y(x)
     }
 
     /// A place on a limb, this part of the way from the front to where the tray
     /// ends at the back, local coordinates.
-    pub(in crate::tray) fn on_limb(&self, limb: Limb, part: f64) -> Point3<f64> {
+    pub(crate) fn on_limb(&self, limb: Limb, part: f64) -> Point3<f64> {
         self.limbs.on(limb, part)
     }
 
     /// A place, given in local coordinates, in those of the tray's scan: where
     /// it lay beside the tray before that bent.
-    pub(in crate::tray) fn in_tray_scan(&self, place: &Point3<f64>) -> Point3<f64> {
+    pub(crate) fn in_tray_scan(&self, place: &Point3<f64>) -> Point3<f64> {
         self.tray_from_unbent * self.limbs.unbent(place, &self.amounts)
     }
 
     /// A place of the tray's scan where it lay in the impression, local
     /// coordinates.
-    pub(in crate::tray) fn out_of_tray(&self, place: &Point3<f64>) -> Point3<f64> {
+    pub(crate) fn out_of_tray(&self, place: &Point3<f64>) -> Point3<f64> {
         let unbent = self.tray_from_unbent.inverse_transform_point(place);
         unbent + self.limbs.moved_by(&unbent, &self.amounts)
     }
 
     /// Standard deviation of the tray's place along a direction (tray
     /// coordinates), near a place (local coordinates), mm.
-    pub(in crate::tray) fn sd_along(
-        &self,
-        place: &Point3<f64>,
-        direction: &UnitVector3<f64>,
-    ) -> f64 {
+    pub(crate) fn sd_along(&self, place: &Point3<f64>, direction: &UnitVector3<f64>) -> f64 {
         let in_tray = self.in_tray_scan(place);
         let local = self.tray_from_unbent.rotation.inverse() * direction.into_inner();
         let row = row(
@@ -298,11 +294,41 @@ impl BentPose {
     }
 
     /// How far the bend moved a place of a limb (local coordinates), mm, with the
-    /// standard deviation of each coordinate.
-    pub(in crate::tray) fn movement(&self, place: &Point3<f64>) -> (Vector3<f64>, Vector3<f64>) {
-        let modes = self.limbs.modes(place);
+    /// standard deviation of each coordinate. An even change of size is no part of it.
+    pub(crate) fn movement(&self, place: &Point3<f64>) -> (Vector3<f64>, Vector3<f64>) {
+        let mut modes = self.limbs.modes(place);
+        modes[SIZE] = Vector3::zeros();
+        self.moved_by(&modes)
+    }
+
+    /// How far two places (local coordinates) moved apart along an axis, bend and size
+    /// together, mm, with its standard deviation.
+    pub(crate) fn moved_apart(
+        &self,
+        one: &Point3<f64>,
+        other: &Point3<f64>,
+        axis: &UnitVector3<f64>,
+    ) -> (f64, f64) {
+        let (of_one, of_other) = (self.limbs.modes(one), self.limbs.modes(other));
+        let apart =
+            std::array::from_fn(|k| axis.into_inner() * axis.dot(&(of_other[k] - of_one[k])));
+        let (moved, sd) = self.moved_by(&apart);
+        (axis.dot(&moved), sd.norm())
+    }
+
+    /// By what part all of it became larger, negative where smaller, with its standard
+    /// deviation.
+    pub(crate) fn grown(&self) -> (f64, f64) {
+        let length_mm = self.limbs.length_mm();
+        let variance = self.covariance[(POSE + SIZE, POSE + SIZE)].max(0.0);
+        (self.amounts[SIZE] / length_mm, variance.sqrt() / length_mm)
+    }
+
+    fn moved_by(&self, modes: &[Vector3<f64>; MODES]) -> (Vector3<f64>, Vector3<f64>) {
         let own = self.covariance.fixed_view::<MODES, MODES>(POSE, POSE);
-        let moved = self.limbs.moved_by(place, &self.amounts);
+        let moved: Vector3<f64> = (modes.iter().zip(self.amounts.iter()))
+            .map(|(mode, amount)| mode * *amount)
+            .sum();
         let sd = Vector3::from_fn(|axis, _| {
             let row = Amounts::from_fn(|k, _| modes[k][axis]);
             let by_fit = row.dot(&(own * row)).max(0.0).sqrt();

@@ -1,0 +1,158 @@
+//! `changed-in-transit`: the impression changed between the scan in which it was sent and the one
+//! in which it arrived.
+
+use crate::check::Check;
+use crate::decision::{Bound, Conformity, decide};
+use crate::finding::{Figure, Finding, Place};
+use crate::protocol::{Limit, LimitKey};
+use crate::severity::Severity;
+use crate::subject::Subject;
+use crate::words;
+use measure::pair::{Damage, DamageKind, NoTransit, Transit};
+use measure::{Amount, LimbBend, Zone};
+
+pub(super) fn judge(subject: &Subject<'_>, transit: &Result<Transit, NoTransit>) -> Vec<Finding> {
+    match transit {
+        Ok(transit) => {
+            let places = transit.damage.iter();
+            let places = places.filter_map(|damage| of_place(subject, damage));
+            of_arch(subject, transit).into_iter().chain(places).collect()
+        }
+        Err(NoTransit::SameFile) => vec![subject.finding(
+            Check::ChangedInTransit,
+            Severity::Borderline,
+            "The same file is given as the scan of the impression as sent and as it arrived. Give \
+             each its own scan.",
+        )],
+        Err(why) => vec![subject.finding(
+            Check::ChangedInTransit,
+            Severity::Borderline,
+            format!(
+                "The scan given as sent is not a scan of this impression: {why}. Give the scan that \
+                 was made of this impression before it was sent, or leave it out. If it is that \
+                 scan, the impression was distorted on its way: do not work from it."
+            ),
+        )],
+    }
+}
+
+/// One change of the arch as a whole.
+struct ArchChange<'a> {
+    moved: Amount,
+    what: String,
+    heel: Option<&'a LimbBend>,
+}
+
+/// The one change of the arch as a whole that is farthest beyond its limit.
+fn of_arch(subject: &Subject<'_>, transit: &Transit) -> Option<Finding> {
+    let limit = subject.limit(LimitKey::ArchChange);
+    let heels = transit.bends.iter().map(|limb| ArchChange {
+        moved: limb.end_moved(),
+        what: format!(
+            "its {} heel lies {} than when it was sent",
+            words::side(limb.side),
+            words::moved(limb.end_toward_tissue_mm.value, limb.end_outward_mm.value)
+        ),
+        heel: Some(limb),
+    });
+    let apart = transit.heels_apart_mm;
+    let apart = ArchChange {
+        what: format!(
+            "its heels lie {} than when it was sent",
+            if apart.value < 0.0 {
+                "nearer together"
+            } else {
+                "farther apart"
+            }
+        ),
+        moved: Amount {
+            value: apart.value.abs(),
+            ..apart
+        },
+        heel: None,
+    };
+    let surely = |change: &ArchChange<'_>| change.moved.value - change.moved.uncertainty;
+    let most = heels
+        .chain([apart])
+        .max_by(|a, b| surely(a).total_cmp(&surely(b)))?;
+    let severity = severity(most.moved, limit, false)?;
+    let percent = transit.larger_percent;
+    let instruction = format!(
+        "The impression changed as a whole on its way: {}. Beside that it is {:.2} % ± {:.2} % {}; \
+         addition silicone shrinks by 0.3 %, and the standard allows 1.5 %. Ask whether the tray was \
+         bent, squeezed in its parcel or laid down on its heels. If it stays so, do not work from it: \
+         a denture made from it will not seat.",
+        most.what,
+        percent.value.abs(),
+        percent.uncertainty,
+        if percent.value < 0.0 {
+            "smaller"
+        } else {
+            "larger"
+        },
+    );
+    Some(Finding {
+        place: most.heel.map(|limb| Place {
+            at: limb.end,
+            zone: limb.zone,
+            side: Some(limb.side),
+        }),
+        ..finding(subject, limit, severity, most.moved, instruction)
+    })
+}
+
+fn of_place(subject: &Subject<'_>, damage: &Damage) -> Option<Finding> {
+    let limit = subject.limit(LimitKey::LocalChange);
+    let moved = Amount {
+        value: damage.depth.mm.abs(),
+        uncertainty: damage.depth.uncertainty_mm,
+    };
+    let is_at_seal = damage.kind == DamageKind::Torn || damage.zone == Zone::PosteriorPalatalSeal;
+    let severity = severity(moved, limit, is_at_seal)?;
+    let what = match damage.kind {
+        DamageKind::Torn => {
+            "Material is missing at the border that was there when the impression was sent. Look \
+             whether it is torn, or was trimmed on purpose. If it is torn, add border material there \
+             or take the impression again."
+        }
+        DamageKind::PressedIn => {
+            "The surface lies deeper than when the impression was sent. Look whether it is pressed in, \
+             torn out or scraped. If it does not spring back, do not work from this place."
+        }
+        DamageKind::StuckOn => {
+            "Something lies on the surface that was not there when the impression was sent. Look for \
+             dirt, a splinter or residues of disinfectant, rinse it off and scan again."
+        }
+    };
+    let instruction = format!("{what} The place covers {:.0} mm².", damage.area_mm2);
+    Some(Finding {
+        place: Some(Place {
+            at: damage.at,
+            zone: damage.zone,
+            side: damage.side,
+        }),
+        ..finding(subject, limit, severity, moved, instruction)
+    })
+}
+
+/// Beyond the limit and its uncertainty it is as severe as the limit says; beyond the limit
+/// alone, a note, or where the seal hangs on it as severe.
+fn severity(moved: Amount, limit: &Limit, is_at_seal: bool) -> Option<Severity> {
+    match decide(moved.value, moved.uncertainty, Bound::AtMost(limit.value)) {
+        Conformity::Borderline if moved.value <= limit.value => None,
+        Conformity::Borderline if !is_at_seal => Some(Severity::Note),
+        conformity => Severity::of(conformity, limit.level),
+    }
+}
+
+fn finding(
+    subject: &Subject<'_>,
+    limit: &Limit,
+    severity: Severity,
+    moved: Amount,
+    instruction: String,
+) -> Finding {
+    let figure = Figure::beside(limit, Bound::AtMost, moved.value, Some(moved.uncertainty));
+    let finding = subject.finding(Check::ChangedInTransit, severity, instruction);
+    finding.with(figure)
+}
