@@ -13,6 +13,10 @@ mod registration {
     );
 }
 
+mod shelf {
+    promises::ask!(OneMouth, shelf: the_tray_is_found_on_the_shelf);
+}
+
 mod real_surfaces {
     promises::ask!(OneMouth, real_surfaces: a_part_in_any_pose_is_laid_back_on_the_whole);
     promises::ask!(real_surfaces:

@@ -33,6 +33,7 @@ mod pieces;
 pub mod proposal;
 mod road;
 mod several;
+mod shelf;
 mod trays;
 
 pub use case_source::{CaseSource, CheckError, NameOf, Statement};
@@ -41,6 +42,8 @@ pub use load::{LoadedScan, load, load_all};
 pub use parts::CheckedParts;
 pub use pieces::CheckedPieces;
 pub use road::{
-    CheckOptions, CheckedCase, CheckedImpression, CheckedPair, Step, check_case, judged,
+    CaseNotRead, CheckOptions, CheckedCase, CheckedImpression, CheckedPair, Step, check_case,
+    judged,
 };
+pub use shelf::{CheckedShelf, NamedTrial, Shelf, ShelfError, Shelves};
 pub use trays::CheckedRelief;

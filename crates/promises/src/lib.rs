@@ -42,6 +42,7 @@ pub mod registration;
 pub mod relief;
 pub mod rows;
 pub mod scanner_error;
+pub mod shelf;
 pub mod spots;
 pub mod tissue;
 pub mod tray;

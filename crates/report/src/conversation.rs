@@ -94,6 +94,7 @@ fn checked(given: Given) -> CheckedCase {
         impressions.push(CheckedImpression {
             scan: Arc::new(one.scan),
             tray: Some(Arc::new(loaded("tray"))),
+            shelf: None,
             relief: None,
             parts: None,
             pieces: None,

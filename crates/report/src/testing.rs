@@ -71,6 +71,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
     };
     let case = Case {
         scanner: None,
+        trays: None,
         id: "D-1043".to_owned(),
         impressions: vec![
             input(Arch::Maxillary, Stage::FirstPass, Some("tray.stl")),
@@ -137,6 +138,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
     let of = |name, measurement, tray: bool| CheckedImpression {
         scan: Arc::new(loaded(name)),
         tray: tray.then(|| Arc::new(loaded("tray.stl"))),
+        shelf: None,
         relief: None,
         parts: None,
         pieces: None,
@@ -243,6 +245,7 @@ fn checked(measurement: Measurement, tray: Option<LoadedScan>) -> CheckedCase {
     let impression = CheckedImpression {
         scan: Arc::new(loaded("first.ply")),
         tray: tray.map(Arc::new),
+        shelf: None,
         relief: None,
         parts: None,
         pieces: None,

@@ -59,7 +59,8 @@ pub struct Registered {
 impl Registered {
     /// How much fits and how closely: share of the points over the root mean
     /// square of their distances, with a floor below which closer is no better.
-    fn closeness(&self) -> f64 {
+    #[must_use]
+    pub fn closeness(&self) -> f64 {
         const CLOSE_MM: f64 = 0.02;
         self.fitting_share / self.rms_mm.max(CLOSE_MM)
     }
@@ -359,7 +360,17 @@ pub fn refined(
     target: &Target,
     pose: &Isometry3<f64>,
 ) -> Option<Registered> {
-    finished(&thinned(source, FINISHING_POINTS), target, *pose).filter(Registered::is_close)
+    finest(source, target, pose).filter(Registered::is_close)
+}
+
+/// As [`refined`], however close the fit is. `None` where nothing fits.
+#[must_use]
+pub fn finest(
+    source: &[SurfacePoint],
+    target: &Target,
+    pose: &Isometry3<f64>,
+) -> Option<Registered> {
+    finished(&thinned(source, FINISHING_POINTS), target, *pose)
 }
 
 /// A pose brought closer on few points, from as far off as a start of

@@ -8,6 +8,7 @@ mod parts;
 mod pieces;
 mod placing;
 mod relieved;
+mod shelf;
 
 pub use figures::{
     COARSEST_EDGE_FOR_COVER_MM, LimbBend, PiecesNotPlaced, TrayNotPlaced, TrayRegistration,
@@ -17,3 +18,5 @@ pub use pieces::{AssembledTray, TrayJoint};
 pub use placing::PreparedTray;
 pub(crate) use placing::{LocalTray, PlacedTray, place};
 pub use relieved::{NotRelieved, PlaceRelieved, Relaid, relaid};
+pub(crate) use shelf::choose;
+pub use shelf::{ChosenTray, ShelfTray, TrayTrial};
