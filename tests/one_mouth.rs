@@ -15,6 +15,7 @@ mod registration {
 
 mod shelf {
     promises::ask!(OneMouth, shelf: the_tray_is_found_on_the_shelf);
+    promises::ask!(OneMouth, shelf_fit: the_size_that_fits_is_taken);
 }
 
 mod real_surfaces {

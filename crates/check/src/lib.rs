@@ -34,6 +34,7 @@ pub mod proposal;
 mod road;
 mod several;
 mod shelf;
+mod shelf_fit;
 mod trays;
 
 pub use case_source::{CaseSource, CheckError, NameOf, Statement};
@@ -46,4 +47,5 @@ pub use road::{
     judged,
 };
 pub use shelf::{CheckedShelf, NamedTrial, Shelf, ShelfError, Shelves};
+pub use shelf_fit::{CheckedFit, FitError, FitSource};
 pub use trays::CheckedRelief;

@@ -167,3 +167,34 @@ fn a_shelf_that_cannot_be_used_is_refused_in_one_line(
     assert_eq!(complaint.lines().count(), 1, "{complaint}");
     assert!(complaint.contains(says), "{complaint}");
 }
+
+#[test]
+fn the_size_to_take_is_said_with_a_table() {
+    let folder = folder_with_shelf(|_| true);
+    let fit = |arguments: &[&str]| run(folder.path(), &[&["fit", "upper.ply"], arguments].concat());
+    let table = fit(&["--trays", "shelf"]);
+    assert_eq!(table.code, Some(0), "{}", table.complaint);
+    assert!(
+        table.out.starts_with("TAKE upper-2 (maxillary)"),
+        "{}",
+        table.out
+    );
+    let result: Value = serde_json::from_str(&fit(&["--trays", "shelf", "--json"]).out).unwrap();
+    assert_eq!(result["schema"], "archproof-fit/1");
+    assert_eq!(result["conclusion"], "take");
+    assert_eq!(result["tray"], "upper-2");
+    let clearance = |tray: usize| &result["trays"][tray]["clearance"];
+    assert!(clearance(1)["least_mm"].as_f64().unwrap() > 0.0);
+    assert!(clearance(2)["median_mm"].as_f64() > clearance(1)["median_mm"].as_f64());
+    assert!(!clearance(1)["edges"].as_array().unwrap().is_empty());
+    let none = fit(&[]);
+    assert_eq!(none.code, Some(2));
+    assert!(none.complaint.contains("--trays"), "{}", none.complaint);
+    // The shelf's own tray is no mouth.
+    let tray = run(
+        folder.path(),
+        &["fit", "shelf/upper-1.stl", "--trays", "shelf"],
+    );
+    assert_eq!(tray.code, Some(2), "{}", tray.out);
+    assert_eq!(tray.complaint.lines().count(), 1, "{}", tray.complaint);
+}

@@ -2,6 +2,7 @@
 
 mod bend;
 mod figures;
+mod fit;
 mod limb_bends;
 mod mismatch;
 mod parts;
@@ -13,6 +14,7 @@ mod shelf;
 pub use figures::{
     COARSEST_EDGE_FOR_COVER_MM, LimbBend, PiecesNotPlaced, TrayNotPlaced, TrayRegistration,
 };
+pub use fit::{Clearance, EdgeToBorder, ShelfFit, Touch, TraySuits, WANTED_CLEARANCE_MM, fit};
 pub use parts::{JoinedParts, LaidPart};
 pub use pieces::{AssembledTray, TrayJoint};
 pub use placing::PreparedTray;
