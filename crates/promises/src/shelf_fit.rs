@@ -22,7 +22,7 @@ const PLACES: usize = 6000;
 struct Row {
     /// By the scan of an impression, of the mouth, of a cast.
     is_right: [bool; 3],
-    /// Of the least and the median clearance, mm, at worst over the trays with room.
+    /// Of the least clearance of the right size, and of the median of each with room, mm.
     errors_mm: [f64; 2],
 }
 
@@ -57,7 +57,7 @@ fn errors_mm(made: &Phantom, places: &[Point3<f64>], found: &Clearance, size: f6
 
 /// The size that a mouth's tray was designed for is the one to take, and clearances are true.
 pub fn the_size_that_fits_is_taken(population: Population) {
-    /// With less room the tray's edge may come nearest, which is no clearance.
+    /// With less room a tray may touch, and how far it reaches in has no formula.
     const ROOM_MM: f64 = 0.3;
     let promise = population.asked("which-size");
     let rows: Vec<Row> = promise.rows(population.both_jaws(0, 2), |&(arch, seed)| {
@@ -81,9 +81,14 @@ pub fn the_size_that_fits_is_taken(population: Population) {
             if let TraySuits::Placed(found) = suits
                 && found.least_mm.value > ROOM_MM
             {
+                let is_own = size == own as usize;
                 let size = step.powi(size as i32 - own);
                 let errors = errors_mm(&one, &places, found, size);
-                worst = [0, 1].map(|k| f64::max(worst[k], errors[k]));
+                // Past the edge of another size, the edge comes nearest, which is no clearance.
+                if is_own {
+                    worst[0] = errors[0];
+                }
+                worst[1] = f64::max(worst[1], errors[1]);
             }
         }
         let row = Row {
@@ -112,7 +117,7 @@ pub fn the_size_that_fits_is_taken(population: Population) {
         format!("{} of {of}; {} of {of}; {} of {of}", right[0], right[1], right[2]),
     );
     promise.figure(
-        "error of the least and of the median clearance of a tray, at most",
+        "error of the least clearance of that size, and of the median of each size with room, at most",
         "0.1, 0.1 mm",
         format!("{:.3}, {:.3} mm", worst[0], worst[1]),
     );

@@ -21,7 +21,7 @@ fn write_text(out: &mut String, result: &FitResult) -> fmt::Result {
     let wanted = format!("{from} to {to} mm");
     writeln!(
         out,
-        "\n{:<20}{:>10}{:>10}{:>10}{:>14}  {:<22}touches",
+        "\n{:<20}{:>10}{:>10}{:>10}{:>14}  {:<44}  touches",
         "tray", "least, mm", "median", "± (k = 2)", wanted, "edge to border, least"
     )?;
     for tray in &result.trays {
@@ -73,7 +73,7 @@ fn write_conclusion(out: &mut String, result: &FitResult) -> fmt::Result {
         }
         Conclusion::Individual => writeln!(
             out,
-            "NONE FITS ({arch}): make an individual tray. No tray of the shelf can be adapted by little."
+            "NONE FITS ({arch}): make an individual tray. No tray on the shelf comes near enough to be adapted."
         ),
         Conclusion::NoneOfThisJaw => writeln!(
             out,
@@ -98,7 +98,7 @@ fn write_tray(out: &mut String, tray: &TrayResult) -> fmt::Result {
             });
             writeln!(
                 out,
-                "{name:<20}{:>10.2}{:>10.2}{:>10.2}{:>14}  {least:<22}{}",
+                "{name:<20}{:>10.2}{:>10.2}{:>10.2}{:>14}  {least:<44}  {}",
                 found.least_mm,
                 found.median_mm,
                 found.uncertainty_mm,
