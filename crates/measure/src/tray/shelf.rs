@@ -164,6 +164,9 @@ fn bent(
     shelf: &[ShelfTray],
 ) -> Result<ChosenTray, TrayNotPlaced> {
     const NEAREST: usize = 3;
+    /// Where a bend is allowed for, so much must fit: a wrong tray can be bent to lie on some
+    /// 40 % of the outer surface. Own choice, no source.
+    const LEAST_FITTING_BENT: f64 = 0.5;
     let mut by_share: Vec<&(TrayTrial, Registered)> = laid.iter().collect();
     by_share.sort_by(|a, b| b.0.fitting_share.total_cmp(&a.0.fitting_share));
     let fitted: Vec<TrayTrial> = (by_share.par_iter().take(NEAREST))
@@ -177,7 +180,7 @@ fn bent(
                 closeness: pose.fitting_share,
                 ..*trial
             };
-            bent.fits().then_some(bent)
+            (bent.fits() && bent.fitting_share >= LEAST_FITTING_BENT).then_some(bent)
         })
         .collect();
     let fitted = by_closeness(fitted);
