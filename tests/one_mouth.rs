@@ -13,6 +13,11 @@ mod registration {
     );
 }
 
+mod shelf {
+    promises::ask!(OneMouth, shelf: the_tray_is_found_on_the_shelf);
+    promises::ask!(OneMouth, shelf_fit: the_size_that_fits_is_taken);
+}
+
 mod real_surfaces {
     promises::ask!(OneMouth, real_surfaces: a_part_in_any_pose_is_laid_back_on_the_whole);
     promises::ask!(real_surfaces:

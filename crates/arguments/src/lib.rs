@@ -20,6 +20,9 @@ pub struct Source {
     /// Scan of the empty tray
     #[arg(long, value_name = "SCAN")]
     pub tray: Option<PathBuf>,
+    /// Folder with scans of your empty stock trays; the one that fits is found
+    #[arg(long, value_name = "DIR", conflicts_with_all = ["tray", "tray_thickness"])]
+    pub trays: Option<PathBuf>,
     /// Thickness of the tray in mm, if it was not scanned
     #[arg(long, value_name = "MM", conflicts_with = "tray")]
     pub tray_thickness: Option<f64>,
@@ -105,6 +108,7 @@ impl Source {
             arch: self.arch.map(Into::into),
             stage: self.stage.map(Into::into),
             tray: self.tray.clone(),
+            trays: self.trays.clone(),
             tray_thickness_mm: self.tray_thickness,
             tray_thickness_uncertainty_mm: self.tray_thickness_uncertainty,
             tray_colour: self.tray_colour.clone(),

@@ -12,7 +12,7 @@
 //! use batch::{Job, Settings, Shard};
 //! use judge::{Protocol, Stage};
 //! # fn main() -> Result<(), Box<dyn std::error::Error>> {
-//! let options = check::CheckOptions { unit: None, protocol: Protocol::default() };
+//! let options = check::CheckOptions { unit: None, protocol: Protocol::default(), shelves: check::Shelves::default() };
 //! let (arch, stage) = (None, Stage::Single);
 //! let settings = Settings { options, arch, stage, ids_from_names: false, no_report: false };
 //! let (out, shard) = ("results".into(), Shard::WHOLE);

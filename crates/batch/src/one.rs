@@ -4,7 +4,7 @@ use crate::error::BatchError;
 use crate::given::Given;
 use crate::output::Output;
 use crate::settings::Settings;
-use check::{CheckedCase, check_case};
+use check::{CaseNotRead, CheckedCase, check_case};
 use chrono::{DateTime, SecondsFormat, Utc};
 use judge::Case;
 use report::WriteError;
@@ -67,10 +67,11 @@ fn checked(case: &Case, settings: &Settings) -> Result<CheckedCase, (String, boo
     }));
     match outcome {
         Ok(Ok(checked)) => Ok(checked),
-        Ok(Err(error)) => {
+        Ok(Err(CaseNotRead::Scan(error))) => {
             let why = format!("{}: {}", role(case, error.path()), error.reason());
             Err((why, error.may_pass()))
         }
+        Ok(Err(CaseNotRead::Shelf(error))) => Err((error.to_string(), error.may_pass())),
         Err(_) => {
             let why = "archproof itself failed on this case; report it".to_owned();
             Err((why, false))

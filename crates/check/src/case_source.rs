@@ -1,6 +1,7 @@
 //! How one case is given: a case file, or a bare scan with what is said of it.
 
-use crate::road::{CheckOptions, CheckedCase, Step, check_case};
+use crate::road::{CaseNotRead, CheckOptions, CheckedCase, Step, check_case};
+use crate::shelf::{ShelfError, Shelves};
 use judge::{
     BadColour, BadThickness, Case, CaseError, ImpressionInput, MarkedLandmarks, Protocol,
     ProtocolError, Stage,
@@ -21,6 +22,8 @@ pub struct CaseSource {
     pub stage: Option<Stage>,
     /// Scan of the empty tray.
     pub tray: Option<PathBuf>,
+    /// Folder with the scans of the empty stock trays, before what case and protocol name.
+    pub trays: Option<PathBuf>,
     /// Thickness of the tray, mm, where it was not scanned.
     pub tray_thickness_mm: Option<f64>,
     /// Expanded uncertainty (k = 2) of that thickness, mm.
@@ -77,6 +80,9 @@ pub enum CheckError {
         /// Why it cannot be read.
         source: ReadError,
     },
+    /// The shelf of empty trays cannot be used.
+    #[error(transparent)]
+    Shelf(#[from] ShelfError),
     /// The case file cannot be used.
     #[error(transparent)]
     Case(#[from] CaseError),
@@ -210,8 +216,16 @@ impl CaseSource {
         let options = CheckOptions {
             unit: self.unit,
             protocol,
+            shelves: Shelves::default(),
         };
-        check_case(case, &options, progress).map_err(|source| self.named(source))
+        let case = Case {
+            trays: self.trays.clone().or(case.trays),
+            ..case
+        };
+        check_case(case, &options, progress).map_err(|why| match why {
+            CaseNotRead::Scan(source) => self.named(source),
+            CaseNotRead::Shelf(source) => CheckError::Shelf(source),
+        })
     }
 
     /// Why a scan cannot be read, with the line of the case file that names it.

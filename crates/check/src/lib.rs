@@ -33,6 +33,8 @@ mod pieces;
 pub mod proposal;
 mod road;
 mod several;
+mod shelf;
+mod shelf_fit;
 mod trays;
 
 pub use case_source::{CaseSource, CheckError, NameOf, Statement};
@@ -41,7 +43,9 @@ pub use load::{LoadedScan, load, load_all};
 pub use parts::CheckedParts;
 pub use pieces::CheckedPieces;
 pub use road::{
-    CheckOptions, CheckedAsSent, CheckedCase, CheckedImpression, CheckedPair, Step, check_case,
-    judged,
+    CaseNotRead, CheckOptions, CheckedAsSent, CheckedCase, CheckedImpression, CheckedPair, Step,
+    check_case, judged,
 };
+pub use shelf::{CheckedShelf, NamedTrial, Shelf, ShelfError, Shelves};
+pub use shelf_fit::{CheckedFit, FitError, FitSource};
 pub use trays::CheckedRelief;

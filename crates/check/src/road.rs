@@ -6,6 +6,7 @@
 use crate::load::{LoadedScan, load_all};
 use crate::parts::CheckedParts;
 use crate::pieces::CheckedPieces;
+use crate::shelf::{CheckedShelf, Shelf, ShelfError, Shelves};
 use crate::trays::{CheckedRelief, Relief, shared_trays, stops};
 use judge::{
     Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, Scanner, Stage, judge_case,
@@ -24,6 +25,7 @@ use std::collections::BTreeMap;
 use std::fmt;
 use std::path::Path;
 use std::sync::Arc;
+use thiserror::Error;
 
 /// How a case is to be checked.
 #[derive(Debug, Clone)]
@@ -32,6 +34,19 @@ pub struct CheckOptions {
     pub unit: Option<Unit>,
     /// The limits to judge by.
     pub protocol: Protocol,
+    /// Shelves of empty trays that were opened before.
+    pub shelves: Shelves,
+}
+
+/// Why a case cannot be checked: one line for people.
+#[derive(Debug, Error)]
+pub enum CaseNotRead {
+    /// A scan cannot be read.
+    #[error(transparent)]
+    Scan(#[from] ReadError),
+    /// The shelf cannot be used.
+    #[error(transparent)]
+    Shelf(#[from] ShelfError),
 }
 
 /// A case with everything that was found out about it.
@@ -66,6 +81,8 @@ pub struct CheckedImpression {
     pub pieces: Option<CheckedPieces>,
     /// The same impression as it was sent, where a scan of that was given.
     pub as_sent: Option<CheckedAsSent>,
+    /// What the shelf told of its tray, where that was looked for there.
+    pub shelf: Option<CheckedShelf>,
     /// The tray after relief, of an impression before the wash.
     pub relief: Option<CheckedRelief>,
     /// What measuring gave.
@@ -192,19 +209,28 @@ fn are_marks_of(input: &ImpressionInput, scan: &LoadedScan) -> bool {
 /// Reads, measures and judges a case.
 ///
 /// # Errors
-/// When one of its scans cannot be read.
+/// When one of its scans cannot be read, or its shelf not be used.
 pub fn check_case(
     case: Case,
     options: &CheckOptions,
     progress: &(dyn Fn(Step) + Sync),
-) -> Result<CheckedCase, ReadError> {
+) -> Result<CheckedCase, CaseNotRead> {
     progress(Step::Reading);
-    let scans = load_all(&case, options.unit)?;
+    let shelf = case.shelf(&options.protocol);
+    let (scans, shelf) = rayon::join(
+        || load_all(&case, options.unit),
+        || shelf.map(|folder| options.shelves.open(folder)).transpose(),
+    );
+    let (scans, shelf) = (scans?, shelf?);
+    if let Some(shelf) = &shelf {
+        shelf.apart_from(scans.values().map(AsRef::as_ref))?;
+    }
     let of = case.impressions.len();
     let trays = shared_trays(&case, &scans);
     let given = Given {
         scans: &scans,
         trays: &trays,
+        shelf: shelf.as_deref(),
         protocol: &options.protocol,
         scanner: case.scanner(&options.protocol),
     };
@@ -250,6 +276,7 @@ pub fn check_case(
 struct Given<'a> {
     scans: &'a BTreeMap<&'a Path, Arc<LoadedScan>>,
     trays: &'a BTreeMap<&'a Path, PreparedTray>,
+    shelf: Option<&'a Shelf>,
     protocol: &'a Protocol,
     scanner: &'a Scanner,
 }
@@ -315,6 +342,8 @@ impl Given<'_> {
             .as_ref()
             .and_then(|pieces| pieces.assembled.as_ref().err());
         let mesh = &scan.mesh;
+        let shelf = self.shelf.filter(|_| input.is_from_shelf());
+        let (mut tray, mut on_shelf) = (tray, None);
         let scanned = match (not_joined, not_placed, shared) {
             (Some(not_joined), ..) => not_joined,
             (None, Some(why), _) => {
@@ -323,10 +352,20 @@ impl Given<'_> {
             (None, None, Some(tray)) => {
                 measure::measure_in_tray(mesh, tray, &settings, stage_begins)
             }
-            (None, None, None) => {
-                let tray = tray.as_ref().map(|tray| &tray.mesh);
-                measure::measure(mesh, tray, &settings, stage_begins)
-            }
+            (None, None, None) => match shelf {
+                Some(shelf) => {
+                    let trays = shelf.trays();
+                    let (scanned, chosen) =
+                        measure::measure_from_shelf(mesh, trays, &settings, stage_begins);
+                    tray = chosen.map(|chosen| Arc::clone(shelf.scan(chosen.best.tray)));
+                    on_shelf = Some(CheckedShelf::of(shelf, chosen.as_ref()));
+                    scanned
+                }
+                None => {
+                    let tray = tray.as_ref().map(|tray| &tray.mesh);
+                    measure::measure(mesh, tray, &settings, stage_begins)
+                }
+            },
         };
         let relief = relief.filter(|_| input.stage == Stage::FirstPass);
         CheckedImpression {
@@ -336,6 +375,7 @@ impl Given<'_> {
             parts,
             pieces,
             tray,
+            shelf: on_shelf,
             scanned,
         }
     }

@@ -44,6 +44,7 @@ fn checked(files: &[(&str, &Mesh)], keys: &str) -> CheckedCase {
     let options = CheckOptions {
         unit: None,
         protocol: Protocol::default(),
+        shelves: Default::default(),
     };
     check_case(
         Case::from_file(&file).expect("the case is sound"),

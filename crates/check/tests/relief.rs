@@ -53,6 +53,7 @@ fn checked(keys: &str, files: &[(&str, &Mesh)]) -> CheckedCase {
     let options = CheckOptions {
         unit: None,
         protocol: Protocol::default(),
+        shelves: Default::default(),
     };
     check_case(case, &options, &|_| {}).expect("every scan can be read")
 }

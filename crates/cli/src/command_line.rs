@@ -37,6 +37,7 @@ pub enum Command {
     Agreement(AgreementArguments),
     Control(ControlArguments),
     Inspect(InspectArguments),
+    Fit(FitArguments),
     New(NewArguments),
     /// Write a scan without the text in it, which may name a person
     ///
@@ -451,6 +452,32 @@ impl ScanArguments {
     }
 }
 
+/// Say which of your stock trays fits a mouth
+///
+/// For each tray: the place of most even clearance, the least and the median clearance there,
+/// where it touches, and the distance from its edge to the border. Exit status: 0 take one as
+/// it is; 1 none fits as it is; 3 no tray of this jaw; 2 wrong use or unreadable input.
+#[derive(Debug, Args)]
+pub struct FitArguments {
+    /// Scan of an impression, of the mouth or of a cast (STL, PLY, OBJ)
+    pub scan: PathBuf,
+    /// Folder with scans of your empty stock trays [default: that of the protocol]
+    #[arg(long, value_name = "DIR")]
+    pub trays: Option<PathBuf>,
+    /// Jaw (upper and lower are understood, too)
+    #[arg(long)]
+    pub arch: Option<ArchArgument>,
+    /// Unit of the scan, if not mm
+    #[arg(long, value_parser = unit_parser())]
+    pub unit: Option<Unit>,
+    /// File with your own acceptance limits
+    #[arg(long, value_name = "FILE")]
+    pub protocol: Option<PathBuf>,
+    /// Print the figures as JSON
+    #[arg(long)]
+    pub json: bool,
+}
+
 /// List scans with size, unit, kind and quality, one row per file
 ///
 /// Columns: size, mm; unit (with a question mark where it is in doubt); what the
@@ -543,4 +570,6 @@ pub enum SchemaArgument {
     Artefact,
     /// What `control --json` prints
     Control,
+    /// What `fit --json` prints
+    Fit,
 }

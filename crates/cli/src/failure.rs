@@ -24,6 +24,8 @@ pub enum Failure {
     #[error(transparent)]
     Checking(#[from] CheckError),
     #[error(transparent)]
+    Fit(#[from] check::FitError),
+    #[error(transparent)]
     Write(#[from] WriteError),
     #[error(transparent)]
     Protocol(#[from] ProtocolError),

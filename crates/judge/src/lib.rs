@@ -44,6 +44,7 @@ mod relief;
 mod scale;
 mod scanner;
 mod severity;
+pub mod shelf_fit;
 mod stretch;
 mod subject;
 mod verdict;

@@ -69,9 +69,9 @@ pub use tissue::{Defect, DefectKind, NoTissue, TissueSurface, ZoneScan};
 pub use amount::Amount;
 pub use cut::Cut;
 pub use tray::{
-    AssembledTray, COARSEST_EDGE_FOR_COVER_MM, JoinedParts, LaidPart, LimbBend, NotRelieved,
-    PiecesNotPlaced, PlaceRelieved, PreparedTray, Relaid, TrayJoint, TrayNotPlaced,
-    TrayRegistration, relaid,
+    AssembledTray, COARSEST_EDGE_FOR_COVER_MM, ChosenTray, JoinedParts, LaidPart, LimbBend,
+    NotRelieved, PiecesNotPlaced, PlaceRelieved, PreparedTray, Relaid, ShelfTray, TrayJoint,
+    TrayNotPlaced, TrayRegistration, TrayTrial, relaid,
 };
 pub use tray_fit::TrayFit;
 pub use words::{Arch, Side, Zone};
@@ -102,6 +102,20 @@ pub fn measure_in_tray(
     finish(Measuring::in_tray(scan, tray, settings), progress)
 }
 
+/// As [`measure()`], in the one of a shelf's trays that the impression was taken in; gives that,
+/// where one was found.
+#[must_use]
+pub fn measure_from_shelf(
+    scan: &Mesh,
+    shelf: &[ShelfTray],
+    settings: &MeasureSettings,
+    progress: &(dyn Fn(Stage) + Sync),
+) -> (Scanned, Option<ChosenTray>) {
+    let measuring = obtained(Measuring::from_shelf(scan, shelf, settings), progress);
+    let chosen = measuring.chosen_tray().and_then(Result::ok).copied();
+    (measuring.finished(), chosen)
+}
+
 /// As [`measure()`], with a tray whose pieces could not be placed.
 #[must_use]
 pub fn measure_without_tray(
@@ -114,6 +128,10 @@ pub fn measure_without_tray(
 }
 
 fn finish(measuring: Measuring<'_>, progress: &(dyn Fn(Stage) + Sync)) -> Scanned {
+    obtained(measuring, progress).finished()
+}
+
+fn obtained<'a>(measuring: Measuring<'a>, progress: &(dyn Fn(Stage) + Sync)) -> Measuring<'a> {
     for (stage, obtain) in stages::STAGES {
         progress(stage);
         obtain(&measuring);
@@ -121,5 +139,5 @@ fn finish(measuring: Measuring<'_>, progress: &(dyn Fn(Stage) + Sync)) -> Scanne
             break;
         }
     }
-    measuring.finished()
+    measuring
 }

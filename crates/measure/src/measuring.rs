@@ -17,7 +17,10 @@ use crate::measurement::{Measurement, ScanFigures, Scanned};
 use crate::not_an_impression::NotAnImpression;
 use crate::settings::MeasureSettings;
 use crate::tissue::{self, NoTissue, TissueSurface};
-use crate::tray::{self, LocalTray, PiecesNotPlaced, PlacedTray, PreparedTray, TrayNotPlaced};
+use crate::tray::{
+    self, ChosenTray, LocalTray, PiecesNotPlaced, PlacedTray, PreparedTray, ShelfTray,
+    TrayNotPlaced,
+};
 use crate::tray_fit::{self, TrayFit};
 use geometry::noise::Heights;
 use mesh::Mesh;
@@ -32,6 +35,8 @@ enum TrayScan<'a> {
     None,
     Mesh(&'a Mesh),
     Ready(&'a PreparedTray),
+    /// One of these.
+    Shelf(&'a [ShelfTray]),
     /// A tray whose pieces could not be placed.
     Unplaced(PiecesNotPlaced),
 }
@@ -48,6 +53,7 @@ pub struct Measuring<'a> {
     settings: &'a MeasureSettings,
     surface: OnceLock<Surface>,
     tray: OnceLock<PreparedTray>,
+    chosen: OnceLock<Option<Result<ChosenTray, TrayNotPlaced>>>,
     frame: OnceLock<Result<FoundFrame, NotAnImpression>>,
     impression: OnceLock<Option<Impression>>,
     heights: OnceLock<Heights>,
@@ -80,6 +86,16 @@ impl<'a> Measuring<'a> {
         Self::with(scan, TrayScan::Ready(tray), settings)
     }
 
+    /// As [`Measuring::new`], in the one of a shelf's trays that it was taken in.
+    #[must_use]
+    pub fn from_shelf(
+        scan: &'a Mesh,
+        shelf: &'a [ShelfTray],
+        settings: &'a MeasureSettings,
+    ) -> Self {
+        Self::with(scan, TrayScan::Shelf(shelf), settings)
+    }
+
     /// As [`Measuring::new`], with a tray whose pieces could not be placed.
     #[must_use]
     pub fn without_tray(
@@ -97,6 +113,7 @@ impl<'a> Measuring<'a> {
             settings,
             surface: OnceLock::new(),
             tray: OnceLock::new(),
+            chosen: OnceLock::new(),
             frame: OnceLock::new(),
             impression: OnceLock::new(),
             heights: OnceLock::new(),
@@ -125,9 +142,24 @@ impl<'a> Measuring<'a> {
         let mesh = match self.tray_scan {
             TrayScan::None | TrayScan::Unplaced(_) => return None,
             TrayScan::Ready(tray) => return Some(tray),
+            TrayScan::Shelf(shelf) => {
+                let chosen = self.chosen_tray()?.ok()?;
+                return Some(&shelf[chosen.best.tray].scan);
+            }
             TrayScan::Mesh(mesh) => mesh,
         };
         Some(self.tray.get_or_init(|| PreparedTray::of(mesh)))
+    }
+
+    /// The tray of the shelf that it was taken in; `None` without a shelf.
+    pub fn chosen_tray(&self) -> Option<Result<&ChosenTray, &TrayNotPlaced>> {
+        let chosen = self.chosen.get_or_init(|| {
+            let TrayScan::Shelf(shelf) = self.tray_scan else {
+                return None;
+            };
+            Some(tray::choose(self.impression()?, shelf))
+        });
+        chosen.as_ref().map(Result::as_ref)
     }
 
     /// The frame with its crest line, or what the scan shows instead.
@@ -194,6 +226,10 @@ impl<'a> Measuring<'a> {
                 }
                 None => Err(match &self.tray_scan {
                     TrayScan::Unplaced(why) => TrayNotPlaced::Pieces(why.clone()),
+                    TrayScan::Shelf(_) => match self.chosen_tray() {
+                        Some(Err(why)) => why.clone(),
+                        _ => TrayNotPlaced::NoTray,
+                    },
                     _ => TrayNotPlaced::NoTray,
                 }),
             })

@@ -42,6 +42,8 @@ pub mod registration;
 pub mod relief;
 pub mod rows;
 pub mod scanner_error;
+pub mod shelf;
+pub mod shelf_fit;
 pub mod spots;
 pub mod tissue;
 pub mod transit;

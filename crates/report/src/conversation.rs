@@ -95,6 +95,7 @@ fn checked(given: Given) -> CheckedCase {
             scan: Arc::new(one.scan),
             tray: Some(Arc::new(loaded("tray"))),
             as_sent: None,
+            shelf: None,
             relief: None,
             parts: None,
             pieces: None,

@@ -59,6 +59,7 @@ pub use studies::control::{ControlError, ControlResult, InControl, check_standar
 pub use studies::gauge::GaugeResult;
 pub use studies::inspection::{InspectedScan, Inspection};
 pub use studies::repeat::{KnownRepeatability, NotKnown, RepeatResult};
+pub use studies::shelf_fit::{Conclusion, FitResult};
 pub use text::agreement::agreement_text;
 pub use text::artefact::artefact_text;
 pub use text::control::control_text;
@@ -67,6 +68,7 @@ pub use text::gauge::gauge_text;
 pub use text::inspection::{inspection_head, inspection_row};
 pub use text::names::{REPORT_FILE, RETURN_FILE, RETURN_TEXT_FILE, SHEET_FILE, plain};
 pub use text::repeat::repeat_text;
+pub use text::shelf_fit::fit_text;
 pub use text::summary::summary;
 
 /// The words for what a result holds, the same in summary, report and window.

@@ -71,6 +71,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
     };
     let case = Case {
         scanner: None,
+        trays: None,
         id: "D-1043".to_owned(),
         impressions: vec![
             input(Arch::Maxillary, Stage::FirstPass, Some("tray.stl")),
@@ -138,6 +139,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
         scan: Arc::new(loaded(name)),
         tray: tray.then(|| Arc::new(loaded("tray.stl"))),
         as_sent: None,
+        shelf: None,
         relief: None,
         parts: None,
         pieces: None,
@@ -245,6 +247,7 @@ fn checked(measurement: Measurement, tray: Option<LoadedScan>) -> CheckedCase {
         scan: Arc::new(loaded("first.ply")),
         tray: tray.map(Arc::new),
         as_sent: None,
+        shelf: None,
         relief: None,
         parts: None,
         pieces: None,

@@ -9,7 +9,7 @@ use crate::new_file::write_new;
 use crate::progress::CasesProgress;
 use crate::terminal::say;
 use batch::{BatchError, Job, Pattern, Progress, Settings, Shard, find};
-use check::CheckOptions;
+use check::{CheckOptions, Shelves};
 use judge::{Protocol, Stage};
 use mesh::read::shown_path;
 use report::folder::{Baseline, DriftOptions, Overview, Verdicts};
@@ -143,6 +143,7 @@ fn job(arguments: &FolderArguments) -> Result<Job, Failure> {
             options: CheckOptions {
                 unit: arguments.unit,
                 protocol,
+                shelves: Shelves::default(),
             },
             arch: arguments.arch.map(Into::into),
             stage: arguments.stage.map_or(Stage::Single, Into::into),

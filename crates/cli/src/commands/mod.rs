@@ -9,6 +9,7 @@ mod completions;
 mod control;
 mod demo;
 mod explain;
+mod fit;
 mod gauge;
 mod help;
 mod inspect;
@@ -27,8 +28,8 @@ use report::again::CaseAgain;
 use report::folder::{FindingRow, ImpressionRow, Overview};
 use report::result::CaseResult;
 use report::{
-    AgreementResult, ArtefactResult, ControlResult, GaugeResult, Inspection, RepeatResult,
-    schema_text,
+    AgreementResult, ArtefactResult, ControlResult, FitResult, GaugeResult, Inspection,
+    RepeatResult, schema_text,
 };
 use std::process::ExitCode;
 
@@ -44,6 +45,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::Artefact(arguments) => return artefact::run(&arguments),
         Command::Agreement(arguments) => agreement::run(&arguments)?,
         Command::Control(arguments) => return control::run(&arguments),
+        Command::Fit(arguments) => return fit::run(&arguments),
         Command::Gauge(arguments) => gauge::run(&arguments)?,
         Command::Inspect(arguments) => return inspect::run(&arguments),
         Command::New(arguments) => return new::run(&arguments),
@@ -66,6 +68,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
             SchemaArgument::Repeat => schema_text::<RepeatResult>(),
             SchemaArgument::Gauge => schema_text::<GaugeResult>(),
             SchemaArgument::Agreement => schema_text::<AgreementResult>(),
+            SchemaArgument::Fit => schema_text::<FitResult>(),
             SchemaArgument::Control => schema_text::<ControlResult>(),
             SchemaArgument::Artefact => schema_text::<ArtefactResult>(),
         })?,

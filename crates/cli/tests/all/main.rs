@@ -19,6 +19,7 @@ mod repeat;
 mod report_in_browser;
 mod report_turns;
 mod return_note;
+mod shelf;
 mod sides;
 mod start;
 mod view;

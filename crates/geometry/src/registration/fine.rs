@@ -115,5 +115,15 @@ pub fn refined(
     target: &Target,
     pose: &Isometry3<f64>,
 ) -> Option<Registered> {
-    finished(&thinned(source, FINISHING_POINTS), target, *pose).filter(Registered::is_close)
+    finest(source, target, pose).filter(Registered::is_close)
+}
+
+/// As [`refined`], however close the fit is. `None` where nothing fits.
+#[must_use]
+pub fn finest(
+    source: &[SurfacePoint],
+    target: &Target,
+    pose: &Isometry3<f64>,
+) -> Option<Registered> {
+    finished(&thinned(source, FINISHING_POINTS), target, *pose)
 }

@@ -18,7 +18,7 @@ mod target;
 mod uncertainty;
 
 pub use coarse::brought_closer;
-pub use fine::refined;
+pub use fine::{finest, refined};
 pub use part_of::candidates;
 pub use registered::Registered;
 pub use starts::{Scatter, anywhere, around};

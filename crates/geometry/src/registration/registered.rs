@@ -25,7 +25,8 @@ pub struct Registered {
 impl Registered {
     /// How much fits and how closely: share of the points over the root mean
     /// square of their distances, with a floor below which closer is no better.
-    pub(super) fn closeness(&self) -> f64 {
+    #[must_use]
+    pub fn closeness(&self) -> f64 {
         const CLOSE_MM: f64 = 0.02;
         self.fitting_share / self.rms_mm.max(CLOSE_MM)
     }

@@ -94,6 +94,14 @@ fn of_cover(spoil: &mut SpoilBy<'_>) {
             fitting_percent: 3.0,
         },
         TrayNotPlaced::Ambiguous { spread_mm: 2.0 },
+        TrayNotPlaced::NoneOfShelf {
+            trays: 8,
+            nearest: Some("upper 3".to_owned()),
+        },
+        TrayNotPlaced::AlikeOnShelf {
+            one: "upper 3".to_owned(),
+            other: "upper 3 new".to_owned(),
+        },
         TrayNotPlaced::TooCoarse {
             median_edge_mm: 1.4,
         },

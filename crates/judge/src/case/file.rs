@@ -19,6 +19,7 @@ use toml::Spanned;
 struct CaseFile {
     case: Spanned<String>,
     scanner: Option<Spanned<ScannerEntry>>,
+    trays: Option<PathBuf>,
     maxillary: Option<Spanned<ArchEntry>>,
     mandibular: Option<Spanned<ArchEntry>>,
     jaw_relation: Option<Spanned<JawRelation>>,
@@ -142,6 +143,7 @@ fn parse(text: &str, folder: &Path) -> Result<(Case, Vec<Option<PathBuf>>), Case
         .transpose()?;
     let case = Case {
         scanner,
+        trays: file.trays.map(|trays| folder.join(trays)),
         id: id.to_owned(),
         impressions,
         jaw_relation: jaw_relation.transpose()?,
@@ -345,6 +347,7 @@ mod tests {
 
     const WHOLE: &str = r##"
 case = "D-1042"
+trays = "shelf"
 [maxillary]
 first_pass = "upper-first.ply"
 wash = "upper-wash.ply"
@@ -422,6 +425,9 @@ packed = ["upper impression", "lower impression"]
         let (case, marked) = parse(WHOLE, Path::new("folder")).unwrap();
         assert_eq!(marked, [None, Some("folder/upper-marks.toml".into()), None]);
         assert_eq!(case.id, "D-1042");
+        assert_eq!(case.trays.as_deref(), Some(Path::new("folder/shelf")));
+        // Nothing is said of the second jaw's tray but its thickness.
+        assert!(!case.impressions.iter().any(ImpressionInput::is_from_shelf));
         let scans: Vec<_> = case.impressions.iter().map(|i| i.scan.as_path()).collect();
         assert_eq!(
             scans,

@@ -32,6 +32,9 @@ pub struct Case {
     /// What the scanner of its scans adds to lengths, where the case says so; else the
     /// protocol does.
     pub scanner: Option<Scanner>,
+    /// Folder with the scans of the empty stock trays, where the case names one; else the
+    /// protocol does.
+    pub trays: Option<PathBuf>,
     /// Each impression scan: maxillary before mandibular, first pass before wash.
     pub impressions: Vec<ImpressionInput>,
     /// The jaw-relation record.
@@ -192,6 +195,12 @@ impl ImpressionInput {
         let relieved = (self.tray_relieved.as_deref()).filter(|_| self.stage == Stage::Wash);
         relieved.or(self.tray.as_deref())
     }
+
+    /// Whether its tray is looked for on the shelf: where nothing is said of it.
+    #[must_use]
+    pub fn is_from_shelf(&self) -> bool {
+        self.tray_then().is_none() && self.tray_thickness.is_none()
+    }
 }
 
 impl Case {
@@ -201,6 +210,7 @@ impl Case {
         Self {
             id: id.into(),
             scanner: None,
+            trays: None,
             impressions: vec![impression],
             jaw_relation: None,
             consignment: None,
@@ -212,6 +222,15 @@ impl Case {
     #[must_use]
     pub fn scanner<'a>(&'a self, protocol: &'a Protocol) -> &'a Scanner {
         self.scanner.as_ref().unwrap_or_else(|| protocol.scanner())
+    }
+
+    /// Folder with the scans of the empty stock trays: its own, else that of the protocol;
+    /// `None` also where no impression of the case needs one.
+    #[must_use]
+    pub fn shelf<'a>(&'a self, protocol: &'a Protocol) -> Option<&'a Path> {
+        let is_asked = self.impressions.iter().any(ImpressionInput::is_from_shelf);
+        let folder = self.trays.as_deref().or(protocol.trays());
+        folder.filter(|_| is_asked)
     }
 
     /// Every scan file that the case names, each once, in the order of their paths.

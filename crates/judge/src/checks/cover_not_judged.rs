@@ -89,6 +89,14 @@ fn what_to_do(why: &NoCover) -> &'static str {
             TrayNotPlaced::Pieces(_) => {
                 "Scan every piece of the tray from all sides, and the impression from all sides, too."
             }
+            TrayNotPlaced::NoneOfShelf { .. } => {
+                "Scan this tray itself, empty, and give it with --tray (in a case file: tray = \"...\"). A \
+                 tray that was relieved, cut or shaped with heat is no longer the tray on the shelf."
+            }
+            TrayNotPlaced::AlikeOnShelf { .. } => {
+                "Which of them is it? Give that scan with --tray (in a case file: tray = \"...\"). If both \
+                 are scans of one tray, take one off the shelf."
+            }
             // The check `not-an-impression` says so.
             TrayNotPlaced::NotAnImpression(_) => BY_EYE,
         },

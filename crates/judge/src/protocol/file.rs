@@ -9,7 +9,7 @@ use crate::severity::Level;
 use measure::Zone;
 use serde::Deserialize;
 use std::collections::BTreeMap;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use thiserror::Error;
 use toml::Spanned;
 
@@ -44,6 +44,7 @@ impl TomlFault for ProtocolFault {
 struct ProtocolFile {
     name: Option<String>,
     scanner: Option<Spanned<ScannerEntry>>,
+    trays: Option<PathBuf>,
     #[serde(default)]
     limits: BTreeMap<LimitKey, LimitEntry>,
 }
@@ -149,6 +150,7 @@ fn embedded() -> Protocol {
     Protocol {
         name: file.name.expect(PROOF),
         scanner: scanner.expect(PROOF),
+        trays: None,
         limits,
     }
 }
@@ -162,6 +164,9 @@ fn overlay(base: &Protocol, text: &str, folder: &Path) -> Result<Protocol, Proto
         .unwrap_or_else(|| format!("{} with changes", base.name));
     if let Some(entry) = &file.scanner {
         protocol.scanner = ScannerEntry::scanner(entry, text, folder, ProtocolFault::Scanner)?;
+    }
+    if let Some(trays) = &file.trays {
+        protocol.trays = Some(folder.join(trays));
     }
     for (key, entry) in &file.limits {
         let limit = &mut protocol.limits[*key as usize];
@@ -223,8 +228,11 @@ fn overlay(base: &Protocol, text: &str, folder: &Path) -> Result<Protocol, Proto
 /// A protocol as the text of a protocol file.
 fn written(protocol: &Protocol) -> String {
     let quoted = |text: &str| toml::Value::from(text).to_string();
+    let trays = protocol.trays.as_deref().map_or_else(String::new, |trays| {
+        format!("trays = {}\n", quoted(&trays.to_string_lossy()))
+    });
     let mut text = format!(
-        "name = {}\n\n[scanner]\n{}",
+        "name = {}\n{trays}\n[scanner]\n{}",
         quoted(&protocol.name),
         protocol.scanner.to_toml()
     );
@@ -361,8 +369,7 @@ mod tests {
 
     #[test]
     fn what_is_shown_can_be_read_again() {
-        let text =
-            "name = \"o\\\"urs\"\n[limits]\nthin_cover_mm = { value = 2, level = \"fail\" }\n";
+        let text = "name = \"o\\\"urs\"\ntrays = \"shelf\"\n[limits]\nthin_cover_mm = { value = 2, level = \"fail\" }\n";
         let protocol = Protocol::from_text(text).unwrap();
         assert_eq!(Protocol::from_text(&protocol.to_toml()), Ok(protocol));
     }

@@ -12,6 +12,9 @@
 //! # this file.
 //! scanner = "scanner.toml"
 //!
+//! # The empty stock trays, each scanned once; a folder beside this file.
+//! trays = "shelf"
+//!
 //! # A limit of the border can differ by zone.
 //! [limits.flange_height_mm]
 //! value = 4.0
@@ -26,12 +29,14 @@ pub use file::{ProtocolError, ProtocolFault, ProtocolProblem};
 pub use limit::{Limit, LimitKey};
 
 use crate::scanner::Scanner;
+use std::path::{Path, PathBuf};
 
 /// Acceptance limits, complete, and the scanner.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Protocol {
     name: String,
     scanner: Scanner,
+    trays: Option<PathBuf>,
     /// One for each key, in the order of [`LimitKey::ALL`].
     limits: Vec<Limit>,
 }
@@ -47,6 +52,12 @@ impl Protocol {
     #[must_use]
     pub fn scanner(&self) -> &Scanner {
         &self.scanner
+    }
+
+    /// Folder with the scans of the empty stock trays, where the protocol names one.
+    #[must_use]
+    pub fn trays(&self) -> Option<&Path> {
+        self.trays.as_deref()
     }
 
     /// One limit.

@@ -54,6 +54,7 @@ fn whole() -> Given {
     Given {
         case: Case {
             scanner: None,
+            trays: None,
             id: "whole".into(),
             impressions: impressions.into(),
             jaw_relation: Some(JawRelation {

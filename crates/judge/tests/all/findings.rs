@@ -182,6 +182,8 @@ fn show_through_over_much_of_the_surface_is_no_case_for_a_wash() {
 #[case(TrayNotPlaced::LittleOuterSurface { outer_cm2: 15.0, tissue_cm2: 40.0 })]
 #[case(TrayNotPlaced::DoesNotFit { fitting_percent: 3.0 })]
 #[case(TrayNotPlaced::Ambiguous { spread_mm: 2.0 })]
+#[case(TrayNotPlaced::NoneOfShelf { trays: 8, nearest: None })]
+#[case(TrayNotPlaced::AlikeOnShelf { one: "a".to_owned(), other: "b".to_owned() })]
 #[case(TrayNotPlaced::TooCoarse { median_edge_mm: 1.4 })]
 fn without_cover_nothing_is_accepted(#[case] why: TrayNotPlaced) {
     let mut measurement = sound();
@@ -479,6 +481,7 @@ fn one_file_for_two_things_is_asked_about() {
 fn two_passes() -> Case {
     Case {
         scanner: None,
+        trays: None,
         id: "two".into(),
         impressions: vec![
             input(Some(Arch::Maxillary), Stage::FirstPass),
@@ -523,6 +526,7 @@ fn a_question_about_one_jaw_does_not_hide_that_the_other_must_be_mended() {
     let lower = scanned(&sound());
     let case = Case {
         scanner: None,
+        trays: None,
         impressions: vec![
             input(Some(Arch::Maxillary), Stage::Wash),
             input(Some(Arch::Mandibular), Stage::Wash),

@@ -48,6 +48,16 @@ pub enum TrayNotPlaced {
     NotAnImpression(NotAnImpression),
     #[error(transparent)]
     Pieces(PiecesNotPlaced),
+    #[error(
+        "none of the {trays} trays on the shelf fits the outer surface of the impression{}",
+        nearest.as_ref().map_or_else(String::new, |name| format!(" (the nearest is '{name}')"))
+    )]
+    NoneOfShelf {
+        trays: usize,
+        nearest: Option<String>,
+    },
+    #[error("two trays on the shelf fit the impression alike: '{one}' and '{other}'")]
+    AlikeOnShelf { one: String, other: String },
 }
 
 /// Why the pieces of a tray could not be placed.

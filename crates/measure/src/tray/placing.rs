@@ -230,12 +230,8 @@ pub(crate) fn place(
     }
     let outer = spread_over(&impression.local, OUTER_POINTS, |t| !regions.is_tissue[t]);
     let starts = starts(tray);
-    let crest = impression.zones.crest();
     let (found, pose) = lay_refined(&outer, &tray.target, &starts, |found| {
-        let local_from_tray = found.target_from_source.inverse();
-        let vertices = tray.surface.mesh.vertices().iter();
-        let limbs = Limbs::under(crest.points(), vertices.map(|p| local_from_tray * p));
-        bent(&outer, tray, found, limbs)
+        bent_from(impression, &outer, tray, found)
     })
     .map_err(|why| why_unfit(&outer, tray, &starts, &why))
     .map_err(|why| match why {
@@ -278,7 +274,7 @@ pub(crate) fn place(
 
 /// Poses near that in which the frames of tray and impression agree; none where
 /// the tray has no frame.
-fn starts(tray: &PreparedTray) -> Vec<Isometry3<f64>> {
+pub(super) fn starts(tray: &PreparedTray) -> Vec<Isometry3<f64>> {
     let Some(local_from_tray) = tray.local_from_tray else {
         return Vec::new();
     };
@@ -293,6 +289,22 @@ fn starts(tray: &PreparedTray) -> Vec<Isometry3<f64>> {
         ],
         FRAMES_APART,
     )
+}
+
+/// As the tray lay where a rigid pose fits, its bend allowed for.
+pub(super) fn bent_from(
+    impression: &Impression,
+    outer: &[SurfacePoint],
+    tray: &PreparedTray,
+    found: &Registered,
+) -> Option<Refined<(Registered, BentPose)>> {
+    let local_from_tray = found.target_from_source.inverse();
+    let vertices = tray.surface.mesh.vertices().iter();
+    let limbs = Limbs::under(
+        impression.zones.crest().points(),
+        vertices.map(|p| local_from_tray * p),
+    );
+    bent(outer, tray, found, limbs)
 }
 
 /// The bend by which a rigid pose fits, if the tray then lies as it can.

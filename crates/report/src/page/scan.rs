@@ -4,6 +4,8 @@ use super::figure::{area, count, exact, limit, none, quantity, share};
 use super::material::Material;
 use super::table::{place, table, words};
 use crate::result::{ImpressionResult, ScanResult, TrayJoint, TrayScan};
+use crate::text::format::capital;
+use crate::text::words::tray_found;
 use maud::{Markup, html};
 
 pub fn part(
@@ -41,6 +43,7 @@ pub fn part(
             Some(tray) => (table("The scan of the empty tray", &["Fact", "Value"], &tray_facts(tray))),
             None => p { "No scan of the empty tray was given." },
         }
+        @if let Some(chosen) = &impression.tray_chosen { p { (capital(&tray_found(chosen))) "." } }
         @if !impression.tray_joints.is_empty() {
             (table("The joints of the tray", &["Pieces", "Gap", "Step"], &joint_facts(&impression.tray_joints)))
         }

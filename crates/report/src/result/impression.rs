@@ -10,6 +10,7 @@ use super::findings::{NotJudged, not_judged};
 use super::landmarks::Landmark;
 use super::numbering::{Before, defects};
 use super::scan::{ScanResult, TrayJoint, TrayScan};
+use super::tray_chosen::TrayChosen;
 use super::tray_fit::TrayFit;
 use crate::text::names;
 use crate::text::rounding::{confidence, direction, point};
@@ -43,6 +44,9 @@ pub struct ImpressionResult {
     pub scan: ScanResult,
     /// The tray scan's file; `null` without one.
     pub tray: Option<TrayScan>,
+    /// Which tray of the shelf it was taken in; `null` where none was looked for there, or found.
+    #[serde(default)]
+    pub tray_chosen: Option<TrayChosen>,
     /// SHA-256 of the scans of the tray's pieces, where it came in pieces; then that of `tray`
     /// is of these in their order.
     #[serde(default)]
@@ -171,6 +175,7 @@ impl ImpressionResult {
                 .tray
                 .as_deref()
                 .map(|tray| TrayScan::of(tray, &names::tray(checked, number))),
+            tray_chosen: one.shelf.as_ref().and_then(TrayChosen::of),
             tray_pieces: (one.pieces.iter())
                 .flat_map(|pieces| pieces.scans.iter().map(|piece| piece.sha256.clone()))
                 .collect(),

@@ -24,6 +24,7 @@ mod protocol;
 mod scan;
 mod times;
 mod tray_bend;
+mod tray_chosen;
 mod tray_fit;
 mod wash;
 
@@ -49,6 +50,7 @@ pub use scan::{Format, PartScan, ScanResult, TrayJoint, TrayScan};
 pub(crate) use times::in_utc;
 pub use times::{StepTime, Times};
 pub use tray_bend::LimbBend;
+pub use tray_chosen::{TrayChosen, TrayTrial};
 pub use tray_fit::{TrayFit, TraySeating, TrayZone};
 pub use wash::{Wash, WashPlace};
 

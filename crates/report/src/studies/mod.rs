@@ -7,3 +7,4 @@ pub(crate) mod control;
 pub(crate) mod gauge;
 pub(crate) mod inspection;
 pub(crate) mod repeat;
+pub(crate) mod shelf_fit;

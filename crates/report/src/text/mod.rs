@@ -14,6 +14,7 @@ pub(crate) mod measured;
 pub(crate) mod names;
 pub(crate) mod repeat;
 pub(crate) mod rounding;
+pub(crate) mod shelf_fit;
 pub(crate) mod steps;
 pub mod summary;
 pub(crate) mod times;

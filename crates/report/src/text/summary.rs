@@ -5,7 +5,8 @@ use super::format;
 use super::headline::what_to_do;
 use super::lists::{write_findings, write_not_judged};
 use super::words::{
-    arch_word, impression_name, landmark_name, part_of_the_record, side_word, verdict_word,
+    arch_word, impression_name, landmark_name, part_of_the_record, side_word, tray_found,
+    verdict_word,
 };
 use crate::result::{
     CaseResult, Cause, ImpressionResult, LandmarkStatus, PlaceThen, Stage, Verdict,
@@ -79,6 +80,9 @@ fn write_impression(
             out,
             "\n    joined from {parts} parts; the cuts are {mm:.1} mm wide and not judged"
         )?;
+    }
+    if let Some(chosen) = &impression.tray_chosen {
+        write!(out, "\n    {}", tray_found(chosen))?;
     }
     let cover = impression.cover.as_ref().filter(|_| !has_question);
     if let Some(cover) = cover {

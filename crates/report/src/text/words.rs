@@ -1,8 +1,9 @@
 //! The words for what a result holds, the same in summary, report and window.
 
+use super::format;
 use crate::result::{
     Arch, CaseResult, Cause, Finding, ImpressionResult, JawRelation, Landmark, Severity, Side,
-    Stage, Verdict,
+    Stage, TrayChosen, TrayTrial, Verdict,
 };
 
 /// At how many stations the record shows both ridges, where it does not show all.
@@ -94,6 +95,23 @@ pub fn place_on_tray(result: &CaseResult, finding: &Finding) -> Option<String> {
         "{rim:.0} mm from the rim on the lip and cheek side, {front:.0} mm from the middle of that rim at the \
          front"
     ))
+}
+
+/// Which tray of the shelf an impression was taken in, and how certain that is.
+pub(crate) fn tray_found(chosen: &TrayChosen) -> String {
+    let lying = |trial: &TrayTrial| {
+        let (share, rms_mm) = (format::percent(trial.fitting_share), trial.rms_mm);
+        format!("{share} of the outer surface within {rms_mm:.3} mm (root mean square)")
+    };
+    let TrayChosen { trays, best, next } = chosen;
+    let beside = next.as_ref().map_or_else(String::new, |next| {
+        format!("; next is {}, {}", next.name, lying(next))
+    });
+    format!(
+        "tray found on the shelf of {trays}: {}, {}{beside}",
+        best.name,
+        lying(best)
+    )
 }
 
 /// The word for a jaw.

@@ -1,0 +1,100 @@
+//! Which tray of a shelf to take for a mouth: its scan and those of the trays read, measured
+//! and judged.
+
+use crate::load::{LoadedScan, load};
+use crate::shelf::{Shelf, ShelfError};
+use judge::shelf_fit::{Advice, advice};
+use judge::{Protocol, ProtocolError};
+use measure::tray::{ShelfFit, fit};
+use measure::{Arch, MeasureSettings, NotAnImpression};
+use mesh::read::shown_path;
+use mesh::{ReadError, Unit};
+use std::path::PathBuf;
+use thiserror::Error;
+
+/// A mouth, and the shelf of which a tray is to be taken for it.
+#[derive(Debug, Clone, Default)]
+pub struct FitSource {
+    /// Scan of an impression of the mouth, of the mouth itself, or of a cast.
+    pub scan: PathBuf,
+    /// Folder with the scans of the empty trays; `None` where the protocol names it.
+    pub trays: Option<PathBuf>,
+    /// The jaw, where it was said.
+    pub arch: Option<Arch>,
+    /// Unit of the scan, where it was said.
+    pub unit: Option<Unit>,
+    /// Protocol file; `None` stands for the default.
+    pub protocol: Option<PathBuf>,
+}
+
+/// How the trays of a shelf suit a mouth, and what to do.
+#[derive(Debug)]
+pub struct CheckedFit {
+    /// The scan.
+    pub scan: LoadedScan,
+    /// The trays.
+    pub shelf: Shelf,
+    /// How they suit.
+    pub fit: ShelfFit,
+    /// What to do.
+    pub advice: Advice,
+}
+
+/// Why no tray can be tried in; its text is one line for people.
+#[derive(Debug, Error)]
+pub enum FitError {
+    /// The scan cannot be read.
+    #[error(transparent)]
+    Scan(#[from] ReadError),
+    /// The shelf cannot be used.
+    #[error(transparent)]
+    Shelf(#[from] ShelfError),
+    /// The protocol cannot be used.
+    #[error(transparent)]
+    Protocol(#[from] ProtocolError),
+    /// Nobody said where the trays are.
+    #[error(
+        "no trays are given: name the folder with their scans by --trays, or as trays in the protocol"
+    )]
+    NoShelf,
+    /// The scan shows no mouth.
+    #[error("{}: shows no edentulous arch ({why}); give a scan of an impression, of the mouth or of a cast", shown_path(.scan))]
+    NoMouth {
+        /// The scan.
+        scan: PathBuf,
+        /// What it shows.
+        why: NotAnImpression,
+    },
+}
+
+impl FitSource {
+    /// Reads the scans, and measures and judges how the trays suit.
+    ///
+    /// # Errors
+    /// When a scan, the shelf or the protocol cannot be used, or the scan shows no mouth.
+    pub fn check(&self) -> Result<CheckedFit, FitError> {
+        let protocol = match &self.protocol {
+            Some(file) => Protocol::from_file(file)?,
+            None => Protocol::default(),
+        };
+        let trays = self.trays.as_deref().or(protocol.trays());
+        let trays = trays.ok_or(FitError::NoShelf)?;
+        let (scan, shelf) = rayon::join(|| load(&self.scan, self.unit), || Shelf::open(trays));
+        let (scan, shelf) = (scan?, shelf?);
+        let settings = MeasureSettings {
+            declared_jaw: self.arch,
+            scanner_uncertainty_mm: protocol.scanner().length_uncertainty_mm,
+            ..MeasureSettings::default()
+        };
+        let fit = fit(&scan.mesh, shelf.trays(), &settings).map_err(|why| FitError::NoMouth {
+            scan: self.scan.clone(),
+            why,
+        })?;
+        Ok(CheckedFit {
+            advice: advice(&fit),
+            scan,
+            shelf,
+            fit,
+        })
+    }
+}
