@@ -23,7 +23,7 @@ pub fn part(
         @if let Some(change) = &sent.change {
             (table("Change of the arch as a whole", &["Figure", "Measured (k = 2)", "Limit"], &arch(change, &limit_of("most_arch_change_mm"))))
             p {
-                "Addition silicone shrinks by 0.3 % in a day or a week, which is 0.13 mm over 42 mm; the standard allows "
+                "Addition silicone shrinks by 0.3 % in a week, which is 0.13 mm over 42 mm; the standard allows "
                 "1.5 %. After allowing for bend and size, " (share(change.unchanged_share)) " of the tissue surface lies on the scan as sent."
             }
             @if change.damage.is_empty() {
