@@ -553,7 +553,6 @@ pub(crate) mod tests {
             }
             let least = STUDIES * 93 / 100;
             let said = format!("{operator_sd} {pool}: {held:?} of {STUDIES}, {at_zero} at 0");
-            println!("{said}");
             assert!(held.iter().all(|count| *count >= least), "{said}");
             assert!(operator_sd > 0.2 || at_zero > STUDIES / 10, "{said}");
         }
