@@ -391,6 +391,12 @@ pub struct GaugeArguments {
     /// CSV file with the columns operator, part, repeat, value; or a folder with
     /// OPERATOR/PART/REPEAT, each repeat a scan or a result folder
     pub study: PathBuf,
+    /// Least that the readings of a table may be, to compare the gauge with
+    #[arg(long, value_name = "VALUE", allow_negative_numbers = true)]
+    pub least: Option<f64>,
+    /// Most that the readings of a table may be
+    #[arg(long, value_name = "VALUE", allow_negative_numbers = true)]
+    pub most: Option<f64>,
     /// Print the study as JSON
     #[arg(long)]
     pub json: bool,

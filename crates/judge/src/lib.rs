@@ -52,9 +52,9 @@ mod wash;
 pub mod words;
 
 pub use case::{
-    BadColour, BadLabel, BadThickness, Case, CaseError, CaseFault, CaseProblem, CentricRelationBy,
-    Consignment, ImpressionInput, JawRelation, Labels, MarkedLandmarks, Material, Stage,
-    VerticalDimensionBy, colour_from_hex, read_landmarks, thickness,
+    BadColour, BadLabel, BadThickness, BadTime, Case, CaseError, CaseFault, CaseProblem,
+    CentricRelationBy, Consignment, ImpressionInput, JawRelation, Labels, MarkedLandmarks,
+    Material, Stage, VerticalDimensionBy, colour_from_hex, read_landmarks, thickness,
 };
 pub use cause::Cause;
 pub use check::{Check, Remedy, UnknownCheck};

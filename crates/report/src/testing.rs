@@ -87,6 +87,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
             ..JawRelation::default()
         }),
         labels: Default::default(),
+        scanned_at: None,
         consignment: Some(Consignment {
             no_jaw_relation_because: None,
             one_arch_because: None,

@@ -2,8 +2,8 @@
 //! analysis of variance of two crossed random factors (as in any textbook; the
 //! measurement systems analysis of the car makers is one user of it).
 
-use crate::freedom;
 use crate::repeatability::interval;
+use crate::{freedom, upper_bound};
 use statrs::distribution::{ContinuousCDF, FisherSnedecor};
 use std::collections::{BTreeMap, BTreeSet};
 use thiserror::Error;
@@ -123,6 +123,10 @@ pub struct Component {
     /// What the standard deviation may be, with a confidence of 95 %: from, to
     /// (see [`Component::of`]).
     pub between: Option<(f64, f64)>,
+    /// What the standard deviation is at most, with a one-sided confidence of 95 %, also
+    /// where it is estimated at 0 (modified large sample method). `None` where the estimate
+    /// of the variance lies so far below 0 that the bound does, too.
+    pub at_most: Option<f64>,
 }
 
 /// How often each mean square counts in a variance: that of parts, operators,
@@ -135,16 +139,15 @@ impl Component {
     /// Graybill and Wang 1980 where none is subtracted, or else by Satterthwaite
     /// 1946.
     fn of(mean_squares: &[Source; 4], times: Times) -> Self {
-        let variances: Vec<(f64, f64)> = (times.iter().zip(mean_squares))
-            .filter(|(times, _)| **times != 0.0)
-            .map(|(times, source)| (times * source.mean_square(), source.freedom))
-            .collect();
+        let variances = variances(mean_squares, times);
+        let at_most = upper_bound::of_sum(&variances).map(f64::sqrt);
         let variance: f64 = variances.iter().map(|v| v.0).sum();
         if variance <= 0.0 {
             return Self {
                 sd: 0.0,
                 freedom: None,
                 between: None,
+                at_most,
             };
         }
         let freedom = freedom::of_sum(&variances);
@@ -167,8 +170,27 @@ impl Component {
             sd,
             freedom: Some(freedom),
             between,
+            at_most,
         }
     }
+
+    /// It with the upper bound of a variance that leaves nothing out.
+    fn at_most_of(self, mean_squares: &[Source; 4], times: Times) -> Self {
+        let bound = upper_bound::of_sum(&variances(mean_squares, times));
+        Self {
+            at_most: bound.map(f64::sqrt),
+            ..self
+        }
+    }
+}
+
+/// The mean squares of a variance, each as often as it counts, with their freedom.
+fn variances(mean_squares: &[Source; 4], times: Times) -> Vec<(f64, f64)> {
+    let counted = times.iter().zip(mean_squares);
+    counted
+        .filter(|(times, _)| **times != 0.0)
+        .map(|(times, source)| (times * source.mean_square(), source.freedom))
+        .collect()
 }
 
 /// The analysis of variance of two crossed factors.
@@ -277,12 +299,15 @@ impl VarianceTable {
         } else {
             by_noise
         };
-        let gauge = one(by_gauge);
+        // A component at 0 is left out of an estimate, but not of its bound.
+        let whole_gauge = both(by_noise, by_operators);
+        let gauge = one(by_gauge).at_most_of(&mean_squares, whole_gauge);
         let total = if parts.sd > 0.0 {
             one(both(by_gauge, by_parts))
         } else {
             gauge
         };
+        let total = total.at_most_of(&mean_squares, both(whole_gauge, by_parts));
         Components {
             repeatability,
             reproducibility,
@@ -475,20 +500,7 @@ pub(crate) mod tests {
         let mut random = Random(20);
         let mut held = [0; 4];
         for _ in 0..STUDIES {
-            let operators: Vec<f64> = (0..6).map(|_| operator_sd * random.normal()).collect();
-            let parts: Vec<f64> = (0..8).map(|_| part_sd * random.normal()).collect();
-            let mut readings = Vec::new();
-            for (o, by) in operators.iter().enumerate() {
-                for (p, of) in parts.iter().enumerate() {
-                    for _ in 0..3 {
-                        readings.push(Reading {
-                            operator: o.to_string(),
-                            part: p.to_string(),
-                            value: by + of + repeat_sd * random.normal(),
-                        });
-                    }
-                }
-            }
+            let readings = drawn(&mut random, [6, 8, 3], [operator_sd, part_sd, repeat_sd]);
             let study = Study::of(&readings, None).unwrap();
             let gauge_sd = operator_sd.hypot(repeat_sd);
             for (k, (component, truth)) in [
@@ -508,6 +520,65 @@ pub(crate) mod tests {
             let share = count as f64 / STUDIES as f64;
             assert!((0.93..0.99).contains(&share), "{held:?} of {STUDIES}");
         }
+    }
+
+    /// Of operators who hardly differ, or do not at all, reproducibility is often estimated at
+    /// 0: its upper bound, and the others, must hold the truth in about 95 of 100 studies or
+    /// more.
+    #[test]
+    fn upper_bounds_hold_the_truth_as_often_as_they_say() {
+        const STUDIES: usize = 1000;
+        let (part_sd, repeat_sd) = (0.3, 0.4);
+        for (operator_sd, pool) in [(0.1, false), (0.1, true), (0.0, false), (0.3, true)] {
+            let mut random = Random(21);
+            let (mut held, mut at_zero) = ([0; 5], 0);
+            for _ in 0..STUDIES {
+                let sds = [operator_sd, part_sd, repeat_sd];
+                let readings = drawn(&mut random, [3, 10, 3], sds);
+                let study = Study::of(&readings, Some(pool)).unwrap();
+                at_zero += usize::from(study.reproducibility.sd <= 0.0);
+                let gauge_sd = operator_sd.hypot(repeat_sd);
+                for (k, (component, truth)) in [
+                    (study.repeatability, repeat_sd),
+                    (study.reproducibility, operator_sd),
+                    (study.gauge, gauge_sd),
+                    (study.parts, part_sd),
+                    (study.total, gauge_sd.hypot(part_sd)),
+                ]
+                .into_iter()
+                .enumerate()
+                {
+                    held[k] += usize::from(component.at_most.is_some_and(|most| truth <= most));
+                }
+            }
+            let least = STUDIES * 93 / 100;
+            let said = format!("{operator_sd} {pool}: {held:?} of {STUDIES}, {at_zero} at 0");
+            assert!(held.iter().all(|count| *count >= least), "{said}");
+            assert!(operator_sd > 0.2 || at_zero > STUDIES / 10, "{said}");
+        }
+    }
+
+    /// Readings of so many operators, parts and repeats, drawn with these standard
+    /// deviations.
+    fn drawn(random: &mut Random, size: [usize; 3], sds: [f64; 3]) -> Vec<Reading> {
+        let each = |random: &mut Random, count, sd| -> Vec<f64> {
+            (0..count).map(|_| sd * random.normal()).collect()
+        };
+        let operators = each(random, size[0], sds[0]);
+        let parts = each(random, size[1], sds[1]);
+        let mut readings = Vec::new();
+        for (o, by) in operators.iter().enumerate() {
+            for (p, of) in parts.iter().enumerate() {
+                for _ in 0..size[2] {
+                    readings.push(Reading {
+                        operator: o.to_string(),
+                        part: p.to_string(),
+                        value: by + of + sds[2] * random.normal(),
+                    });
+                }
+            }
+        }
+        readings
     }
 
     /// Numbers by chance, the same on every run (a linear congruential

@@ -27,6 +27,7 @@ pub mod proportion;
 pub mod ranges;
 pub mod repeatability;
 mod spread;
+mod upper_bound;
 
 pub use critical_range::critical_range_factor;
 pub use spread::{mean, pooled_sd, quantile, sd};

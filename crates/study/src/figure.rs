@@ -9,4 +9,15 @@ pub struct NamedFigure {
     pub unit: &'static str,
     /// The figure itself.
     pub value: f64,
+    /// The limits that it was judged by.
+    pub limits: FigureLimits,
+}
+
+/// The limits of a figure, in its unit.
+#[derive(Debug, Clone, Copy, Default, PartialEq)]
+pub struct FigureLimits {
+    /// The least that is let pass; `None` where there is no such limit.
+    pub least: Option<f64>,
+    /// The most that is let pass.
+    pub most: Option<f64>,
 }

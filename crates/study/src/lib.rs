@@ -24,4 +24,4 @@ mod figure;
 pub mod gauge;
 pub mod repeats;
 
-pub use figure::NamedFigure;
+pub use figure::{FigureLimits, NamedFigure};

@@ -73,10 +73,11 @@ pub fn baseline(arguments: &BaselineArguments) -> Result<(), Failure> {
         .map(|one| (&one.arch, &one.stage, &one.label))
         .collect();
     say(&format!(
-        "Limits of {} figures in {} groups in {}\nUse them: archproof batch FOLDER --out DIR --baseline {}\n",
+        "Limits of {} figures in {} groups in {}\nOrder in time by {}\nUse them: archproof batch FOLDER --out DIR --baseline {}\n",
         frozen.figures.len(),
         groups.len(),
         shown_path(&arguments.write),
+        frozen.times_by.in_words(["case", "cases"]),
         shown_path(&arguments.write)
     ))?;
     Ok(())
@@ -93,7 +94,9 @@ fn tell(
         say(&json_text(overview))?;
     } else {
         let verdicts = verdict_line(overview.verdicts);
-        say(&format!("{head}{}{verdicts}\n", whereabouts(out)))?;
+        let times = overview.times_by.in_words(["case", "cases"]);
+        let times = format!("Order in time by {times}\n");
+        say(&format!("{head}{}{times}{verdicts}\n", whereabouts(out)))?;
     }
     Ok(exit_code(overview.verdicts, &how.fail_on))
 }

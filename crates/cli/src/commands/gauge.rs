@@ -8,8 +8,8 @@ use check::proposal::is_scan;
 use report::result::CaseResult;
 use report::{GaugeResult, comparable_figures, gauge_text, json_text, kept_figures};
 use std::path::Path;
-use study::NamedFigure;
 use study::gauge::{FiguresError, study_of_folder, study_of_table};
+use study::{FigureLimits, NamedFigure};
 
 pub fn run(arguments: &GaugeArguments) -> Result<(), Failure> {
     let progress = Progress::start();
@@ -18,7 +18,12 @@ pub fn run(arguments: &GaugeArguments) -> Result<(), Failure> {
             figures(repeat, &arguments.scans, &progress)
         })?
     } else {
-        study_of_table(&arguments.study)?
+        let mut study = study_of_table(&arguments.study)?;
+        let (least, most) = (arguments.least, arguments.most);
+        for one in &mut study.studies {
+            one.limits = FigureLimits { least, most };
+        }
+        study
     };
     let result = GaugeResult::of(&study);
     drop(progress);

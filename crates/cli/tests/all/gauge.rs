@@ -33,6 +33,10 @@ fn the_published_example_is_told_as_printed() {
     ] {
         assert!(told.out.contains(words), "{words}\n{}", told.out);
     }
+    let limited = ["gauge", "study.csv", "--least", "-4", "--most", "2"];
+    let told = run(folder.path(), &limited).out;
+    let against = "Gauge against limits (least -4, most 2): 6 sd are 30.2 % of the tolerance";
+    assert!(told.contains(against), "{told}");
     let as_json = run(folder.path(), &["gauge", "study.csv", "--json"]);
     let study: Value = serde_json::from_str(&as_json.out).unwrap();
     let schema = run(folder.path(), &["schema", "gauge"]).out;
@@ -45,6 +49,7 @@ fn the_published_example_is_told_as_printed() {
     assert!((number("standard_deviation") - 0.302_37).abs() < 5e-6);
     assert!((number("percent_of_study_variation") - 27.86).abs() < 5e-3);
     assert!(number("from") < 0.302_37 && number("to") > 0.302_37);
+    assert!(number("at_most") > 0.302_37 && number("at_most") < number("to"));
 }
 
 #[test]

@@ -1,6 +1,7 @@
 //! What can be wrong in a case file, or in a landmarks file that it names.
 
 use super::labels::BadLabel;
+use super::scanned_at::BadTime;
 use super::tray::{BadColour, BadThickness};
 use crate::located::{Located, TomlFault, TomlFileError};
 use measure::landmarks::LandmarkName;
@@ -69,6 +70,8 @@ pub enum CaseFault {
         "a tray in pieces cannot be the frame of an impression in parts, nor be compared with tray_relieved; join the pieces and scan the tray whole"
     )]
     PiecesNotWhole,
+    #[error(transparent)]
+    ScannedAt(#[from] BadTime),
     #[error(transparent)]
     Label(#[from] BadLabel),
     #[error(transparent)]

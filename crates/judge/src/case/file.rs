@@ -3,6 +3,7 @@
 use super::fault::{CaseError, CaseFault, CaseProblem};
 use super::labels::{self, Labels};
 use super::marks::read_landmarks;
+use super::scanned_at::{BadTime, scanned_at};
 use super::tray::{BadThickness, colour_from_hex, thickness};
 use super::{Case, Consignment, ImpressionInput, JawRelation, Material, Stage};
 use crate::located::{self, Located};
@@ -25,6 +26,7 @@ struct CaseFile {
     jaw_relation: Option<Spanned<JawRelation>>,
     #[serde(alias = "parcel")]
     consignment: Option<Consignment>,
+    scanned_at: Option<Spanned<toml::Value>>,
     labels: Option<Spanned<BTreeMap<Spanned<String>, Spanned<String>>>>,
 }
 
@@ -141,8 +143,10 @@ fn parse(text: &str, folder: &Path) -> Result<(Case, Vec<Option<PathBuf>>), Case
     let scanner = (file.scanner.as_ref())
         .map(|entry| ScannerEntry::scanner(entry, text, folder, CaseFault::Scanner))
         .transpose()?;
+    let scanned_at = file.scanned_at.map(|stated| stated_time(&stated, text));
     let case = Case {
         scanner,
+        scanned_at: scanned_at.transpose()?,
         trays: file.trays.map(|trays| folder.join(trays)),
         id: id.to_owned(),
         impressions,
@@ -153,6 +157,16 @@ fn parse(text: &str, folder: &Path) -> Result<(Case, Vec<Option<PathBuf>>), Case
             .map_or_else(|| Ok(Labels::new()), |given| labels_of(given, text))?,
     };
     Ok((case, marked))
+}
+
+/// When the scans were made, given as a text or as a date of TOML.
+fn stated_time(stated: &Spanned<toml::Value>, text: &str) -> Result<String, CaseProblem> {
+    let time = match stated.get_ref() {
+        toml::Value::String(written) => scanned_at(written),
+        toml::Value::Datetime(date) => scanned_at(&date.to_string()),
+        _ => Err(BadTime),
+    };
+    time.map_err(|why| located::at(text, stated.span().start, why.into()))
 }
 
 /// The labels, if each is a code.
@@ -387,6 +401,38 @@ packed = ["upper impression", "lower impression"]
         assert_eq!(older, newer);
         assert_eq!(newer.0.impressions[0].stage, Stage::FirstPass);
         assert!(newer.0.consignment.is_some());
+    }
+
+    #[test]
+    fn the_time_of_scanning_is_a_text_or_a_date() {
+        let of = |stated: &str| {
+            let text = format!("case = \"a\"\n{stated}\n[maxillary]\nwash = \"w.ply\"");
+            parse(&text, Path::new("")).map(|(case, _)| case.scanned_at)
+        };
+        for (stated, wanted) in [
+            ("", None),
+            ("scanned_at = 2026-03-04", Some("2026-03-04")),
+            ("scanned_at = \"2026-03-04\"", Some("2026-03-04")),
+            (
+                "scanned_at = 2026-03-04T10:20:00+01:00",
+                Some("2026-03-04T09:20:00Z"),
+            ),
+            (
+                "scanned_at = 2026-03-04 10:20:00",
+                Some("2026-03-04T10:20:00Z"),
+            ),
+        ] {
+            assert_eq!(of(stated), Ok(wanted.map(str::to_owned)), "{stated}");
+        }
+        for stated in [
+            "scanned_at = 20260304",
+            "scanned_at = 10:20:00",
+            "scanned_at = \"soon\"",
+        ] {
+            let problem = of(stated).unwrap_err();
+            assert_eq!(problem.line, Some(2), "{stated}");
+            assert!(problem.fault.to_string().contains("2026-03-04"));
+        }
     }
 
     #[test]

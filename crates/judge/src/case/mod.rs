@@ -6,6 +6,7 @@ mod labels;
 mod marks;
 mod material;
 mod relation;
+mod scanned_at;
 mod tray;
 
 pub use fault::{CaseError, CaseFault, CaseProblem};
@@ -13,6 +14,7 @@ pub use labels::{BadLabel, Labels};
 pub use marks::{MarkedLandmarks, read_landmarks};
 pub use material::Material;
 pub use relation::{CentricRelationBy, JawRelation, VerticalDimensionBy};
+pub use scanned_at::BadTime;
 pub use tray::{BadColour, BadThickness, colour_from_hex, thickness};
 
 use crate::protocol::Protocol;
@@ -43,6 +45,8 @@ pub struct Case {
     pub consignment: Option<Consignment>,
     /// What results are compared by.
     pub labels: Labels,
+    /// When its scans were made, where the case says so: a time in UTC (RFC 3339), or a date.
+    pub scanned_at: Option<String>,
 }
 
 /// One impression scan and what belongs to it.
@@ -215,6 +219,7 @@ impl Case {
             jaw_relation: None,
             consignment: None,
             labels: Labels::new(),
+            scanned_at: None,
         }
     }
 

@@ -65,6 +65,7 @@ fn whole() -> Given {
                 ..JawRelation::default()
             }),
             labels: Default::default(),
+            scanned_at: None,
             consignment: Some(Consignment {
                 no_jaw_relation_because: None,
                 one_arch_because: Some("lower jaw has teeth".into()),

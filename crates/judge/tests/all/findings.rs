@@ -490,6 +490,7 @@ fn two_passes() -> Case {
         jaw_relation: None,
         consignment: None,
         labels: Default::default(),
+        scanned_at: None,
     }
 }
 

@@ -5,6 +5,7 @@ use super::conditions::Conditions;
 use super::drift::DriftSignal;
 use super::record::CaseRecord;
 use super::rows::ImpressionRow;
+use crate::result::TimeSources;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -99,10 +100,13 @@ pub struct Overview {
     pub cases: u64,
     /// Impressions of the cases that were read, superseded ones included.
     pub impressions: u64,
-    /// When the earliest scan file was last changed, UTC (RFC 3339).
+    /// When the earliest scan was made, UTC (RFC 3339) or a date.
     pub first_scan: Option<String>,
-    /// When the latest scan file was last changed, UTC.
+    /// When the latest scan was made.
     pub last_scan: Option<String>,
+    /// Cases that were read, by where the times of their scans are taken from.
+    #[serde(default)]
+    pub times_by: TimeSources,
     /// Cases by verdict.
     pub verdicts: Verdicts,
     /// Share of each verdict among the cases that were read.
@@ -158,6 +162,8 @@ impl Tally {
             return;
         }
         let first = record.impressions.first();
+        let mut times = record.impressions.iter().map(ImpressionRow::time_source);
+        so_far.times_by.add(times.find_map(|source| source));
         let verdict = first.and_then(|row| row.case_verdict.as_deref());
         match verdict {
             Some("accept") => so_far.verdicts.accept += 1,
@@ -344,6 +350,26 @@ mod tests {
         let rates = overview.pass_rates.iter();
         assert!(rates.clone().all(|group| group.rate.share == Some(1.0)));
         assert_eq!(rates.count(), 3);
+    }
+
+    #[test]
+    fn cases_are_counted_by_where_their_times_are_taken_from() {
+        let mut tally = Tally::default();
+        for (scanned, by, cases) in [
+            (Some("2026-03-04"), Some("case_file"), 3),
+            (Some("2026-03-01T00:00:00Z"), Some("scan_file"), 2),
+            (None, None, 1),
+        ] {
+            let mut record = with_verdict("accept");
+            record.impressions[0].scanned = scanned.map(str::to_owned);
+            record.impressions[0].scanned_by = by.map(str::to_owned);
+            (0..cases).for_each(|_| tally.add(&record));
+        }
+        let overview = tally.finish(Conditions::default(), String::new());
+        let times = overview.times_by;
+        assert_eq!([times.case_file, times.scan_file, times.unknown], [3, 2, 1]);
+        let ends = [overview.first_scan, overview.last_scan].map(Option::unwrap);
+        assert_eq!(ends, ["2026-03-01T00:00:00Z", "2026-03-04"]);
     }
 
     #[test]

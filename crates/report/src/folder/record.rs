@@ -65,20 +65,20 @@ impl CaseRecord {
     /// Name of the file in the folder of a case; put there last.
     pub const FILE: &str = "record.json";
 
-    /// The record of a case that was checked; `scanned` is when each
+    /// The record of a case that was checked; `changed` is when each
     /// impression's scan file was last changed, UTC.
     #[must_use]
     pub fn checked(
         result: &CaseResult,
         folder: &str,
-        scanned: &[Option<String>],
+        changed: &[Option<String>],
         thumbnails: Vec<Option<Thumbnail>>,
         provenance: Provenance,
     ) -> Self {
         Self {
             schema: Contract::V1,
             provenance,
-            impressions: of_impressions(result, folder, scanned),
+            impressions: of_impressions(result, folder, changed),
             may_pass: false,
             findings: of_findings(result, folder),
             has_report: result
@@ -177,6 +177,7 @@ mod tests {
         assert_eq!(row.stage.as_deref(), Some("first_pass"));
         assert_eq!(row.case_verdict.as_deref(), Some("rework"));
         assert_eq!(row.scanned, scanned[0]);
+        assert_eq!(row.scanned_by.as_deref(), Some("scan_file"));
         assert_eq!(row.cover_median_mm, cover.median_mm);
         assert_eq!(row.problem, None);
         assert_eq!(record.findings.len(), result.findings.len());
@@ -186,6 +187,21 @@ mod tests {
         }
         let back: CaseRecord = serde_json::from_slice(&record.encoded()).unwrap();
         assert_eq!(back, record);
+    }
+
+    #[test]
+    fn the_time_that_the_case_file_states_comes_before_that_of_the_file() {
+        let mut result = CaseResult::of(&checked_with_spots());
+        let changed = [Some("2026-01-02T03:04:05Z".to_owned())];
+        let of = |result: &CaseResult, changed: &[Option<String>]| {
+            let record = CaseRecord::checked(result, "f", changed, Vec::new(), provenance());
+            let row = &record.impressions[0];
+            (row.scanned.clone(), row.scanned_by.clone())
+        };
+        assert_eq!(of(&result, &[]), (None, None));
+        result.scanned_at = Some("2025-11-30".to_owned());
+        let wanted = ["2025-11-30", "case_file"].map(|text| Some(text.to_owned()));
+        assert_eq!(of(&result, &changed), wanted.into());
     }
 
     #[test]

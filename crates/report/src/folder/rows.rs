@@ -2,7 +2,9 @@
 //!
 //! A row is the same in every format. What could not be had is empty.
 
-use crate::result::{CaseResult, Finding, ImpressionResult, NotJudged, Point, Severity};
+use crate::result::{
+    CaseResult, Finding, ImpressionResult, NotJudged, Point, Severity, TimeSource,
+};
 use crate::text::headline::what_to_do;
 use crate::text::rounding::figure;
 use crate::text::steps::pressing;
@@ -38,8 +40,12 @@ pub struct ImpressionRow {
     /// Whether a wash of the same jaw is in the case, so that this is no longer the
     /// impression to be worked from.
     pub superseded: Option<bool>,
-    /// When the impression's scan file was last changed, UTC (RFC 3339).
+    /// When the impression was scanned, UTC (RFC 3339), or the date where no more is stated:
+    /// by the case file or else by the last change of the scan file.
     pub scanned: Option<String>,
+    /// Where that time is taken from: `case_file` or `scan_file`; empty where none is known.
+    #[serde(default)]
+    pub scanned_by: Option<String>,
     /// SHA-256 of the impression's scan file.
     pub scan_sha256: Option<String>,
     /// SHA-256 of the tray's scan file.
@@ -89,6 +95,21 @@ pub struct ImpressionRow {
     pub labels: Option<String>,
 }
 
+impl ImpressionRow {
+    /// Where the time of scanning is taken from; rows of earlier versions know the scan
+    /// file's alone.
+    pub(super) fn time_source(&self) -> Option<TimeSource> {
+        self.scanned.as_ref()?;
+        let stated = TimeSource::CaseFile;
+        let is_stated = self.scanned_by.as_deref() == Some(stated.name());
+        Some(if is_stated {
+            stated
+        } else {
+            TimeSource::ScanFile
+        })
+    }
+}
+
 /// One finding of a case.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, ParquetRecordWriter)]
 pub struct FindingRow {
@@ -133,24 +154,29 @@ pub struct FindingRow {
     pub labels: Option<String>,
 }
 
-/// The rows of a checked case; `scanned` is when each impression's scan file
+/// The rows of a checked case; `changed` is when each impression's scan file
 /// was last changed.
 pub(super) fn of_impressions(
     result: &CaseResult,
     folder: &str,
-    scanned: &[Option<String>],
+    changed: &[Option<String>],
 ) -> Vec<ImpressionRow> {
     let step = first_step(result);
     let labels = labels(result);
     (result.impressions.iter().enumerate())
-        .map(|(number, impression)| ImpressionRow {
-            folder: folder.to_owned(),
-            first_step: Some(step.clone()),
-            labels: labels.clone(),
-            case: Some(result.case.clone()),
-            case_verdict: Some(word(&result.verdict)),
-            scanned: scanned.get(number).cloned().flatten(),
-            ..of_impression(result, number as u64, impression)
+        .map(|(number, impression)| {
+            let changed = changed.get(number).and_then(Option::as_ref);
+            let (scanned, scanned_by) = result.scanned(changed).unzip();
+            ImpressionRow {
+                folder: folder.to_owned(),
+                first_step: Some(step.clone()),
+                labels: labels.clone(),
+                case: Some(result.case.clone()),
+                case_verdict: Some(word(&result.verdict)),
+                scanned,
+                scanned_by: scanned_by.map(|source| source.name().to_owned()),
+                ..of_impression(result, number as u64, impression)
+            }
         })
         .collect()
 }

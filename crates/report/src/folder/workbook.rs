@@ -3,6 +3,7 @@
 
 use super::record::CaseRecord;
 use super::rows::ImpressionRow;
+use crate::result::TimeSource;
 use rust_xlsxwriter::{
     DocProperties, ExcelDateTime, Format, FormatAlign, Url, Workbook, Worksheet, XlsxError,
 };
@@ -15,16 +16,17 @@ const MOST: u32 = 10_000;
 const LETTERS: usize = 2_000;
 
 /// Columns with their widths, in letters.
-const COLUMNS: [(&str, f64); 9] = [
+const COLUMNS: [(&str, f64); 10] = [
     ("case", 22.0),
     ("jaw", 22.0),
     ("verdict", 16.0),
     ("first thing to do", 70.0),
     ("report", 12.0),
-    ("scan file last changed (UTC)", 24.0),
+    ("scanned (UTC)", 24.0),
     ("failing findings", 16.0),
     ("least thickness, mm", 18.0),
     ("labels", 30.0),
+    ("time of scanning by", 30.0),
 ];
 
 /// The workbook while it is being made, a row a case. It is not made on the disk row by row: the
@@ -107,7 +109,9 @@ impl CaseWorkbook {
         if let Some(least) = least {
             sheet.write_number(row, 7, least)?;
         }
-        write(sheet, row, 8, first.labels.as_deref().unwrap_or_default())
+        write(sheet, row, 8, first.labels.as_deref().unwrap_or_default())?;
+        let source = rows.iter().find_map(ImpressionRow::time_source);
+        write(sheet, row, 9, source.map_or("", TimeSource::in_words))
     }
 
     /// Writes the whole of it.

@@ -48,6 +48,12 @@ fn rows(result: &CaseResult) -> Vec<Vec<Markup>> {
         words("scanner: source of that uncertainty"),
         words(&scanner.source),
     ]);
+    if let Some(scanned_at) = &result.scanned_at {
+        rows.push(vec![
+            words("scanned, as the case file states (UTC)"),
+            words(scanned_at),
+        ]);
+    }
     for impression in &result.impressions {
         let name = impression_name(impression);
         let scan = format!("scan of the {name}, SHA-256");

@@ -21,7 +21,8 @@ pub fn control_page(result: &ControlResult) -> String {
                 p.lead { (sentence(result)) }
                 @if let (Some(first), Some(last)) = (first, last) {
                     p {
-                        "Scan files last changed " (first) " to " (last) " (UTC). Limits are from the first "
+                        "Scanned " (first) " to " (last) " (UTC), by "
+                        (result.times_by.in_words(["measurement", "measurements"])) ". Limits are from the first "
                         (result.limits_from) " measurements."
                     }
                 }

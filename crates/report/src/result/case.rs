@@ -37,6 +37,10 @@ pub struct CaseResult {
     /// What results are compared by, as given in the case file: codes by their keys.
     #[serde(default)]
     pub labels: BTreeMap<String, String>,
+    /// When its scans were made, as the case file states it: a time in UTC (RFC 3339) or a
+    /// date; `null` where it does not.
+    #[serde(default)]
+    pub scanned_at: Option<String>,
     /// Verdict on the whole case.
     pub verdict: Verdict,
     /// The limits that it was judged by.
@@ -82,6 +86,7 @@ impl CaseResult {
             commit: option_env!("ARCHPROOF_COMMIT").map(str::to_owned),
             case: checked.case.id.clone(),
             labels: checked.case.labels.clone(),
+            scanned_at: checked.case.scanned_at.clone(),
             verdict: checked.judged.verdict.into(),
             protocol: (&checked.protocol).into(),
             scanner: ScannerResult::of(checked),

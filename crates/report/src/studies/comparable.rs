@@ -1,12 +1,13 @@
 //! The figures of a result that can be compared between results, each by name.
 
 use crate::files::outputs::{RESULT_FILE, ReadResultError, read_result};
-use crate::result::{Border, CaseResult, ImpressionResult, Side};
+use crate::result::{Border, CaseResult, ImpressionResult, ProtocolResult, Side};
 use crate::text::figures::station_figure;
+use judge::LimitKey;
 use measure::StationFigure;
 use std::collections::BTreeMap;
 use std::path::Path;
-use study::NamedFigure;
+use study::{FigureLimits, NamedFigure};
 
 /// The figures of a result: cover, border and areas; flange height, thickness
 /// and border radius as the median over each part of the arch.
@@ -24,6 +25,7 @@ pub fn comparable_figures(result: &CaseResult) -> Vec<NamedFigure> {
             of_impression(impression)
                 .into_iter()
                 .map(move |(name, unit, value)| NamedFigure {
+                    limits: limits_of(&name, &result.protocol),
                     name: format!("{prefix}{name}"),
                     unit,
                     value,
@@ -61,6 +63,34 @@ fn of_impression(impression: &ImpressionResult) -> Vec<Row> {
         }
     }
     rows
+}
+
+/// The limits of a figure by its name; those of a part of the border are its zone's. Of a
+/// flange, 0 as the least is no limit.
+fn limits_of(name: &str, protocol: &ProtocolResult) -> FigureLimits {
+    let [figure, zone] = name.split_once(", ").map_or([name, ""], |(a, b)| [a, b]);
+    let zone = zone.split(", ").next().unwrap_or_default();
+    let value = |key: LimitKey| {
+        let limit = protocol.limits.get(key.name())?;
+        let value = *limit.zones.get(zone).unwrap_or(&limit.value);
+        (value > 0.0).then_some(value)
+    };
+    let is = |of: StationFigure| station_figure(of).name == figure;
+    let (least, most) = if name == "cover, least" {
+        (Some(LimitKey::ThinCover), None)
+    } else if is(StationFigure::Height) {
+        (Some(LimitKey::FlangeHeight), None)
+    } else if is(StationFigure::Thickness) {
+        (Some(LimitKey::FlangeThin), Some(LimitKey::FlangeThick))
+    } else if is(StationFigure::Radius) {
+        (Some(LimitKey::BorderRadius), None)
+    } else {
+        (None, None)
+    };
+    FigureLimits {
+        least: least.and_then(value),
+        most: most.and_then(value),
+    }
 }
 
 /// The median of a figure of the stations over each part of the arch.
@@ -119,6 +149,12 @@ mod tests {
             value("flange height, buccal flange, patient's left"),
             statistics::quantile(&heights, 0.5)
         );
+        let limits = |name: &str| found.iter().find(|f| f.name == name).map(|f| f.limits);
+        let of = |key: LimitKey| Some(result.protocol.limits[key.name()].value);
+        let thickness = limits("flange thickness, buccal flange, patient's left").unwrap();
+        assert_eq!(thickness.least, of(LimitKey::FlangeThin));
+        assert_eq!(thickness.most, of(LimitKey::FlangeThick));
+        assert_eq!(limits("border length"), Some(FigureLimits::default()));
         let bare = comparable_figures(&CaseResult::of(&checked_without_cover()));
         assert!(bare.iter().all(|f| !f.name.starts_with("cover")));
     }

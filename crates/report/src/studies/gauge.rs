@@ -3,6 +3,7 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 use statistics::gauge::{Component, Source, Study};
+use study::FigureLimits;
 use study::gauge::GaugeStudy;
 
 /// What a gauge study came to.
@@ -43,9 +44,29 @@ pub struct FigureStudy {
     pub variation: Vec<VariationRow>,
     /// Number of distinct categories; `null` for a gauge that never differs.
     pub distinct_categories: Option<f64>,
+    /// Mean of all readings.
+    pub mean: f64,
+    /// The gauge against the limits of the figure; `null` where it has none, or the readings
+    /// were judged by different limits.
+    pub against_limits: Option<AgainstLimits>,
     /// The same study by averages and ranges, for comparison; `null` with more
     /// than 10 operators, parts or repeats.
     pub by_ranges: Option<ByRanges>,
+}
+
+/// The spread of the gauge against the limits of a figure, as in the car makers' measurement
+/// systems analysis (4th edition, from memory).
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct AgainstLimits {
+    /// The least that is let pass.
+    pub least: Option<f64>,
+    /// The most that is let pass.
+    pub most: Option<f64>,
+    /// Six standard deviations of the gauge, percent of the tolerance between both limits.
+    pub percent_of_tolerance: Option<f64>,
+    /// Three standard deviations of the gauge, percent of the distance of the mean of all
+    /// readings from the nearest limit; `null` where the mean lies on it.
+    pub percent_of_distance: Option<f64>,
 }
 
 /// A study by averages and ranges: standard deviations.
@@ -91,6 +112,9 @@ pub struct VariationRow {
     pub from: Option<f64>,
     /// Upper end.
     pub to: Option<f64>,
+    /// What the standard deviation is at most, with a one-sided confidence of 95 %, also where
+    /// it is estimated at 0; `null` where the estimate of the variance is too far below 0.
+    pub at_most: Option<f64>,
     /// Effective degrees of freedom.
     pub freedom: Option<f64>,
     /// Percent of the study variation (of standard deviations).
@@ -154,6 +178,8 @@ impl FigureStudy {
             interaction_pooled: study.is_pooled,
             variation: variation.map(|(name, c)| varies(name, study, &c)).into(),
             distinct_categories: study.categories(),
+            mean: found.mean,
+            against_limits: AgainstLimits::of(found),
             by_ranges: found.by_ranges.map(|study| ByRanges {
                 repeatability: study.repeatability,
                 reproducibility: study.reproducibility,
@@ -169,6 +195,25 @@ impl FigureStudy {
     /// A component by its name.
     pub(crate) fn component(&self, name: &str) -> Option<&VariationRow> {
         self.variation.iter().find(|row| row.component == name)
+    }
+}
+
+impl AgainstLimits {
+    fn of(found: &study::gauge::FigureStudy) -> Option<Self> {
+        let FigureLimits { least, most } = found.limits;
+        let sd = found.by_variance.gauge.sd;
+        let distances = [least, most].into_iter().flatten();
+        let distance = distances.map(|limit| (found.mean - limit).abs());
+        let distance = distance.reduce(f64::min)?;
+        let percent = |spread: f64, of: f64| (of > 0.0).then(|| 100.0 * spread / of);
+        Some(Self {
+            least,
+            most,
+            percent_of_tolerance: least
+                .zip(most)
+                .and_then(|(least, most)| percent(6.0 * sd, most - least)),
+            percent_of_distance: percent(3.0 * sd, distance),
+        })
     }
 }
 
@@ -188,8 +233,56 @@ fn varies(name: &'static str, study: &Study, component: &Component) -> Variation
         standard_deviation: component.sd,
         from: component.between.map(|b| b.0),
         to: component.between.map(|b| b.1),
+        at_most: component.at_most,
         freedom: component.freedom,
         percent_of_study_variation: percent,
         percent_of_variance: percent * percent / 100.0,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use statistics::gauge::Reading;
+
+    fn study(limits: FigureLimits) -> FigureStudy {
+        let rows = fixtures::gauge::STUDY.iter();
+        let readings = rows.flat_map(|(operator, values)| {
+            let values = values.iter().enumerate();
+            values.map(|(part, value)| Reading {
+                operator: (*operator).to_owned(),
+                part: part.to_string(),
+                value: *value,
+            })
+        });
+        let readings: Vec<Reading> = readings.collect();
+        let found = study::gauge::FigureStudy::of("value", None, &readings).unwrap();
+        FigureStudy::of(&study::gauge::FigureStudy { limits, ..found })
+    }
+
+    /// The published example has a gauge of 0.30237; its readings have a mean of 0.00144.
+    #[test]
+    fn the_gauge_is_compared_with_tolerance_and_distance() {
+        assert_eq!(study(FigureLimits::default()).against_limits, None);
+        let least = Some(-4.0);
+        let one_sided = study(FigureLimits { least, most: None });
+        let against = one_sided.against_limits.unwrap();
+        let near = |value: Option<f64>, wanted: f64| (value.unwrap() - wanted).abs() < 0.01;
+        assert_eq!(against.percent_of_tolerance, None);
+        assert!(near(
+            against.percent_of_distance,
+            90.71 / (one_sided.mean + 4.0)
+        ));
+        assert!(one_sided.mean.abs() < 0.01, "{}", one_sided.mean);
+        let most = Some(2.0);
+        let against = study(FigureLimits { least, most }).against_limits.unwrap();
+        assert!(near(
+            against.percent_of_tolerance,
+            100.0 * 6.0 * 0.302_37 / 6.0
+        ));
+        assert!(near(
+            against.percent_of_distance,
+            90.71 / (2.0 - one_sided.mean)
+        ));
     }
 }

@@ -102,7 +102,8 @@ fn write_text(out: &mut String, result: &ControlResult) -> std::fmt::Result {
     if let (Some(first), Some(last)) = (result.measured.first(), result.measured.last()) {
         writeln!(
             out,
-            "Scan files last changed {first} to {last} (UTC); limits from the first {} measurements",
+            "Scanned {first} to {last} (UTC), by {}; limits from the first {} measurements",
+            result.times_by.in_words(["measurement", "measurements"]),
             result.limits_from
         )?;
     }

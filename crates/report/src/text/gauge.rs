@@ -65,6 +65,9 @@ fn in_full(out: &mut String, study: &FigureStudy) -> Result {
         "\nDistinct categories: {}",
         categories(study.distinct_categories)
     )?;
+    if let Some(sentence) = against_limits(study) {
+        writeln!(out, "{sentence}")?;
+    }
     let Some(ranges) = &study.by_ranges else {
         return Ok(());
     };
@@ -93,14 +96,11 @@ fn in_rows(out: &mut String, studies: &[FigureStudy]) -> Result {
         "figure", "unit", "repeat sd", "operators", "gauge sd", "parts sd", "gauge %", "categories"
     )?;
     for study in studies {
-        let sd = |name| {
-            let row = study.component(name);
-            row.map_or(f64::NAN, |row| row.standard_deviation)
-        };
+        let sd = |name| sd_cell(study.component(name));
         let gauge = study.component("gauge");
         writeln!(
             out,
-            "{:<width$}  {:>4}  {:>10.4}  {:>10.4}  {:>10.4}  {:>10.4}  {:>7.1}  {:>10}",
+            "{:<width$}  {:>4}  {:>10}  {:>10}  {:>10}  {:>10}  {:>7.1}  {:>10}",
             study.figure,
             study
                 .unit
@@ -112,6 +112,11 @@ fn in_rows(out: &mut String, studies: &[FigureStudy]) -> Result {
             gauge.map_or(f64::NAN, |row| row.percent_of_study_variation),
             categories(study.distinct_categories)
         )?;
+    }
+    for study in studies {
+        if let Some(sentence) = against_limits(study) {
+            writeln!(out, "{}: {sentence}", study.figure)?;
+        }
     }
     Ok(())
 }
@@ -131,15 +136,49 @@ fn write_end(out: &mut String, result: &GaugeResult) -> Result {
     writeln!(
         out,
         "In the car makers' measurement systems analysis a gauge below 10 % of the study variation \
-         is good, from 10 to 30 % it may do, above it does not; it should tell 5 categories apart."
+         is good, from 10 to 30 % it may do, above it does not; it should tell 5 categories apart. \
+         The same shares are asked of tolerance and distance. Where a variance is estimated at 0, the \
+         standard deviation is at most as given, with a one-sided confidence of 95 %."
     )
 }
 
 fn confidence(row: &VariationRow) -> String {
-    match row.from.zip(row.to) {
-        Some((from, to)) => format!("{from:.5} to {to:.5}"),
-        None => "not available (estimate not above 0)".to_owned(),
+    match (row.from.zip(row.to), row.at_most) {
+        (Some((from, to)), _) => format!("{from:.5} to {to:.5}"),
+        (None, Some(most)) => format!("at most {most:.5}"),
+        (None, None) => "none: far below 0".to_owned(),
     }
+}
+
+/// A standard deviation, or what it is at most where it is estimated at 0.
+fn sd_cell(row: Option<&VariationRow>) -> String {
+    match row.map(|row| (row.standard_deviation, row.at_most)) {
+        Some((sd, Some(most))) if sd <= 0.0 => format!("<={most:.4}"),
+        Some((sd, _)) => format!("{sd:.4}"),
+        None => "-".to_owned(),
+    }
+}
+
+/// The gauge against the limits of the figure, in a sentence; `None` where it has none.
+fn against_limits(study: &FigureStudy) -> Option<String> {
+    let against = study.against_limits.as_ref()?;
+    let limits = match (against.least, against.most) {
+        (Some(least), Some(most)) => format!("least {least}, most {most}"),
+        (Some(least), None) => format!("least {least}"),
+        (None, Some(most)) => format!("most {most}"),
+        (None, None) => return None,
+    };
+    let tolerance = against.percent_of_tolerance;
+    let tolerance = tolerance.map(|p| format!("6 sd are {p:.1} % of the tolerance"));
+    let distance = against.percent_of_distance.map_or_else(
+        || "the mean of the readings lies on the limit".to_owned(),
+        |p| format!("3 sd are {p:.1} % of the distance of the mean from the nearest limit"),
+    );
+    let said: Vec<String> = tolerance.into_iter().chain([distance]).collect();
+    Some(format!(
+        "Gauge against limits ({limits}): {}",
+        said.join("; ")
+    ))
 }
 
 fn categories(count: Option<f64>) -> String {

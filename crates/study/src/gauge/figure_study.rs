@@ -1,5 +1,6 @@
 //! The study of each figure.
 
+use crate::figure::FigureLimits;
 use statistics::gauge::{Reading, Study, StudyError};
 use statistics::ranges::RangeStudy;
 
@@ -19,6 +20,10 @@ pub struct FigureStudy {
     pub figure: String,
     /// Its unit; `None` where the table does not say.
     pub unit: Option<&'static str>,
+    /// Mean of all readings.
+    pub mean: f64,
+    /// The limits that the readings were judged by; none where they differ.
+    pub limits: FigureLimits,
     /// By analysis of variance.
     pub by_variance: Study,
     /// By averages and ranges, for comparison; `None` with more than 10
@@ -48,6 +53,8 @@ impl FigureStudy {
         Ok(Self {
             figure: figure.to_owned(),
             unit,
+            mean: readings.iter().map(|one| one.value).sum::<f64>() / readings.len() as f64,
+            limits: FigureLimits::default(),
             by_variance: Study::of(readings, None)?,
             by_ranges: RangeStudy::of(readings)?,
         })

@@ -3,7 +3,7 @@
 
 use super::error::{FiguresError, GaugeError};
 use super::figure_study::{FigureStudy, GaugeStudy, NotStudied};
-use crate::figure::NamedFigure;
+use crate::figure::{FigureLimits, NamedFigure};
 use statistics::gauge::{Reading, StudyError};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
@@ -28,11 +28,14 @@ pub fn study_of_folder(
             }
         }
     }
-    let mut by_name: BTreeMap<&str, (&'static str, Vec<Reading>)> = BTreeMap::new();
+    let mut by_name: BTreeMap<&str, (&'static str, FigureLimits, Vec<Reading>)> = BTreeMap::new();
     for ([operator, part], figures) in &all {
         for figure in figures {
             let entry = by_name.entry(&figure.name);
-            let (_, readings) = entry.or_insert((figure.unit, Vec::new()));
+            let (_, limits, readings) = entry.or_insert((figure.unit, figure.limits, Vec::new()));
+            if *limits != figure.limits {
+                *limits = FigureLimits::default();
+            }
             readings.push(Reading {
                 operator: operator.clone(),
                 part: part.clone(),
@@ -45,14 +48,15 @@ pub fn study_of_folder(
         source,
     };
     let (mut studies, mut not_studied) = (Vec::new(), Vec::new());
-    for (name, (unit, readings)) in &by_name {
+    for (name, (unit, limits, readings)) in &by_name {
         let lacking = all.len() - readings.len();
         let why = if lacking > 0 {
             format!("{lacking} of {} readings lack it", all.len())
         } else {
             match FigureStudy::of(name, Some(unit), readings) {
                 Ok(study) => {
-                    studies.push(study);
+                    let limits = *limits;
+                    studies.push(FigureStudy { limits, ..study });
                     continue;
                 }
                 Err(same @ StudyError::NoVariation) => same.to_string(),

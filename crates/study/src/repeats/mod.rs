@@ -144,6 +144,7 @@ mod tests {
             name: name.to_owned(),
             unit: "mm",
             value,
+            limits: crate::FigureLimits::default(),
         };
         let whole = vec![figure("cover, median", 2.5), figure("border length", 250.0)];
         let bare = vec![figure("cover, median", 2.6)];

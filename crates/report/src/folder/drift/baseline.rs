@@ -5,6 +5,7 @@ use super::frozen::{BaselineFault, BaselineFigure, BaselineShare, figure_fault, 
 use super::series::Series;
 use crate::folder::conditions::Conditions;
 use crate::folder::rows::ImpressionRow;
+use crate::result::TimeSources;
 use judge::{Located, TomlFileError, located};
 use mesh::read::shown_path;
 use serde::{Deserialize, Serialize};
@@ -43,6 +44,9 @@ pub struct Baseline {
     /// A label by which charts are kept apart, beside jaw and stage.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub by: Option<String>,
+    /// Cases by where the times of their scans are taken from.
+    #[serde(default)]
+    pub times_by: TimeSources,
     /// Figures, by group.
     #[serde(default, rename = "figure")]
     pub figures: Vec<BaselineFigure>,
@@ -119,6 +123,7 @@ impl Baseline {
         let mut reader = BufReader::new(File::open(&path).map_err(unread)?);
         let mut line = String::new();
         let mut digest = Sha256::new();
+        let (mut times_by, mut case) = (TimeSources::default(), None);
         // A line too long to be one of ours is cut, and then is none.
         let mut next = |line: &mut String| {
             let most = mesh::read::MAX_TABLE_BYTES;
@@ -128,9 +133,17 @@ impl Baseline {
             digest.update(line.as_bytes());
             let row: ImpressionRow = serde_json::from_str(&line).map_err(|e| unread(e.into()))?;
             series.add(&row, "");
+            // A case's rows lie together.
+            if row.problem.is_none() && case.as_ref() != Some(&row.folder) {
+                times_by.add(row.time_source());
+                case = Some(row.folder);
+            }
             line.clear();
         }
-        let found = Self::of_series(series, how, hexadecimal(digest));
+        let found = Self {
+            times_by,
+            ..Self::of_series(series, how, hexadecimal(digest))
+        };
         if found.figures.is_empty() {
             return Err(BaselineError::TooFew(folder.to_owned()));
         }
@@ -178,6 +191,7 @@ impl Baseline {
             protocol_sha256: how.protocol_sha256.clone(),
             results_sha256,
             by: series.by,
+            times_by: TimeSources::default(),
             figures,
             shares,
         }

@@ -25,7 +25,7 @@ pub struct DriftSignal {
     pub rule: String,
     /// The case with which the chart spoke first; empty of the p chart.
     pub case: String,
-    /// When its scan file was last changed, UTC; of the p chart, the first day.
+    /// When it was scanned, UTC; of the p chart, the first day.
     pub scanned: String,
     /// The case from which on its values lie so.
     pub since_case: String,

@@ -95,7 +95,11 @@ pub(super) fn covers(shown: &Shown) -> Markup {
                 overview.impressions - overview.current()
             ),
         ),
-        ("Scan files last changed (UTC), first to last", scans),
+        ("Scanned (UTC), first to last", scans),
+        (
+            "Time of scanning, by source",
+            overview.times_by.in_words(["case", "cases"]),
+        ),
         (
             "Limits, by name and SHA-256",
             format!("{}, {}", how.protocol, how.protocol_sha256),
@@ -108,7 +112,8 @@ pub(super) fn covers(shown: &Shown) -> Markup {
         h2 #covers { "What this page covers" }
         div.titled.bare { (table("What this page covers", &["what", "value"], &rows)) }
         p.aside {
-            "The time is that of the scan file, which copying may change. The SHA-256 of the folder is of what "
+            "The time of scanning is what the case file states (scanned_at) or else the last change of the scan "
+            "file, which copying may set anew. The SHA-256 of the folder is of what "
             "was given of each case and the name of its results, whatever limits were used."
         }
     }

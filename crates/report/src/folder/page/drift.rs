@@ -19,8 +19,9 @@ pub(super) fn over_time(shown: &Shown) -> Markup {
     html! {
         h2 #over-time { "Over time" }
         p.aside {
-            "The latest impressions of each group in the order in which their scan files were last changed; if "
-            "files were copied, that is the order of copying. Impressions before the wash and washes never share "
+            "The latest impressions of each group in the order in which they were scanned, by "
+            (shown.overview.times_by.in_words(["case", "cases"])) "; where files without a stated time were "
+            "copied, theirs may be the time of copying. Impressions before the wash and washes never share "
             "a chart. What lies outside is a reason to look at scanner, material or mix of cases, and no fault "
             "of an impression in itself."
         }

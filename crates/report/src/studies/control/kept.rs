@@ -1,6 +1,6 @@
 //! Kept results of a check standard, in order of time.
 
-use crate::result::CaseResult;
+use crate::result::{CaseResult, TimeSource};
 use crate::studies::comparable::comparable_figures;
 use mesh::read::shown_path;
 use serde::Deserialize;
@@ -44,6 +44,7 @@ pub enum ControlError {
 /// A measurement: when, and its figures with their units.
 pub(super) struct Measurement {
     pub(super) at: String,
+    pub(super) at_by: TimeSource,
     path: PathBuf,
     pub(super) figures: BTreeMap<String, (String, f64)>,
 }
@@ -156,13 +157,14 @@ fn read(path: &Path) -> Result<Option<(String, Vec<Measurement>)>, ControlError>
 
 fn of_case(result: &CaseResult, path: &Path) -> Result<Measurement, ControlError> {
     let times = result.times.as_ref();
-    let at = times.map(|times| {
-        let scanned = times.scans_changed_at.iter().flatten().min();
-        scanned.unwrap_or(&times.checked_at).clone()
-    });
+    let changed = times.and_then(|times| times.scans_changed_at.iter().flatten().min());
+    let checked = times.map(|times| (times.checked_at.clone(), TimeSource::Check));
+    let at = result.scanned(changed).or(checked);
+    let (at, at_by) = at.ok_or_else(|| ControlError::NoTime(path.to_owned()))?;
     let figures = comparable_figures(result).into_iter();
     Ok(Measurement {
-        at: at.ok_or_else(|| ControlError::NoTime(path.to_owned()))?,
+        at,
+        at_by,
         path: path.to_owned(),
         figures: figures
             .map(|f| (f.name, (f.unit.to_owned(), f.value)))
@@ -182,6 +184,7 @@ fn of_artefact(kept: &KeptArtefact, path: &Path) -> Result<Vec<Measurement>, Con
             });
             Ok(Measurement {
                 at: at.ok_or_else(|| ControlError::NoTime(path.to_owned()))?,
+                at_by: TimeSource::ScanFile,
                 path: path.to_owned(),
                 figures: sizes.collect(),
             })

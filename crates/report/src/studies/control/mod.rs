@@ -5,6 +5,7 @@ mod kept;
 
 pub use kept::ControlError;
 
+use crate::result::TimeSources;
 use crate::text::rounding::to_decimals;
 use kept::{Measurement, measurements_in};
 use schemars::JsonSchema;
@@ -39,8 +40,10 @@ pub struct ControlResult {
     pub standard: String,
     /// What all of it says.
     pub outcome: InControl,
-    /// When each measurement was scanned (time of the scan file, UTC), in order.
+    /// When each measurement was scanned (UTC, or a date), in order.
     pub measured: Vec<String>,
+    /// Measurements by where these times are taken from.
+    pub times_by: TimeSources,
     /// Number of measurements, from the first, that the limits are made from.
     pub limits_from: usize,
     /// Each figure that every measurement has.
@@ -155,7 +158,10 @@ fn judged(standard: String, all: &[Measurement], first: usize, rules: &[Rule]) -
         .iter()
         .map(|rule| points / rule.false_alarm_every())
         .sum();
+    let mut times_by = TimeSources::default();
+    all.iter().for_each(|one| times_by.add(Some(one.at_by)));
     ControlResult {
+        times_by,
         schema: "archproof-control/1",
         program: env!("CARGO_PKG_VERSION"),
         standard,
@@ -236,6 +242,43 @@ mod tests {
         let place = folder.join(format!("r{}", 99 - day));
         fs::create_dir_all(&place).unwrap();
         fs::write(place.join("result.json"), json_text(&result)).unwrap();
+    }
+
+    /// Copied on one day, in an order that is not that of scanning: the stated dates decide,
+    /// and where two are alike, the names.
+    #[test]
+    fn stated_dates_come_before_the_times_of_the_files() {
+        let folder = tempfile::tempdir().unwrap();
+        for (name, changed, stated) in [
+            ("a", "2026-03-09T00:00:00Z", Some("2026-03-02")),
+            ("b", "2026-03-08T00:00:00Z", Some("2026-03-01T12:00:00Z")),
+            ("d", "2026-03-07T00:00:00Z", Some("2026-03-03")),
+            ("c", "2026-03-06T00:00:00Z", Some("2026-03-03")),
+            ("e", "2026-03-01T18:00:00Z", None),
+        ] {
+            let mut result = CaseResult::of(&checked_with_border());
+            result.scanned_at = stated.map(str::to_owned);
+            let position = ["b", "e", "a", "c", "d"]
+                .iter()
+                .position(|one| *one == name);
+            result.impressions[0].border.as_mut().unwrap().length_mm = position.unwrap() as f64;
+            result.times = Some(Times {
+                checked_at: "2026-04-01T00:00:00Z".to_owned(),
+                scans_changed_at: vec![Some(changed.to_owned())],
+                steps: Vec::new(),
+            });
+            let place = folder.path().join(name);
+            fs::create_dir_all(&place).unwrap();
+            fs::write(place.join("result.json"), json_text(&result)).unwrap();
+        }
+        let (_, all) = measurements_in(folder.path()).unwrap();
+        let lengths: Vec<f64> = all
+            .iter()
+            .map(|one| one.figures["border length"].1)
+            .collect();
+        assert_eq!(lengths, [0.0, 1.0, 2.0, 3.0, 4.0]);
+        let found = check_standard(folder.path(), 8, &Rule::DEFAULT).unwrap();
+        assert_eq!([found.times_by.case_file, found.times_by.scan_file], [4, 1]);
     }
 
     #[test]
