@@ -119,7 +119,8 @@ mod tests {
         let vertices = (0..9).flat_map(|i| (0..9).map(move |j| at(i, j)));
         let squares = (0..8).flat_map(|i| (0..8).map(move |j| 9 * i + j));
         let triangles = squares.flat_map(|a: u32| [[a, a + 9, a + 10], [a, a + 10, a + 1]]);
-        let sheet = Mesh::new(vertices.collect(), triangles.collect(), None).unwrap();
+        let sheet = Mesh::new(vertices.collect(), triangles.collect(), None);
+        let sheet = sheet.expect("indices are in range");
         let step: Vec<Option<f64>> = (0..81).map(|v| Some(f64::from(v / 9 / 5))).collect();
         let mut spiked = step.clone();
         spiked[20] = Some(7.0);
