@@ -202,7 +202,7 @@ fn is_arch_changed(found: &Transit) -> bool {
 pub fn damage_in_transit_is_found_and_told_from_a_change_of_the_arch(population: Population) {
     let asked = population.asked("changed-in-transit");
     let rows: Vec<Row> = asked
-        .rows(population.jaws_in_turn(4), |&(arch, seed)| {
+        .rows(population.jaws_in_turn(2), |&(arch, seed)| {
             let options = options(arch, seed);
             let sent = Phantom::new(&options).impression;
             let of_sent = scanned(&sent);
@@ -262,7 +262,7 @@ pub fn damage_in_transit_is_found_and_told_from_a_change_of_the_arch(population:
 /// again, or mirrored.
 pub fn a_scan_of_another_impression_is_refused(population: Population) {
     let asked = population.asked("not-this-impression");
-    let shares: Vec<Vec<f64>> = asked.rows(population.jaws_in_turn(4), |&(arch, seed)| {
+    let shares: Vec<Vec<f64>> = asked.rows(population.jaws_in_turn(2), |&(arch, seed)| {
         let options = options(arch, seed);
         let sent = Phantom::new(&options);
         let of_sent = scanned(&sent.impression);
