@@ -81,7 +81,7 @@ pub struct CheckedImpression {
     pub pieces: Option<CheckedPieces>,
     /// The same impression as it was sent, where a scan of that was given.
     pub as_sent: Option<CheckedAsSent>,
-    /// What the shelf told of its tray, where that was looked for there.
+    /// What the shelf shows of its tray, where the tray was looked for there.
     pub shelf: Option<CheckedShelf>,
     /// The tray after relief, of an impression before the wash.
     pub relief: Option<CheckedRelief>,

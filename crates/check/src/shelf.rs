@@ -208,7 +208,7 @@ fn stamp(file: &PathBuf) -> Stamp {
     )
 }
 
-/// What the shelf told of an impression's tray.
+/// What the shelf shows of an impression's tray.
 #[derive(Debug, Clone)]
 pub struct CheckedShelf {
     /// How many trays are on it.

@@ -245,6 +245,7 @@ pub fn damage_in_transit_is_found_and_told_from_a_change_of_the_arch(population:
         ),
     );
     assert!(bend_worst <= 0.06 && size_worst <= 0.03);
+    assert!(bend_held >= 93.0 && size_held >= 93.0);
     for row in &rows {
         assert_eq!(
             row.is_arch_changed,
