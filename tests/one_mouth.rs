@@ -75,6 +75,7 @@ mod crest {
 
 mod family {
     promises::ask!(OneMouth, family: sound_members_are_judged);
+    promises::ask!(OneMouth, family_faults: planted_faults_are_found);
     promises::ask!(OneMouth, family_figures: borders_and_cover_are_true);
 }
 

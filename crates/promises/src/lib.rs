@@ -25,6 +25,7 @@ pub mod cover;
 pub mod crest;
 pub mod errors;
 pub mod family;
+pub mod family_faults;
 pub mod family_figures;
 pub mod figures;
 pub mod frame;

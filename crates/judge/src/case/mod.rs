@@ -1,5 +1,6 @@
 //! A case: what was given to be judged.
 
+mod arch_entry;
 mod fault;
 mod file;
 mod labels;
