@@ -99,19 +99,36 @@ fn without_figures(mut station: Reached) -> Reached {
 }
 
 /// Whether the crest line runs back on both sides, and stations of the labial and
-/// buccal border accompany nearly all of it.
+/// buccal border accompany nearly all of it, one side after the other.
 pub(super) fn covers_the_arch(stations: &[Reached], crest: &[Point3<f64>]) -> bool {
-    has_both_limbs(crest) && accompany_both_limbs(stations, crest)
-}
-
-fn accompany_both_limbs(stations: &[Reached], crest: &[Point3<f64>]) -> bool {
-    /// The crest line's ends, where flanges run out into the back.
-    const ENDS_MM: f64 = 12.0;
-    const LEAST_SHARE: f64 = 0.8;
     let outer: Vec<Point2<f64>> = (stations.iter())
         .filter(|station| station.part == BorderPart::Outer)
         .map(|station| station.point.xy())
         .collect();
+    has_both_limbs(crest) && changes_sides_once(&outer) && accompany_both_limbs(&outer, crest)
+}
+
+/// Whether a line that begins at the midline lies on one side and then on the other: one
+/// that goes to and fro over the front was followed from a crest line led astray.
+fn changes_sides_once(outer: &[Point2<f64>]) -> bool {
+    /// Nearer to the midline a station is on neither side.
+    const CLEAR_MM: f64 = 4.0;
+    let clear = outer
+        .iter()
+        .map(|point| point.x)
+        .filter(|x| x.abs() > CLEAR_MM);
+    let is_right: Vec<bool> = clear.map(|x| x > 0.0).collect();
+    is_right
+        .windows(2)
+        .filter(|pair| pair[0] != pair[1])
+        .count()
+        <= 1
+}
+
+fn accompany_both_limbs(outer: &[Point2<f64>], crest: &[Point3<f64>]) -> bool {
+    /// The crest line's ends, where flanges run out into the back.
+    const ENDS_MM: f64 = 12.0;
+    const LEAST_SHARE: f64 = 0.8;
     let [first, last] = [crest.first(), crest.last()].map(|end| end.map(Point3::xy));
     let (Some(first), Some(last)) = (first, last) else {
         return false;
@@ -188,6 +205,17 @@ mod tests {
         };
         assert!(has_both_limbs(&arch(0)) && has_both_limbs(&arch(30)));
         assert!(!has_both_limbs(&arch(60)) && !has_both_limbs(&[]));
+    }
+
+    #[test]
+    fn a_border_that_goes_to_and_fro_over_the_front_is_none() {
+        let line = |xs: &[f64]| xs.iter().map(|&x| Point2::new(x, 20.0)).collect::<Vec<_>>();
+        assert!(changes_sides_once(&line(&[
+            0.0, -9.0, -25.0, 28.0, 8.0, 1.0
+        ])));
+        assert!(!changes_sides_once(&line(&[
+            0.0, -17.0, 11.0, -25.0, 28.0, 8.0
+        ])));
     }
 
     #[test]

@@ -306,7 +306,7 @@ impl CrestLine {
         let first = Self::through(&deepest, |from_front| {
             limb_length(from_front, midline_x, 0.0)
         })?;
-        if has_both_limbs(&first.points) {
+        if is_one_arch(&first.points) {
             return Some(first);
         }
         // Hollows beside the trough led the line astray.
@@ -316,7 +316,7 @@ impl CrestLine {
             })
         });
         round
-            .filter(|crest| has_both_limbs(&crest.points))
+            .filter(|crest| is_one_arch(&crest.points))
             .or(Some(first))
     }
 
@@ -389,9 +389,13 @@ impl CrestLine {
 /// Nearer to the front a line may turn in toward a papilla, mm.
 const BEHIND_FRONT_MM: f64 = 10.0;
 
-/// Whether neither limb of a crest line, whose points lie a millimetre apart, is much
-/// shorter than the other: arches are nearly symmetric, and a shorter limb was lost
-/// while it was traced.
+/// Whether a crest line, whose points lie a millimetre apart, goes round one arch.
+fn is_one_arch(crest: &[Point3<f64>]) -> bool {
+    has_both_limbs(crest) && !turns_outward(crest)
+}
+
+/// Whether neither limb of a crest line is much shorter than the other: arches are
+/// nearly symmetric, and a shorter limb was lost while it was traced.
 pub(crate) fn has_both_limbs(crest: &[Point3<f64>]) -> bool {
     /// Room for an impression that ends early on one side.
     const LEAST_SHARE: f64 = 0.6;
@@ -400,6 +404,28 @@ pub(crate) fn has_both_limbs(crest: &[Point3<f64>]) -> bool {
     };
     let limbs = [front, crest.len() - 1 - front].map(|points| points as f64);
     limbs[0].min(limbs[1]) >= LEAST_SHARE * limbs[0].max(limbs[1])
+}
+
+/// Whether a line in plan turns far away from the inside of its arch, as where it was
+/// led into a hollow and back: an arch bends one way all along, but for the waves of a
+/// ridge and limbs that spread at the back (common practice, no source).
+fn turns_outward(line: &[Point3<f64>]) -> bool {
+    const SPAN: usize = 4;
+    const FARTHEST: f64 = std::f64::consts::FRAC_PI_3;
+    let headings: Vec<Vector2<f64>> = line
+        .windows(SPAN + 1)
+        .map(|w| (w[SPAN] - w[0]).xy())
+        .collect();
+    let turns = headings
+        .windows(2)
+        .map(|w| w[0].perp(&w[1]).atan2(w[0].dot(&w[1])));
+    // The greatest sum of neighbouring turns to the right.
+    let (mut sum, mut most) = (0.0_f64, 0.0_f64);
+    for turn in turns {
+        sum = (sum - turn).max(0.0);
+        most = most.max(sum);
+    }
+    most > FARTHEST
 }
 
 /// How many points of a line from the front run on until it turns in across
@@ -434,6 +460,24 @@ mod tests {
             .map(|k| f64::from(k) / 4.0)
             .map(|x| (Point3::new(x, 0.0, height(x)), 5.0))
             .collect()
+    }
+
+    /// Half a circle of 20 mm, from +x round the front, pushed in over the middle 8 mm.
+    fn arch(pushed_in_mm: f64) -> Vec<Point3<f64>> {
+        (0..=60)
+            .map(|k| std::f64::consts::PI * f64::from(k) / 60.0)
+            .map(|angle| {
+                let off_front = (angle - std::f64::consts::FRAC_PI_2) * 20.0;
+                let reach = 20.0 - pushed_in_mm * (-(off_front / 3.0).powi(2)).exp();
+                Point3::new(reach * angle.cos(), reach * angle.sin(), 0.0)
+            })
+            .collect()
+    }
+
+    #[test]
+    fn a_line_that_goes_into_a_hollow_and_back_is_no_arch() {
+        assert!(is_one_arch(&arch(0.0)) && is_one_arch(&arch(1.5)));
+        assert!(!is_one_arch(&arch(8.0)));
     }
 
     /// Round the arch the trough's floor lies 16 mm from the centre; in some

@@ -173,6 +173,10 @@ fn ends_of_trough(
     {
         troughs[number].1 = Err(Unseen::TroughOpen { open_mm: 0.0 });
     }
+    if let [(_, Ok(right), _), (_, Ok(left), _)] = &mut troughs {
+        doubted_by_fellow(right, left);
+        doubted_by_fellow(left, right);
+    }
     let fellow = |number: usize| {
         let seen = troughs[1 - number].1.as_ref().ok()?.seen;
         Some((
@@ -202,6 +206,27 @@ fn ends_of_trough(
             ..Sighting::of_local(ground, name, Some(*side), seen, expected)
         }
     })
+}
+
+/// What closes the trough may be the foot of a larger one that the impression does not
+/// reach: where its fellow is far larger and lies farther back, the way to where the
+/// fellow would have it is a doubt of its margin.
+fn doubted_by_fellow(own: &mut Closing, fellow: &Closing) {
+    /// A foot has less than this part of the relief of the whole (own choice, no source).
+    const PART_OF_RELIEF: f64 = 0.5;
+    let back_mm = own.seen.point.y - fellow.seen.point.y;
+    let is_slight = match (own.seen.relief_mm, fellow.seen.relief_mm) {
+        (Some(own), Some(fellow)) => own < PART_OF_RELIEF * fellow,
+        _ => false,
+    };
+    if let Some(margin) = own
+        .extent
+        .margin
+        .as_mut()
+        .filter(|_| is_slight && back_mm > 0.0)
+    {
+        margin.uncertainty_mm = margin.uncertainty_mm.hypot(back_mm);
+    }
 }
 
 /// Which of two is not what is looked for. A hollow that is open at the end is none
@@ -243,6 +268,34 @@ mod tests {
     fn disproved_of(found: [Closing; 2], last: [f64; 2]) -> Option<usize> {
         let [right, left] = last.map(|y| Some(Point3::new(25.0, y, 0.0)));
         disproved([&found[0], &found[1]], [&right, &left])
+    }
+
+    /// A ridge of this height with so much behind it, at y.
+    fn ridge(y: f64, relief_mm: f64, margin_mm: f64) -> Closing {
+        let margin = Measured {
+            mm: margin_mm,
+            uncertainty_mm: 0.7,
+        };
+        Closing {
+            extent: Extent {
+                margin: Some(margin),
+                covered: None,
+            },
+            ..hollow(y, relief_mm, true)
+        }
+    }
+
+    #[test]
+    fn a_slight_ridge_before_a_higher_fellow_may_be_its_foot() {
+        let is_sure = |mut own: Closing, fellow: &Closing| {
+            doubted_by_fellow(&mut own, fellow);
+            own.extent.margin.is_some_and(|m| m.mm > m.uncertainty_mm)
+        };
+        let fellow = ridge(-24.0, 3.8, 5.7);
+        assert!(!is_sure(ridge(-20.0, 0.8, 1.7), &fellow));
+        assert!(is_sure(ridge(-23.0, 0.8, 1.7), &fellow));
+        assert!(is_sure(ridge(-20.0, 3.0, 1.7), &fellow));
+        assert!(is_sure(fellow, &ridge(-20.0, 0.8, 1.7)));
     }
 
     #[test]

@@ -100,14 +100,46 @@ fn middle_of_back(ground: &Ground<'_>) -> Result<Seen, Unseen> {
     })
 }
 
+/// The seal lies no farther before the line that joins the notches than
+/// [`anatomy::SEAL_BEFORE_NOTCHES_MM`], and on either side as far back as on the other,
+/// but for [`anatomy::FELLOW_WITHIN_MM`].
 fn seal_covered(ground: &Ground<'_>, a: &Point3<f64>, b: &Point3<f64>) -> Option<Covered> {
     let line = ground.border_line();
     let count = ((b - a).xy().norm() / GRID_MM) as usize;
-    share((1..count).map(|k| {
-        let on_line = a.xy() + (b - a).xy() * (k as f64 / count as f64);
-        let foremost = on_line + Vector2::y() * anatomy::SEAL_BEFORE_NOTCHES_MM;
-        is_inside(ground, &line, foremost)
+    let before_notches: Vec<Option<f64>> = (1..count)
+        .map(|k| a.xy() + (b - a).xy() * (k as f64 / count as f64))
+        .map(|on_line| border_before(ground, &line, on_line))
+        .collect();
+    // Behind the limbs the border runs too steeply to be compared.
+    let behind_limb = (anatomy::BACK_OF_LIMB_WITHIN_MM / GRID_MM) as usize;
+    let opposite = |k: usize| {
+        let is_between =
+            (behind_limb..before_notches.len().saturating_sub(behind_limb)).contains(&k);
+        before_notches[before_notches.len() - 1 - k].filter(|_| is_between)
+    };
+    share(before_notches.iter().enumerate().map(|(k, own)| {
+        let most = opposite(k).map_or(anatomy::SEAL_BEFORE_NOTCHES_MM, |mm| {
+            (mm + anatomy::FELLOW_WITHIN_MM).min(anatomy::SEAL_BEFORE_NOTCHES_MM)
+        });
+        own.is_some_and(|mm| mm < most)
     }))
+}
+
+/// How far the border lies before a place across the back, mm; below 0 behind it.
+/// `None` where nothing was scanned that far before it where a seal may lie.
+fn border_before(ground: &Ground<'_>, line: &[Point3<f64>], place: Point2<f64>) -> Option<f64> {
+    const STEP_MM: f64 = 0.25;
+    const BEHIND_MM: f64 = 10.0;
+    let at = |behind: f64| place - Vector2::y() * behind;
+    if !is_inside(ground, line, at(-anatomy::SEAL_BEFORE_NOTCHES_MM)) {
+        return None;
+    }
+    let steps = ((anatomy::SEAL_BEFORE_NOTCHES_MM + BEHIND_MM) / STEP_MM) as i32;
+    (0..=steps)
+        .map(|step| f64::from(step) * STEP_MM - anatomy::SEAL_BEFORE_NOTCHES_MM)
+        .take_while(|&behind| inside_by_in_plan(line, at(behind)).is_some_and(|by| by > 0.0))
+        .last()
+        .map(|behind| -behind)
 }
 
 /// Whether a place lies inside the border and was scanned.

@@ -11,13 +11,15 @@ use mesh::{Mesh, Topology};
 use nalgebra::Point3;
 use rayon::prelude::*;
 
-/// Radii of the smooth surfaces, mm. The least must hold a few triangles.
+/// Radii of the smooth surfaces, mm. The least is larger on a coarse scan.
 const RADII_MM: [f64; 3] = [1.6, 3.2, 6.0];
 /// How many times as far as the surface is rough a place departs from each of them, at least.
 /// The crest of a sharp ridge is rough beside the two smaller ones, with a void or
 /// without. The largest reaches over a whole ridge, whose own hollows are as compact
 /// as a void.
 const STANDS_OUT: [f32; 3] = [1.6, 1.6, 2.0];
+/// A smooth surface reaches over so many edges at least.
+const EDGES_IN_RADIUS: f64 = 4.0;
 /// The one from which folds are told: a fold is a small part of such a ball.
 const FOLD_RADIUS_MM: f64 = RADII_MM[1];
 /// Shallower places are no defect, mm.
@@ -78,8 +80,7 @@ pub(crate) fn find(
     let least_mm = least_depth_mm(noise_mm);
     let mut beads: Vec<(Sense, Reading)> = Vec::new();
     let mut grooves: Vec<Groove> = Vec::new();
-    let scales = RADII_MM.into_iter().zip(STANDS_OUT);
-    for (radius_mm, stands_out) in scales.filter(|(r, _)| *r >= 4.0 * edge_mm) {
+    for (radius_mm, stands_out) in scales(edge_mm) {
         let over = background::departures(&surface, radius_mm);
         if radius_mm == FOLD_RADIUS_MM {
             grooves = folds::find(&surface, &over, least_mm);
@@ -98,6 +99,17 @@ pub(crate) fn find(
     let gaps = gaps.iter().map(|gap| of_gap(gap, edge_mm));
     found.extend(gaps.filter(|gap| gap.across_mm >= LEAST_ACROSS_MM));
     found
+}
+
+/// The radii of the smooth surfaces for a scan of these edges, mm, and how far a place
+/// stands out of each.
+fn scales(edge_mm: f64) -> impl Iterator<Item = (f64, f32)> {
+    let least_mm = EDGES_IN_RADIUS * edge_mm;
+    let [smallest, middle, largest] = RADII_MM;
+    [smallest.max(least_mm), middle, largest]
+        .into_iter()
+        .zip(STANDS_OUT)
+        .filter(move |(radius_mm, _)| *radius_mm >= least_mm)
 }
 
 /// The candidates at one scale that are defects.
