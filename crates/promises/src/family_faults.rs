@@ -16,6 +16,10 @@ const EDGE_MM: f64 = 0.6;
 /// short border and the reach of what is shown of it.
 const NEAR_MM: f64 = 8.0;
 
+/// Of members whose fault nothing speaks of, %, and one more.
+const MOST_MISSED_PERCENT: usize = 5;
+const MOST_MISSED_WORDS: &str = "5 %";
+
 /// What became of a planted fault.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 enum Outcome {
@@ -25,7 +29,9 @@ enum Outcome {
     OtherName,
     /// What it takes to see it is asked for: it is said not to be judged.
     NotJudged,
-    /// Nothing but notes.
+    /// A note names it: shape alone does not tell it from what belongs to the mouth.
+    Noted,
+    /// Nothing is said of it.
     Missed,
 }
 
@@ -123,6 +129,13 @@ fn judged((_, seed): &(Arch, u64)) -> Row {
         Outcome::OtherName
     } else if pressing().any(|f| of(unseen(fault))(&f)) {
         Outcome::NotJudged
+    } else if judged
+        .findings
+        .iter()
+        .filter(is_near)
+        .any(|f| of(names_of(fault))(&f))
+    {
+        Outcome::Noted
     } else {
         Outcome::Missed
     };
@@ -158,7 +171,37 @@ pub fn planted_faults_are_found(population: Population) {
             );
         }
     }
-    for ((fault, outcome), count) in &outcomes {
-        promise.figure(&format!("{fault}: {outcome:?}"), "", count.to_string());
+    let all = |fault: &str, outcome| {
+        outcomes
+            .get(&(fault.to_owned(), outcome))
+            .copied()
+            .unwrap_or(0)
+    };
+    let faults = Fault::ALL.map(|fault| format!("{fault:?}"));
+    for fault in &faults {
+        let [named, other, not_judged, noted, missed] = [
+            Outcome::Named,
+            Outcome::OtherName,
+            Outcome::NotJudged,
+            Outcome::Noted,
+            Outcome::Missed,
+        ]
+        .map(|outcome| all(fault, outcome));
+        promise.figure(
+            &format!("{fault}: named; called something else; said not to be judged; noted; missed"),
+            "98 % named",
+            format!("{named}; {other}; {not_judged}; {noted}; {missed}"),
+        );
     }
+    let missed: usize = faults.iter().map(|fault| all(fault, Outcome::Missed)).sum();
+    promise.figure(
+        "missed in silence",
+        MOST_MISSED_WORDS,
+        format!("{missed} of {}", rows.len()),
+    );
+    assert!(
+        missed <= 1 + rows.len() * MOST_MISSED_PERCENT / 100,
+        "{missed} of {}",
+        rows.len()
+    );
 }

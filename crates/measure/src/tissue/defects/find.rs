@@ -5,7 +5,7 @@ use super::candidates::{self, Candidate, Sense};
 use super::folds::{self, Groove};
 use super::holes::{self, Gap};
 use super::surface::{Searcher, Surface};
-use super::verify::{self, Reading};
+use super::verify::{self, FollowedBy, Reading};
 use crate::tissue::figures::DefectKind;
 use mesh::{Mesh, Topology};
 use nalgebra::Point3;
@@ -129,10 +129,23 @@ fn verified(
                 group
                     .iter()
                     .filter_map(|c| {
-                        let reading =
-                            verify::read(surface, searcher, &over.smoothed_mm, c, radius_mm)?;
-                        let wide = 2.0 * reading.rim_mm >= 0.85 * LEAST_ACROSS_MM;
-                        (wide && reading.is_defect(least_mm)).then_some((c.sense, reading))
+                        let mut read = |followed_by| {
+                            let departures = &over.smoothed_mm;
+                            verify::read(surface, searcher, departures, c, radius_mm, followed_by)
+                        };
+                        let is_defect = |reading: &Reading| {
+                            2.0 * reading.rim_mm >= 0.85 * LEAST_ACROSS_MM
+                                && reading.is_defect(least_mm)
+                        };
+                        let first = read(FollowedBy::QuadricFirst)?;
+                        let found = if is_defect(&first) {
+                            Some(first)
+                        } else if first.may_be_on_ridge() {
+                            read(FollowedBy::Ridge).filter(is_defect)
+                        } else {
+                            None
+                        };
+                        Some((c.sense, found?))
                     })
                     .collect::<Vec<_>>()
             },

@@ -14,6 +14,11 @@ const RIM_CORNERS: u32 = 24;
 /// The surroundings' own relief, as a part of the depth.
 const MOST_ROUGH: f64 = 0.125;
 
+/// The best profile explains this share of what departs from the surroundings.
+const LEAST_EXPLAINED: f64 = 0.8;
+/// Where it explains less than this, something else is there than a part of a ball.
+const HARDLY_EXPLAINED: f64 = 0.6;
+
 /// What is known of a place.
 #[derive(Debug, Clone)]
 pub(super) struct Reading {
@@ -53,7 +58,6 @@ impl Reading {
     pub(super) fn is_defect(&self, least_mm: f64) -> bool {
         const MOST_ELONGATED: f64 = 2.2;
         const LEAST_SEEN: f64 = 0.8;
-        const LEAST_EXPLAINED: f64 = 0.8;
         /// Odds of e^7, about 1000 to 1.
         const LEAST_RIM_EVIDENCE: f64 = 7.0;
         /// Depth over the radius at half of it: a bell this steep has slopes of
@@ -73,6 +77,11 @@ impl Reading {
             && self.explained >= LEAST_EXPLAINED
             && deep
             && sharp
+    }
+
+    /// Whether the surroundings leave so much unexplained that they may be a ridge's.
+    pub(super) fn may_be_on_ridge(&self) -> bool {
+        !self.on_ridge && (HARDLY_EXPLAINED..LEAST_EXPLAINED).contains(&self.explained)
     }
 }
 
@@ -96,6 +105,15 @@ fn half_radius(
     let area: f64 = footprint.iter().map(|&v| surface.areas[v as usize]).sum();
     let half_mm = (area / std::f64::consts::PI).sqrt();
     (half_mm < 0.6 * radius_mm).then_some(half_mm)
+}
+
+/// What follows the surroundings of a place.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum FollowedBy {
+    /// A quadric, or a ridge where no quadric does.
+    QuadricFirst,
+    /// A ridge.
+    Ridge,
 }
 
 /// A place laid flat: what is around it, over the smooth surface of its surroundings.
@@ -124,6 +142,7 @@ impl LaidFlat {
         departures: &[f32],
         candidate: &Candidate,
         radius_mm: f64,
+        followed_by: FollowedBy,
     ) -> Option<Self> {
         /// Surroundings rougher than this part of the peak hide it.
         const HOPELESS: f64 = 0.25;
@@ -149,18 +168,20 @@ impl LaidFlat {
         let over =
             |frame, fit, scale_mm| Self::over(surface, &ball, half_mm, sign, frame, fit, scale_mm);
         let plain = over(frame, quadric.height.into(), quadric.scale_mm);
-        let is_followed = plain.relief_mm(surface) <= MOST_ROUGH * plain.peak_mm;
+        let is_followed = followed_by == FollowedBy::QuadricFirst
+            && plain.relief_mm(surface) <= MOST_ROUGH * plain.peak_mm;
         // No quadric follows a ridge with a narrow crest.
         let turned = frame.turned(&quadric.height.across());
         let ridge = (!is_followed)
             .then(|| Ridge::robust_fit(&annulus(&turned), floor_mm))
             .flatten();
-        let place = match ridge {
-            Some(ridge) => Self {
+        let place = match (ridge, followed_by) {
+            (Some(ridge), _) => Self {
                 on_ridge: true,
                 ..over(turned, ridge.height, ridge.scale_mm)
             },
-            None => plain,
+            (None, FollowedBy::QuadricFirst) => plain,
+            (None, FollowedBy::Ridge) => return None,
         };
         let is_lost = place.peak_mm <= 0.0 || place.scale_mm > HOPELESS * place.peak_mm;
         (!is_lost).then_some(place)
@@ -266,12 +287,20 @@ pub(super) fn read(
     departures: &[f32],
     candidate: &Candidate,
     radius_mm: f64,
+    followed_by: FollowedBy,
 ) -> Option<Reading> {
     /// Where vertices happen to lie moves a depth by about this part of an edge:
     /// a wall of slope 1 is known to a rectangle of edge / 2, and some ten
     /// vertices share in it.
     const SAMPLING: f64 = 0.1;
-    let place = LaidFlat::of(surface, searcher, departures, candidate, radius_mm)?;
+    let place = LaidFlat::of(
+        surface,
+        searcher,
+        departures,
+        candidate,
+        radius_mm,
+        followed_by,
+    )?;
     let outline = place.outline(surface)?;
     let weights = place.weights(surface, &outline);
     let fitting = Fitting::new(&place.local, &weights)?;
