@@ -43,6 +43,10 @@ mod cover {
 }
 
 mod spots {
+    promises::ask!(OneMouth, bare_edges:
+        bare_edges_are_found_and_called_so,
+        no_edge_is_invented_in_trays_with_holes_and_rims,
+    );
     promises::ask!(OneMouth, spots: planted_are_found_and_none_is_invented);
 }
 

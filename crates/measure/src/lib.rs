@@ -53,8 +53,8 @@ pub use border::{
     Station, StationFigure, VertexPlace,
 };
 pub use cover::{
-    Contrast, Cover, CoverGap, CoverMethod, NoColour, NoCover, NoCoverHere, PlaceOnTray, Spot,
-    SpotKind, StopReading, TrayColour, TrayThickness,
+    BareEdge, Contrast, Cover, CoverGap, CoverMethod, EdgeExtent, NoColour, NoCover, NoCoverHere,
+    PlaceOnTray, Spot, SpotKind, StopReading, TrayColour, TrayThickness,
 };
 pub use frame::Frame;
 pub use measurement::{Measurement, ScanFigures, Scanned};

@@ -282,6 +282,7 @@ impl<'a> Measuring<'a> {
                         placed,
                         at_cut.as_deref(),
                         doubts_mm,
+                        self.settings.show_through_mm,
                     )
                 }
                 (_, Err(why)) => Err(why.clone().into()),

@@ -22,6 +22,7 @@
 mod arch_curve;
 mod artefact;
 mod back;
+mod bare_edges;
 mod bead;
 mod blemishes;
 mod border;
@@ -64,6 +65,7 @@ mod truth;
 mod whole_case;
 
 pub use artefact::artefact;
+pub use bare_edges::BareEdgeTruth;
 pub use cast::cast_from;
 pub use colour::Colours;
 pub use cut_apart::{HalfSpace, part};
@@ -74,14 +76,15 @@ pub use family::ranges::{RANGES, Range};
 pub use family::truth::{EndTruth, FamilyTruth, FrenumTruth};
 pub use jaw::{Arch, Side};
 pub use options::{
-    Across, Blemish, Colouring, Cut, CutPlace, FlangeSide, Options, Place, PlantedSpot, Pose,
-    RimFaults, Scanning, Sides, SpotKind, Variety,
+    Across, BareEdge, Blemish, Colouring, Cut, CutPlace, FlangeSide, Options, Place, PlantedSpot,
+    Pose, RimFaults, Scanning, Sides, SpotKind, TrayEdge, TrayForm, Variety,
 };
 pub use others::Other;
 pub use patches::SpotTruth;
 pub use truth::{Axes, BlemishKind, BlemishTruth, BorderPart, BorderPoint, Landmark, Truth};
 pub use whole_case::{JawScans, WashThickness, WholeCase, washed};
 
+use bare_edges::BareStrip;
 use designed::designed;
 use impression::Impression;
 use mesh::Mesh;
@@ -146,6 +149,11 @@ impl Phantom {
 
 /// The impression with its planted spots, blemishes and stops.
 fn with_plantings(plain: &Impression, options: &Options) -> Impression {
+    let formed = plain.tray.clone().with_form(&options.tray_form);
+    let plain = &Impression {
+        tray: formed,
+        ..plain.clone()
+    };
     let mut solid = plain.clone();
     let stops = options
         .stops
@@ -157,6 +165,9 @@ fn with_plantings(plain: &Impression, options: &Options) -> Impression {
         .spots
         .iter()
         .map(|wanted| planted(plain, wanted))
+        .collect();
+    solid.bare_edges = (options.bare_edges.iter())
+        .filter_map(|wanted| BareStrip::planted(plain, wanted))
         .collect();
     solid.beads = options
         .blemishes

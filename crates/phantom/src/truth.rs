@@ -1,5 +1,6 @@
 //! What is known about a phantom by formula.
 
+use crate::bare_edges::BareEdgeTruth;
 use crate::colour::Colours;
 use crate::design::Mark;
 use crate::family::truth::FamilyTruth;
@@ -26,6 +27,8 @@ pub struct Truth {
     pub tray_thickness_mm: f64,
     /// Planted spots, in the order of the options.
     pub spots: Vec<SpotTruth>,
+    /// Planted strips of bare tray, in the order of the options.
+    pub bare_edges: Vec<BareEdgeTruth>,
     /// Planted blemishes, in the order of the options.
     pub blemishes: Vec<BlemishTruth>,
     /// Middles of the tissue stops' faces, in tray-scan coordinates.
@@ -184,6 +187,9 @@ impl Truth {
                 .spots
                 .iter()
                 .map(|s| patches::measured(&impression, s, pose))
+                .collect(),
+            bare_edges: (impression.bare_edges.iter())
+                .map(|strip| strip.truth(pose))
                 .collect(),
             blemishes: Vec::new(),
             stops: impression

@@ -16,6 +16,7 @@
 #![warn(unreachable_pub)]
 #![allow(clippy::print_stdout, reason = "the figures are what it is for")]
 
+pub mod bare_edges;
 pub mod bent_tray;
 pub mod border;
 pub mod border_change;

@@ -1,5 +1,9 @@
 //! Cover, show-through and the seating of trays, asked of many mouths.
 
+promises::ask!(Many, bare_edges:
+    bare_edges_are_found_and_called_so,
+    no_edge_is_invented_in_trays_with_holes_and_rims,
+);
 promises::ask!(Many, bent_tray: cover_is_that_of_the_tray_as_it_lay);
 promises::ask!(Many, on_tray: places_of_relief_are_found_on_the_tray);
 promises::ask!(Many, transit:

@@ -108,6 +108,7 @@ fn cover(one: &ImpressionResult) -> Option<Cover> {
         uncertainty_at_vertex_mm: Vec::new(),
         uncertainty_mm: cover.uncertainty_mm?,
         gaps: Vec::new(),
+        bare_edges: Vec::new(),
         area_judged_mm2: cover.area_judged_mm2,
         min_mm: cover.min_mm?,
         p05_mm: cover.p05_mm?,
