@@ -12,6 +12,10 @@ const STRIPS_MM: [[f64; 2]; 3] = [[0.4, 3.0], [0.6, 6.0], [1.0, 10.0]];
 /// So near to a strip's middle line a finding is of it, mm.
 const OF_IT_MM: f64 = 1.0;
 
+/// Material this thick by formula may be called thin, mm: the limit of 1 mm and the
+/// uncertainty of cover.
+const TRULY_THIN_MM: f64 = 1.1;
+
 /// A tray with holes and a rolled rim, of a size that the seed chooses.
 fn form(seed: u64) -> TrayForm {
     TrayForm {
@@ -183,8 +187,13 @@ pub fn no_edge_is_invented_in_trays_with_holes_and_rims(population: Population) 
     let invented: Vec<Vec<String>> = asked.rows(trials, |&(arch, seed)| {
         let made = made(arch, seed, Variety::Broad { cut: None }, Vec::new());
         let spots = spots(&made);
+        // A rolled rim may leave little material beside it, by formula too.
+        let is_so = |spot: &&Spot| {
+            spot.kind == SpotKind::Thin && made.truth.cover_at(&spot.centre) < TRULY_THIN_MM
+        };
         let said = spots
             .iter()
+            .filter(|spot| !is_so(spot))
             .map(|spot| format!("{:?} {:.1?}", spot.kind, spot.centre));
         said.collect()
     });

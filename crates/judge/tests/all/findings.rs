@@ -7,7 +7,7 @@ use judge::{Case, Check, Evidence, Protocol, Severity, Stage, UnitReading, Verdi
 use measure::record::NoRelation;
 use measure::tray_fit::Amount;
 use measure::{
-    Arch, Contrast, CoverMethod, Measurement, NoColour, NotAnImpression, Scanned, Spot,
+    Arch, Contrast, CoverMethod, EdgeExtent, Measurement, NoColour, NotAnImpression, Scanned, Spot,
     TrayNotPlaced, TrayThickness, Zone,
 };
 use mesh::Unit;
@@ -268,6 +268,34 @@ fn tray_by_its_colour_beside_a_cover_map(
         min_mm,
         confidence: Some(0.9),
         ..spot(0.0)
+    }];
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), [(severity, Check::ShowThrough)]);
+    let told = &judged.findings[0].instruction;
+    assert!(told.contains(says), "{told}");
+}
+
+#[rstest]
+#[case::bare(
+    0.02,
+    Severity::Fail,
+    "A tray edge shows through over 6.2 ± 0.3 mm of its length. Relieve the tray"
+)]
+#[case::perhaps(0.15, Severity::Borderline, "along 6.2 ± 0.3 mm of a tray edge")]
+fn a_bare_tray_edge_is_called_so(
+    #[case] min_mm: f64,
+    #[case] severity: Severity,
+    #[case] says: &str,
+) {
+    let amount = |value, uncertainty| Amount { value, uncertainty };
+    let mut measurement = sound();
+    measurement.spots = vec![Spot {
+        area_mm2: 0.8,
+        edge: Some(EdgeExtent {
+            length_mm: amount(6.2, 0.3),
+            width_mm: amount(0.13, 0.02),
+        }),
+        ..spot(min_mm)
     }];
     let judged = judged(&measurement);
     assert_eq!(codes(&judged), [(severity, Check::ShowThrough)]);

@@ -62,8 +62,8 @@ fn slender(mesh: &Mesh, edge_mm: f64, patch: &Patch) -> Option<f64> {
     }
     let at = |&v: &u32| mesh.vertices()[v as usize];
     let places: Vec<Point3<f64>> = patch.vertices.iter().map(at).collect();
-    // The outline passes the outermost vertices by half a triangle's side at either end.
-    let length = length_along(&places, edge_mm) + edge_mm;
+    // The outline passes the outermost vertices by a part of a triangle's side.
+    let length = length_along(&places, edge_mm) + edge_mm / 2.0;
     let width = patch.area_mm2 / length;
     let is_strip = width <= GREATEST_WIDTH_MM && length >= LEAST_SLENDERNESS * width;
     (length >= LEAST_LENGTH_MM && is_strip).then_some(length)
