@@ -30,6 +30,7 @@ mod cover {
     promises::ask!(OneMouth, cover: by_the_trays_scan);
     promises::ask!(OneMouth, bent_tray: cover_is_that_of_the_tray_as_it_lay);
     promises::ask!(OneMouth, on_tray: places_of_relief_are_found_on_the_tray);
+    promises::ask!(OneMouth, outer_excess: material_on_the_outer_faces_is_measured);
     promises::ask!(OneMouth, relief: relief_is_measured_on_the_tray);
     promises::ask!(OneMouth, transit:
         damage_in_transit_is_found_and_told_from_a_change_of_the_arch,

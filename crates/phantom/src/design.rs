@@ -32,6 +32,7 @@ impl Design {
             mouth: self.mouth.clone(),
             spots: Vec::new(),
             bare_edges: Vec::new(),
+            pads: Vec::new(),
             beads: Vec::new(),
             overflow_ramp: self.overflow_ramp,
         }

@@ -5,6 +5,7 @@ use crate::bead::Bead;
 use crate::jaw::Arch;
 use crate::mesher::Solid;
 use crate::mouth::{BASE_Z, Flange, Mouth, Section};
+use crate::outer_excess::Pad;
 use crate::shaping::{common, joined, tapered_capsule};
 use crate::spots::Spot;
 use crate::tray::{Tray, TrayColumn};
@@ -24,6 +25,8 @@ pub struct Impression {
     pub spots: Vec<Spot>,
     /// Planted strips of bare tray.
     pub bare_edges: Vec<BareStrip>,
+    /// Planted pads on the outer face of the tray.
+    pub pads: Vec<Pad>,
     /// Planted voids, nodules and folds.
     pub beads: Vec<Bead>,
     /// Over how many mm of height overflow thins out.
@@ -44,6 +47,7 @@ pub struct ImpressionColumn {
     pub(crate) back: f64,
     spots: u64,
     bare_edges: u64,
+    pads: u64,
     beads: u64,
 }
 
@@ -106,6 +110,12 @@ impl Impression {
                 let cover = strip.cover(&Point3::new(c.plan[0], c.plan[1], z));
                 let brim = (cover - 0.9).clamp(0.1, 1.6);
                 material = common(material, tray.shell - cover, brim);
+            }
+        }
+        for (i, pad) in self.pads.iter().enumerate() {
+            if c.pads & (1 << i) != 0 {
+                let p = Point3::new(c.plan[0], c.plan[1], z);
+                material = material.min(pad.distance(&p, tray.shell));
             }
         }
         for (i, bead) in self.beads.iter().enumerate() {
@@ -238,6 +248,7 @@ impl Solid for Impression {
                     .iter()
                     .map(|strip| strip.touches_column(x, y)),
             ),
+            pads: bits(self.pads.iter().map(|pad| pad.touches_column(x, y))),
             spots: bits(self.spots.iter().map(|spot| spot.touches_column(x, y))),
             beads: bits(self.beads.iter().map(|bead| bead.touches_column(x, y))),
             tray,

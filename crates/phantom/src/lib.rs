@@ -44,6 +44,7 @@ mod mesher;
 mod mouth;
 mod options;
 mod others;
+mod outer_excess;
 mod patches;
 mod place;
 mod plan;
@@ -76,10 +77,11 @@ pub use family::ranges::{RANGES, Range};
 pub use family::truth::{EndTruth, FamilyTruth, FrenumTruth};
 pub use jaw::{Arch, Side};
 pub use options::{
-    Across, BareEdge, Blemish, Colouring, Cut, CutPlace, FlangeSide, Options, Place, PlantedSpot,
-    Pose, RimFaults, Scanning, Sides, SpotKind, TrayEdge, TrayForm, Variety,
+    Across, BareEdge, Blemish, Colouring, Cut, CutPlace, FlangeSide, Options, OuterExcess, Place,
+    PlantedSpot, Pose, RimFaults, Scanning, Sides, SpotKind, TrayEdge, TrayForm, Variety,
 };
 pub use others::Other;
+pub use outer_excess::OuterExcessTruth;
 pub use patches::SpotTruth;
 pub use truth::{Axes, BlemishKind, BlemishTruth, BorderPart, BorderPoint, Landmark, Truth};
 pub use whole_case::{JawScans, WashThickness, WholeCase, washed};
@@ -90,6 +92,7 @@ use impression::Impression;
 use mesh::Mesh;
 use mesher::{Grid, Solid};
 use nalgebra::Point3;
+use outer_excess::Pad;
 use rand_pcg::Pcg64;
 use spots::Spot;
 use tray::Stop;
@@ -168,6 +171,9 @@ fn with_plantings(plain: &Impression, options: &Options) -> Impression {
         .collect();
     solid.bare_edges = (options.bare_edges.iter())
         .filter_map(|wanted| BareStrip::planted(plain, wanted))
+        .collect();
+    solid.pads = (options.outer_excess.iter())
+        .map(|wanted| Pad::planted(plain, wanted))
         .collect();
     solid.beads = options
         .blemishes

@@ -40,6 +40,8 @@ pub struct Options {
     pub stops: Vec<f64>,
     /// Planted strips of bare tray along its edges.
     pub bare_edges: Vec<BareEdge>,
+    /// Planted pads of material on the outer face of the tray.
+    pub outer_excess: Vec<OuterExcess>,
     /// Holes and rim of the tray.
     pub tray_form: TrayForm,
     /// From which family the mouth and the tray are drawn.
@@ -67,6 +69,7 @@ impl Default for Options {
             rim: RimFaults::default(),
             stops: Vec::new(),
             bare_edges: Vec::new(),
+            outer_excess: Vec::new(),
             tray_form: TrayForm::default(),
             variety: Variety::Usual,
             scanning: Scanning::default(),
@@ -353,4 +356,15 @@ pub enum TrayEdge {
     InnerRim,
     /// The floor beside the hole nearest to the station. Without holes nothing is planted.
     Opening,
+}
+
+/// A round pad of material on the outer face of the tray's floor.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct OuterExcess {
+    /// Where, from -1 at the tray's end on the patient's right over 0 in front to 1 on the left.
+    pub station: f64,
+    /// Radius of its even middle, mm.
+    pub radius_mm: f64,
+    /// Thickness of its middle, mm.
+    pub thickness_mm: f64,
 }

@@ -6,6 +6,7 @@ use crate::design::Mark;
 use crate::family::truth::FamilyTruth;
 use crate::impression::Impression;
 use crate::jaw::{Arch, Side};
+use crate::outer_excess::OuterExcessTruth;
 use crate::patches::{self, SpotTruth};
 use nalgebra::{Isometry3, Point3, Unit, Vector3};
 use serde::Serialize;
@@ -29,6 +30,8 @@ pub struct Truth {
     pub spots: Vec<SpotTruth>,
     /// Planted strips of bare tray, in the order of the options.
     pub bare_edges: Vec<BareEdgeTruth>,
+    /// Planted pads on the outer face of the tray, in the order of the options.
+    pub outer_excess: Vec<OuterExcessTruth>,
     /// Planted blemishes, in the order of the options.
     pub blemishes: Vec<BlemishTruth>,
     /// Middles of the tissue stops' faces, in tray-scan coordinates.
@@ -191,6 +194,7 @@ impl Truth {
             bare_edges: (impression.bare_edges.iter())
                 .map(|strip| strip.truth(pose))
                 .collect(),
+            outer_excess: impression.pads.iter().map(|pad| pad.truth(pose)).collect(),
             blemishes: Vec::new(),
             stops: impression
                 .tray

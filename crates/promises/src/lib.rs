@@ -34,6 +34,7 @@ pub mod jaws;
 pub mod landmarks;
 pub mod landmarks_lost;
 pub mod on_tray;
+pub mod outer_excess;
 pub mod part_of_a_tray;
 pub mod parts;
 pub mod pieces;

@@ -10,6 +10,7 @@ promises::ask!(Many, transit:
     damage_in_transit_is_found_and_told_from_a_change_of_the_arch,
     a_scan_of_another_impression_is_refused,
 );
+promises::ask!(Many, outer_excess: material_on_the_outer_faces_is_measured);
 promises::ask!(Many, relief: relief_is_measured_on_the_tray);
 promises::ask!(Many, part_of_a_tray: no_cover_where_no_tray_was_scanned);
 promises::ask!(Many, cover: by_the_trays_scan);

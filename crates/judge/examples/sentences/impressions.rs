@@ -8,7 +8,8 @@ use measure::landmarks::{
 use measure::tray_fit::Amount;
 use measure::{
     Arch, Contrast, CoverMethod, Defect, DefectKind, DipKind, EdgeExtent, Measured, Measurement,
-    Missing, NoBorder, NoTissue, Side, Spot, Station, TrayNotPlaced, TrayThickness, Zone,
+    Missing, NoBorder, NoTissue, OuterExcess, Side, Spot, Station, TrayNotPlaced, TrayThickness,
+    Zone,
 };
 use nalgebra::Point3;
 
@@ -68,6 +69,21 @@ pub fn spoiled(arch: Arch) -> Vec<Measurement> {
             zone: Zone::BuccalFlange,
             side: None,
         }];
+    });
+    spoil(&|m| {
+        m.outer_excess = Some(OuterExcess {
+            area_mm2: Amount {
+                value: 140.0,
+                uncertainty: 15.0,
+            },
+            thickest_mm: Amount {
+                value: 2.3,
+                uncertainty: 0.1,
+            },
+            at: Point3::origin(),
+            zone: Zone::ResidualRidge,
+            side: None,
+        });
     });
     spoil(&|m| m.scan.integrity.median_edge = 1.3);
     of_cover(&mut spoil);

@@ -74,6 +74,7 @@ pub(super) fn rebuilt(result: &CaseResult, number: usize, case: &Case) -> Option
         noise_mm: None,
         cover: cover(one).ok_or_else(|| TrayNotPlaced::NoTray.into()),
         tray_fit: None,
+        outer_excess: None,
         spots: Vec::new(),
         on_tray: Vec::new(),
         stops: Vec::new(),
