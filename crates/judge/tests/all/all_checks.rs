@@ -425,6 +425,7 @@ fn a_bare_scan_says_all_that_was_not_judged() {
             "cover-uncertainty",
             "tray-seating",
             "tray-bent",
+            "outer-excess",
             "tray-size",
         ]
     );
