@@ -1,8 +1,8 @@
 //! Strips of bare tray along its edges.
 
 use crate::arch_curve::ArchPlace;
-use crate::impression::Impression;
 use crate::options::{BareEdge, TrayEdge};
+use crate::tray::Tray;
 use nalgebra::{Isometry3, Point3, Vector3};
 use serde::Serialize;
 use std::f64::consts::PI;
@@ -41,17 +41,20 @@ pub struct BareEdgeTruth {
 }
 
 impl BareStrip {
-    /// The wanted strip; `None` where the tray has no such edge.
-    pub(crate) fn planted(plain: &Impression, wanted: &BareEdge) -> Option<Self> {
+    /// The wanted strip, at an arc length and the height of the trough there; `None` where the
+    /// tray has no such edge.
+    pub(crate) fn planted(
+        tray: &Tray,
+        [along, above_z]: [f64; 2],
+        wanted: &BareEdge,
+    ) -> Option<Self> {
         let reach = 0.5 * wanted.length_mm + BEYOND_MM;
         let line = match wanted.edge {
-            TrayEdge::OuterRim => rim(plain, wanted, -1.0, reach, &|along| {
-                Some(plain.tray.outer_edge_at(along))
+            TrayEdge::OuterRim => rim(tray, along, -1.0, reach, &|along| {
+                Some(tray.outer_edge_at(along))
             }),
-            TrayEdge::InnerRim => rim(plain, wanted, 1.0, reach, &|along| {
-                plain.tray.inner_edge_at(along)
-            }),
-            TrayEdge::Opening => opening(plain, wanted, reach),
+            TrayEdge::InnerRim => rim(tray, along, 1.0, reach, &|along| tray.inner_edge_at(along)),
+            TrayEdge::Opening => opening(tray, [along, above_z], wanted, reach),
         }?;
         let lengths = lengths(&line);
         let middle = lengths.last()? / 2.0;
@@ -129,15 +132,14 @@ fn lengths(line: &[(Point3<f64>, Vector3<f64>)]) -> Vec<f64> {
 /// A line in even steps of arc length along a wall's top, on the side that looks up and
 /// toward the trough.
 fn rim(
-    plain: &Impression,
-    wanted: &BareEdge,
+    tray: &Tray,
+    middle: f64,
     outward: f64,
     reach: f64,
     edge: &dyn Fn(f64) -> Option<Point3<f64>>,
 ) -> Option<Vec<(Point3<f64>, Vector3<f64>)>> {
-    let middle = plain.along(wanted.station);
     let across = |along: f64| {
-        let at = |out: f64| plain.tray.arch().point(ArchPlace { along, out });
+        let at = |out: f64| tray.arch().point(ArchPlace { along, out });
         let to = at(1.0) - at(0.0);
         Vector3::new(to.x, to.y, 0.0) * outward
     };
@@ -147,7 +149,7 @@ fn rim(
         let run = (b - a).normalize();
         let toward = across(along).normalize() + Vector3::z();
         let axis = (toward - run * toward.dot(&run)).normalize();
-        Some((edge(along)? + axis * plain.tray.rim_radius(), axis))
+        Some((edge(along)? + axis * tray.rim_radius(), axis))
     };
     let half = (reach / STEP_MM) as i64;
     let walk = |sense: f64| -> Option<Vec<(Point3<f64>, Vector3<f64>)>> {
@@ -173,12 +175,11 @@ fn rim(
 /// A line round the hole nearest to the station, on the floor half the strip's width beside
 /// the hole, its middle toward the front.
 fn opening(
-    plain: &Impression,
+    tray: &Tray,
+    [along, above_z]: [f64; 2],
     wanted: &BareEdge,
     reach: f64,
 ) -> Option<Vec<(Point3<f64>, Vector3<f64>)>> {
-    let tray = &plain.tray;
-    let along = plain.along(wanted.station);
     let at = tray.arch().point(ArchPlace { along, out: 0.0 });
     let off = |hole: &&[f64; 2]| (hole[0] - at.x).hypot(hole[1] - at.y);
     let hole = (tray.holes().iter()).min_by(|a, b| off(a).total_cmp(&off(b)))?;
@@ -188,7 +189,7 @@ fn opening(
         let turn = PI / 2.0 + step as f64 * STEP_MM / radius;
         let (x, y) = (hole[0] + radius * turn.cos(), hole[1] + radius * turn.sin());
         let column = tray.column(x, y);
-        let mut z = plain.mouth.sections.at(along).crest_z;
+        let mut z = above_z;
         for _ in 0..60 {
             z -= tray.distance(&column, z).shell;
         }

@@ -170,10 +170,14 @@ fn with_plantings(plain: &Impression, options: &Options) -> Impression {
         .map(|wanted| planted(plain, wanted))
         .collect();
     solid.bare_edges = (options.bare_edges.iter())
-        .filter_map(|wanted| BareStrip::planted(plain, wanted))
+        .filter_map(|wanted| {
+            let along = plain.along(wanted.station);
+            let above_z = plain.mouth.sections.at(along).crest_z;
+            BareStrip::planted(&plain.tray, [along, above_z], wanted)
+        })
         .collect();
     solid.pads = (options.outer_excess.iter())
-        .map(|wanted| Pad::planted(plain, wanted))
+        .map(|wanted| Pad::planted(&plain.tray, plain.along(wanted.station), wanted))
         .collect();
     solid.beads = options
         .blemishes

@@ -1,8 +1,8 @@
 //! Material planted on the outer face of the tray's floor.
 
 use crate::arch_curve::ArchPlace;
-use crate::impression::Impression;
 use crate::options::OuterExcess;
+use crate::tray::Tray;
 use nalgebra::{Isometry3, Point3};
 use serde::Serialize;
 use std::f64::consts::PI;
@@ -33,21 +33,19 @@ pub struct OuterExcessTruth {
 }
 
 impl Pad {
-    pub(crate) fn planted(plain: &Impression, wanted: &OuterExcess) -> Self {
-        let place = ArchPlace {
-            along: plain.along(wanted.station),
-            out: 0.0,
-        };
-        let at = plain.tray.arch().point(place);
-        let column = plain.tray.column(at.x, at.y);
-        let mut z = plain.bounds().0.z - 5.0;
+    /// The wanted pad, at an arc length.
+    pub(crate) fn planted(tray: &Tray, along: f64, wanted: &OuterExcess) -> Self {
+        let place = ArchPlace { along, out: 0.0 };
+        let at = tray.arch().point(place);
+        let column = tray.column(at.x, at.y);
+        let mut z = tray.low_and_front().0 - 5.0;
         for _ in 0..200 {
-            z += plain.tray.distance(&column, z).shell;
+            z += tray.distance(&column, z).shell;
         }
         Self {
             wanted: *wanted,
             foot: Point3::new(at.x, at.y, z),
-            half_wall: 0.5 * plain.tray.thickness(),
+            half_wall: 0.5 * tray.thickness(),
         }
     }
 

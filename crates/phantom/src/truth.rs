@@ -29,8 +29,10 @@ pub struct Truth {
     /// Planted spots, in the order of the options.
     pub spots: Vec<SpotTruth>,
     /// Planted strips of bare tray, in the order of the options.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub bare_edges: Vec<BareEdgeTruth>,
     /// Planted pads on the outer face of the tray, in the order of the options.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub outer_excess: Vec<OuterExcessTruth>,
     /// Planted blemishes, in the order of the options.
     pub blemishes: Vec<BlemishTruth>,
