@@ -30,6 +30,7 @@ mod cover {
     promises::ask!(OneMouth, cover: by_the_trays_scan);
     promises::ask!(OneMouth, bent_tray: cover_is_that_of_the_tray_as_it_lay);
     promises::ask!(OneMouth, on_tray: places_of_relief_are_found_on_the_tray);
+    promises::ask!(OneMouth, outer_excess: material_on_the_outer_faces_is_measured);
     promises::ask!(OneMouth, relief: relief_is_measured_on_the_tray);
     promises::ask!(OneMouth, transit:
         damage_in_transit_is_found_and_told_from_a_change_of_the_arch,
@@ -43,6 +44,10 @@ mod cover {
 }
 
 mod spots {
+    promises::ask!(OneMouth, bare_edges:
+        bare_edges_are_found_and_called_so,
+        no_edge_is_invented_in_trays_with_holes_and_rims,
+    );
     promises::ask!(OneMouth, spots: planted_are_found_and_none_is_invented);
 }
 

@@ -98,6 +98,7 @@ pub fn limits_of(check: Check) -> &'static [LimitKey] {
         Check::TrayBent => &[K::TrayBend],
         Check::TrayJoint => &[K::TrayJoint],
         Check::ChangedInTransit => &[K::ArchChange, K::LocalChange],
+        Check::OuterExcess => &[K::OuterExcess],
         Check::TraySize => &[K::TrayWidth],
         Check::WashThickness => &[K::WashMost],
         Check::WashUneven => &[K::WashSpread],

@@ -87,6 +87,8 @@ checks! {
     ChangedInTransit = "changed-in-transit", LookAgain;
     /// The tray is too small or too large for the mouth.
     TraySize = "tray-size", Retake;
+    /// Material lies on the outer faces of the tray.
+    OuterExcess = "outer-excess", Rework;
     /// Tray shows at the border itself.
     TrayAtBorder = "tray-at-border", Rework;
     /// A stretch of border is short, or may be.

@@ -38,6 +38,7 @@ pub mod landmarks;
 mod measurement;
 mod measuring;
 mod not_an_impression;
+mod outer_excess;
 pub mod pair;
 mod parts_not_joined;
 pub mod record;
@@ -53,13 +54,14 @@ pub use border::{
     Station, StationFigure, VertexPlace,
 };
 pub use cover::{
-    Contrast, Cover, CoverGap, CoverMethod, NoColour, NoCover, NoCoverHere, PlaceOnTray, Spot,
-    SpotKind, StopReading, TrayColour, TrayThickness,
+    BareEdge, Contrast, Cover, CoverGap, CoverMethod, EdgeExtent, NoColour, NoCover, NoCoverHere,
+    PlaceOnTray, Spot, SpotKind, StopReading, TrayColour, TrayThickness,
 };
 pub use frame::Frame;
 pub use measurement::{Measurement, ScanFigures, Scanned};
 pub use measuring::{EMPTY_TRAY_MM, Measuring};
 pub use not_an_impression::NotAnImpression;
+pub use outer_excess::OuterExcess;
 pub use pair::PassPair;
 pub use parts_not_joined::PartsNotJoined;
 pub use settings::MeasureSettings;

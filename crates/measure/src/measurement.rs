@@ -7,6 +7,7 @@ use crate::cover::{
 use crate::frame::Frame;
 use crate::landmarks::Landmark;
 use crate::not_an_impression::NotAnImpression;
+use crate::outer_excess::OuterExcess;
 use crate::tissue::{NoTissue, TissueSurface};
 use crate::tray_fit::TrayFit;
 use geometry::winding::{Turned, righted};
@@ -83,6 +84,9 @@ pub struct Measurement {
     pub cover: Result<Cover, NoCover>,
     /// How the tray suits the mouth; `None` without a registered tray.
     pub tray_fit: Option<TrayFit>,
+    /// Material on the outer faces of the tray; `None` where there is none, or where the tray was
+    /// not placed or the border not found.
+    pub outer_excess: Option<OuterExcess>,
     /// Patches of little cover, largest of each kind first.
     pub spots: Vec<Spot>,
     /// Where each of them lies on the tray's own scan; `None` for each where no tray scan

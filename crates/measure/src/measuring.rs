@@ -15,6 +15,7 @@ use crate::intake;
 use crate::landmarks::{self, Landmark, Sources};
 use crate::measurement::{Measurement, ScanFigures, Scanned};
 use crate::not_an_impression::NotAnImpression;
+use crate::outer_excess::{self, OuterExcess};
 use crate::settings::MeasureSettings;
 use crate::tissue::{self, NoTissue, TissueSurface};
 use crate::tray::{
@@ -64,6 +65,7 @@ pub struct Measuring<'a> {
     border: OnceLock<Option<Result<Border, NoBorder>>>,
     cover: OnceLock<Option<Result<Cover, NoCover>>>,
     tray_fit: OnceLock<Option<TrayFit>>,
+    outer_excess: OnceLock<Option<OuterExcess>>,
     stops: OnceLock<Vec<Stop>>,
     colour: OnceLock<Option<ColourReading>>,
     spots: OnceLock<Vec<Spot>>,
@@ -124,6 +126,7 @@ impl<'a> Measuring<'a> {
             border: OnceLock::new(),
             cover: OnceLock::new(),
             tray_fit: OnceLock::new(),
+            outer_excess: OnceLock::new(),
             stops: OnceLock::new(),
             colour: OnceLock::new(),
             spots: OnceLock::new(),
@@ -282,6 +285,7 @@ impl<'a> Measuring<'a> {
                         placed,
                         at_cut.as_deref(),
                         doubts_mm,
+                        self.settings.show_through_mm,
                     )
                 }
                 (_, Err(why)) => Err(why.clone().into()),
@@ -319,6 +323,21 @@ impl<'a> Measuring<'a> {
                     self.known_cover()?,
                     self.known_border(),
                 ))
+            })
+            .as_ref()
+    }
+
+    /// Material on the outer faces of the tray.
+    pub fn outer_excess(&self) -> Option<&OuterExcess> {
+        self.outer_excess
+            .get_or_init(|| {
+                let placed = self.placed_tray()?.ok()?;
+                outer_excess::measure(
+                    self.impression()?,
+                    (self.local_tray()?, placed),
+                    self.known_border()?,
+                    [self.noise(), self.settings.scanner_uncertainty_mm],
+                )
             })
             .as_ref()
     }
@@ -467,6 +486,7 @@ impl<'a> Measuring<'a> {
         let noise_mm = self.noise_mm();
         self.cover();
         self.tray_fit();
+        self.outer_excess();
         self.stops();
         self.colour();
         self.spots();
@@ -484,6 +504,7 @@ impl<'a> Measuring<'a> {
                 noise_mm,
                 cover: self.cover.into_inner()??,
                 tray_fit: self.tray_fit.into_inner()?,
+                outer_excess: self.outer_excess.into_inner()?,
                 spots: self.spots.into_inner()?,
                 on_tray: self.on_tray.into_inner()?,
                 stops: stops.into_iter().map(|stop| stop.reading).collect(),

@@ -51,6 +51,7 @@ pub(crate) const STAGES: [(Stage, Obtain); 9] = [
     (Stage::Cover, |measuring| {
         measuring.cover();
         measuring.tray_fit();
+        measuring.outer_excess();
     }),
     (Stage::Spots, |measuring| {
         measuring.spots();

@@ -31,6 +31,8 @@ impl Design {
             tray: self.tray.clone(),
             mouth: self.mouth.clone(),
             spots: Vec::new(),
+            bare_edges: Vec::new(),
+            pads: Vec::new(),
             beads: Vec::new(),
             overflow_ramp: self.overflow_ramp,
         }

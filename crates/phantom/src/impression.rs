@@ -1,9 +1,11 @@
 //! The impression as one solid: tray and material, with planted spots.
 
+use crate::bare_edges::BareStrip;
 use crate::bead::Bead;
 use crate::jaw::Arch;
 use crate::mesher::Solid;
 use crate::mouth::{BASE_Z, Flange, Mouth, Section};
+use crate::outer_excess::Pad;
 use crate::shaping::{common, joined, tapered_capsule};
 use crate::spots::Spot;
 use crate::tray::{Tray, TrayColumn};
@@ -21,6 +23,10 @@ pub struct Impression {
     pub mouth: Mouth,
     /// Planted thin places.
     pub spots: Vec<Spot>,
+    /// Planted strips of bare tray.
+    pub bare_edges: Vec<BareStrip>,
+    /// Planted pads on the outer face of the tray.
+    pub pads: Vec<Pad>,
     /// Planted voids, nodules and folds.
     pub beads: Vec<Bead>,
     /// Over how many mm of height overflow thins out.
@@ -40,6 +46,8 @@ pub struct ImpressionColumn {
     slope: [f64; 2],
     pub(crate) back: f64,
     spots: u64,
+    bare_edges: u64,
+    pads: u64,
     beads: u64,
 }
 
@@ -83,7 +91,7 @@ impl Impression {
         let mut material = self.mouths_side(c, z);
         material = joined(material, tray.shell - LEAST_COVER_MM, 0.4);
         let behind = c.tray.behind.max(0.0);
-        let limit = tray.outer_face - self.overflow(c, z) + 0.35 * behind;
+        let limit = tray.outer_face - self.overflow(c, z) - self.plug(c) + 0.35 * behind;
         material = common(material, limit, 0.7);
         material = common(material, c.back, 2.4);
         if c.spots != 0 {
@@ -95,6 +103,19 @@ impl Impression {
                     let brim = (cover - 0.9).clamp(0.4, 1.6);
                     material = common(material, tray.shell - cover, brim);
                 }
+            }
+        }
+        for (i, strip) in self.bare_edges.iter().enumerate() {
+            if c.bare_edges & (1 << i) != 0 {
+                let cover = strip.cover(&Point3::new(c.plan[0], c.plan[1], z));
+                let brim = (cover - 0.9).clamp(0.1, 1.6);
+                material = common(material, tray.shell - cover, brim);
+            }
+        }
+        for (i, pad) in self.pads.iter().enumerate() {
+            if c.pads & (1 << i) != 0 {
+                let p = Point3::new(c.plan[0], c.plan[1], z);
+                material = material.min(pad.distance(&p, tray.shell));
             }
         }
         for (i, bead) in self.beads.iter().enumerate() {
@@ -162,6 +183,15 @@ impl Impression {
         )
     }
 
+    /// How much further material stands out through a hole and a little round it, mm.
+    fn plug(&self, c: &ImpressionColumn) -> f64 {
+        /// So far a plug stands out of its hole, and so fast it ends beside it.
+        const STANDS_OUT_MM: f64 = 0.6;
+        const SLOPE: f64 = 2.0;
+        let most = 0.5 * self.tray.thickness() + STANDS_OUT_MM;
+        (most - SLOPE * c.tray.off_hole.max(0.0)).max(0.0)
+    }
+
     /// How far material may stand out from the tray's outer face, mm; below 0
     /// where it ends inside the shell, out of sight.
     fn overflow(&self, c: &ImpressionColumn, z: f64) -> f64 {
@@ -213,6 +243,12 @@ impl Solid for Impression {
             dome: self.mouth.palate.map_or(0.0, |p| p.height(x, y)),
             slope: section.slope_angle.sin_cos().into(),
             back: self.mouth.back(x) - y,
+            bare_edges: bits(
+                self.bare_edges
+                    .iter()
+                    .map(|strip| strip.touches_column(x, y)),
+            ),
+            pads: bits(self.pads.iter().map(|pad| pad.touches_column(x, y))),
             spots: bits(self.spots.iter().map(|spot| spot.touches_column(x, y))),
             beads: bits(self.beads.iter().map(|bead| bead.touches_column(x, y))),
             tray,

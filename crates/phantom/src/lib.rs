@@ -22,6 +22,7 @@
 mod arch_curve;
 mod artefact;
 mod back;
+mod bare_edges;
 mod bead;
 mod blemishes;
 mod border;
@@ -43,6 +44,7 @@ mod mesher;
 mod mouth;
 mod options;
 mod others;
+mod outer_excess;
 mod patches;
 mod place;
 mod plan;
@@ -64,6 +66,7 @@ mod truth;
 mod whole_case;
 
 pub use artefact::artefact;
+pub use bare_edges::BareEdgeTruth;
 pub use cast::cast_from;
 pub use colour::Colours;
 pub use cut_apart::{HalfSpace, part};
@@ -74,19 +77,22 @@ pub use family::ranges::{RANGES, Range};
 pub use family::truth::{EndTruth, FamilyTruth, FrenumTruth};
 pub use jaw::{Arch, Side};
 pub use options::{
-    Across, Blemish, Colouring, Cut, CutPlace, FlangeSide, Options, Place, PlantedSpot, Pose,
-    RimFaults, Scanning, Sides, SpotKind, Variety,
+    Across, BareEdge, Blemish, Colouring, Cut, CutPlace, FlangeSide, Options, OuterExcess, Place,
+    PlantedSpot, Pose, RimFaults, Scanning, Sides, SpotKind, TrayEdge, TrayForm, Variety,
 };
 pub use others::Other;
+pub use outer_excess::OuterExcessTruth;
 pub use patches::SpotTruth;
 pub use truth::{Axes, BlemishKind, BlemishTruth, BorderPart, BorderPoint, Landmark, Truth};
 pub use whole_case::{JawScans, WashThickness, WholeCase, washed};
 
+use bare_edges::BareStrip;
 use designed::designed;
 use impression::Impression;
 use mesh::Mesh;
 use mesher::{Grid, Solid};
 use nalgebra::Point3;
+use outer_excess::Pad;
 use rand_pcg::Pcg64;
 use spots::Spot;
 use tray::Stop;
@@ -146,6 +152,11 @@ impl Phantom {
 
 /// The impression with its planted spots, blemishes and stops.
 fn with_plantings(plain: &Impression, options: &Options) -> Impression {
+    let formed = plain.tray.clone().with_form(&options.tray_form);
+    let plain = &Impression {
+        tray: formed,
+        ..plain.clone()
+    };
     let mut solid = plain.clone();
     let stops = options
         .stops
@@ -157,6 +168,16 @@ fn with_plantings(plain: &Impression, options: &Options) -> Impression {
         .spots
         .iter()
         .map(|wanted| planted(plain, wanted))
+        .collect();
+    solid.bare_edges = (options.bare_edges.iter())
+        .filter_map(|wanted| {
+            let along = plain.along(wanted.station);
+            let above_z = plain.mouth.sections.at(along).crest_z;
+            BareStrip::planted(&plain.tray, [along, above_z], wanted)
+        })
+        .collect();
+    solid.pads = (options.outer_excess.iter())
+        .map(|wanted| Pad::planted(&plain.tray, plain.along(wanted.station), wanted))
         .collect();
     solid.beads = options
         .blemishes

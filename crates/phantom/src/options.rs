@@ -38,6 +38,12 @@ pub struct Options {
     /// Tissue stops on the tray (4 x 4 mm), as stations of the crest from -1
     /// on the patient's right to 1 on the left.
     pub stops: Vec<f64>,
+    /// Planted strips of bare tray along its edges.
+    pub bare_edges: Vec<BareEdge>,
+    /// Planted pads of material on the outer face of the tray.
+    pub outer_excess: Vec<OuterExcess>,
+    /// Holes and rim of the tray.
+    pub tray_form: TrayForm,
     /// From which family the mouth and the tray are drawn.
     pub variety: Variety,
     /// What else the scanner made of the impression's surface.
@@ -62,6 +68,9 @@ impl Default for Options {
             blemishes: Vec::new(),
             rim: RimFaults::default(),
             stops: Vec::new(),
+            bare_edges: Vec::new(),
+            outer_excess: Vec::new(),
+            tray_form: TrayForm::default(),
             variety: Variety::Usual,
             scanning: Scanning::default(),
         }
@@ -307,4 +316,55 @@ pub enum SpotKind {
         /// About this much surface has a cover below 1 mm.
         area_mm2: f64,
     },
+}
+
+/// What the tray's wall has beside its plain shell.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct TrayForm {
+    /// Radius of the holes in its floor, mm, through which plugs of material stand out; 0
+    /// for a tray without holes.
+    pub hole_radius_mm: f64,
+    /// Distance from hole to hole, mm.
+    pub holes_apart_mm: f64,
+    /// How much further than the wall the rolled rim stands out to either side, mm.
+    pub rolled_rim_mm: f64,
+}
+
+/// A strip of bare tray along one of its edges: bare within its width and length, material
+/// beyond.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct BareEdge {
+    /// Along which edge.
+    pub edge: TrayEdge,
+    /// Its middle, from -1 at the tray's end on the patient's right over 0 in front to 1 on
+    /// the left.
+    pub station: f64,
+    /// Width, straight across, mm.
+    pub width_mm: f64,
+    /// Length, mm.
+    pub length_mm: f64,
+}
+
+/// An edge of the tray.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum TrayEdge {
+    /// Top of the labial or buccal wall, on the tissue's side.
+    OuterRim,
+    /// Top of the lingual wall, on the tissue's side. An upper tray has none: nothing is
+    /// planted there.
+    InnerRim,
+    /// The floor beside the hole nearest to the station. Without holes nothing is planted.
+    Opening,
+}
+
+/// A round pad of material on the outer face of the tray's floor.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct OuterExcess {
+    /// Where, from -1 at the tray's end on the patient's right over 0 in front to 1 on the left.
+    pub station: f64,
+    /// Radius of its even middle, mm.
+    pub radius_mm: f64,
+    /// Thickness of its middle, mm.
+    pub thickness_mm: f64,
 }

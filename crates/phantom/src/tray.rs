@@ -8,6 +8,7 @@
 //! whose height varies along the arch, needs a search along its curve.
 
 use crate::arch_curve::{ArchCurve, ArchPlace};
+use crate::options::TrayForm;
 use crate::profile::{Profile, ProfileDistance};
 use crate::stations::Stations;
 use nalgebra::{Point3, Vector3};
@@ -31,6 +32,9 @@ pub struct Tray {
     inner_edge: Option<Edge>,
     handle: Option<Handle>,
     stops: Vec<Stop>,
+    holes: Vec<[f64; 2]>,
+    hole_radius: f64,
+    rolled_rim: f64,
 }
 
 /// A block on the tray's floor that is meant to touch the tissue.
@@ -82,6 +86,8 @@ pub struct TrayColumn {
     pub behind: f64,
     /// Heights of the outer and inner wall's middle at its top.
     pub tops: [f64; 2],
+    /// How far outside the nearest hole, mm; negative in one.
+    pub off_hole: f64,
     plan: [f64; 2],
     near_edge: [bool; 2],
 }
@@ -91,7 +97,7 @@ pub struct TrayColumn {
 pub struct TrayDistance {
     /// To the tray's surface, negative inside, mm.
     pub surface: f64,
-    /// The same without handle and stops, mm.
+    /// The same without handle, stops and holes, mm.
     pub shell: f64,
     /// To the outer face of the tray with endless walls; negative on the
     /// tissue's side of that face, mm.
@@ -151,7 +157,84 @@ impl Tray {
             inner_edge,
             handle,
             stops: Vec::new(),
+            holes: Vec::new(),
+            hole_radius: 0.0,
+            rolled_rim: 0.0,
         }
+    }
+
+    /// The tray with holes through its floor, in rows along the arch, and a rolled rim.
+    #[must_use]
+    pub fn with_form(mut self, form: &TrayForm) -> Self {
+        /// Rows across the arch, and how far holes keep from the ends, mm.
+        const ROWS: [f64; 4] = [0.0, -1.0, -2.0, -3.0];
+        const FROM_END_MM: f64 = 4.0;
+        self.rolled_rim = form.rolled_rim_mm;
+        self.hole_radius = form.hole_radius_mm;
+        if form.hole_radius_mm <= 0.0 || form.holes_apart_mm <= 0.0 {
+            return self;
+        }
+        let apart = form.holes_apart_mm;
+        let rows = if self.inner_edge.is_some() {
+            1
+        } else {
+            ROWS.len()
+        };
+        let last = ((self.reach() - FROM_END_MM) / apart).floor() as i64;
+        let mut holes: Vec<[f64; 2]> = Vec::new();
+        for row in &ROWS[..rows] {
+            for number in -last..=last {
+                let place = ArchPlace {
+                    along: number as f64 * apart,
+                    out: row * apart,
+                };
+                let at = self.arch.point(place);
+                // Inside a bend rows run together.
+                let is_apart = |&[x, y]: &[f64; 2]| (at.x - x).hypot(at.y - y) >= 0.95 * apart;
+                if holes.iter().all(is_apart) {
+                    holes.push([at.x, at.y]);
+                }
+            }
+        }
+        self.holes = holes;
+        self
+    }
+
+    /// Middles of the holes, in the plan.
+    #[must_use]
+    pub fn holes(&self) -> &[[f64; 2]] {
+        &self.holes
+    }
+
+    /// Radius of the holes, mm.
+    #[must_use]
+    pub fn hole_radius(&self) -> f64 {
+        self.hole_radius
+    }
+
+    /// Radius of the rim's rounding, mm.
+    #[must_use]
+    pub fn rim_radius(&self) -> f64 {
+        self.half_thickness + self.rolled_rim
+    }
+
+    /// Middle of the outer wall's top at an arc length.
+    #[must_use]
+    pub fn outer_edge_at(&self, along: f64) -> Point3<f64> {
+        self.edge_at(self.profile.outer(), self.outer_top.at(along), along)
+    }
+
+    /// Middle of the inner wall's top at an arc length; `None` where there is no such wall.
+    #[must_use]
+    pub fn inner_edge_at(&self, along: f64) -> Option<Point3<f64>> {
+        let wall = self.profile.inner()?;
+        Some(self.edge_at(wall, self.inner_top.at(along), along))
+    }
+
+    fn edge_at(&self, wall: &crate::profile::Wall, top: f64, along: f64) -> Point3<f64> {
+        let [out, z] = wall.at_height(top);
+        let plan = self.arch.point(ArchPlace { along, out });
+        Point3::new(plan.x, plan.y, z)
     }
 
     /// The tray with tissue stops on its floor.
@@ -216,12 +299,19 @@ impl Tray {
             place,
             behind: -self.limb_length - y,
             tops,
+            off_hole: (self.holes.iter())
+                .map(|hole| (x - hole[0]).hypot(y - hole[1]) - self.hole_radius)
+                .fold(f64::INFINITY, f64::min),
             plan: [x, y],
             near_edge: [
-                (place.out - outer).abs() < EDGE_NEAR_MM,
-                inner.is_some_and(|inner| (place.out - inner).abs() < EDGE_NEAR_MM),
+                (place.out - outer).abs() < self.edge_near(),
+                inner.is_some_and(|inner| (place.out - inner).abs() < self.edge_near()),
             ],
         }
+    }
+
+    fn edge_near(&self) -> f64 {
+        EDGE_NEAR_MM + 2.0 * self.rolled_rim
     }
 
     /// Distances at a height, exact near the tray and never too small by more
@@ -229,14 +319,14 @@ impl Tray {
     #[must_use]
     pub fn distance(&self, column: &TrayColumn, z: f64) -> TrayDistance {
         let found = self.profile.distance([column.place.out, z], column.tops);
-        let mut to_middle = found.to_cut.hypot(column.behind.max(0.0));
+        let mut to_edge = f64::INFINITY;
         let edges = [Some(&self.outer_edge), self.inner_edge.as_ref()];
         for ((edge, near), top) in edges.into_iter().zip(column.near_edge).zip(column.tops) {
-            if let (Some(edge), true) = (edge, near && (z - top).abs() < EDGE_NEAR_MM) {
-                to_middle = to_middle.min(self.to_edge(edge, column, z));
+            if let (Some(edge), true) = (edge, near && (z - top).abs() < self.edge_near()) {
+                to_edge = to_edge.min(self.to_edge(edge, column, z));
             }
         }
-        self.distances(found, to_middle, column, z)
+        self.distances(found, to_edge, column, z)
     }
 
     /// Distance to the tray's surface, negative inside, mm.
@@ -244,12 +334,12 @@ impl Tray {
     pub fn exact_distance(&self, p: &Point3<f64>) -> f64 {
         let column = self.column(p.x, p.y);
         let found = self.profile.distance([column.place.out, p.z], column.tops);
-        let to_middle = [Some(&self.outer_edge), self.inner_edge.as_ref()]
+        let to_edge = [Some(&self.outer_edge), self.inner_edge.as_ref()]
             .into_iter()
             .flatten()
             .map(|edge| self.to_edge(edge, &column, p.z))
-            .fold(found.to_cut.hypot(column.behind.max(0.0)), f64::min);
-        self.distances(found, to_middle, &column, p.z).surface
+            .fold(f64::INFINITY, f64::min);
+        self.distances(found, to_edge, &column, p.z).surface
     }
 
     /// Unit vector along which the distance to the tray grows fastest.
@@ -271,16 +361,18 @@ impl Tray {
     fn distances(
         &self,
         found: ProfileDistance,
-        to_middle: f64,
+        to_edge: f64,
         column: &TrayColumn,
         z: f64,
     ) -> TrayDistance {
-        let shell = to_middle - self.half_thickness;
+        let to_middle = found.to_cut.hypot(column.behind.max(0.0)).min(to_edge);
+        let shell = (to_middle - self.half_thickness).min(to_edge - self.rim_radius());
         let surface = match &self.handle {
             // The handle's root ends in the middle of the shell.
             Some(handle) => shell.min(handle.distance(column.plan, z).max(-found.side)),
             None => shell,
         };
+        let surface = outside_both(surface, -column.off_hole);
         let surface = self
             .stops
             .iter()
@@ -297,6 +389,16 @@ impl Tray {
             &Point3::new(column.plan[0], column.plan[1], z),
             column.place.along,
         )
+    }
+}
+
+/// Distance to what two solids have in common, exact beside the right-angled edge in which
+/// their faces meet.
+fn outside_both(a: f64, b: f64) -> f64 {
+    if a > 0.0 && b > 0.0 {
+        a.hypot(b)
+    } else {
+        a.max(b)
     }
 }
 

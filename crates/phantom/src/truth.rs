@@ -1,10 +1,12 @@
 //! What is known about a phantom by formula.
 
+use crate::bare_edges::BareEdgeTruth;
 use crate::colour::Colours;
 use crate::design::Mark;
 use crate::family::truth::FamilyTruth;
 use crate::impression::Impression;
 use crate::jaw::{Arch, Side};
+use crate::outer_excess::OuterExcessTruth;
 use crate::patches::{self, SpotTruth};
 use nalgebra::{Isometry3, Point3, Unit, Vector3};
 use serde::Serialize;
@@ -26,6 +28,12 @@ pub struct Truth {
     pub tray_thickness_mm: f64,
     /// Planted spots, in the order of the options.
     pub spots: Vec<SpotTruth>,
+    /// Planted strips of bare tray, in the order of the options.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub bare_edges: Vec<BareEdgeTruth>,
+    /// Planted pads on the outer face of the tray, in the order of the options.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub outer_excess: Vec<OuterExcessTruth>,
     /// Planted blemishes, in the order of the options.
     pub blemishes: Vec<BlemishTruth>,
     /// Middles of the tissue stops' faces, in tray-scan coordinates.
@@ -185,6 +193,10 @@ impl Truth {
                 .iter()
                 .map(|s| patches::measured(&impression, s, pose))
                 .collect(),
+            bare_edges: (impression.bare_edges.iter())
+                .map(|strip| strip.truth(pose))
+                .collect(),
+            outer_excess: impression.pads.iter().map(|pad| pad.truth(pose)).collect(),
             blemishes: Vec::new(),
             stops: impression
                 .tray

@@ -16,6 +16,7 @@
 #![warn(unreachable_pub)]
 #![allow(clippy::print_stdout, reason = "the figures are what it is for")]
 
+pub mod bare_edges;
 pub mod bent_tray;
 pub mod border;
 pub mod border_change;
@@ -34,6 +35,7 @@ pub mod jaws;
 pub mod landmarks;
 pub mod landmarks_lost;
 pub mod on_tray;
+pub mod outer_excess;
 pub mod part_of_a_tray;
 pub mod parts;
 pub mod pieces;

@@ -7,8 +7,9 @@ use measure::landmarks::{
 };
 use measure::tray_fit::Amount;
 use measure::{
-    Arch, Contrast, CoverMethod, Defect, DefectKind, DipKind, Measured, Measurement, Missing,
-    NoBorder, NoTissue, Side, Spot, Station, TrayNotPlaced, TrayThickness, Zone,
+    Arch, Contrast, CoverMethod, Defect, DefectKind, DipKind, EdgeExtent, Measured, Measurement,
+    Missing, NoBorder, NoTissue, OuterExcess, Side, Spot, Station, TrayNotPlaced, TrayThickness,
+    Zone,
 };
 use nalgebra::Point3;
 
@@ -31,6 +32,23 @@ pub fn spoiled(arch: Arch) -> Vec<Measurement> {
             ..spot(0.0)
         }];
     });
+    for min_mm in [0.0, 0.15] {
+        spoil(&|m| {
+            m.spots = vec![Spot {
+                edge: Some(EdgeExtent {
+                    length_mm: Amount {
+                        value: 6.2,
+                        uncertainty: 0.3,
+                    },
+                    width_mm: Amount {
+                        value: 0.9,
+                        uncertainty: 0.2,
+                    },
+                }),
+                ..spot(min_mm)
+            }];
+        });
+    }
     for min_mm in [Some(0.8), Some(0.25), None] {
         spoil(&|m| m.stops = vec![stop(min_mm)]);
     }
@@ -51,6 +69,21 @@ pub fn spoiled(arch: Arch) -> Vec<Measurement> {
             zone: Zone::BuccalFlange,
             side: None,
         }];
+    });
+    spoil(&|m| {
+        m.outer_excess = Some(OuterExcess {
+            area_mm2: Amount {
+                value: 140.0,
+                uncertainty: 15.0,
+            },
+            thickest_mm: Amount {
+                value: 2.3,
+                uncertainty: 0.1,
+            },
+            at: Point3::origin(),
+            zone: Zone::ResidualRidge,
+            side: None,
+        });
     });
     spoil(&|m| m.scan.integrity.median_edge = 1.3);
     of_cover(&mut spoil);

@@ -32,6 +32,7 @@ mod nodule;
 mod not_an_impression;
 mod orientation_unclear;
 mod other_colour;
+mod outer_excess;
 mod parcel_incomplete;
 mod prescription_missing;
 mod ridge_angle;
@@ -95,6 +96,7 @@ const TABLE: [(Check, Needs); Check::ALL.len()] = {
         (TrayBent, Needs::PlacedTray(tray_bent::judge)),
         (TrayJoint, Needs::Joints(tray_joint::judge)),
         (ChangedInTransit, Needs::Transit(changed_in_transit::judge)),
+        (OuterExcess, Needs::PlacedTray(outer_excess::judge)),
         (TraySize, Needs::Seating(tray_size::judge)),
         (WashOpen, Needs::Wash(wash_open::judge)),
         (WashThickness, Needs::Wash(wash_thickness::judge)),

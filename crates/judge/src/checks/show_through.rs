@@ -11,7 +11,7 @@ use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
-use measure::{Cover, Spot};
+use measure::{Cover, EdgeExtent, Spot};
 
 /// Below this confidence a patch may be of another colour than the tray's.
 const LEAST_CONFIDENCE: f64 = 0.5;
@@ -39,17 +39,34 @@ fn by_cover(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Findi
         return Some(least.finding(subject, Check::ShowThrough, number, ALTERED.to_owned()));
     }
     let relieve = relieve_spot(subject, number, then_wash(subject.input().stage));
+    let edge = subject.measurement().spots[number].edge;
     let mut instruction = match least.conformity {
-        Conformity::NotConforming => relieve,
+        Conformity::NotConforming => edge.map_or_else(String::new, edge_shows) + &relieve,
         Conformity::Borderline | Conformity::Conforming => format!(
-            "Too close to tell from the scan: look at the impression here. If no tray shows, scan \
-             this place again at higher resolution. If tray shows: {relieve}"
+            "Too close to tell from the scan: look at the impression here{}. If no tray shows, scan \
+             this place again at higher resolution. If tray shows: {relieve}",
+            edge.map_or_else(String::new, along_edge)
         ),
     };
     if subject.input().stage == Stage::Wash {
         instruction.push_str(IF_RELIEVED);
     }
     Some(least.finding(subject, Check::ShowThrough, number, instruction))
+}
+
+/// What shows, where that is an edge of the tray.
+fn edge_shows(edge: EdgeExtent) -> String {
+    format!(
+        "A tray edge shows through over {:.1} ± {:.1} mm of its length. ",
+        edge.length_mm.value, edge.length_mm.uncertainty
+    )
+}
+
+fn along_edge(edge: EdgeExtent) -> String {
+    format!(
+        ", along {:.1} ± {:.1} mm of a tray edge",
+        edge.length_mm.value, edge.length_mm.uncertainty
+    )
 }
 
 const ALTERED: &str = "The surface here lies inside the wall of the tray as it was scanned: the tray was relieved \

@@ -140,6 +140,8 @@ limit_keys! {
     ArchChange = "most_arch_change_mm",
     /// How far a place of its surface may have moved by itself since it was sent.
     LocalChange = "most_local_change_mm",
+    /// Most material on the outer faces of the tray, beyond what laps over its rim.
+    OuterExcess = "most_outer_excess_mm2",
     /// How much wider or narrower it may be than suits, over the width of the arch.
     TrayWidth = "most_tray_width_mm",
     /// Width up to which a void is let pass outside critical zones.

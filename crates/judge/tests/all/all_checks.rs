@@ -162,7 +162,7 @@ fn entries(judged: &JudgedCase) -> Vec<&NotJudged> {
 /// What is taken from a whole case.
 type Spoil = fn(&mut Given);
 
-const NO_COVER: [Check; 9] = [
+const NO_COVER: [Check; 10] = [
     ShowThrough,
     ShowThroughExtent,
     TissueArea,
@@ -171,11 +171,12 @@ const NO_COVER: [Check; 9] = [
     TissueStop,
     TraySeating,
     TrayBent,
+    OuterExcess,
     TraySize,
 ];
 
 /// In the order in which they are judged.
-const NO_COVER_NOR_TRANSIT: [Check; 10] = [
+const NO_COVER_NOR_TRANSIT: [Check; 11] = [
     ShowThrough,
     ShowThroughExtent,
     TissueArea,
@@ -185,6 +186,7 @@ const NO_COVER_NOR_TRANSIT: [Check; 10] = [
     TraySeating,
     TrayBent,
     ChangedInTransit,
+    OuterExcess,
     TraySize,
 ];
 
@@ -217,7 +219,7 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
         given.wash().tray_fit = None;
         given.wash().colour = Some(Ok(colours(0.0)));
     },
-    checks(&[ThinCover, CoverUncertainty, TissueStop, TraySeating, TrayBent, TraySize]),
+    checks(&[ThinCover, CoverUncertainty, TissueStop, TraySeating, TrayBent, OuterExcess, TraySize]),
     &[]
 )]
 #[case::no_stop_declared(
@@ -225,7 +227,7 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
         given.wash().cover = Err(TrayNotPlaced::NoTray.into());
         given.case.impressions[1].stops.clear();
     },
-    checks(&[ShowThrough, ShowThroughExtent, TissueArea, ThinCover, CoverUncertainty, TrayBent]),
+    checks(&[ShowThrough, ShowThroughExtent, TissueArea, ThinCover, CoverUncertainty, TrayBent, OuterExcess]),
     &[TissueStop]
 )]
 #[case::stated_thickness(
@@ -236,7 +238,7 @@ fn checks(checks: &[Check]) -> Vec<Unjudged> {
         given.wash().cover.as_mut().unwrap().registration = None;
         given.wash().tray_fit = None;
     },
-    checks(&[TissueArea, TraySeating, TrayBent, TraySize]),
+    checks(&[TissueArea, TraySeating, TrayBent, OuterExcess, TraySize]),
     &[]
 )]
 #[case::no_border(
@@ -423,6 +425,7 @@ fn a_bare_scan_says_all_that_was_not_judged() {
             "cover-uncertainty",
             "tray-seating",
             "tray-bent",
+            "outer-excess",
             "tray-size",
         ]
     );

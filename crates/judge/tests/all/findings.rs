@@ -7,8 +7,8 @@ use judge::{Case, Check, Evidence, Protocol, Severity, Stage, UnitReading, Verdi
 use measure::record::NoRelation;
 use measure::tray_fit::Amount;
 use measure::{
-    Arch, Contrast, CoverMethod, Measurement, NoColour, NotAnImpression, Scanned, Spot,
-    TrayNotPlaced, TrayThickness, Zone,
+    Arch, Contrast, CoverMethod, EdgeExtent, Measurement, NoColour, NotAnImpression, OuterExcess,
+    Scanned, Spot, TrayNotPlaced, TrayThickness, Zone,
 };
 use mesh::Unit;
 use rstest::rstest;
@@ -273,6 +273,63 @@ fn tray_by_its_colour_beside_a_cover_map(
     assert_eq!(codes(&judged), [(severity, Check::ShowThrough)]);
     let told = &judged.findings[0].instruction;
     assert!(told.contains(says), "{told}");
+}
+
+#[rstest]
+#[case::bare(
+    0.02,
+    Severity::Fail,
+    "A tray edge shows through over 6.2 ± 0.3 mm of its length. Relieve the tray"
+)]
+#[case::perhaps(0.15, Severity::Borderline, "along 6.2 ± 0.3 mm of a tray edge")]
+fn a_bare_tray_edge_is_called_so(
+    #[case] min_mm: f64,
+    #[case] severity: Severity,
+    #[case] says: &str,
+) {
+    let amount = |value, uncertainty| Amount { value, uncertainty };
+    let mut measurement = sound();
+    measurement.spots = vec![Spot {
+        area_mm2: 0.8,
+        edge: Some(EdgeExtent {
+            length_mm: amount(6.2, 0.3),
+            width_mm: amount(0.13, 0.02),
+        }),
+        ..spot(min_mm)
+    }];
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), [(severity, Check::ShowThrough)]);
+    let told = &judged.findings[0].instruction;
+    assert!(told.contains(says), "{told}");
+}
+
+#[rstest]
+#[case::some(140.0, 15.0, &[(Severity::Note, Check::OuterExcess)])]
+#[case::hardly_more_than_is_let_pass(60.0, 15.0, &[])]
+fn material_on_the_outer_faces_is_noted(
+    #[case] area_mm2: f64,
+    #[case] uncertainty: f64,
+    #[case] expected: &[(Severity, Check)],
+) {
+    let amount = |value, uncertainty| Amount { value, uncertainty };
+    let mut measurement = sound();
+    measurement.outer_excess = Some(OuterExcess {
+        area_mm2: amount(area_mm2, uncertainty),
+        thickest_mm: amount(2.3, 0.04),
+        at: nalgebra::Point3::new(1.0, 2.0, 3.0),
+        zone: Zone::ResidualRidge,
+        side: None,
+    });
+    let judged = judged(&measurement);
+    assert_eq!(codes(&judged), expected);
+    assert_eq!(judged.verdict, Verdict::Accept);
+    if let Some(finding) = judged.findings.first() {
+        let told = &finding.instruction;
+        assert!(
+            told.contains("up to 2.3 ± 0.1 mm") && told.contains("Trim"),
+            "{told}"
+        );
+    }
 }
 
 #[test]

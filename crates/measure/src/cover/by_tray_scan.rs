@@ -1,7 +1,7 @@
 //! Cover from the scan of the empty tray.
 
-use super::figures::{Cover, CoverMethod, NoCover, NoCoverHere};
-use super::gaps;
+use super::figures::{BareEdge, Cover, CoverMethod, NoCover, NoCoverHere};
+use super::{bare_edges, gaps};
 use crate::impression::Impression;
 use crate::tray::{PlacedTray, PreparedTray};
 use geometry::field::{smoothed, smoothing_rounds};
@@ -14,14 +14,16 @@ use std::f64::consts::SQRT_2;
 /// there would pass unseen.
 const MOST_MISSING: f64 = 0.05;
 
-/// Cover at every tissue vertex that is not at a cut. The scan's noise is a standard deviation, what the
-/// scanner itself adds to a length an expanded uncertainty (k = 2), mm.
+/// Cover at every tissue vertex that is not at a cut, with the strips of bare tray edge outlined
+/// at a level (mm). The scan's noise is a standard deviation, what the scanner itself adds to a
+/// length an expanded uncertainty (k = 2), mm.
 pub(crate) fn over_tissue(
     impression: &Impression,
     tray: &PreparedTray,
     placed: &PlacedTray,
     at_cut: Option<&[bool]>,
     [noise_mm, of_scanner_mm]: [f64; 2],
+    level_mm: f64,
 ) -> Result<Cover, NoCover> {
     let mesh = &impression.local;
     let weights = impression.tissue_weights();
@@ -55,11 +57,9 @@ pub(crate) fn over_tissue(
         .iter()
         .map(|known| Some(known.as_ref()?.as_ref().ok()?.mm))
         .collect();
-    let rounds = smoothing_rounds(impression.edge_mm);
-    let at_vertex_mm = smoothed(mesh, &raw, rounds);
-    // What smoothing takes off a curved course of values it takes off again when
-    // it is repeated (the residual that Tukey's twicing adds back).
-    let smoothed_again = smoothed(mesh, &at_vertex_mm, rounds);
+    let beside_of = |v: u32| here[v as usize].as_ref()?.as_ref().ok();
+    let bare_edges = bare_edges::find(impression, tray, &raw, beside_of, level_mm);
+    let [at_vertex_mm, smoothed_again] = averaged_twice(impression, &raw, &bare_edges);
     // What smoothing leaves of the scan's noise; impression and tray are one scan each.
     let everywhere_mm = placed
         .registration
@@ -89,9 +89,34 @@ pub(crate) fn over_tissue(
     .map(|cover| Cover {
         registration: Some(placed.registration.clone()),
         gaps,
+        bare_edges,
         ..cover
     })
     .ok_or(NoCover::TrayInsideMissing {
         missing_percent: 100.0,
+    })
+}
+
+/// Values at vertices averaged over the scan's noise once and twice, those in a strip of bare
+/// tray edge along the strip alone. What averaging takes off a curved course of values it
+/// takes off again when it is repeated (the residual that Tukey's twicing adds back).
+fn averaged_twice(
+    impression: &Impression,
+    raw_mm: &[Option<f64>],
+    bare_edges: &[BareEdge],
+) -> [Vec<Option<f64>>; 2] {
+    let rounds = smoothing_rounds(impression.edge_mm);
+    let averaged = |values: &[Option<f64>]| smoothed(&impression.local, values, rounds);
+    let once = averaged(raw_mm);
+    let twice = averaged(&once);
+    let mut in_strips = vec![None; raw_mm.len()];
+    for &v in bare_edges.iter().flat_map(|strip| &strip.vertices) {
+        in_strips[v as usize] = raw_mm[v as usize];
+    }
+    let along_once = averaged(&in_strips);
+    let along_twice = averaged(&along_once);
+    [(along_once, once), (along_twice, twice)].map(|(along, around)| {
+        let both = along.into_iter().zip(around);
+        both.map(|(along, around)| along.or(around)).collect()
     })
 }

@@ -52,7 +52,7 @@ pub struct Cover {
     /// The registered tray; `None` where cover was measured without its scan.
     pub registration: Option<TrayRegistration>,
     /// Cover at each vertex of the impression mesh, mm, smoothed over the
-    /// scan's noise; `None` off the tissue surface.
+    /// scan's noise, but not across a bare edge of the tray; `None` off the tissue surface.
     pub at_vertex_mm: Vec<Option<f64>>,
     /// Expanded uncertainty (k = 2) of the value at each vertex, mm.
     pub uncertainty_at_vertex_mm: Vec<f64>,
@@ -61,6 +61,9 @@ pub struct Cover {
     pub uncertainty_mm: f64,
     /// Where cover is not known although the tray was placed, largest first.
     pub gaps: Vec<CoverGap>,
+    /// Strips of bare tray along its edges: narrow, so that cover in them is averaged along
+    /// the strip alone.
+    pub bare_edges: Vec<BareEdge>,
     /// Tissue surface area over which cover is known, mm².
     pub area_judged_mm2: f64,
     /// Least cover, mm.
@@ -105,6 +108,25 @@ pub enum SpotKind {
     Thin,
 }
 
+/// A narrow strip of bare tray along an edge of it: a rim, an opening, a stop, the joint
+/// between two pieces.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BareEdge {
+    /// The scan's vertices in it, ascending.
+    pub vertices: Vec<u32>,
+    /// Length along the surface, of a closed ring half way round, mm.
+    pub length_mm: Amount,
+}
+
+/// How long and how wide a strip of show-through along an edge of the tray is.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct EdgeExtent {
+    /// Length along the surface, of a closed ring half way round, mm.
+    pub length_mm: Amount,
+    /// Mean width, mm.
+    pub width_mm: Amount,
+}
+
 /// A connected patch of tissue surface with little cover.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Spot {
@@ -127,6 +149,8 @@ pub struct Spot {
     pub zone: Zone,
     /// Patient's side; `None` on the midline.
     pub side: Option<Side>,
+    /// Of show-through along an edge of the tray: how long and wide it is.
+    pub edge: Option<EdgeExtent>,
     /// Number of the declared tissue stop that this show-through belongs to.
     pub stop: Option<usize>,
     /// Number (in the list of spots) of the show-through that this thin patch
@@ -221,6 +245,7 @@ impl Cover {
             uncertainty_at_vertex_mm,
             uncertainty_mm: (squares / known_mm2).sqrt(),
             gaps: Vec::new(),
+            bare_edges: Vec::new(),
             area_judged_mm2,
         })
     }

@@ -1,5 +1,6 @@
 //! Cover: distance from the tissue surface to the tray, and where it is little.
 
+mod bare_edges;
 pub(crate) mod by_colour;
 pub(crate) mod by_thickness;
 pub(crate) mod by_tray_scan;
@@ -11,6 +12,6 @@ pub(crate) mod stops;
 
 pub use by_colour::{BesideCover, Contrast, NoColour, TrayColour};
 pub use figures::{
-    Cover, CoverGap, CoverMethod, NoCover, NoCoverHere, PlaceOnTray, Spot, SpotKind, StopReading,
-    TrayThickness,
+    BareEdge, Cover, CoverGap, CoverMethod, EdgeExtent, NoCover, NoCoverHere, PlaceOnTray, Spot,
+    SpotKind, StopReading, TrayThickness,
 };

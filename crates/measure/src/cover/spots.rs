@@ -1,7 +1,8 @@
 //! Patches of little cover.
 
-use super::figures::{Cover, Spot, SpotKind};
+use super::figures::{BareEdge, Cover, EdgeExtent, Spot, SpotKind};
 use super::stops::Stop;
+use crate::amount::Amount;
 use crate::impression::Impression;
 use crate::settings::MeasureSettings;
 use geometry::patches::{Patch, area_between, nearest_vertex, patches};
@@ -21,7 +22,10 @@ pub(crate) fn spots(
         let (smaller, larger) = (outlined(low, high - doubt), outlined(low, high + doubt));
         outlined(low, high)
             .into_iter()
-            .filter(|patch| patch.area_mm2 >= settings.least_area_mm2)
+            .filter(|patch| {
+                let is_edge = kind == SpotKind::ShowThrough && edge_in(cover, patch).is_some();
+                is_edge || patch.area_mm2 >= settings.least_area_mm2
+            })
             .map(|patch| {
                 let doubt = area_between(&patch, &smaller, &larger) / 2.0;
                 (kind, patch, doubt)
@@ -52,12 +56,36 @@ pub(crate) fn spots(
                 confidence: None,
                 zone: impression.zones.zone(&on_surface),
                 side: impression.zones.side(&on_surface),
+                edge: (edge_in(cover, patch).filter(|_| *kind == SpotKind::ShowThrough))
+                    .map(|strip| extent(strip, patch, *area_uncertainty_mm2)),
                 stop,
                 around,
                 vertices: patch.vertices.clone(),
             }
         })
         .collect()
+}
+
+/// The longest strip of bare tray edge that makes up most of a patch.
+fn edge_in<'a>(cover: &'a Cover, patch: &Patch) -> Option<&'a BareEdge> {
+    let is_most = |strip: &&BareEdge| {
+        let is_in = |v: &&u32| patch.vertices.binary_search(v).is_ok();
+        2 * strip.vertices.iter().filter(is_in).count() > patch.vertices.len()
+    };
+    (cover.bare_edges.iter().filter(is_most))
+        .max_by(|a, b| a.length_mm.value.total_cmp(&b.length_mm.value))
+}
+
+fn extent(strip: &BareEdge, patch: &Patch, area_uncertainty_mm2: f64) -> EdgeExtent {
+    let (length, doubt) = (strip.length_mm.value, strip.length_mm.uncertainty);
+    let width = patch.area_mm2 / length;
+    EdgeExtent {
+        length_mm: strip.length_mm,
+        width_mm: Amount {
+            value: width,
+            uncertainty: (area_uncertainty_mm2 / length).hypot(width * doubt / length),
+        },
+    }
 }
 
 /// For each patch that is thin, the number of the show-through that it

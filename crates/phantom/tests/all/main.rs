@@ -1,5 +1,6 @@
 //! Phantoms beside their formulas. One program: each one more would be linked anew.
 
+mod bare_edges;
 mod common;
 mod cover;
 mod family;

@@ -151,6 +151,9 @@ fn row(protocol: &ProtocolResult, spot: &Spot) -> Vec<Markup> {
         (SpotKind::ShowThrough, None) if spot.confidence.is_some() => {
             ("show-through, by colour", "least_spot_area_mm2")
         }
+        (SpotKind::ShowThrough, None) if spot.edge.is_some() => {
+            ("bare tray edge", "show_through_mm")
+        }
         (SpotKind::ShowThrough, None) => ("show-through", "show_through_mm"),
         (SpotKind::Thin, _) => ("thin", "thin_cover_mm"),
     };
@@ -164,6 +167,11 @@ fn row(protocol: &ProtocolResult, spot: &Spot) -> Vec<Markup> {
             None => none("found by its colour"),
         },
         html! { @if let Some(found) = limiting { (limit(found.value, &found.unit)) } },
-        quantity(spot.area_mm2, Some(spot.area_uncertainty_mm2), "mm2"),
+        html! {
+            (quantity(spot.area_mm2, Some(spot.area_uncertainty_mm2), "mm2"))
+            @if let Some(edge) = &spot.edge {
+                ", " (quantity(edge.length_mm, Some(edge.length_uncertainty_mm), "mm")) " long"
+            }
+        },
     ]
 }

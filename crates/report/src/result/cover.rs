@@ -117,12 +117,38 @@ pub struct Spot {
     pub zone: String,
     /// The patient's side; `null` on the midline.
     pub side: Option<Side>,
+    /// Of show-through along an edge of the tray: its extent; `null` of any other patch.
+    pub edge: Option<EdgeExtent>,
     /// Number, from 0, of the declared tissue stop it belongs to: then it is as it should be.
     pub stop: Option<u64>,
     /// Name of the show-through that this thin patch borders: both are one place.
     pub around: Option<String>,
     /// Where it lies on the tray and how deep to relieve it; `null` where no tray scan was placed.
     pub on_tray: Option<OnTray>,
+}
+
+/// How long and wide a strip of bare tray edge is.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct EdgeExtent {
+    /// Length along the surface, of a closed ring half way round, mm.
+    pub length_mm: f64,
+    /// Expanded uncertainty (k = 2) of the length, mm.
+    pub length_uncertainty_mm: f64,
+    /// Mean width, mm.
+    pub width_mm: f64,
+    /// Expanded uncertainty (k = 2) of the width, mm.
+    pub width_uncertainty_mm: f64,
+}
+
+impl From<measure::EdgeExtent> for EdgeExtent {
+    fn from(found: measure::EdgeExtent) -> Self {
+        Self {
+            length_mm: figure(found.length_mm.value),
+            length_uncertainty_mm: figure(found.length_mm.uncertainty),
+            width_mm: figure(found.width_mm.value),
+            width_uncertainty_mm: figure(found.width_mm.uncertainty),
+        }
+    }
 }
 
 /// The cover map: the impression mesh with a colour and `cover_mm` at each vertex.
@@ -259,6 +285,7 @@ impl Spot {
             confidence: spot.confidence.map(confidence),
             zone: words::zone(spot.zone).to_owned(),
             side: spot.side.map(Into::into),
+            edge: spot.edge.map(Into::into),
             stop: spot.stop.map(|stop| stop as u64),
             around: spot.around.map(|around| spot_id(spots_before + around)),
             on_tray,

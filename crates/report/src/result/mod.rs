@@ -38,7 +38,9 @@ pub use colour::{BesideCover, TrayColour};
 pub use common::{Arch, Point, Side, Verdict};
 pub use consignment::{Consignment, ParcelPart};
 pub(crate) use cover::parts;
-pub use cover::{ArchPart, Cover, CoverGap, CoverMap, CoverMethod, Spot, SpotKind, SurfaceFile};
+pub use cover::{
+    ArchPart, Cover, CoverGap, CoverMap, CoverMethod, EdgeExtent, Spot, SpotKind, SurfaceFile,
+};
 pub use defects::{Defect, DefectKind, ZoneScan};
 pub use files::{FileKind, OutputFile};
 pub use findings::{Bound, Cause, Finding, NotJudged, Severity};

@@ -56,6 +56,7 @@ fn frame(finding: &Finding, unit: &str) -> [&'static str; 2] {
         TrayBent => ["tray bent by ", ""],
         TrayJoint => ["pieces apart by ", ""],
         ChangedInTransit => ["moved by ", ""],
+        OuterExcess => ["material over ", " of the tray's outer faces"],
         TraySize => ["tray off by ", " in width"],
         WashThickness => ["wash ", " thick over a twentieth of the surface"],
         WashUneven => ["wash thickness varies by ", ""],

@@ -385,7 +385,7 @@ Thickness map cover-maxillary-first-pass.ply: dark = 0 mm, bright = 3 mm or more
         assert!(
             text.contains(
                 "Not judged: show-through, show-through-extent, tissue-area, thin-cover, \
-                 cover-uncertainty, tray-seating, tray-bent, tray-size (no tray scan was given)"
+                 cover-uncertainty, tray-seating, tray-bent, outer-excess, tray-size (no tray scan was given)"
             ),
             "{text}"
         );

@@ -242,6 +242,7 @@ fn outlined(
                 confidence: Some(apart.likeness(&patch.vertices, colours)),
                 zone: impression.zones.zone(&on_surface),
                 side: impression.zones.side(&on_surface),
+                edge: None,
                 stop: None,
                 around: None,
                 vertices: patch.vertices,
