@@ -4,6 +4,7 @@ use super::camera::Camera;
 use super::runs::Run;
 use mesh::Mesh;
 use nalgebra::Point3;
+use std::ops::Range;
 
 /// A picture's pixels, each with the triangle nearest to whoever looks.
 pub struct Raster {
@@ -52,27 +53,25 @@ impl Raster {
 
     fn put(&mut self, number: u32, corners: &[u32; 3]) {
         let at = corners.map(|v| self.places[v as usize]);
-        let reach = |axis: usize, size: usize| {
-            let values = at.map(|p| p[axis]);
-            let low = values.into_iter().fold(f32::INFINITY, f32::min);
-            let high = values.into_iter().fold(f32::NEG_INFINITY, f32::max);
-            // Pixel centres lie at halves; conversion saturates, which clips.
-            let from = (low - 0.5).ceil().max(0.0) as usize;
-            let to = ((high - 0.5).floor() + 1.0).max(0.0) as usize;
-            from..to.min(size)
-        };
-        let rows = reach(1, self.height);
-        let columns = reach(0, self.width);
-        if rows.is_empty() || columns.is_empty() {
+        let [a, b, c] = at;
+        let rows = pixels([a[1], b[1], c[1]], self.height);
+        let columns = pixels([a[0], b[0], c[0]], self.width);
+        if columns.is_empty() {
             return;
         }
+        let nearest = a[2].max(b[2]).max(c[2]);
         for y in rows {
+            let row = y * self.width;
             for x in columns.clone() {
-                let Some(weights) = weights(&at, x, y) else {
+                let pixel = row + x;
+                // Most of what is behind need not be looked at.
+                if nearest <= self.depth[pixel] {
+                    continue;
+                }
+                let Some([u, v, w]) = weights(&at, x, y) else {
                     continue;
                 };
-                let depth: f32 = (0..3).map(|k| weights[k] * at[k][2]).sum();
-                let pixel = y * self.width + x;
+                let depth = u * a[2] + v * b[2] + w * c[2];
                 if depth > self.depth[pixel] {
                     self.depth[pixel] = depth;
                     self.triangle[pixel] = number;
@@ -130,20 +129,28 @@ impl Depths {
     }
 }
 
+/// Pixels of a side of the picture whose centres, which lie at halves, three corners enclose.
+fn pixels([a, b, c]: [f32; 3], size: usize) -> Range<usize> {
+    let (low, high) = (a.min(b).min(c) - 0.5, a.max(b).max(c) - 0.5);
+    if high < 0.0 {
+        return 0..0;
+    }
+    // Conversion cuts off, and saturates, which clips.
+    let (from, to) = (low as usize, high as usize);
+    from + usize::from((from as f32) < low)..to.saturating_add(1).min(size)
+}
+
 /// Weights of the corners at the centre of a pixel; `None` outside the triangle
 /// and where it is seen from its edge.
-fn weights(at: &[[f32; 3]; 3], x: usize, y: usize) -> Option<[f32; 3]> {
-    let p = [x as f32 + 0.5, y as f32 + 0.5];
-    let twice = |a: [f32; 2], b: [f32; 2]| a[0] * b[1] - a[1] * b[0];
-    let to = at.map(|c| [c[0] - p[0], c[1] - p[1]]);
-    let parts = [
-        twice(to[1], to[2]),
-        twice(to[2], to[0]),
-        twice(to[0], to[1]),
-    ];
-    let whole: f32 = parts.iter().sum();
-    let is_inside = parts.iter().all(|&w| w >= 0.0) || parts.iter().all(|&w| w <= 0.0);
-    (is_inside && whole != 0.0).then(|| parts.map(|w| w / whole))
+#[inline]
+fn weights([a, b, c]: &[[f32; 3]; 3], x: usize, y: usize) -> Option<[f32; 3]> {
+    let (x, y) = (x as f32 + 0.5, y as f32 + 0.5);
+    let (ax, bx, cx) = (a[0] - x, b[0] - x, c[0] - x);
+    let (ay, by, cy) = (a[1] - y, b[1] - y, c[1] - y);
+    let (u, v, w) = (bx * cy - by * cx, cx * ay - cy * ax, ax * by - ay * bx);
+    let is_inside = (u >= 0.0 && v >= 0.0 && w >= 0.0) || (u <= 0.0 && v <= 0.0 && w <= 0.0);
+    let whole = u + v + w;
+    (is_inside && whole != 0.0).then(|| [u / whole, v / whole, w / whole])
 }
 
 #[cfg(test)]
