@@ -27,6 +27,7 @@ fn centres_between(low: f64, high: f64) -> Range<usize> {
 pub struct HeightMap {
     low: Point2<f64>,
     cell_mm: f64,
+    cells_per_mm: f64,
     columns: usize,
     rows: usize,
     heights: Vec<f32>,
@@ -48,11 +49,13 @@ impl HeightMap {
         if !low.x.is_finite() {
             (low, high) = (Point2::origin(), Point2::origin());
         }
-        let columns = ((high.x - low.x) / cell_mm) as usize + 1;
-        let rows = ((high.y - low.y) / cell_mm) as usize + 1;
+        let cells_per_mm = 1.0 / cell_mm;
+        let columns = ((high.x - low.x) * cells_per_mm) as usize + 1;
+        let rows = ((high.y - low.y) * cells_per_mm) as usize + 1;
         let mut map = Self {
             low,
             cell_mm,
+            cells_per_mm,
             columns,
             rows,
             heights: vec![f32::NAN; columns * rows],
@@ -60,7 +63,7 @@ impl HeightMap {
         };
         let in_cells: Vec<Point3<f64>> = (vertices.iter())
             .map(|p| {
-                let place = (p.xy() - low) / cell_mm;
+                let place = (p.xy() - low) * cells_per_mm;
                 Point3::new(place.x, place.y, p.z)
             })
             .collect();
@@ -84,15 +87,17 @@ impl HeightMap {
         }
         let top = a.z.max(b.z).max(c.z) as f32;
         let columns = centres_between(a.x.min(b.x).min(c.x), a.x.max(b.x).max(c.x));
+        let size = doubled_area.abs();
+        let sense = doubled_area.signum();
         for row in centres_between(a.y.min(b.y).min(c.y), a.y.max(b.y).max(c.y)) {
             for column in columns.clone() {
                 if self.heights[row * self.columns + column] >= top {
                     continue;
                 }
                 let place = Vector2::new(column as f64 + 0.5 - a.x, row as f64 + 0.5 - a.y);
-                let v = place.perp(&ac) / doubled_area;
-                let w = ab.perp(&place) / doubled_area;
-                if v >= 0.0 && w >= 0.0 && v + w <= 1.0 {
+                let (v, w) = (place.perp(&ac) * sense, ab.perp(&place) * sense);
+                if v >= 0.0 && w >= 0.0 && v + w <= size {
+                    let (v, w) = (v / size, w / size);
                     let height = a.z * (1.0 - v - w) + b.z * v + c.z * w;
                     self.raise_cell(column, row, height, outside);
                 }
@@ -129,8 +134,8 @@ impl HeightMap {
     /// The cell that a place lies in; `None` off the map.
     pub fn cell_of(&self, place: Point2<f64>) -> Option<usize> {
         let (x, y) = (
-            (place.x - self.low.x) / self.cell_mm,
-            (place.y - self.low.y) / self.cell_mm,
+            (place.x - self.low.x) * self.cells_per_mm,
+            (place.y - self.low.y) * self.cells_per_mm,
         );
         let inside = x >= 0.0 && y >= 0.0 && x < self.columns as f64 && y < self.rows as f64;
         inside.then(|| y as usize * self.columns + x as usize)

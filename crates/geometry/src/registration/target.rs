@@ -21,7 +21,6 @@ const SQUARES: f64 = 1400.0;
 #[derive(Clone)]
 pub struct Target {
     index: SpatialIndex,
-    triangles: Vec<[u32; 3]>,
     normals: Vec<Vector3<f64>>,
     centre: Point3<f64>,
     size_mm: f64,
@@ -67,7 +66,6 @@ impl Target {
             spread: spread_over(mesh, POINTS, |_| true),
             centre: Point3::from(sum / count),
             index: SpatialIndex::new(mesh),
-            triangles: mesh.triangles().to_vec(),
             normals: mesh.vertex_normals(),
             size_mm: mesh.bounds().map_or(0.0, |(low, high)| (high - low).norm()),
         }
@@ -127,7 +125,7 @@ impl Target {
             .zip(nearest)
             .map(|((&moved, s), nearest)| {
                 let nearest = nearest?;
-                let corners = self.triangles[nearest.triangle as usize];
+                let corners = self.index.corners(nearest.triangle);
                 let normal = (0..3)
                     .map(|k| self.normals[corners[k] as usize] * nearest.weights[k])
                     .sum::<Vector3<f64>>()

@@ -81,6 +81,7 @@ impl Raster {
     }
 
     /// What shows at a pixel; `None` where nothing is.
+    #[inline]
     pub fn seen(&self, mesh: &Mesh, pixel: usize) -> Option<Seen> {
         let triangle = self.triangle[pixel] as usize;
         let corners = mesh.triangles().get(triangle)?;

@@ -97,7 +97,7 @@ impl<const N: usize> Height<N> {
         for (p, &weight) in points.iter().zip(weights) {
             if weight > 0.0 {
                 let row = terms(p.x, p.y);
-                normal.syger(weight, &row, &row, 1.0);
+                add_square(&mut normal, weight, &row);
                 right.axpy(weight * p.z, &row, 1.0);
             }
         }
@@ -188,6 +188,21 @@ pub(super) struct Robust<const N: usize> {
     pub height: Height<N>,
     /// Standard deviation of what belongs to the surface, mm.
     pub scale_mm: f64,
+}
+
+/// Adds a row's square to the lower triangle of normal equations: loops of known length,
+/// which are worked out several steps at once.
+pub(super) fn add_square<const N: usize>(
+    normal: &mut SMatrix<f64, N, N>,
+    weight: f64,
+    row: &SVector<f64, N>,
+) {
+    for column in 0..N {
+        let weighted = weight * row[column];
+        for k in column..N {
+            normal[(k, column)] += weighted * row[k];
+        }
+    }
 }
 
 fn biweight(x: f64) -> f64 {
