@@ -65,7 +65,7 @@ pub struct Cutter<'a> {
 }
 
 /// Side of a cell of the filing, mm.
-const CELL_MM: f64 = 1.5;
+const CELL_MM: f64 = 0.75;
 
 impl<'a> Cutter<'a> {
     /// Files those triangles of a mesh that are to be cut.
@@ -144,35 +144,46 @@ impl<'a> Cutter<'a> {
 
     /// The cells that the plane crosses.
     fn cells_along(&self, plane: &SectionPlane, span: &RangeInclusive<f64>) -> Vec<usize> {
-        let reach = (self.size[0] + self.size[1]) as f64 * CELL_MM;
-        let middle = plane.across.dot(
-            &(self.corner
-                + Vector2::new(self.size[0] as f64, self.size[1] as f64) * (CELL_MM / 2.0)
-                - plane.origin.xy()),
-        );
+        /// What rounding may put aside, in cells.
+        const SLACK: f64 = 1e-6;
+        let start = (plane.origin.xy() - self.corner) / CELL_MM;
+        let step = plane.across / CELL_MM;
+        // By the axis along which it is the steeper, cell by cell, and across each of
+        // them from where the line enters it to where it leaves.
+        let major = usize::from(step.y.abs() > step.x.abs());
+        let minor = 1 - major;
+        let minor_at =
+            |place: f64| start[minor] + (place - start[major]) / step[major] * step[minor];
+        let [one, other] = [span.start(), span.end()].map(|t| start[major] + t * step[major]);
         let (from, to) = (
-            span.start().max(middle - reach),
-            span.end().min(middle + reach),
+            one.min(other).max(0.0),
+            one.max(other).min(self.size[major] as f64),
         );
-        let mut cells: Vec<usize> = Vec::new();
-        let steps = ((to - from) / (CELL_MM / 4.0)).ceil().max(0.0) as usize;
-        for step in 0..=steps {
-            let at = plane.place([from + (to - from) * step as f64 / steps.max(1) as f64, 0.0]);
-            // Beside the line as well: quarter steps may pass a corner by.
-            let side = Vector2::new(-plane.across.y, plane.across.x) * (CELL_MM / 4.0);
-            for place in [at.xy() - side, at.xy(), at.xy() + side] {
-                let inside = (0..2).all(|axis| {
-                    let off = place[axis] - self.corner[axis];
-                    off >= 0.0 && off < self.size[axis] as f64 * CELL_MM
-                });
-                if inside {
-                    let [column, row] = self.cell_at(place.x, place.y);
-                    cells.push(row * self.size[0] + column);
-                }
-            }
+        let mut cells = Vec::new();
+        if from > to {
+            return cells;
         }
-        cells.sort_unstable();
-        cells.dedup();
+        // Conversion cuts off, and saturates.
+        for at in from as usize..self.size[major].min((to + 1.0) as usize) {
+            let ends = [at, at + 1].map(|edge| minor_at((edge as f64).clamp(from, to)));
+            let low = (ends[0].min(ends[1]) - SLACK).max(0.0) as usize;
+            let high = ends[0].max(ends[1]) + SLACK;
+            if high < 0.0 {
+                continue;
+            }
+            cells.extend(
+                (low..=high as usize)
+                    .filter(|&across| across < self.size[minor])
+                    .map(|across| {
+                        let (row, column) = if major == 0 {
+                            (across, at)
+                        } else {
+                            (at, across)
+                        };
+                        row * self.size[0] + column
+                    }),
+            );
+        }
         cells
     }
 

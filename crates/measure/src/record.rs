@@ -14,6 +14,7 @@ use geometry::sampling::{SurfacePoint, spread_over};
 use geometry::{Laying, NotLaid};
 use mesh::{Mesh, SpatialIndex};
 use nalgebra::{Isometry3, Point3, Translation3, UnitQuaternion, UnitVector3, Vector3};
+use std::collections::HashSet;
 use std::f64::consts::PI;
 use thiserror::Error;
 
@@ -143,8 +144,11 @@ pub fn measure(
     const OPPOSED: f64 = -0.8;
     const ALIKE: f64 = 0.8;
     let target = Target::new(record);
-    let upper = laid(maxilla, &target, Arch::Maxillary)?;
-    let lower = laid(mandible, &target, Arch::Mandibular)?;
+    let (upper, lower) = rayon::join(
+        || laid(maxilla, &target, Arch::Maxillary),
+        || laid(mandible, &target, Arch::Mandibular),
+    );
+    let (upper, lower) = (upper?, lower?);
     let (up, down) = (
         upper.target_from_source * maxilla.frame.seating,
         lower.target_from_source * mandible.frame.seating,
@@ -192,10 +196,32 @@ fn of_scanners_mm(maxilla: Jaw<'_>, mandible: Jaw<'_>) -> f64 {
 /// rises faster than a smooth line.
 fn on_surface(jaw: Jaw<'_>) -> Vec<Point3<f64>> {
     const REACH_MM: f64 = 1.0;
-    let found = SpatialIndex::new(jaw.mesh).nearest_many(jaw.crest_line, REACH_MM);
+    let near = near_to(jaw.mesh, jaw.crest_line, REACH_MM);
+    let found = SpatialIndex::new(&near).nearest_many(jaw.crest_line, REACH_MM);
     (jaw.crest_line.iter().zip(found))
         .map(|(p, nearest)| nearest.map_or(*p, |nearest| nearest.point))
         .collect()
+}
+
+/// The part of a mesh that holds all of it within `reach_mm` of some places.
+fn near_to(mesh: &Mesh, places: &[Point3<f64>], reach_mm: f64) -> Mesh {
+    type Cell = [i64; 3];
+    let edges = (0..mesh.triangles().len()).map(|t| {
+        let [a, b, c] = mesh.corners(t);
+        let squares = [b - a, c - b, a - c].map(|edge| edge.norm_squared());
+        squares.into_iter().fold(0.0, f64::max)
+    });
+    // A triangle that comes so near has its corners in the cell of a place or beside it.
+    let cell_mm = reach_mm + edges.fold(0.0, f64::max).sqrt();
+    let cell = |p: &Point3<f64>| <[f64; 3]>::from(p.coords).map(|c| (c / cell_mm).floor() as i64);
+    let beside = |[x, y, z]: Cell| {
+        (0..27_i64).map(move |k| [x + k % 3 - 1, y + k / 3 % 3 - 1, z + k / 9 - 1])
+    };
+    let cells: HashSet<Cell> = places.iter().flat_map(|p| beside(cell(p))).collect();
+    let is_near: Vec<bool> = (mesh.vertices().iter())
+        .map(|p| cells.contains(&cell(p)))
+        .collect();
+    mesh.filtered(|t| mesh.triangles()[t].iter().any(|&v| is_near[v as usize]))
 }
 
 /// A crest line in the coordinates of the record.

@@ -62,9 +62,7 @@ pub struct SpatialIndex {
     octets: Vec<Octet>,
     /// The triangle in each lane of each octet.
     triangles: Vec<[u32; LANES]>,
-    /// The mesh itself.
-    vertices: Vec<Point3<f64>>,
-    corners: Vec<[u32; 3]>,
+    mesh: Mesh,
 }
 
 impl SpatialIndex {
@@ -96,15 +94,14 @@ impl SpatialIndex {
             octets,
             centre,
             triangles,
-            vertices: mesh.vertices().to_vec(),
-            corners: mesh.triangles().to_vec(),
+            mesh: mesh.clone(),
         }
     }
 
-    /// Vertex numbers of a triangle of the mesh.
+    /// The mesh.
     #[must_use]
-    pub fn corners(&self, triangle: u32) -> [u32; 3] {
-        self.corners[triangle as usize]
+    pub fn mesh(&self) -> &Mesh {
+        &self.mesh
     }
 
     /// The nearest place on the mesh within `reach`, or `None`.
@@ -197,7 +194,7 @@ impl SpatialIndex {
 
     fn measured(&self, to: &Point3<f64>, at: Lane) -> Nearest {
         let triangle = self.triangles[at.octet as usize][at.lane];
-        let corners = self.corners(triangle).map(|v| self.vertices[v as usize]);
+        let corners = self.mesh.corners(triangle as usize);
         let weights = triangle::nearest_weights(to, &corners);
         let [a, b, c] = corners.map(|corner| corner.coords);
         let point = Point3::from(a * weights[0] + b * weights[1] + c * weights[2]);

@@ -18,9 +18,9 @@ pub struct Raster {
     places: Vec<[f32; 3]>,
 }
 
-/// What a pixel shows: a triangle and the weight of each of its corners.
+/// What a pixel shows: the corners of a triangle, and the weight of each.
 pub struct Seen {
-    pub triangle: usize,
+    pub corners: [usize; 3],
     pub weights: [f32; 3],
 }
 
@@ -82,17 +82,19 @@ impl Raster {
 
     /// What shows at a pixel; `None` where nothing is.
     #[inline]
-    pub fn seen(&self, mesh: &Mesh, pixel: usize) -> Option<Seen> {
-        let triangle = self.triangle[pixel] as usize;
-        let corners = mesh.triangles().get(triangle)?;
-        let at = corners.map(|v| self.places[v as usize]);
-        let weights = weights(&at, pixel % self.width, pixel / self.width)?;
-        Some(Seen { triangle, weights })
+    pub fn seen(&self, mesh: &Mesh, [x, y]: [usize; 2]) -> Option<Seen> {
+        let triangle = self.triangle[y * self.width + x] as usize;
+        let corners = mesh.triangles().get(triangle)?.map(|v| v as usize);
+        Some(Seen {
+            corners,
+            weights: weights(&corners.map(|v| self.places[v]), x, y)?,
+        })
     }
 
-    /// Number of pixels.
-    pub fn len(&self) -> usize {
-        self.depth.len()
+    /// All pixels, row by row.
+    pub fn pixels(&self) -> impl Iterator<Item = [usize; 2]> + use<> {
+        let (width, height) = (self.width, self.height);
+        (0..height).flat_map(move |y| (0..width).map(move |x| [x, y]))
     }
 
     /// What is kept of it to tell what shows.
@@ -191,14 +193,14 @@ mod tests {
         assert!((tissue.px_per_mm - 5.0).abs() < 1e-12);
         let raster = Raster::of(&mesh, &Run::all_of(&mesh), tissue);
         let pixels_of = |which: std::ops::Range<usize>| {
-            (0..raster.len())
+            (raster.pixels())
                 .filter_map(|pixel| raster.seen(&mesh, pixel))
-                .filter(|seen| which.contains(&seen.triangle))
+                .filter(|seen| which.contains(&seen.corners[0]))
                 .count()
         };
         // 5 px a millimetre: every pixel once, none between two triangles missed.
-        assert_eq!(pixels_of(2..4), 50 * 50);
-        assert_eq!(pixels_of(0..2), 100 * 100 - 50 * 50);
+        assert_eq!(pixels_of(4..8), 50 * 50);
+        assert_eq!(pixels_of(0..4), 100 * 100 - 50 * 50);
         let raster = raster.into_depths();
         let (near, far, hidden) = (
             Point3::new(1.0, 1.0, 2.0),
