@@ -354,4 +354,28 @@ mod tests {
                 .is_empty()
         );
     }
+
+    #[test]
+    fn a_cut_in_any_direction_misses_no_triangle_and_takes_none_twice() {
+        let mesh = tube(90);
+        let cutter = Cutter::new(&mesh, |_| true);
+        for step in 0..90 {
+            let angle = f64::from(step) * 4f64.to_radians() + 0.003;
+            let across = Vector2::new(angle.cos(), angle.sin());
+            let plane = SectionPlane {
+                origin: Point3::from(Vector2::new(-across.y, across.x).push(0.0) * 0.7),
+                across,
+            };
+            let mut cut: Vec<u32> = cutter
+                .cut(&plane, -9.0..=9.0)
+                .into_iter()
+                .flat_map(|line| line.triangles)
+                .collect();
+            cut.sort_unstable();
+            let crosses = |t: &u32| cutter.piece(&plane, *t).is_some();
+            let all: Vec<u32> = (0..mesh.triangles().len() as u32).filter(crosses).collect();
+            assert_eq!(cut, all, "{step}");
+            assert_eq!(cut.len(), 4);
+        }
+    }
 }

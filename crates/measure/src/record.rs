@@ -406,3 +406,33 @@ fn space_mm(at: &Point3<f64>, lower: &Crest, axis: &UnitVector3<f64>) -> Result<
         Some(under) => Ok(under.mm),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_part_near_to_places_holds_their_nearest_places() {
+        let vertices = (0..1600_u32)
+            .map(|k| (f64::from(k % 40), f64::from(k / 40)))
+            .map(|(x, y)| Point3::new(x, y, (x / 3.0).sin() + (y / 4.0).cos()))
+            .collect();
+        let squares = (0..39_u32).flat_map(|j| (0..39).map(move |i| 40 * j + i));
+        let triangles = squares.flat_map(|a| [[a, a + 1, a + 41], [a, a + 41, a + 40]]);
+        let sheet = Mesh::new(vertices, triangles.collect(), None).expect("indices are in range");
+        let line: Vec<Point3<f64>> = (0..60)
+            .map(|k| Point3::new(12.0, 4.0 + 0.5 * f64::from(k), 0.5))
+            .collect();
+        let near = near_to(&sheet, &line, 1.0);
+        assert!(near.triangles().len() < sheet.triangles().len() / 2);
+        let [of_all, of_part] =
+            [&sheet, &near].map(|mesh| SpatialIndex::new(mesh).nearest_many(&line, 1.0));
+        assert!(of_all.iter().any(Option::is_some));
+        for (all, part) in of_all.iter().zip(&of_part) {
+            assert_eq!(all.is_some(), part.is_some());
+            if let (Some(all), Some(part)) = (all, part) {
+                assert!((all.distance - part.distance).abs() < 1e-9);
+            }
+        }
+    }
+}

@@ -192,7 +192,7 @@ mod tests {
         let tissue = &cameras[0];
         assert!((tissue.px_per_mm - 5.0).abs() < 1e-12);
         let raster = Raster::of(&mesh, &Run::all_of(&mesh), tissue);
-        let pixels_of = |which: std::ops::Range<usize>| {
+        let pixels_of = |which: Range<usize>| {
             (raster.pixels())
                 .filter_map(|pixel| raster.seen(&mesh, pixel))
                 .filter(|seen| which.contains(&seen.corners[0]))
