@@ -4,15 +4,30 @@
 //! ever taken from a height map.
 
 use nalgebra::{Point2, Point3, Vector2};
+use std::ops::Range;
 
 /// Side of a cell for finding crest, border and symmetry, mm.
 pub const FINE_CELL_MM: f64 = 0.5;
+
+/// Numbers of the cells whose centres, which lie at halves, are between two places.
+fn centres_between(low: f64, high: f64) -> Range<usize> {
+    let first = (low - 0.5).max(0.0);
+    let whole = first as usize;
+    // Conversion cuts off.
+    let end = if high < 0.5 {
+        0
+    } else {
+        (high - 0.5) as usize + 1
+    };
+    whole + usize::from((whole as f64) < first)..end
+}
 
 /// Height of the topmost surface over each cell; `NAN` where there is none.
 #[derive(Debug, Clone)]
 pub struct HeightMap {
     low: Point2<f64>,
     cell_mm: f64,
+    cells_per_mm: f64,
     columns: usize,
     rows: usize,
     heights: Vec<f32>,
@@ -34,53 +49,58 @@ impl HeightMap {
         if !low.x.is_finite() {
             (low, high) = (Point2::origin(), Point2::origin());
         }
-        let columns = ((high.x - low.x) / cell_mm) as usize + 1;
-        let rows = ((high.y - low.y) / cell_mm) as usize + 1;
+        let cells_per_mm = 1.0 / cell_mm;
+        let columns = ((high.x - low.x) * cells_per_mm) as usize + 1;
+        let rows = ((high.y - low.y) * cells_per_mm) as usize + 1;
         let mut map = Self {
             low,
             cell_mm,
+            cells_per_mm,
             columns,
             rows,
             heights: vec![f32::NAN; columns * rows],
             shows_outside: vec![false; columns * rows],
         };
+        let in_cells: Vec<Point3<f64>> = (vertices.iter())
+            .map(|p| {
+                let place = (p.xy() - low) * cells_per_mm;
+                Point3::new(place.x, place.y, p.z)
+            })
+            .collect();
         for corners in triangles {
-            map.raise(corners.map(|v| vertices[v as usize]));
+            map.raise(corners.map(|v| in_cells[v as usize]));
         }
         map
     }
 
     /// Raises the cell under a triangle's middle, and those whose centres it
-    /// covers, to it.
-    fn raise(&mut self, corners: [Point3<f64>; 3]) {
-        let [a, b, c] = corners.map(|p| (p.xy() - self.low) / self.cell_mm);
+    /// covers, to it. Corners are in cells across, and in mm up.
+    fn raise(&mut self, [a, b, c]: [Point3<f64>; 3]) {
+        let (ab, ac) = (b.xy() - a.xy(), c.xy() - a.xy());
         // Twice the area in plan: positive where the outside is seen.
-        let doubled_area = (b - a).perp(&(c - a));
+        let doubled_area = ab.perp(&ac);
         let outside = doubled_area > 0.0;
-        let middle = (a + b + c) / 3.0;
-        let height = (corners[0].z + corners[1].z + corners[2].z) / 3.0;
-        self.raise_cell(middle.x as usize, middle.y as usize, height, outside);
-        let rows_of = |y: f64| (y - 0.5).max(0.0);
-        let (first_row, last_row) = (
-            rows_of(a.y.min(b.y).min(c.y)).ceil() as usize,
-            (a.y.max(b.y).max(c.y) - 0.5).floor(),
-        );
-        if last_row < first_row as f64 || doubled_area == 0.0 {
+        let middle = (a.coords + b.coords + c.coords) / 3.0;
+        self.raise_cell(middle.x as usize, middle.y as usize, middle.z, outside);
+        if doubled_area == 0.0 {
             return;
         }
-        let first_column = rows_of(a.x.min(b.x).min(c.x)).ceil() as usize;
-        let last_column = (a.x.max(b.x).max(c.x) - 0.5).floor();
-        for row in first_row..=(last_row as usize) {
-            let mut column = first_column;
-            while column as f64 <= last_column {
-                let place = Vector2::new(column as f64 + 0.5, row as f64 + 0.5);
-                let v = (place - a).perp(&(c - a)) / doubled_area;
-                let w = (b - a).perp(&(place - a)) / doubled_area;
-                if v >= 0.0 && w >= 0.0 && v + w <= 1.0 {
-                    let height = corners[0].z * (1.0 - v - w) + corners[1].z * v + corners[2].z * w;
+        let top = a.z.max(b.z).max(c.z) as f32;
+        let columns = centres_between(a.x.min(b.x).min(c.x), a.x.max(b.x).max(c.x));
+        let size = doubled_area.abs();
+        let sense = doubled_area.signum();
+        for row in centres_between(a.y.min(b.y).min(c.y), a.y.max(b.y).max(c.y)) {
+            for column in columns.clone() {
+                if self.heights[row * self.columns + column] >= top {
+                    continue;
+                }
+                let place = Vector2::new(column as f64 + 0.5 - a.x, row as f64 + 0.5 - a.y);
+                let (v, w) = (place.perp(&ac) * sense, ab.perp(&place) * sense);
+                if v >= 0.0 && w >= 0.0 && v + w <= size {
+                    let (v, w) = (v / size, w / size);
+                    let height = a.z * (1.0 - v - w) + b.z * v + c.z * w;
                     self.raise_cell(column, row, height, outside);
                 }
-                column += 1;
             }
         }
     }
@@ -114,8 +134,8 @@ impl HeightMap {
     /// The cell that a place lies in; `None` off the map.
     pub fn cell_of(&self, place: Point2<f64>) -> Option<usize> {
         let (x, y) = (
-            (place.x - self.low.x) / self.cell_mm,
-            (place.y - self.low.y) / self.cell_mm,
+            (place.x - self.low.x) * self.cells_per_mm,
+            (place.y - self.low.y) * self.cells_per_mm,
         );
         let inside = x >= 0.0 && y >= 0.0 && x < self.columns as f64 && y < self.rows as f64;
         inside.then(|| y as usize * self.columns + x as usize)

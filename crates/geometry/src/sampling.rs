@@ -37,29 +37,40 @@ impl SurfacePoint {
 /// equal share of their area, so that every point stands for as much surface
 /// as any other. Deterministic.
 pub fn spread_over(mesh: &Mesh, count: usize, chosen: impl Fn(usize) -> bool) -> Vec<SurfacePoint> {
-    let areas: Vec<(usize, Vector3<f64>, f64)> = (0..mesh.triangles().len())
+    let spread = triangles_spread_over(mesh, count, chosen).into_iter();
+    let centre = |t: usize| {
+        let [a, b, c] = mesh.corners(t);
+        SurfacePoint {
+            point: Point3::from((a.coords + b.coords + c.coords) / 3.0),
+            normal: Unit::new_normalize(mesh.area_vector(t)),
+        }
+    };
+    spread.map(centre).collect()
+}
+
+/// The triangles whose centres [`spread_over`] gives: every one that is larger than a share
+/// of the area is among them.
+pub fn triangles_spread_over(
+    mesh: &Mesh,
+    count: usize,
+    chosen: impl Fn(usize) -> bool,
+) -> Vec<usize> {
+    let areas: Vec<(u32, f64)> = (0..mesh.triangles().len())
         .filter(|&t| chosen(t))
-        .map(|t| {
-            let vector = mesh.area_vector(t);
-            (t, vector, vector.norm())
-        })
+        .map(|t| (t as u32, mesh.area_vector(t).norm()))
         .collect();
-    let share = areas.iter().map(|a| a.2).sum::<f64>() / count.max(1) as f64;
-    let mut points = Vec::with_capacity(count);
+    let share = areas.iter().map(|a| a.1).sum::<f64>() / count.max(1) as f64;
+    let mut spread = Vec::with_capacity(count);
     let (mut passed, mut due) = (0.0, share / 2.0);
-    for (t, vector, area) in areas {
+    for (t, area) in areas {
         passed += area;
         if passed <= due {
             continue;
         }
         due += share * ((passed - due) / share).ceil();
-        let [a, b, c] = mesh.corners(t);
-        points.push(SurfacePoint {
-            point: Point3::from((a.coords + b.coords + c.coords) / 3.0),
-            normal: Unit::new_normalize(vector),
-        });
+        spread.push(t as usize);
     }
-    points
+    spread
 }
 
 /// Mean of points; the origin where there are none.

@@ -65,7 +65,7 @@ pub struct Cutter<'a> {
 }
 
 /// Side of a cell of the filing, mm.
-const CELL_MM: f64 = 1.5;
+const CELL_MM: f64 = 0.75;
 
 impl<'a> Cutter<'a> {
     /// Files those triangles of a mesh that are to be cut.
@@ -128,62 +128,72 @@ impl<'a> Cutter<'a> {
     /// longest first. A plane through a vertex passes just beside it.
     pub fn cut(&self, plane: &SectionPlane, span: RangeInclusive<f64>) -> Vec<CutLine> {
         let mut pieces: Vec<Piece> = self
-            .triangles_along(plane, &span)
+            .cells_along(plane, &span)
             .into_iter()
-            .filter_map(|triangle| self.piece(plane, triangle))
+            .flat_map(|cell| {
+                &self.filed[self.starts[cell] as usize..self.starts[cell + 1] as usize]
+            })
+            .filter_map(|&triangle| self.piece(plane, triangle))
             .filter(|piece| piece.ends.iter().any(|end| span.contains(&end.at[0])))
             .collect();
+        // A triangle may stand in more than one cell.
         pieces.sort_unstable_by_key(|piece| piece.triangle);
+        pieces.dedup_by_key(|piece| piece.triangle);
         chained(&pieces)
     }
 
-    /// Triangles in the cells that the plane crosses, each once.
-    fn triangles_along(&self, plane: &SectionPlane, span: &RangeInclusive<f64>) -> Vec<u32> {
-        let reach = (self.size[0] + self.size[1]) as f64 * CELL_MM;
-        let middle = plane.across.dot(
-            &(self.corner
-                + Vector2::new(self.size[0] as f64, self.size[1] as f64) * (CELL_MM / 2.0)
-                - plane.origin.xy()),
-        );
+    /// The cells that the plane crosses.
+    fn cells_along(&self, plane: &SectionPlane, span: &RangeInclusive<f64>) -> Vec<usize> {
+        /// What rounding may put aside, in cells.
+        const SLACK: f64 = 1e-6;
+        let start = (plane.origin.xy() - self.corner) / CELL_MM;
+        let step = plane.across / CELL_MM;
+        // By the axis along which it is the steeper, cell by cell, and across each of
+        // them from where the line enters it to where it leaves.
+        let major = usize::from(step.y.abs() > step.x.abs());
+        let minor = 1 - major;
+        let minor_at =
+            |place: f64| start[minor] + (place - start[major]) / step[major] * step[minor];
+        let [one, other] = [span.start(), span.end()].map(|t| start[major] + t * step[major]);
         let (from, to) = (
-            span.start().max(middle - reach),
-            span.end().min(middle + reach),
+            one.min(other).max(0.0),
+            one.max(other).min(self.size[major] as f64),
         );
-        let mut cells: Vec<usize> = Vec::new();
-        let steps = ((to - from) / (CELL_MM / 4.0)).ceil().max(0.0) as usize;
-        for step in 0..=steps {
-            let at = plane.place([from + (to - from) * step as f64 / steps.max(1) as f64, 0.0]);
-            // Beside the line as well: quarter steps may pass a corner by.
-            let side = Vector2::new(-plane.across.y, plane.across.x) * (CELL_MM / 4.0);
-            for place in [at.xy() - side, at.xy(), at.xy() + side] {
-                let inside = (0..2).all(|axis| {
-                    let off = place[axis] - self.corner[axis];
-                    off >= 0.0 && off < self.size[axis] as f64 * CELL_MM
-                });
-                if inside {
-                    let [column, row] = self.cell_at(place.x, place.y);
-                    cells.push(row * self.size[0] + column);
-                }
-            }
+        let mut cells = Vec::new();
+        if from > to {
+            return cells;
         }
-        cells.sort_unstable();
-        cells.dedup();
-        let mut triangles: Vec<u32> = cells
-            .iter()
-            .flat_map(|&cell| {
-                &self.filed[self.starts[cell] as usize..self.starts[cell + 1] as usize]
-            })
-            .copied()
-            .collect();
-        triangles.sort_unstable();
-        triangles.dedup();
-        triangles
+        // Conversion cuts off, and saturates.
+        for at in from as usize..self.size[major].min((to + 1.0) as usize) {
+            let ends = [at, at + 1].map(|edge| minor_at((edge as f64).clamp(from, to)));
+            let low = (ends[0].min(ends[1]) - SLACK).max(0.0) as usize;
+            let high = ends[0].max(ends[1]) + SLACK;
+            if high < 0.0 {
+                continue;
+            }
+            cells.extend(
+                (low..=high as usize)
+                    .filter(|&across| across < self.size[minor])
+                    .map(|across| {
+                        let (row, column) = if major == 0 {
+                            (across, at)
+                        } else {
+                            (at, across)
+                        };
+                        row * self.size[0] + column
+                    }),
+            );
+        }
+        cells
     }
 
     fn piece(&self, plane: &SectionPlane, triangle: u32) -> Option<Piece> {
         let numbers = self.mesh.triangles()[triangle as usize];
         let corners = self.mesh.corners(triangle as usize);
         let sides = corners.map(|corner| plane.distance(&corner));
+        if sides.iter().all(|side| *side >= 0.0) || sides.iter().all(|side| *side < 0.0) {
+            return None;
+        }
         let mut ends = (0..3).filter_map(|i| {
             let k = (i + 1) % 3;
             if (sides[i] >= 0.0) == (sides[k] >= 0.0) {
@@ -222,49 +232,41 @@ struct Piece {
 
 /// Joins pieces through the edges they share.
 fn chained(pieces: &[Piece]) -> Vec<CutLine> {
-    let mut by_edge: Vec<([u32; 2], usize)> = pieces
-        .iter()
-        .enumerate()
-        .flat_map(|(i, piece)| piece.ends.map(|end| (end.edge, i)))
+    // Each end by its number: twice that of its piece, and one more for the second.
+    let end_of = |end: usize| &pieces[end / 2].ends[end % 2];
+    let mut by_edge: Vec<([u32; 2], usize)> = (0..2 * pieces.len())
+        .map(|end| (end_of(end).edge, end))
         .collect();
     by_edge.sort_unstable();
-    let neighbours = |edge: [u32; 2]| {
-        let start = by_edge.partition_point(|entry| entry.0 < edge);
-        by_edge[start..]
-            .iter()
-            .take_while(move |entry| entry.0 == edge)
-            .map(|entry| entry.1)
-    };
-    let is_end = |i: usize| {
-        pieces[i]
-            .ends
-            .iter()
-            .any(|end| neighbours(end.edge).count() == 1)
-    };
+    // All ends on the edge of each.
+    let mut on_edge = vec![&by_edge[..0]; by_edge.len()];
+    for run in by_edge.chunk_by(|a, b| a.0 == b.0) {
+        for (_, end) in run {
+            on_edge[*end] = run;
+        }
+    }
+    let is_open = |end: usize| on_edge[end].len() == 1;
     let mut is_used = vec![false; pieces.len()];
     let mut lines = Vec::new();
     // Open lines from their ends first, closed ones from anywhere then.
-    let starts = (0..pieces.len())
-        .filter(|&i| is_end(i))
-        .chain(0..pieces.len());
-    for start in starts.collect::<Vec<_>>() {
+    let opened = (0..pieces.len()).filter(|i| is_open(2 * i) || is_open(2 * i + 1));
+    for start in opened.chain(0..pieces.len()) {
         if is_used[start] {
             continue;
         }
-        let [a, b] = pieces[start].ends;
-        let from_a = neighbours(a.edge).count() == 1 || neighbours(b.edge).count() != 1;
+        let (a, b) = (2 * start, 2 * start + 1);
+        let from_a = is_open(a) || !is_open(b);
         let (first, mut ahead) = if from_a { (a, b) } else { (b, a) };
         let mut line = CutLine {
-            points: vec![first.at, ahead.at],
+            points: vec![end_of(first).at, end_of(ahead).at],
             triangles: vec![pieces[start].triangle],
         };
         is_used[start] = true;
-        while let Some(next) = neighbours(ahead.edge).find(|&i| !is_used[i]) {
-            is_used[next] = true;
-            let [a, b] = pieces[next].ends;
-            ahead = if a.edge == ahead.edge { b } else { a };
-            line.points.push(ahead.at);
-            line.triangles.push(pieces[next].triangle);
+        while let Some((_, met)) = on_edge[ahead].iter().find(|(_, end)| !is_used[end / 2]) {
+            is_used[met / 2] = true;
+            ahead = met ^ 1;
+            line.points.push(end_of(ahead).at);
+            line.triangles.push(pieces[met / 2].triangle);
         }
         lines.push(line);
     }
@@ -351,5 +353,29 @@ mod tests {
                 .cut(&beside, -5.0..=5.0)
                 .is_empty()
         );
+    }
+
+    #[test]
+    fn a_cut_in_any_direction_misses_no_triangle_and_takes_none_twice() {
+        let mesh = tube(90);
+        let cutter = Cutter::new(&mesh, |_| true);
+        for step in 0..90 {
+            let angle = f64::from(step) * 4f64.to_radians() + 0.003;
+            let across = Vector2::new(angle.cos(), angle.sin());
+            let plane = SectionPlane {
+                origin: Point3::from(Vector2::new(-across.y, across.x).push(0.0) * 0.7),
+                across,
+            };
+            let mut cut: Vec<u32> = cutter
+                .cut(&plane, -9.0..=9.0)
+                .into_iter()
+                .flat_map(|line| line.triangles)
+                .collect();
+            cut.sort_unstable();
+            let crosses = |t: &u32| cutter.piece(&plane, *t).is_some();
+            let all: Vec<u32> = (0..mesh.triangles().len() as u32).filter(crosses).collect();
+            assert_eq!(cut, all, "{step}");
+            assert_eq!(cut.len(), 4);
+        }
     }
 }

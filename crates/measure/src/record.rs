@@ -14,6 +14,7 @@ use geometry::sampling::{SurfacePoint, spread_over};
 use geometry::{Laying, NotLaid};
 use mesh::{Mesh, SpatialIndex};
 use nalgebra::{Isometry3, Point3, Translation3, UnitQuaternion, UnitVector3, Vector3};
+use std::collections::HashSet;
 use std::f64::consts::PI;
 use thiserror::Error;
 
@@ -143,8 +144,11 @@ pub fn measure(
     const OPPOSED: f64 = -0.8;
     const ALIKE: f64 = 0.8;
     let target = Target::new(record);
-    let upper = laid(maxilla, &target, Arch::Maxillary)?;
-    let lower = laid(mandible, &target, Arch::Mandibular)?;
+    let (upper, lower) = rayon::join(
+        || laid(maxilla, &target, Arch::Maxillary),
+        || laid(mandible, &target, Arch::Mandibular),
+    );
+    let (upper, lower) = (upper?, lower?);
     let (up, down) = (
         upper.target_from_source * maxilla.frame.seating,
         lower.target_from_source * mandible.frame.seating,
@@ -192,10 +196,32 @@ fn of_scanners_mm(maxilla: Jaw<'_>, mandible: Jaw<'_>) -> f64 {
 /// rises faster than a smooth line.
 fn on_surface(jaw: Jaw<'_>) -> Vec<Point3<f64>> {
     const REACH_MM: f64 = 1.0;
-    let found = SpatialIndex::new(jaw.mesh).nearest_many(jaw.crest_line, REACH_MM);
+    let near = near_to(jaw.mesh, jaw.crest_line, REACH_MM);
+    let found = SpatialIndex::new(&near).nearest_many(jaw.crest_line, REACH_MM);
     (jaw.crest_line.iter().zip(found))
         .map(|(p, nearest)| nearest.map_or(*p, |nearest| nearest.point))
         .collect()
+}
+
+/// The part of a mesh that holds all of it within `reach_mm` of some places.
+fn near_to(mesh: &Mesh, places: &[Point3<f64>], reach_mm: f64) -> Mesh {
+    type Cell = [i64; 3];
+    let edges = (0..mesh.triangles().len()).map(|t| {
+        let [a, b, c] = mesh.corners(t);
+        let squares = [b - a, c - b, a - c].map(|edge| edge.norm_squared());
+        squares.into_iter().fold(0.0, f64::max)
+    });
+    // A triangle that comes so near has its corners in the cell of a place or beside it.
+    let cell_mm = reach_mm + edges.fold(0.0, f64::max).sqrt();
+    let cell = |p: &Point3<f64>| <[f64; 3]>::from(p.coords).map(|c| (c / cell_mm).floor() as i64);
+    let beside = |[x, y, z]: Cell| {
+        (0..27_i64).map(move |k| [x + k % 3 - 1, y + k / 3 % 3 - 1, z + k / 9 - 1])
+    };
+    let cells: HashSet<Cell> = places.iter().flat_map(|p| beside(cell(p))).collect();
+    let is_near: Vec<bool> = (mesh.vertices().iter())
+        .map(|p| cells.contains(&cell(p)))
+        .collect();
+    mesh.filtered(|t| mesh.triangles()[t].iter().any(|&v| is_near[v as usize]))
 }
 
 /// A crest line in the coordinates of the record.
@@ -378,5 +404,35 @@ fn space_mm(at: &Point3<f64>, lower: &Crest, axis: &UnitVector3<f64>) -> Result<
         None => Err(NoSpace::NotOpposed),
         Some(under) if !under.shown => Err(NoSpace::NotShown),
         Some(under) => Ok(under.mm),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_part_near_to_places_holds_their_nearest_places() {
+        let vertices = (0..1600_u32)
+            .map(|k| (f64::from(k % 40), f64::from(k / 40)))
+            .map(|(x, y)| Point3::new(x, y, (x / 3.0).sin() + (y / 4.0).cos()))
+            .collect();
+        let squares = (0..39_u32).flat_map(|j| (0..39).map(move |i| 40 * j + i));
+        let triangles = squares.flat_map(|a| [[a, a + 1, a + 41], [a, a + 41, a + 40]]);
+        let sheet = Mesh::new(vertices, triangles.collect(), None).expect("indices are in range");
+        let line: Vec<Point3<f64>> = (0..60)
+            .map(|k| Point3::new(12.0, 4.0 + 0.5 * f64::from(k), 0.5))
+            .collect();
+        let near = near_to(&sheet, &line, 1.0);
+        assert!(near.triangles().len() < sheet.triangles().len() / 2);
+        let [of_all, of_part] =
+            [&sheet, &near].map(|mesh| SpatialIndex::new(mesh).nearest_many(&line, 1.0));
+        assert!(of_all.iter().any(Option::is_some));
+        for (all, part) in of_all.iter().zip(&of_part) {
+            assert_eq!(all.is_some(), part.is_some());
+            if let (Some(all), Some(part)) = (all, part) {
+                assert!((all.distance - part.distance).abs() < 1e-9);
+            }
+        }
     }
 }

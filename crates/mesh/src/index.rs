@@ -62,7 +62,7 @@ pub struct SpatialIndex {
     octets: Vec<Octet>,
     /// The triangle in each lane of each octet.
     triangles: Vec<[u32; LANES]>,
-    exact: Vec<[Point3<f64>; 3]>,
+    mesh: Mesh,
 }
 
 impl SpatialIndex {
@@ -72,27 +72,36 @@ impl SpatialIndex {
         let centre = mesh
             .bounds()
             .map_or_else(Point3::origin, |(low, high)| nalgebra::center(&low, &high));
-        let exact: Vec<[Point3<f64>; 3]> = (0..mesh.triangles().len())
-            .map(|t| mesh.corners(t))
-            .collect();
-        let corners_of = |t: u32| exact[t as usize].map(|p| centred(&p, &centre));
-        let thrice_middles = (0..exact.len() as u32).map(|t| corners_of(t).iter().sum());
+        let corners_of = |t: u32| mesh.corners(t as usize).map(|p| centred(&p, &centre));
+        let count = mesh.triangles().len() as u32;
+        let thrice_middles = (0..count).map(|t| {
+            let [a, b, c] = corners_of(t);
+            a + b + c
+        });
         let triangles: Vec<[u32; LANES]> = order::in_groups(thrice_middles, LANES)
             .chunks(LANES)
             .map(filled)
             .collect();
-        let corners: Vec<[[Vector3<f64>; 3]; LANES]> = triangles
+        let (octets, boxes): (Vec<Octet>, Vec<Aabb>) = triangles
             .par_iter()
-            .map(|lanes| lanes.map(corners_of))
-            .collect();
-        let boxes: Vec<Aabb> = corners.par_iter().map(bounds).collect();
+            .map(|lanes| {
+                let corners = lanes.map(corners_of);
+                (Octet::new(&corners), bounds(&corners))
+            })
+            .unzip();
         Self {
             tree: Bvh::from_leaves(BvhBuildStrategy::Binned, &boxes),
-            octets: corners.par_iter().map(Octet::new).collect(),
+            octets,
             centre,
             triangles,
-            exact,
+            mesh: mesh.clone(),
         }
+    }
+
+    /// The mesh.
+    #[must_use]
+    pub fn mesh(&self) -> &Mesh {
+        &self.mesh
     }
 
     /// The nearest place on the mesh within `reach`, or `None`.
@@ -185,8 +194,8 @@ impl SpatialIndex {
 
     fn measured(&self, to: &Point3<f64>, at: Lane) -> Nearest {
         let triangle = self.triangles[at.octet as usize][at.lane];
-        let corners = &self.exact[triangle as usize];
-        let weights = triangle::nearest_weights(to, corners);
+        let corners = self.mesh.corners(triangle as usize);
+        let weights = triangle::nearest_weights(to, &corners);
         let [a, b, c] = corners.map(|corner| corner.coords);
         let point = Point3::from(a * weights[0] + b * weights[1] + c * weights[2]);
         Nearest {

@@ -2,7 +2,6 @@
 //! are rarely manifold.
 
 use crate::Mesh;
-use rayon::prelude::*;
 
 /// Marks the absence of a neighbour.
 const NONE: u32 = u32::MAX;
@@ -24,25 +23,7 @@ impl Topology {
     #[must_use]
     pub fn of(mesh: &Mesh) -> Self {
         let triangles = mesh.triangles();
-        // One entry per half-edge: the undirected edge as a key, then which
-        // corner of which triangle it starts from.
-        let mut half_edges: Vec<(u64, u32)> = triangles
-            .par_iter()
-            .enumerate()
-            .flat_map_iter(|(t, corners)| {
-                (0..3).filter_map(move |k| {
-                    let (a, b) = (corners[k], corners[(k + 1) % 3]);
-                    (a != b).then(|| {
-                        (
-                            (u64::from(a.min(b)) << 32) | u64::from(a.max(b)),
-                            (t * 3 + k) as u32,
-                        )
-                    })
-                })
-            })
-            .collect();
-        half_edges.par_sort_unstable();
-
+        let half_edges = half_edges_by_edge(mesh);
         let mut across_edge = vec![[NONE; 3]; triangles.len()];
         let mut boundary = Vec::new();
         let (mut non_manifold_edges, mut misoriented_edges) = (0, 0);
@@ -124,6 +105,42 @@ impl Topology {
     pub fn parts(&self, joined: impl Fn(usize, usize) -> bool) -> (Vec<u32>, usize) {
         connected_parts(&self.across_edge, joined)
     }
+}
+
+/// One entry per half-edge, those of one edge together: the undirected edge as a key, then
+/// which corner of which triangle it starts from. In ascending order, by counting how many
+/// leave each vertex.
+fn half_edges_by_edge(mesh: &Mesh) -> Vec<(u64, u32)> {
+    let half_edges = || {
+        mesh.triangles()
+            .iter()
+            .enumerate()
+            .flat_map(|(t, corners)| {
+                (0..3).filter_map(move |k| {
+                    let (a, b) = (corners[k], corners[(k + 1) % 3]);
+                    let edge = (u64::from(a.min(b)) << 32) | u64::from(a.max(b));
+                    (a != b).then_some((edge, (t * 3 + k) as u32))
+                })
+            })
+    };
+    let lower_end = |edge: u64| (edge >> 32) as usize;
+    let mut next = vec![0_u32; mesh.vertices().len() + 1];
+    for (edge, _) in half_edges() {
+        next[lower_end(edge) + 1] += 1;
+    }
+    for vertex in 1..next.len() {
+        next[vertex] += next[vertex - 1];
+    }
+    let mut sorted = vec![(0, 0); next[next.len() - 1] as usize];
+    for half_edge in half_edges() {
+        let place = &mut next[lower_end(half_edge.0)];
+        sorted[*place as usize] = half_edge;
+        *place += 1;
+    }
+    for of_one_vertex in sorted.chunk_by_mut(|a, b| lower_end(a.0) == lower_end(b.0)) {
+        of_one_vertex.sort_unstable();
+    }
+    sorted
 }
 
 fn connected_parts(

@@ -145,12 +145,14 @@ impl Mesh {
 
     /// The corners of a triangle.
     #[must_use]
+    #[inline]
     pub fn corners(&self, triangle: usize) -> [Point3<f64>; 3] {
         self.triangles[triangle].map(|v| self.vertices[v as usize])
     }
 
     /// Half the cross product of two edges: outward normal times area.
     #[must_use]
+    #[inline]
     pub fn area_vector(&self, triangle: usize) -> Vector3<f64> {
         let [a, b, c] = self.corners(triangle);
         (b - a).cross(&(c - a)) / 2.0
@@ -201,18 +203,16 @@ impl Mesh {
     /// that triangles use, or `None` without triangles.
     #[must_use]
     pub fn bounds(&self) -> Option<(Point3<f64>, Point3<f64>)> {
-        let mut used = self
-            .triangles
-            .iter()
-            .flatten()
-            .map(|&v| self.vertices[v as usize]);
-        let first = used.next()?;
-        Some(used.fold((first, first), |(low, high), p| {
-            (
-                Point3::from(low.coords.inf(&p.coords)),
-                Point3::from(high.coords.sup(&p.coords)),
-            )
-        }))
+        let first = self.vertices[self.triangles.first()?[0] as usize];
+        let (mut low, mut high) = (first, first);
+        for &v in self.triangles.as_flattened() {
+            let p = &self.vertices[v as usize];
+            for axis in 0..3 {
+                low[axis] = low[axis].min(p[axis]);
+                high[axis] = high[axis].max(p[axis]);
+            }
+        }
+        Some((low, high))
     }
 
     /// The mesh moved by a rigid motion.

@@ -45,7 +45,7 @@ pub(super) const ROUNDS: [Round; 3] = [
         one_in: 10,
     },
     Round {
-        points: 1000,
+        points: 500,
         steps: 12,
         by_planes_from: 0,
         widths: (0.25, 0.06),
@@ -53,7 +53,7 @@ pub(super) const ROUNDS: [Round; 3] = [
         one_in: 8,
     },
     Round {
-        points: 2000,
+        points: 1000,
         steps: 8,
         by_planes_from: 0,
         widths: (0.06, 0.03),
@@ -64,7 +64,7 @@ pub(super) const ROUNDS: [Round; 3] = [
 
 /// Poses that are nearer to each other than this part of a round's last kernel
 /// have met: they end in one place.
-pub(super) const MET: f64 = 0.1;
+pub(super) const MET: f64 = 0.2;
 
 /// Of poses that have met, the one with the best score; the best come first.
 pub(super) fn met(

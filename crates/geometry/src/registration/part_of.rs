@@ -1,6 +1,6 @@
 //! Where a surface may lie that is a small part of what the target shows.
 
-use super::coarse::{FIRST_WIDTH, MET, ROUNDS, approached, met};
+use super::coarse::{FIRST_WIDTH, ROUNDS, approached, met};
 use super::evenly::evenly_apart;
 use super::fine::{ENDS, FINISHING_POINTS, SAME_MM, apart_mm, finished, thinned};
 use super::point_pairs;
@@ -20,6 +20,10 @@ pub fn candidates(source: &[SurfacePoint], target: &Target) -> Vec<Registered> {
     const VOTED: usize = 120;
     /// How many go on after each round.
     const KEPT: [usize; 3] = [40, 16, 8];
+    /// A small part of an even surface has poses close to each other that only more points
+    /// than usual distinguish.
+    const TIMES_THE_POINTS: usize = 2;
+    const MET: f64 = 0.1;
     const CLOSE_MM: f64 = 0.06;
     const MOST_BEHIND: f64 = 0.1;
     let size = size_of(source).min(target.size_mm()) * FIRST_WIDTH;
@@ -28,7 +32,7 @@ pub fn candidates(source: &[SurfacePoint], target: &Target) -> Vec<Registered> {
     let ends = thinned(source, ENDS);
     poses.truncate(VOTED);
     for (round, kept) in ROUNDS.iter().zip(KEPT) {
-        let points = thinned(source, round.points);
+        let points = thinned(source, TIMES_THE_POINTS * round.points);
         let mut scored: Vec<(f64, Isometry3<f64>)> = (poses.par_iter())
             .filter_map(|start| approached(&points, target, start, round, size))
             .collect();

@@ -21,12 +21,10 @@ const SQUARES: f64 = 1400.0;
 #[derive(Clone)]
 pub struct Target {
     index: SpatialIndex,
-    triangles: Vec<[u32; 3]>,
     normals: Vec<Vector3<f64>>,
     centre: Point3<f64>,
     size_mm: f64,
     spacing_mm: f64,
-    spread: Vec<SurfacePoint>,
     pairs: OnceLock<TargetPairs>,
 }
 
@@ -64,10 +62,8 @@ impl Target {
         Self {
             spacing_mm,
             pairs: OnceLock::new(),
-            spread: spread_over(mesh, POINTS, |_| true),
             centre: Point3::from(sum / count),
             index: SpatialIndex::new(mesh),
-            triangles: mesh.triangles().to_vec(),
             normals: mesh.vertex_normals(),
             size_mm: mesh.bounds().map_or(0.0, |(low, high)| (high - low).norm()),
         }
@@ -95,7 +91,8 @@ impl Target {
     /// normals that are means over it.
     #[must_use]
     pub fn spaced(&self) -> Vec<SurfacePoint> {
-        evenly_apart(&self.spread, self.spacing_mm)
+        let spread = spread_over(self.index.mesh(), POINTS, |_| true);
+        evenly_apart(&spread, self.spacing_mm)
     }
 
     /// The pairs of the spaced points, made when first asked for: few targets
@@ -127,7 +124,7 @@ impl Target {
             .zip(nearest)
             .map(|((&moved, s), nearest)| {
                 let nearest = nearest?;
-                let corners = self.triangles[nearest.triangle as usize];
+                let corners = self.index.mesh().triangles()[nearest.triangle as usize];
                 let normal = (0..3)
                     .map(|k| self.normals[corners[k] as usize] * nearest.weights[k])
                     .sum::<Vector3<f64>>()

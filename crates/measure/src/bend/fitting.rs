@@ -201,7 +201,13 @@ impl Fit<'_> {
         let (mut matrix, mut right_side) = (Matrix::zeros(), Row::zeros());
         for o in observations.iter().filter(|o| o.distance <= 3.0 * width) {
             let weight = (-(o.residual / width).powi(2)).exp() / variance;
-            matrix.syger(weight, &o.row, &o.row, 1.0);
+            // Loops of known length, which are worked out several steps at once.
+            for column in 0..ALL {
+                let weighted = weight * o.row[column];
+                for k in column..ALL {
+                    matrix[(k, column)] += weighted * o.row[k];
+                }
+            }
             right_side.axpy(-weight * o.residual, &o.row, 1.0);
         }
         matrix.fill_upper_triangle_with_lower_triangle();

@@ -47,6 +47,18 @@ pub(crate) struct Limbs {
     may_change_size: bool,
 }
 
+/// What bending does at a place, before its amounts.
+struct BentAt {
+    /// Of each curvature, mm for each mm at the end of a limb.
+    reach: [f64; CURVED_FROM.len()],
+    /// By how much sections are turned, rad for each mm.
+    turn: f64,
+    /// How far the place belongs to each limb, 0 to 1.
+    parts: [f64; 2],
+    /// Its distance from the middle of each limb, mm.
+    from_limb: [f64; 2],
+}
+
 /// The end of a limb.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Limb {
@@ -106,25 +118,32 @@ impl Limbs {
         Point3::new(x, self.front_y + part * (back_y - self.front_y), 0.0)
     }
 
-    /// What one millimetre of each amount moves a place by.
-    pub(crate) fn modes(&self, place: &Point3<f64>) -> [Vector3<f64>; MODES] {
+    /// How far each curvature reaches to a place.
+    fn bent_at(&self, place: &Point3<f64>) -> BentAt {
         let along = ((self.front_y - place.y) / self.length_mm).max(0.0);
         let (inside, beyond) = (along.min(BEYOND), (along - BEYOND).max(0.0));
         let slope = |from: f64| 2.0 * (inside - from).max(0.0) / (1.0 - from).powi(2);
-        let reach = |from: f64| slope(from) * ((inside - from).max(0.0) / 2.0 + beyond);
-        let aside = place.x / place.x.hypot(BLEND_MM);
+        let aside = place.x / (place.x * place.x + BLEND_MM * BLEND_MM).sqrt();
+        BentAt {
+            reach: CURVED_FROM.map(|from| slope(from) * ((inside - from).max(0.0) / 2.0 + beyond)),
+            turn: slope(0.0) / self.length_mm,
+            parts: [1.0, -1.0].map(|sign| f64::midpoint(1.0, sign * aside)),
+            from_limb: [1.0, -1.0].map(|sign| place.x - sign * self.half_width_mm),
+        }
+    }
+
+    /// What one millimetre of each amount moves a place by.
+    pub(crate) fn modes(&self, place: &Point3<f64>) -> [Vector3<f64>; MODES] {
+        let bent = self.bent_at(place);
         let mut modes = [Vector3::zeros(); MODES];
-        for (limb, sign) in [1.0, -1.0].into_iter().enumerate() {
-            let part = f64::midpoint(1.0, sign * aside);
-            let from_limb = place.x - sign * self.half_width_mm;
-            let own = &mut modes[limb * OF_LIMB..][..OF_LIMB];
-            for (k, from) in CURVED_FROM.into_iter().enumerate() {
-                own[2 * k] = Vector3::z() * (part * reach(from));
-                own[2 * k + 1] = Vector3::x() * (part * reach(from));
+        for (limb, own) in modes.chunks_exact_mut(OF_LIMB).enumerate() {
+            let part = bent.parts[limb];
+            for (k, reach) in bent.reach.into_iter().enumerate() {
+                own[2 * k].z = part * reach;
+                own[2 * k + 1].x = part * reach;
             }
-            let turn = part * slope(0.0) / self.length_mm;
-            own[OF_LIMB - 2] = Vector3::y() * (turn * place.z);
-            own[OF_LIMB - 1] = Vector3::y() * (turn * from_limb);
+            own[OF_LIMB - 2].y = part * bent.turn * place.z;
+            own[OF_LIMB - 1].y = part * bent.turn * bent.from_limb[limb];
         }
         if self.may_change_size {
             modes[SIZE] = place.coords / self.length_mm;
@@ -134,11 +153,22 @@ impl Limbs {
 
     /// What a bend moves a place by, mm.
     pub(crate) fn moved_by(&self, place: &Point3<f64>, amounts: &Amounts) -> Vector3<f64> {
-        self.modes(place)
-            .iter()
-            .zip(amounts.iter())
-            .map(|(mode, amount)| mode * *amount)
-            .sum()
+        let bent = self.bent_at(place);
+        let mut moved = Vector3::zeros();
+        for (limb, own) in amounts.as_slice().chunks_exact(OF_LIMB).enumerate() {
+            let mut of_limb = Vector3::zeros();
+            for (k, reach) in bent.reach.into_iter().enumerate() {
+                of_limb.z += reach * own[2 * k];
+                of_limb.x += reach * own[2 * k + 1];
+            }
+            of_limb.y =
+                bent.turn * (place.z * own[OF_LIMB - 2] + bent.from_limb[limb] * own[OF_LIMB - 1]);
+            moved += of_limb * bent.parts[limb];
+        }
+        if self.may_change_size {
+            moved += place.coords * (amounts[SIZE] / self.length_mm);
+        }
+        moved
     }
 
     /// Where a place of the bent tray lay before it bent.

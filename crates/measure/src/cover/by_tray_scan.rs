@@ -73,10 +73,13 @@ pub(crate) fn over_tissue(
                 return everywhere_mm;
             };
             let smoothing = at_vertex_mm[v].zip(smoothed_again[v]);
-            everywhere_mm
-                .hypot(placed.bend_uncertainty_mm(&mesh.vertices()[v], &beside.away))
-                .hypot(smoothing.map_or(0.0, |(once, twice)| once - twice))
-                .hypot(tray.edge_doubt_mm(beside))
+            let parts_mm = [
+                everywhere_mm,
+                placed.bend_uncertainty_mm(&mesh.vertices()[v], &beside.away),
+                smoothing.map_or(0.0, |(once, twice)| once - twice),
+                tray.edge_doubt_mm(beside),
+            ];
+            parts_mm.iter().map(|mm| mm * mm).sum::<f64>().sqrt()
         })
         .collect();
     let gaps = gaps::gaps(impression, &here);

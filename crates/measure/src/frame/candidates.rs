@@ -5,7 +5,7 @@ use super::crest;
 use crate::anatomy;
 use geometry::fit::{Plane, PrincipalAxes};
 use geometry::height_map::{FINE_CELL_MM, HeightMap};
-use geometry::sampling::spread_over;
+use geometry::sampling::{spread_over, triangles_spread_over};
 use mesh::Mesh;
 use nalgebra::{Point3, Unit, UnitVector3, Vector3};
 use rayon::prelude::*;
@@ -41,7 +41,9 @@ pub(super) fn mean_normal(mesh: &Mesh) -> Vector3<f64> {
 /// normal, best first, poor ones left out.
 pub(super) fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
     const SAMPLES: usize = 20_000;
-    const COARSE_CELL_MM: f64 = 1.25;
+    /// Triangles that show a trough as well as all do: several in each cell.
+    const ENOUGH: usize = 40_000;
+    const COARSE_CELL_MM: f64 = 1.5;
     let points: Vec<Point3<f64>> = spread_over(mesh, SAMPLES, |_| true)
         .iter()
         .map(|s| s.point)
@@ -51,11 +53,15 @@ pub(super) fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
     };
     let mut axes = spread.axes.to_vec();
     axes.extend(Unit::try_new(mean_normal(mesh), 0.2));
+    let triangles: Vec<[u32; 3]> = triangles_spread_over(mesh, ENOUGH, |_| true)
+        .into_iter()
+        .map(|t| mesh.triangles()[t])
+        .collect();
     let mut scored: Vec<(f64, UnitVector3<f64>)> = axes
         .par_iter()
         .flat_map_iter(|&axis| [axis, -axis])
         .map(|axis| {
-            let map = map_along(mesh, &axis, COARSE_CELL_MM);
+            let map = HeightMap::of(&turned(mesh, &axis), &triangles, COARSE_CELL_MM);
             (trough_size(&map), axis)
         })
         .collect();
@@ -86,9 +92,12 @@ pub(super) fn stands_up(mesh: &Mesh) -> bool {
 
 /// Height map seen along an axis, in the system of [`basis_along`].
 pub(super) fn map_along(mesh: &Mesh, axis: &UnitVector3<f64>, cell_mm: f64) -> HeightMap {
+    HeightMap::of(&turned(mesh, axis), mesh.triangles(), cell_mm)
+}
+
+fn turned(mesh: &Mesh, axis: &UnitVector3<f64>) -> Vec<Point3<f64>> {
     let turn = basis_along(axis);
-    let turned: Vec<Point3<f64>> = mesh.vertices().iter().map(|p| turn * p).collect();
-    HeightMap::of(&turned, mesh.triangles(), cell_mm)
+    mesh.vertices().iter().map(|p| turn * p).collect()
 }
 
 /// Turns an axis until it stands square to the crest line seen along it.

@@ -362,10 +362,15 @@ impl CrestLine {
 
     /// Number of the crest point nearest in plan.
     pub fn nearest(&self, place: Point2<f64>) -> usize {
-        let distance = |p: &Point3<f64>| (p.xy() - place).norm_squared();
-        (0..self.points.len())
-            .min_by(|&a, &b| distance(&self.points[a]).total_cmp(&distance(&self.points[b])))
-            .unwrap_or(0)
+        let (mut nearest, mut least) = (0, f64::INFINITY);
+        for (i, p) in self.points.iter().enumerate() {
+            let (x, y) = (p.x - place.x, p.y - place.y);
+            let squared = x * x + y * y;
+            if squared < least {
+                (nearest, least) = (i, squared);
+            }
+        }
+        nearest
     }
 
     /// Unit vector in plan along the line at a point, from +x toward -x.

@@ -68,7 +68,8 @@ pub(super) fn plane_of(candidate: &Candidate) -> SymmetryPlane {
     // Faults of the impression are not what makes a plane doubtful: the worst
     // fifth of the surface does not count.
     let [least, most] = [best, usual].map(|(_, angle, offset)| {
-        let mut off = differences(&candidate.map, &surface, centre, angle, offset);
+        let off = differences(&candidate.map, &surface, centre, angle, offset);
+        let mut off: Vec<f64> = off.collect();
         off.sort_by(f64::total_cmp);
         off[..off.len() * 4 / 5].iter().sum::<f64>()
     });
@@ -97,7 +98,7 @@ fn mirror_cost(
     offset: f64,
 ) -> f64 {
     let off = differences(map, surface, centre, angle, offset);
-    off.iter().sum::<f64>() / surface.len().max(1) as f64
+    off.sum::<f64>() / surface.len().max(1) as f64
 }
 
 /// Height difference between each point of the surface and its mirror image.
@@ -107,16 +108,13 @@ fn differences(
     centre: Point2<f64>,
     angle: f64,
     offset: f64,
-) -> Vec<f64> {
+) -> impl Iterator<Item = f64> {
     let across = Vector2::new(-angle.sin(), angle.cos());
-    surface
-        .iter()
-        .map(|p| {
-            let side = (p.xy() - centre).dot(&across) - offset;
-            let mirrored = p.xy() - across * (2.0 * side);
-            map.at(mirrored).map_or(MOST_DIFFERENCE_MM, |h| {
-                (h - p.z).abs().min(MOST_DIFFERENCE_MM)
-            })
+    surface.iter().map(move |p| {
+        let side = (p.xy() - centre).dot(&across) - offset;
+        let mirrored = p.xy() - across * (2.0 * side);
+        map.at(mirrored).map_or(MOST_DIFFERENCE_MM, |h| {
+            (h - p.z).abs().min(MOST_DIFFERENCE_MM)
         })
-        .collect()
+    })
 }

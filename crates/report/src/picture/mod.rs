@@ -255,22 +255,16 @@ impl<'a> PaintedSurface<'a> {
     fn drawn(&self, camera: Camera, view: Option<View>) -> Result<Picture, io::Error> {
         let raster = Raster::of(self.mesh, &self.runs, &camera);
         let toward = camera.toward().cast::<f32>();
-        let width = camera.size[0];
-        let pixels: Vec<u8> = (0..raster.len())
+        let pixels: Vec<u8> = (raster.pixels())
             .map(|pixel| {
                 raster.seen(self.mesh, pixel).map_or(paint::PAPER, |seen| {
-                    let corners = self.mesh.triangles()[seen.triangle].map(|v| v as usize);
-                    let normal: Vector3<f32> = (0..3)
-                        .map(|k| self.normals[corners[k]] * seen.weights[k])
-                        .sum();
+                    let ([a, b, c], [u, v, w]) = (seen.corners, seen.weights);
+                    let normal = self.normals[a] * u + self.normals[b] * v + self.normals[c] * w;
                     let facing = normal.try_normalize(0.0).map_or(1.0, |n| n.dot(&toward));
-                    let share = self.shares.as_ref().map(|shares| {
-                        (0..3)
-                            .map(|k| shares[corners[k]] * seen.weights[k])
-                            .sum::<f32>()
-                    });
+                    let share = (self.shares.as_ref())
+                        .map(|shares| shares[a] * u + shares[b] * v + shares[c] * w);
                     let share = share.filter(|share| !share.is_nan());
-                    paint::index(facing, share, [pixel % width, pixel / width])
+                    paint::index(facing, share, pixel)
                 })
             })
             .collect();

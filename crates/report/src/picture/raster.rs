@@ -4,6 +4,7 @@ use super::camera::Camera;
 use super::runs::Run;
 use mesh::Mesh;
 use nalgebra::Point3;
+use std::ops::Range;
 
 /// A picture's pixels, each with the triangle nearest to whoever looks.
 pub struct Raster {
@@ -17,9 +18,9 @@ pub struct Raster {
     places: Vec<[f32; 3]>,
 }
 
-/// What a pixel shows: a triangle and the weight of each of its corners.
+/// What a pixel shows: the corners of a triangle, and the weight of each.
 pub struct Seen {
-    pub triangle: usize,
+    pub corners: [usize; 3],
     pub weights: [f32; 3],
 }
 
@@ -52,27 +53,25 @@ impl Raster {
 
     fn put(&mut self, number: u32, corners: &[u32; 3]) {
         let at = corners.map(|v| self.places[v as usize]);
-        let reach = |axis: usize, size: usize| {
-            let values = at.map(|p| p[axis]);
-            let low = values.into_iter().fold(f32::INFINITY, f32::min);
-            let high = values.into_iter().fold(f32::NEG_INFINITY, f32::max);
-            // Pixel centres lie at halves; conversion saturates, which clips.
-            let from = (low - 0.5).ceil().max(0.0) as usize;
-            let to = ((high - 0.5).floor() + 1.0).max(0.0) as usize;
-            from..to.min(size)
-        };
-        let rows = reach(1, self.height);
-        let columns = reach(0, self.width);
-        if rows.is_empty() || columns.is_empty() {
+        let [a, b, c] = at;
+        let rows = pixels([a[1], b[1], c[1]], self.height);
+        let columns = pixels([a[0], b[0], c[0]], self.width);
+        if columns.is_empty() {
             return;
         }
+        let nearest = a[2].max(b[2]).max(c[2]);
         for y in rows {
+            let row = y * self.width;
             for x in columns.clone() {
-                let Some(weights) = weights(&at, x, y) else {
+                let pixel = row + x;
+                // Most of what is behind need not be looked at.
+                if nearest <= self.depth[pixel] {
+                    continue;
+                }
+                let Some([u, v, w]) = weights(&at, x, y) else {
                     continue;
                 };
-                let depth: f32 = (0..3).map(|k| weights[k] * at[k][2]).sum();
-                let pixel = y * self.width + x;
+                let depth = u * a[2] + v * b[2] + w * c[2];
                 if depth > self.depth[pixel] {
                     self.depth[pixel] = depth;
                     self.triangle[pixel] = number;
@@ -82,17 +81,20 @@ impl Raster {
     }
 
     /// What shows at a pixel; `None` where nothing is.
-    pub fn seen(&self, mesh: &Mesh, pixel: usize) -> Option<Seen> {
-        let triangle = self.triangle[pixel] as usize;
-        let corners = mesh.triangles().get(triangle)?;
-        let at = corners.map(|v| self.places[v as usize]);
-        let weights = weights(&at, pixel % self.width, pixel / self.width)?;
-        Some(Seen { triangle, weights })
+    #[inline]
+    pub fn seen(&self, mesh: &Mesh, [x, y]: [usize; 2]) -> Option<Seen> {
+        let triangle = self.triangle[y * self.width + x] as usize;
+        let corners = mesh.triangles().get(triangle)?.map(|v| v as usize);
+        Some(Seen {
+            corners,
+            weights: weights(&corners.map(|v| self.places[v]), x, y)?,
+        })
     }
 
-    /// Number of pixels.
-    pub fn len(&self) -> usize {
-        self.depth.len()
+    /// All pixels, row by row.
+    pub fn pixels(&self) -> impl Iterator<Item = [usize; 2]> + use<> {
+        let (width, height) = (self.width, self.height);
+        (0..height).flat_map(move |y| (0..width).map(move |x| [x, y]))
     }
 
     /// What is kept of it to tell what shows.
@@ -130,20 +132,28 @@ impl Depths {
     }
 }
 
+/// Pixels of a side of the picture whose centres, which lie at halves, three corners enclose.
+fn pixels([a, b, c]: [f32; 3], size: usize) -> Range<usize> {
+    let (low, high) = (a.min(b).min(c) - 0.5, a.max(b).max(c) - 0.5);
+    if high < 0.0 {
+        return 0..0;
+    }
+    // Conversion cuts off, and saturates, which clips.
+    let (from, to) = (low as usize, high as usize);
+    from + usize::from((from as f32) < low)..to.saturating_add(1).min(size)
+}
+
 /// Weights of the corners at the centre of a pixel; `None` outside the triangle
 /// and where it is seen from its edge.
-fn weights(at: &[[f32; 3]; 3], x: usize, y: usize) -> Option<[f32; 3]> {
-    let p = [x as f32 + 0.5, y as f32 + 0.5];
-    let twice = |a: [f32; 2], b: [f32; 2]| a[0] * b[1] - a[1] * b[0];
-    let to = at.map(|c| [c[0] - p[0], c[1] - p[1]]);
-    let parts = [
-        twice(to[1], to[2]),
-        twice(to[2], to[0]),
-        twice(to[0], to[1]),
-    ];
-    let whole: f32 = parts.iter().sum();
-    let is_inside = parts.iter().all(|&w| w >= 0.0) || parts.iter().all(|&w| w <= 0.0);
-    (is_inside && whole != 0.0).then(|| parts.map(|w| w / whole))
+#[inline]
+fn weights([a, b, c]: &[[f32; 3]; 3], x: usize, y: usize) -> Option<[f32; 3]> {
+    let (x, y) = (x as f32 + 0.5, y as f32 + 0.5);
+    let (ax, bx, cx) = (a[0] - x, b[0] - x, c[0] - x);
+    let (ay, by, cy) = (a[1] - y, b[1] - y, c[1] - y);
+    let (u, v, w) = (bx * cy - by * cx, cx * ay - cy * ax, ax * by - ay * bx);
+    let is_inside = (u >= 0.0 && v >= 0.0 && w >= 0.0) || (u <= 0.0 && v <= 0.0 && w <= 0.0);
+    let whole = u + v + w;
+    (is_inside && whole != 0.0).then(|| [u / whole, v / whole, w / whole])
 }
 
 #[cfg(test)]
@@ -182,15 +192,15 @@ mod tests {
         let tissue = &cameras[0];
         assert!((tissue.px_per_mm - 5.0).abs() < 1e-12);
         let raster = Raster::of(&mesh, &Run::all_of(&mesh), tissue);
-        let pixels_of = |which: std::ops::Range<usize>| {
-            (0..raster.len())
+        let pixels_of = |which: Range<usize>| {
+            (raster.pixels())
                 .filter_map(|pixel| raster.seen(&mesh, pixel))
-                .filter(|seen| which.contains(&seen.triangle))
+                .filter(|seen| which.contains(&seen.corners[0]))
                 .count()
         };
         // 5 px a millimetre: every pixel once, none between two triangles missed.
-        assert_eq!(pixels_of(2..4), 50 * 50);
-        assert_eq!(pixels_of(0..2), 100 * 100 - 50 * 50);
+        assert_eq!(pixels_of(4..8), 50 * 50);
+        assert_eq!(pixels_of(0..4), 100 * 100 - 50 * 50);
         let raster = raster.into_depths();
         let (near, far, hidden) = (
             Point3::new(1.0, 1.0, 2.0),

@@ -28,18 +28,18 @@ impl Run {
     }
 
     fn of(mesh: &Mesh, triangles: Range<usize>) -> Self {
-        let corners = || triangles.clone().flat_map(|t| mesh.corners(t));
         let first = mesh.corners(triangles.start)[0];
-        let (low, high) = corners().fold((first, first), |(low, high), p| {
-            (
-                low.coords.inf(&p.coords).into(),
-                high.coords.sup(&p.coords).into(),
-            )
-        });
-        let centre = center(&low, &high);
+        let (mut low, mut high) = (first, first);
+        for &v in mesh.triangles()[triangles.clone()].as_flattened() {
+            let p = &mesh.vertices()[v as usize];
+            for axis in 0..3 {
+                low[axis] = low[axis].min(p[axis]);
+                high[axis] = high[axis].max(p[axis]);
+            }
+        }
         Self {
-            radius_mm: corners().map(|p| distance(&p, &centre)).fold(0.0, f64::max),
-            centre,
+            centre: center(&low, &high),
+            radius_mm: distance(&low, &high) / 2.0,
             triangles,
         }
     }

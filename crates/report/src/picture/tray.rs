@@ -72,8 +72,20 @@ fn over_tray(measurement: &Measurement, tray: &Mesh) -> Vec<Option<f64>> {
             known.entry(cell(place)).or_default().push((*place, mm));
         }
     }
+    let cells = known.keys();
+    let box_of =
+        |axis: usize, pick: fn(i64, i64) -> i64| cells.clone().map(|c| c[axis]).reduce(pick);
+    let within = [0, 1, 2].map(|axis| {
+        let (low, high) = (box_of(axis, i64::min)?, box_of(axis, i64::max)?);
+        Some(low - 1..=high + 1)
+    });
     let at = |vertex: &Point3<f64>| {
         let here = cell(vertex);
+        let may_be_near = (within.iter().zip(&here))
+            .all(|(within, at)| within.as_ref().is_some_and(|within| within.contains(at)));
+        if !may_be_near {
+            return None;
+        }
         let beside = (0..27).map(|k| [k % 3 - 1, k / 3 % 3 - 1, k / 9 - 1]);
         let near = beside
             .filter_map(|step| known.get(&std::array::from_fn(|axis| here[axis] + step[axis])))

@@ -59,6 +59,7 @@ impl Frame {
 }
 
 /// The terms of a quadratic polynomial.
+#[inline]
 pub(super) fn terms(u: f64, v: f64) -> Vector6<f64> {
     Vector6::new(1.0, u, v, u * u, u * v, v * v)
 }
@@ -77,50 +78,62 @@ const RIDGE: usize = 11;
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Height<const N: usize> {
     coefficients: SVector<f64, N>,
-    terms: fn(f64, f64) -> SVector<f64, N>,
 }
 
-impl<const N: usize> Height<N> {
+/// A height with so many terms.
+trait Polynomial<const N: usize> {
+    /// Its terms at (u, v).
+    fn terms(u: f64, v: f64) -> SVector<f64, N>;
+}
+
+impl Polynomial<6> for Quadric {
+    #[inline]
+    fn terms(u: f64, v: f64) -> Vector6<f64> {
+        terms(u, v)
+    }
+}
+
+impl Polynomial<RIDGE> for Ridge {
+    #[inline]
+    fn terms(u: f64, v: f64) -> SVector<f64, RIDGE> {
+        ridge_terms(u, v)
+    }
+}
+
+#[expect(private_bounds, reason = "which terms a height has is told here alone")]
+impl<const N: usize> Height<N>
+where
+    Self: Polynomial<N>,
+{
     /// Height at (u, v).
     pub(super) fn at(&self, u: f64, v: f64) -> f64 {
-        self.coefficients.dot(&(self.terms)(u, v))
+        self.coefficients.dot(&Self::terms(u, v))
     }
 
     /// The weighted least-squares fit; `None` where points do not determine it.
-    fn fit(
-        points: &[Vector3<f64>],
-        weights: &[f64],
-        terms: fn(f64, f64) -> SVector<f64, N>,
-    ) -> Option<Self> {
+    fn fit(points: &[Vector3<f64>], weights: &[f64]) -> Option<Self> {
         let mut normal = SMatrix::<f64, N, N>::zeros();
         let mut right = SVector::<f64, N>::zeros();
         for (p, &weight) in points.iter().zip(weights) {
             if weight > 0.0 {
-                let row = terms(p.x, p.y);
-                normal.syger(weight, &row, &row, 1.0);
+                let row = Self::terms(p.x, p.y);
+                add_square(&mut normal, weight, &row);
                 right.axpy(weight * p.z, &row, 1.0);
             }
         }
         let coefficients = normal.cholesky()?.solve(&right);
-        (coefficients.iter().all(|c| c.is_finite())).then_some(Self {
-            coefficients,
-            terms,
-        })
+        (coefficients.iter().all(|c| c.is_finite())).then_some(Self { coefficients })
     }
 
     /// The fit by iterated Tukey biweights (Beaton and Tukey 1974), with the
     /// scale of its residuals: `floor_mm` at least.
-    fn robust(
-        points: &[Vector3<f64>],
-        floor_mm: f64,
-        terms: fn(f64, f64) -> SVector<f64, N>,
-    ) -> Option<Robust<N>> {
+    pub(super) fn robust_fit(points: &[Vector3<f64>], floor_mm: f64) -> Option<Robust<N>> {
         const ROUNDS: usize = 4;
         if points.len() < 2 * N {
             return None;
         }
         let mut weights = vec![1.0; points.len()];
-        let mut height = Self::fit(points, &weights, terms)?;
+        let mut height = Self::fit(points, &weights)?;
         let mut scale = floor_mm;
         let mut sizes = Vec::with_capacity(points.len());
         for _ in 0..ROUNDS {
@@ -135,7 +148,7 @@ impl<const N: usize> Height<N> {
             for weight in &mut weights {
                 *weight = biweight(*weight / (4.685 * scale));
             }
-            height = Self::fit(points, &weights, terms)?;
+            height = Self::fit(points, &weights)?;
         }
         Some(Robust {
             height,
@@ -148,11 +161,6 @@ impl<const N: usize> Height<N> {
 pub(super) type Quadric = Height<6>;
 
 impl Quadric {
-    /// The robust fit of a quadric.
-    pub(super) fn robust_fit(points: &[Vector3<f64>], floor_mm: f64) -> Option<Robust<6>> {
-        Self::robust(points, floor_mm, terms)
-    }
-
     /// The direction in which it bends most: across a crest or a trough.
     pub(super) fn across(&self) -> Vector2<f64> {
         let c = &self.coefficients;
@@ -167,18 +175,10 @@ impl Quadric {
 /// A height that follows a crest or a trough along v.
 pub(super) type Ridge = Height<RIDGE>;
 
-impl Ridge {
-    /// The robust fit of a ridge.
-    pub(super) fn robust_fit(points: &[Vector3<f64>], floor_mm: f64) -> Option<Robust<RIDGE>> {
-        Self::robust(points, floor_mm, ridge_terms)
-    }
-}
-
 impl From<Quadric> for Ridge {
     fn from(quadric: Quadric) -> Self {
         Self {
             coefficients: quadric.coefficients.fixed_resize::<RIDGE, 1>(0.0),
-            terms: ridge_terms,
         }
     }
 }
@@ -188,6 +188,21 @@ pub(super) struct Robust<const N: usize> {
     pub height: Height<N>,
     /// Standard deviation of what belongs to the surface, mm.
     pub scale_mm: f64,
+}
+
+/// Adds a row's square to the lower triangle of normal equations: loops of known length,
+/// which are worked out several steps at once.
+pub(super) fn add_square<const N: usize>(
+    normal: &mut SMatrix<f64, N, N>,
+    weight: f64,
+    row: &SVector<f64, N>,
+) {
+    for column in 0..N {
+        let weighted = weight * row[column];
+        for k in column..N {
+            normal[(k, column)] += weighted * row[k];
+        }
+    }
 }
 
 fn biweight(x: f64) -> f64 {
