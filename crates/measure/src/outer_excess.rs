@@ -54,7 +54,7 @@ pub(crate) fn measure(
     let found: Vec<_> = (thicker_than(FILM_MM).into_iter())
         .filter(|patch| patch.area_mm2 >= LEAST_AREA_MM2)
         .collect();
-    // Over a hole the nearest place is its edge: the thickness of a plug is none over the tray.
+    // Over a hole the nearest place is its edge, and the distance is no thickness over the tray.
     let over_face = |v: usize| over[v].is_some_and(|over| over.is_over_face);
     let thickest = (found.iter().flat_map(|patch| &patch.vertices))
         .filter_map(|&v| Some((v as usize, thickness[v as usize]?)))
