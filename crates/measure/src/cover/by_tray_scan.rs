@@ -33,21 +33,7 @@ pub(crate) fn over_tissue(
         .map(|&v| placed.in_tray_scan(&mesh.vertices()[v]))
         .collect();
     let beside = tray.solid().beside(&in_tray);
-    let area_of = |chosen: &dyn Fn(usize) -> bool| -> f64 {
-        let chosen = (0..tissue.len()).filter(|&i| chosen(i));
-        chosen.map(|i| weights[tissue[i]]).sum()
-    };
-    let missing = area_of(&|i| beside[i].is_none()) / area_of(&|_| true);
-    // Without any tissue surface the share is not a number.
-    if missing.is_nan() || missing > MOST_MISSING {
-        return Err(NoCover::TrayInsideMissing {
-            missing_percent: if missing.is_nan() {
-                100.0
-            } else {
-                100.0 * missing
-            },
-        });
-    }
+    tray_lies_below(&tissue, weights, &beside)?;
     let mut here: Vec<Option<Result<Beside, NoCoverHere>>> = vec![None; weights.len()];
     let found = gaps::known(placed, &tissue, &in_tray, &beside, weights);
     for (&v, known) in tissue.iter().zip(found) {
@@ -97,6 +83,27 @@ pub(crate) fn over_tissue(
     })
     .ok_or(NoCover::TrayInsideMissing {
         missing_percent: 100.0,
+    })
+}
+
+/// Refuses a tray scan that lacks the inside over too much of the tissue surface.
+fn tray_lies_below(
+    tissue: &[usize],
+    weights: &[f64],
+    beside: &[Option<Beside>],
+) -> Result<(), NoCover> {
+    let area_of = |chosen: &dyn Fn(usize) -> bool| -> f64 {
+        let chosen = (0..tissue.len()).filter(|&i| chosen(i));
+        chosen.map(|i| weights[tissue[i]]).sum()
+    };
+    let missing = area_of(&|i| beside[i].is_none()) / area_of(&|_| true);
+    // Without any tissue surface the share is not a number.
+    if missing <= MOST_MISSING {
+        return Ok(());
+    }
+    let share = if missing.is_nan() { 1.0 } else { missing };
+    Err(NoCover::TrayInsideMissing {
+        missing_percent: 100.0 * share,
     })
 }
 
