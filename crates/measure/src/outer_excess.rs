@@ -6,9 +6,9 @@ use crate::impression::Impression;
 use crate::tray::{LocalTray, PlacedTray};
 use crate::words::{Side, Zone};
 use geometry::field::{smoothed, smoothing_rounds, vertex_areas};
-use geometry::patches::{area_between, patches};
+use geometry::patches::{Patch, area_between, patches};
 use nalgebra::Point3;
-use std::f64::consts::SQRT_2;
+use std::f64::consts::{PI, SQRT_2};
 
 /// Moulding leaves material so far over the tray's outer face, mm from its rim. Common
 /// practice, no source.
@@ -62,12 +62,15 @@ pub(crate) fn measure(
             let faces = over_face(a.0).cmp(&over_face(b.0));
             faces.then(a.1.total_cmp(&b.1))
         })?;
-    let doubts = (found.iter()).map(|patch| area_between(patch, &smaller, &larger) / 2.0);
+    let doubt_mm2 = |patch: &Patch| {
+        let of_thickness = area_between(patch, &smaller, &larger) / 2.0;
+        of_thickness.hypot(outline_doubt_mm2(patch.area_mm2, impression.edge_mm))
+    };
     let at = mesh.vertices()[thickest.0];
     Some(OuterExcess {
         area_mm2: Amount {
             value: found.iter().map(|patch| patch.area_mm2).sum(),
-            uncertainty: doubts.sum(),
+            uncertainty: found.iter().map(doubt_mm2).sum(),
         },
         thickest_mm: Amount {
             value: thickest.1,
@@ -77,6 +80,12 @@ pub(crate) fn measure(
         zone: impression.zones.zone(&at),
         side: impression.zones.side(&at),
     })
+}
+
+/// Expanded uncertainty (k = 2) of an area whose outline lies somewhere within an edge of the
+/// mesh, as that of a circle, mm²: a rectangle one edge wide, standard deviation edge / sqrt(12).
+fn outline_doubt_mm2(area_mm2: f64, edge_mm: f64) -> f64 {
+    2.0 * (PI * area_mm2).sqrt() * edge_mm / 3.0_f64.sqrt()
 }
 
 /// How a vertex of the outer surface lies over the tray.
