@@ -18,7 +18,6 @@ const NEAR_MM: f64 = 8.0;
 
 /// Of members whose fault nothing speaks of, %, and one more.
 const MOST_MISSED_PERCENT: usize = 5;
-const MOST_MISSED_WORDS: &str = "5 %";
 
 /// What became of a planted fault.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -196,7 +195,7 @@ pub fn planted_faults_are_found(population: Population) {
     let missed: usize = faults.iter().map(|fault| all(fault, Outcome::Missed)).sum();
     promise.figure(
         "missed in silence",
-        MOST_MISSED_WORDS,
+        &format!("{MOST_MISSED_PERCENT} %"),
         format!("{missed} of {}", rows.len()),
     );
     assert!(

@@ -271,8 +271,8 @@ fn tray_by_its_colour_beside_a_cover_map(
     }];
     let judged = judged(&measurement);
     assert_eq!(codes(&judged), [(severity, Check::ShowThrough)]);
-    let told = &judged.findings[0].instruction;
-    assert!(told.contains(says), "{told}");
+    let words = &judged.findings[0].instruction;
+    assert!(words.contains(says), "{words}");
 }
 
 #[rstest]
@@ -299,8 +299,8 @@ fn a_bare_tray_edge_is_called_so(
     }];
     let judged = judged(&measurement);
     assert_eq!(codes(&judged), [(severity, Check::ShowThrough)]);
-    let told = &judged.findings[0].instruction;
-    assert!(told.contains(says), "{told}");
+    let words = &judged.findings[0].instruction;
+    assert!(words.contains(says), "{words}");
 }
 
 #[rstest]
@@ -324,10 +324,10 @@ fn material_on_the_outer_faces_is_noted(
     assert_eq!(codes(&judged), expected);
     assert_eq!(judged.verdict, Verdict::Accept);
     if let Some(finding) = judged.findings.first() {
-        let told = &finding.instruction;
+        let words = &finding.instruction;
         assert!(
-            told.contains("up to 2.3 ± 0.1 mm") && told.contains("Trim"),
-            "{told}"
+            words.contains("up to 2.3 ± 0.1 mm") && words.contains("Trim"),
+            "{words}"
         );
     }
 }

@@ -35,7 +35,7 @@ pub enum StudyError {
         wanted: usize,
     },
     /// All readings are the same number.
-    #[error("every reading is the same, so nothing can be told of the gauge")]
+    #[error("every reading is the same, which says nothing about the gauge")]
     NoVariation,
     /// A value that is no number.
     #[error("a reading of operator {operator:?} on part {part:?} is no finite number")]

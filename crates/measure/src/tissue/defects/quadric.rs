@@ -100,7 +100,7 @@ impl Polynomial<RIDGE> for Ridge {
     }
 }
 
-#[expect(private_bounds, reason = "which terms a height has is told here alone")]
+#[expect(private_bounds, reason = "only this file names the terms of a height")]
 impl<const N: usize> Height<N>
 where
     Self: Polynomial<N>,
