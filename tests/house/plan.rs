@@ -86,6 +86,10 @@ pub const PLAN: &[Permissions] = &[
         ..PURE
     },
     Permissions {
+        name: "messages",
+        ..PURE
+    },
+    Permissions {
         name: "statistics",
         ..PURE
     },
@@ -103,7 +107,7 @@ pub const PLAN: &[Permissions] = &[
     },
     Permissions {
         name: "measure",
-        stands_on: &["geometry"],
+        stands_on: &["geometry", "messages"],
         ..PURE
     },
     Permissions {

@@ -77,7 +77,7 @@ fn an_impression_in_parts_gets_the_findings_of_the_whole() {
         "one_step = [\"back.ply\", \"front.ply\"]\ntray = \"tray.ply\"",
     );
     assert!(codes(&whole).contains(&Check::ShowThrough));
-    let first = &parts.judged.findings[0].instruction;
+    let first = &parts.judged.findings[0].instruction.to_string();
     assert_eq!(codes(&parts), codes(&whole), "{first}");
     let of_parts = parts.impressions[0].parts.as_ref().unwrap();
     let joined = of_parts.joined.as_ref().unwrap();
@@ -127,8 +127,8 @@ fn parts_of_two_impressions_are_no_impression() {
     let finding = &case.judged.findings[0];
     assert_eq!(finding.check, Check::NotAnImpression);
     assert!(
-        finding.instruction.contains("part 2"),
+        finding.instruction.to_string().contains("part 2"),
         "{}",
-        finding.instruction
+        finding.instruction.to_string()
     );
 }

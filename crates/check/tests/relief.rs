@@ -83,7 +83,7 @@ fn after(depth_mm: f64) -> CheckedCase {
 #[test]
 fn relief_that_is_deep_enough_is_said_to_be() {
     let checked = after(1.4);
-    let said = &show_through(&checked, 0).instruction;
+    let said = &show_through(&checked, 0).instruction.to_string();
     assert!(said.contains("That is enough."), "{said}");
     assert!(said.contains("shows 1.4 ±"), "{said}");
 }
@@ -91,7 +91,7 @@ fn relief_that_is_deep_enough_is_said_to_be() {
 #[test]
 fn relief_that_is_too_shallow_is_said_to_be_with_what_is_missing() {
     let checked = after(0.5);
-    let said = &show_through(&checked, 0).instruction;
+    let said = &show_through(&checked, 0).instruction.to_string();
     assert!(said.contains("by another 0."), "{said}");
 }
 
@@ -104,7 +104,7 @@ fn the_scan_of_another_tray_tells_nothing() {
         KEYS,
         &[first, ("tray.ply", &made.tray), ("after.ply", &part)],
     );
-    let said = &show_through(&checked, 0).instruction;
+    let said = &show_through(&checked, 0).instruction.to_string();
     assert!(said.contains("tells nothing"), "{said}");
 }
 
@@ -132,7 +132,10 @@ fn a_wash_is_judged_by_the_tray_as_it_then_was() {
     let by_the_first = checked("wash = \"wash.ply\"\ntray = \"tray.ply\"\n", &files);
     let asked = show_through(&by_the_first, 0);
     assert_eq!(asked.severity, judge::Severity::Borderline, "{asked:#?}");
-    assert!(asked.instruction.contains("inside the wall"), "{asked:#?}");
+    assert!(
+        asked.instruction.to_string().contains("inside the wall"),
+        "{asked:#?}"
+    );
     let by_the_second = checked(
         "wash = \"wash.ply\"\ntray = \"tray.ply\"\ntray_relieved = \"after.ply\"\n",
         &files,

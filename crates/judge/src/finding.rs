@@ -6,6 +6,7 @@ use crate::protocol::Limit;
 use crate::severity::Severity;
 use crate::stretch::Stretch;
 use measure::{Arch, Side, Zone};
+use messages::{Message, message};
 use nalgebra::Point3;
 
 /// The measured figure of a finding and the limit that it was judged by.
@@ -96,7 +97,7 @@ pub struct Finding {
     /// names no place, and its instruction is not to be carried out.
     pub is_held_back: bool,
     /// One plain instruction.
-    pub instruction: String,
+    pub instruction: Message,
 }
 
 impl Finding {
@@ -104,7 +105,7 @@ impl Finding {
     pub(crate) fn on_case(
         check: Check,
         severity: Severity,
-        instruction: impl Into<String>,
+        instruction: impl Into<Message>,
     ) -> Self {
         Self {
             severity,
@@ -130,9 +131,7 @@ impl Finding {
             place: None,
             stretch: None,
             is_held_back: true,
-            instruction: "Held back until the question on this impression is answered: sides and \
-                          places are not certain. Do nothing about it yet."
-                .to_owned(),
+            instruction: message!("held-back"),
             ..self
         }
     }

@@ -13,6 +13,7 @@ use crate::subject::{CaseSubject, Evidence, ScanSubject, Subject};
 use crate::verdict::Verdict;
 use crate::wash::{self, PlaceState};
 use measure::record::{JawRelation, NoRelation};
+use messages::{Value, message};
 
 /// A case with its findings and verdict.
 #[derive(Debug, Clone, PartialEq)]
@@ -112,9 +113,9 @@ fn cut(subject: ScanSubject<'_>) -> Option<NotJudged> {
     let width_mm = subject.impression()?.measurement().scan.cut_width_mm?;
     Some(NotJudged {
         what: Part::Cut.into(),
-        why: format!(
-            "the impression was cut apart: nothing was judged at the cut between its parts \
-             ({width_mm:.1} mm wide) and close beside it"
+        why: message!(
+            "cut-between-parts",
+            width = Value::figure(format!("{width_mm:.1} mm"))
         ),
         is_asked: true,
     })
@@ -126,8 +127,7 @@ fn no_wash(case: &Case) -> Option<NotJudged> {
     let is_wash = |number| case.first_pass_of(number).is_some();
     (!(0..case.impressions.len()).any(is_wash)).then(|| NotJudged {
         what: Part::Wash.into(),
-        why: "the case names no impression before the wash beside a wash of the same jaw"
-            .to_owned(),
+        why: message!("no-wash-pair"),
         is_asked: false,
     })
 }
@@ -166,10 +166,7 @@ fn as_history(finding: Finding) -> Finding {
     }
     Finding {
         severity: Severity::Note,
-        instruction: format!(
-            "Found before the wash; the wash that followed is judged by itself. It called for: {}",
-            finding.instruction
-        ),
+        instruction: message!("before-the-wash").then(finding.instruction),
         ..finding
     }
 }

@@ -1,6 +1,7 @@
 //! What was not judged, and why.
 
 use crate::check::Check;
+use messages::Message;
 use std::fmt;
 
 /// Something that was not judged, and why.
@@ -9,7 +10,7 @@ pub struct NotJudged {
     /// What was not judged.
     pub what: Unjudged,
     /// The reason, in plain words.
-    pub why: String,
+    pub why: Message,
     /// Whether the case asked for it: a bare scan asks for nothing of the parcel.
     pub is_asked: bool,
 }

@@ -13,6 +13,7 @@ use measure::{
     Arch, Measured, Measurement, NotAnImpression, NotRelieved, PassPair, PlaceRelieved, Scanned,
     TrayJoint,
 };
+use messages::Message;
 
 /// What reading a scan showed that bears on judging it.
 #[derive(Debug, Clone, PartialEq)]
@@ -83,7 +84,7 @@ impl<'a> ScanSubject<'a> {
         &self,
         check: Check,
         severity: Severity,
-        instruction: impl Into<String>,
+        instruction: impl Into<Message>,
     ) -> Finding {
         Finding {
             impression: Some(self.number),
@@ -153,7 +154,7 @@ impl<'a> Subject<'a> {
         &self,
         check: Check,
         severity: Severity,
-        instruction: impl Into<String>,
+        instruction: impl Into<Message>,
     ) -> Finding {
         self.scan.finding(check, severity, instruction)
     }

@@ -56,6 +56,7 @@ impl Verdict {
 mod tests {
     use super::*;
     use crate::check::Check;
+    use messages::Message;
     use rstest::rstest;
 
     fn finding((severity, check): (Severity, Check)) -> Finding {
@@ -71,7 +72,7 @@ mod tests {
             defect: None,
             landmark: None,
             is_held_back: false,
-            instruction: String::new(),
+            instruction: Message::default(),
         }
     }
 

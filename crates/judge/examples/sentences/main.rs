@@ -87,7 +87,7 @@ fn add(table: &mut Table, findings: &[Finding], (jaw, stage): (&str, &str)) {
         let key = (
             finding.check,
             finding.cause().name().to_owned(),
-            finding.instruction.clone(),
+            finding.instruction.to_string(),
         );
         let place = format!("{jaw} {stage}");
         let places = table.entry(key).or_default();

@@ -66,6 +66,7 @@ use crate::finding::Finding;
 use crate::not_judged::{NotJudged, Part, Unjudged};
 use crate::subject::{CaseSubject, ScanSubject};
 use measure::StationFigure;
+use messages::Message;
 use needs::{Absent, Needs, Outcome};
 
 /// One row for each check, in the order in which what they need is measured.
@@ -222,7 +223,7 @@ impl Judged {
         }
     }
 
-    fn enter(&mut self, what: Unjudged, why: String) {
+    fn enter(&mut self, what: Unjudged, why: Message) {
         self.not_judged.push(NotJudged {
             what,
             why,
@@ -231,7 +232,7 @@ impl Judged {
     }
 
     /// One entry for all checks that need the part, where the last of them has its row.
-    fn enter_part(&mut self, part: Part, why: String, is_asked: bool) {
+    fn enter_part(&mut self, part: Part, why: Message, is_asked: bool) {
         self.not_judged.retain(|entry| entry.what != part.into());
         self.not_judged.push(NotJudged {
             what: part.into(),

@@ -16,7 +16,7 @@ use measure::{
     Border, Cover, CoverMethod, Frame, Measured, StationFigure, TissueSurface, TrayColour,
     TrayJoint, TrayRegistration,
 };
-use std::fmt;
+use messages::{Message, Value, message};
 
 /// Judges an impression by what was measured of it.
 type Judge<T> = fn(&Subject<'_>, &T) -> Vec<Finding>;
@@ -85,13 +85,13 @@ pub(super) enum Absent {
     /// There is nothing of the kind that it judges.
     NothingToJudge,
     /// What it needs could not be obtained.
-    Missing(String),
+    Missing(Message),
     /// A part of the result that several checks need could not be obtained.
-    WholePart(Part, String),
+    WholePart(Part, Message),
     /// The case does not ask for it.
-    NotAsked(String),
+    NotAsked(Message),
     /// The case does not ask for a part that several checks need.
-    PartNotAsked(Part, String),
+    PartNotAsked(Part, Message),
 }
 
 /// What came of one check.
@@ -99,7 +99,7 @@ pub(super) struct Outcome {
     /// What it found, or why it was not made.
     pub(super) findings: Result<Vec<Finding>, Absent>,
     /// Why it could not judge everywhere, where it was made.
-    pub(super) gaps: Vec<String>,
+    pub(super) gaps: Vec<Message>,
 }
 
 impl Needs {
@@ -120,9 +120,9 @@ impl Needs {
 
     /// Why the check is not made on a scan that shows something else.
     fn without_impression(&self, scan: ScanSubject<'_>) -> Absent {
-        let why = scan
-            .something_else()
-            .map_or_else(String::new, |what| format!("not an impression: {what}"));
+        let why = scan.something_else().map_or_else(Message::default, |what| {
+            message!("reason-not-an-impression", what = what.to_string())
+        });
         match self {
             Self::Stops(_) if scan.input.stops.is_empty() => Absent::NothingToJudge,
             Self::TrayShown(_)
@@ -135,11 +135,11 @@ impl Needs {
             | Self::FineTissue(_) => Absent::Missing(why),
             Self::Border(_) | Self::Stations(..) => Absent::WholePart(Part::Border, why),
             Self::Wash(_) | Self::BothBorders(_) => match scan.evidence.pair {
-                Some(Err(why)) => missing(why),
+                Some(Err(why)) => missing(why.to_string()),
                 Some(Ok(_)) | None => Absent::NothingToJudge,
             },
             Self::Transit(_) => match scan.evidence.transit {
-                Some(Err(why)) => missing(why),
+                Some(Err(why)) => missing(why.to_string()),
                 Some(Ok(_)) | None => Absent::NothingToJudge,
             },
             // The check `not-an-impression` says what the scan shows.
@@ -240,12 +240,16 @@ impl Outcome {
     }
 }
 
-fn missing(why: impl fmt::Display) -> Absent {
-    Absent::Missing(why.to_string())
+fn missing(why: impl Into<Message>) -> Absent {
+    Absent::Missing(why.into())
 }
 
 fn cover<'a>(subject: &Subject<'a>) -> Result<&'a Cover, Absent> {
-    subject.measurement().cover.as_ref().map_err(missing)
+    subject
+        .measurement()
+        .cover
+        .as_ref()
+        .map_err(|why| missing(why.to_string()))
 }
 
 fn stops<'a>(subject: &Subject<'a>) -> Result<&'a Cover, Absent> {
@@ -271,7 +275,7 @@ fn tray_shown<'a>(subject: &Subject<'a>) -> Result<TrayShown<'a>, Absent> {
         (Ok(cover), _) => Ok(TrayShown::ByCover(cover)),
         (Err(_), Some(Ok(colour))) => Ok(TrayShown::ByColour(colour)),
         (Err(why), Some(Err(of_colour))) => Err(missing(format!("{why}; by colour: {of_colour}"))),
-        (Err(why), None) => Err(missing(why)),
+        (Err(why), None) => Err(missing(why.to_string())),
     }
 }
 
@@ -316,7 +320,7 @@ fn transit<'a>(subject: &Subject<'a>) -> Result<&'a Result<Transit, NoTransit>, 
     match subject.transit() {
         None => Err(Absent::NothingToJudge),
         Some(Err(why @ (NoTransit::ArrivedNotAnImpression(_) | NoTransit::NoCrestLine(_)))) => {
-            Err(missing(why))
+            Err(missing(why.to_string()))
         }
         Some(transit) => Ok(transit),
     }
@@ -325,8 +329,8 @@ fn transit<'a>(subject: &Subject<'a>) -> Result<&'a Result<Transit, NoTransit>, 
 fn wash<'a>(subject: &Subject<'a>) -> Result<&'a Wash, Absent> {
     match subject.pair() {
         None => Err(Absent::NothingToJudge),
-        Some(Err(why)) => Err(missing(why)),
-        Some(Ok(pair)) => pair.wash.as_ref().map_err(missing),
+        Some(Err(why)) => Err(missing(why.to_string())),
+        Some(Ok(pair)) => pair.wash.as_ref().map_err(|why| missing(why.to_string())),
     }
 }
 
@@ -335,44 +339,53 @@ fn wash<'a>(subject: &Subject<'a>) -> Result<&'a Wash, Absent> {
 fn both_borders<'a>(subject: &Subject<'a>) -> Result<&'a Border, Absent> {
     match subject.pair() {
         None => Err(Absent::NothingToJudge),
-        Some(Err(why)) => Err(missing(why)),
+        Some(Err(why)) => Err(missing(why.to_string())),
         Some(Ok(pair)) => match &pair.border_changes {
             Ok(_) | Err(NoBorderChange::Wash(_)) => border(subject),
-            Err(why @ NoBorderChange::FirstPass(_)) => Err(missing(why)),
+            Err(why @ NoBorderChange::FirstPass(_)) => Err(missing(why.to_string())),
         },
     }
 }
 
 fn tissue<'a>(subject: &Subject<'a>) -> Result<&'a TissueSurface, Absent> {
-    subject.measurement().tissue.as_ref().map_err(missing)
+    subject
+        .measurement()
+        .tissue
+        .as_ref()
+        .map_err(|why| missing(why.to_string()))
 }
 
 /// What voids and nodules the scan is too coarse to show, where these would be
 /// judged.
-fn too_small_to_see(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<String> {
+fn too_small_to_see(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Message> {
     let least = tissue.zones.iter().map(|zone| zone.least_across_mm);
     least
         .max_by(f64::total_cmp)
         .filter(|&least_mm| least_mm > subject.limit(LimitKey::CriticalVoid).value)
-        .map(|least_mm| format!("those narrower than {least_mm:.1} mm do not show on this scan"))
+        .map(|least_mm| {
+            message!(
+                "too-small-to-see",
+                least = Value::figure(format!("{least_mm:.1} mm"))
+            )
+        })
         .into_iter()
         .collect()
 }
 
 fn border<'a>(subject: &Subject<'a>) -> Result<&'a Border, Absent> {
     let border = subject.measurement().border.as_ref();
-    border.map_err(|why| Absent::WholePart(Part::Border, why.to_string()))
+    border.map_err(|why| Absent::WholePart(Part::Border, why.to_string().into()))
 }
 
 fn relation<'a>(subject: &CaseSubject<'a>) -> Result<&'a JawRelation, Absent> {
     match subject.relation {
         None => Err(Absent::PartNotAsked(
             Part::JawRelation,
-            "the case names no scan of the jaw-relation record".to_owned(),
+            message!("no-record-scan"),
         )),
         Some(relation) => {
             let relation = relation.as_ref();
-            relation.map_err(|why| Absent::WholePart(Part::JawRelation, why.to_string()))
+            relation.map_err(|why| Absent::WholePart(Part::JawRelation, why.to_string().into()))
         }
     }
 }
@@ -382,21 +395,20 @@ fn interocclusal(subject: &CaseSubject<'_>) -> Result<Measured, Absent> {
     let record = subject.case.jaw_relation.as_ref();
     let stated = record.and_then(|record| record.interocclusal_distance(one_reading_mm));
     stated.ok_or_else(|| {
-        const WHY: &str = "the case does not give both vertical dimensions";
+        let why = message!("no-vertical-dimensions");
         let gives = |of: fn(&JawRelationStated) -> Option<f64>| record.and_then(of).is_some();
         if gives(JawRelationStated::vertical_mm) || gives(JawRelationStated::rest_mm) {
-            missing(WHY)
+            missing(why.to_string())
         } else {
-            Absent::NotAsked(WHY.to_owned())
+            Absent::NotAsked(why)
         }
     })
 }
 
 fn consignment<'a>(subject: &CaseSubject<'a>) -> Result<&'a Consignment, Absent> {
-    subject.case.consignment.as_ref().ok_or_else(|| {
-        Absent::PartNotAsked(
-            Part::Parcel,
-            "the case says nothing of the parcel".to_owned(),
-        )
-    })
+    subject
+        .case
+        .consignment
+        .as_ref()
+        .ok_or_else(|| Absent::PartNotAsked(Part::Parcel, message!("no-parcel")))
 }

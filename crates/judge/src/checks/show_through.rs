@@ -12,6 +12,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::{Cover, EdgeExtent, Spot};
+use messages::{Message, message};
 
 /// Below this confidence a patch may be of another colour than the tray's.
 const LEAST_CONFIDENCE: f64 = 0.5;
@@ -125,11 +126,7 @@ fn beside_cover(subject: &Subject<'_>, number: usize, spot: &Spot) -> Option<Fin
     let relieve = relieve(then_wash(subject.input().stage));
     Some(Finding {
         severity: found.severity.max(Severity::Borderline),
-        instruction: format!(
-            "The tray's colour shows here, but the thickness map finds material over it. Look at the \
-             impression. If no tray shows, something else has its colour. If tray shows, check that \
-             the scan or thickness of the tray is that of this tray. {relieve}"
-        ),
+        instruction: message!("colour-beside-cover").then(Message::from(relieve)),
         ..found
     })
 }

@@ -8,6 +8,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::{Defect, DefectKind, Spot, TissueSurface};
+use messages::{Value, message};
 
 const VOID: DefectCheck = DefectCheck {
     check: Check::Void,
@@ -38,12 +39,11 @@ fn beside_the_tray(subject: &Subject<'_>, tissue: &TissueSurface, finding: Findi
     match (cover_mm, finding.severity) {
         (Some(cover_mm), Severity::Fail) => Finding {
             severity: Severity::Borderline,
-            instruction: format!(
-                "Look first whether the tray pressed here: the material over it is only {:.1} mm thick at \
-                 the bottom of this pit. If it did not, treat the pit as a void. {}",
-                cover_mm.max(0.0),
-                finding.instruction
-            ),
+            instruction: message!(
+                "void-or-pressed",
+                cover = Value::figure(format!("{:.1} mm", cover_mm.max(0.0)))
+            )
+            .then(finding.instruction),
             ..finding
         },
         _ => finding,

@@ -151,7 +151,7 @@ fn needing(part: Part) -> &'static [Check] {
 fn entries(judged: &JudgedCase) -> Vec<&NotJudged> {
     let mut entries: Vec<&NotJudged> = Vec::new();
     for entry in (judged.impressions[1].not_judged.iter()).chain(&judged.not_judged) {
-        assert!(!entry.why.trim().is_empty(), "{}", entry.what);
+        assert!(!entry.why.to_string().trim().is_empty(), "{}", entry.what);
         if entries.iter().all(|known| known.what != entry.what) {
             entries.push(entry);
         }
@@ -443,7 +443,7 @@ fn what_was_not_judged_names_its_own_reason() {
     let entry = &judged.impressions[1].not_judged[0];
     assert_eq!(entry.what, BorderChange.into());
     assert_eq!(
-        entry.why,
+        entry.why.to_string(),
         "before the wash, no border line could be followed round the scan"
     );
 }

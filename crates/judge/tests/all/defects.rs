@@ -103,7 +103,11 @@ fn what_a_coarse_scan_cannot_show_is_said() {
         .iter()
         .find(|entry| entry.what == Check::Void.into())
         .unwrap();
-    assert!(entry.why.contains("1.6 mm"), "{}", entry.why);
+    assert!(
+        entry.why.to_string().contains("1.6 mm"),
+        "{}",
+        entry.why.to_string()
+    );
     let unseen = (Severity::Borderline, Check::VoidUnseen);
     measurement.tissue.as_mut().unwrap().zones[0].least_across_mm = 2.3;
     assert_eq!(codes(&self::judged(&measurement))[0], unseen);
@@ -134,6 +138,6 @@ fn a_part_that_was_scanned_badly_is_named() {
     assert_eq!(judged.verdict, Verdict::Accept);
     assert_eq!(codes(&judged), [(Severity::Note, Check::ScanQuality); 2]);
     for finding in &judged.findings {
-        assert!(finding.instruction.contains("residual ridge"));
+        assert!(finding.instruction.to_string().contains("residual ridge"));
     }
 }

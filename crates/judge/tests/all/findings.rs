@@ -93,7 +93,7 @@ fn a_protocol_can_make_thin_material_fail() {
 fn instructions_to_relieve_say_how_to_do_it_safely() {
     let mut measurement = sound();
     measurement.spots = vec![spot(0.0)];
-    let instruction = &judged(&measurement).findings[0].instruction;
+    let instruction = &judged(&measurement).findings[0].instruction.to_string();
     for words in [
         "Relieve the tray",
         "out of the mouth",
@@ -150,7 +150,7 @@ fn a_stop_that_does_not_show_means_an_unseated_tray(
     let judged = judged(&measurement);
     assert_eq!(codes(&judged), [(severity, Check::TissueStop)]);
     assert_eq!(judged.verdict, verdict);
-    assert!(judged.findings[0].instruction.contains(says));
+    assert!(judged.findings[0].instruction.to_string().contains(says));
 }
 
 #[test]
@@ -194,13 +194,18 @@ fn without_cover_nothing_is_accepted(#[case] why: TrayNotPlaced) {
         codes(&judged),
         [(Severity::Borderline, Check::CoverNotJudged)]
     );
-    assert!(judged.findings[0].instruction.contains(&why.to_string()));
+    assert!(
+        judged.findings[0]
+            .instruction
+            .to_string()
+            .contains(&why.to_string())
+    );
     let entries = &judged.impressions[0].not_judged;
     for check in [Check::ShowThrough, Check::ThinCover] {
         assert!(
             entries
                 .iter()
-                .any(|e| e.what == check.into() && e.why == why.to_string())
+                .any(|e| e.what == check.into() && e.why.to_string() == why.to_string())
         );
     }
 }
@@ -271,7 +276,7 @@ fn tray_by_its_colour_beside_a_cover_map(
     }];
     let judged = judged(&measurement);
     assert_eq!(codes(&judged), [(severity, Check::ShowThrough)]);
-    let words = &judged.findings[0].instruction;
+    let words = &judged.findings[0].instruction.to_string();
     assert!(words.contains(says), "{words}");
 }
 
@@ -299,7 +304,7 @@ fn a_bare_tray_edge_is_called_so(
     }];
     let judged = judged(&measurement);
     assert_eq!(codes(&judged), [(severity, Check::ShowThrough)]);
-    let words = &judged.findings[0].instruction;
+    let words = &judged.findings[0].instruction.to_string();
     assert!(words.contains(says), "{words}");
 }
 
@@ -324,7 +329,7 @@ fn material_on_the_outer_faces_is_noted(
     assert_eq!(codes(&judged), expected);
     assert_eq!(judged.verdict, Verdict::Accept);
     if let Some(finding) = judged.findings.first() {
-        let words = &finding.instruction;
+        let words = &finding.instruction.to_string();
         assert!(
             words.contains("up to 2.3 ± 0.1 mm") && words.contains("Trim"),
             "{words}"
@@ -344,7 +349,8 @@ fn colours_that_tell_nothing_leave_it_undecided() {
         .iter()
         .find(|e| e.what == Check::ShowThrough.into())
         .unwrap()
-        .why;
+        .why
+        .to_string();
     assert!(
         why.contains("no tray scan") && why.contains("colour"),
         "{why}"
@@ -400,13 +406,18 @@ fn a_tray_that_stood_askew_is_told_in_words() {
             (Severity::Note, Check::TraySize)
         ]
     );
-    let text = &judged.findings[0].instruction;
+    let text = &judged.findings[0].instruction.to_string();
     assert!(
         text.contains("too far to the patient's left and tilted, nearer to the tissue in front"),
         "{text}"
     );
     assert!(!text.contains("to the front"), "{text}");
-    assert!(judged.findings[2].instruction.contains("narrower"));
+    assert!(
+        judged.findings[2]
+            .instruction
+            .to_string()
+            .contains("narrower")
+    );
     assert_eq!(judged.verdict, Verdict::Accept);
 }
 
@@ -422,6 +433,7 @@ fn what_is_no_impression_is_named_and_not_judged() {
     assert!(
         judged.findings[0]
             .instruction
+            .to_string()
             .starts_with("Not an impression: ")
     );
     assert_eq!(judged.verdict, Verdict::Undecided);
@@ -507,7 +519,7 @@ fn the_unit_is_asked_for_unless_it_is_clear(#[case] unit: UnitReading, #[case] a
             None => assert_eq!(judged.verdict, Verdict::Accept),
             Some(words) => {
                 assert_eq!(codes(&judged), [(Severity::Borderline, Check::UnitUnclear)]);
-                assert!(judged.findings[0].instruction.contains(words));
+                assert!(judged.findings[0].instruction.to_string().contains(words));
                 assert_eq!(judged.verdict, Verdict::Undecided);
             }
         }
@@ -530,6 +542,7 @@ fn one_file_for_two_things_is_asked_about() {
     assert!(
         judged.findings[0]
             .instruction
+            .to_string()
             .contains("a second scan follows")
     );
     assert_eq!(judged.verdict, Verdict::Undecided);
@@ -690,5 +703,10 @@ fn another_colour_is_a_question_and_says_how_to_settle_it() {
     let judged = judged(&measurement);
     assert_eq!(codes(&judged), [(Severity::Borderline, Check::OtherColour)]);
     assert_eq!(judged.verdict, Verdict::Undecided);
-    assert!(judged.findings[0].instruction.contains("--tray-colour"));
+    assert!(
+        judged.findings[0]
+            .instruction
+            .to_string()
+            .contains("--tray-colour")
+    );
 }

@@ -67,7 +67,7 @@ fn another_scan_as_sent_is_asked_about(#[case] why: NoTransit, #[case] says: &st
         codes(&judged),
         [(Severity::Borderline, Check::ChangedInTransit)]
     );
-    let said = &judged.findings[0].instruction;
+    let said = &judged.findings[0].instruction.to_string();
     assert!(said.contains(says), "{said}");
 }
 

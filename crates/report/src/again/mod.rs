@@ -14,6 +14,7 @@ use judge::again::{
     JUDGED_AGAIN, JudgedAgain, MEASURED_BY, judge_again as judge_figures, limits_of,
 };
 use judge::{Case, Check, Evidence, LimitKey, Protocol, ScanFacts, Severity, UnitReading};
+use messages::Message;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
@@ -456,6 +457,6 @@ fn weighed(finding: &Finding, check: Check) -> judge::Finding {
         defect: None,
         landmark: None,
         is_held_back: finding.cause == Cause::HeldBack,
-        instruction: String::new(),
+        instruction: Message::default(),
     }
 }

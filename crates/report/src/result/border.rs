@@ -8,6 +8,7 @@ use check::CheckedCase;
 use judge::{LimitKey, Part, words};
 use measure::{Measured, Reading, StationFigure};
 use mesh::Unit;
+use messages::message;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -202,11 +203,11 @@ impl Border {
                 .collect(),
             dips: border.dips.iter().map(Dip::of).collect(),
             crest_line: border.crest_line.iter().map(|p| point(p, unit)).collect(),
-            not_judged: vec![NotJudged {
-                check: Part::OverExtension.name().to_owned(),
-                why: words::OVEREXTENSION.to_owned(),
-                asked: true,
-            }],
+            not_judged: vec![NotJudged::new(
+                Part::OverExtension.name(),
+                message!("over-extension-not-shown"),
+                true,
+            )],
         })
     }
 }

@@ -6,8 +6,10 @@ use crate::text::names;
 use crate::text::rounding::{figure, point};
 use check::CheckedCase;
 use judge::words;
+use messages::{Language, Message};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
 /// How a check came out where it did not come out well.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
@@ -127,8 +129,44 @@ pub struct Finding {
     pub to_station: Option<u64>,
     /// Name of the file with a drawing of the section at its worst place.
     pub drawing: Option<String>,
-    /// One plain instruction.
+    /// Key of the instruction in the catalogue of messages.
+    #[serde(default)]
+    pub instruction_key: String,
+    /// The messages that make the instruction, each with its key and its parameters.
+    #[serde(default)]
+    #[schemars(with = "Vec<MessageOfCatalogue>")]
+    pub instruction_messages: Message,
+    /// One plain instruction, in English.
     pub instruction: String,
+}
+
+impl Finding {
+    /// The instruction in a language; in English where a result of an earlier version holds no
+    /// messages.
+    #[must_use]
+    pub fn instruction_in(&self, language: Language) -> String {
+        in_language(&self.instruction_messages, &self.instruction, language)
+    }
+}
+
+/// What messages say in a language, or else their English sentence.
+pub(super) fn in_language(messages: &Message, english: &str, language: Language) -> String {
+    if messages.sentences().is_empty() {
+        return english.to_owned();
+    }
+    messages.text(language)
+}
+
+/// A message of the catalogue.
+#[derive(JsonSchema)]
+#[expect(dead_code, reason = "it describes the format alone")]
+pub struct MessageOfCatalogue {
+    /// Its key.
+    key: String,
+    /// Its parameters by name: a count, a word, `{"figure": "5.31 ± 0.08 mm"}`, further
+    /// messages, or `{"all": […]}`, which is a list.
+    #[serde(default)]
+    parameters: BTreeMap<String, serde_json::Value>,
 }
 
 /// A check that was not made, and why.
@@ -139,9 +177,31 @@ pub struct NotJudged {
     pub check: String,
     /// The reason, in plain words.
     pub why: String,
+    /// The messages that make the reason, each with its key and its parameters.
+    #[serde(default)]
+    #[schemars(with = "Vec<MessageOfCatalogue>")]
+    pub why_messages: Message,
     /// Whether the case asked for it. A bare scan, for one, asks for nothing of the parcel.
     #[serde(default = "asked")]
     pub asked: bool,
+}
+
+impl NotJudged {
+    pub(super) fn new(check: &str, why: Message, asked: bool) -> Self {
+        Self {
+            check: check.to_owned(),
+            why: why.to_string(),
+            why_messages: why,
+            asked,
+        }
+    }
+
+    /// The reason in a language; in English where a result of an earlier version holds no
+    /// messages.
+    #[must_use]
+    pub fn why_in(&self, language: Language) -> String {
+        in_language(&self.why_messages, &self.why, language)
+    }
 }
 
 impl From<judge::Severity> for Severity {
@@ -204,7 +264,9 @@ impl Finding {
             from_station: found.stretch.map(|stretch| stretch.from as u64),
             to_station: found.stretch.map(|stretch| stretch.to as u64),
             drawing: found.stretch.map(|_| names::section(number)),
-            instruction: found.instruction.clone(),
+            instruction_key: found.instruction.key().to_owned(),
+            instruction: found.instruction.to_string(),
+            instruction_messages: found.instruction.clone(),
         }
     }
 }
@@ -224,10 +286,6 @@ fn refers_to(found: &judge::Finding, before: &[Before]) -> Option<String> {
 pub(super) fn not_judged(entries: &[judge::NotJudged]) -> Vec<NotJudged> {
     entries
         .iter()
-        .map(|entry| NotJudged {
-            check: entry.what.to_string(),
-            why: entry.why.clone(),
-            asked: entry.is_asked,
-        })
+        .map(|entry| NotJudged::new(entry.what.name(), entry.why.clone(), entry.is_asked))
         .collect()
 }

@@ -11,6 +11,7 @@ use crate::stretch::{Doubt, Doubtful, Stretch, doubtful};
 use crate::subject::Subject;
 use crate::words;
 use measure::{Arch, Border, BorderPart, Measured, Missing, Station, StationFigure, Zone};
+use messages::{Message, Value, message};
 use std::collections::BTreeMap;
 
 /// One figure of every station against one limit.
@@ -155,7 +156,7 @@ pub(crate) fn reasons_missing(
     border: &Border,
     figure: StationFigure,
     least_mm: f64,
-) -> Vec<String> {
+) -> Vec<Message> {
     let flange: Vec<&Station> = border.stations.iter().filter(|s| on_flange(s)).collect();
     let step_mm = step_mm(border);
     let mut missing: BTreeMap<Missing, usize> = BTreeMap::new();
@@ -167,10 +168,15 @@ pub(crate) fn reasons_missing(
         .filter(|(_, count)| *count as f64 * step_mm >= least_mm)
         .map(|(why, count)| {
             if count == flange.len() {
-                return why.to_string();
+                return why.to_string().into();
             }
             let [part, whole] = [count, flange.len()].map(|n| n as f64 * step_mm);
-            format!("{part:.0} of {whole:.0} mm of border could not be judged: {why}")
+            message!(
+                "border-partly-judged",
+                part = Value::figure(format!("{part:.0}")),
+                whole = Value::figure(format!("{whole:.0} mm")),
+                why = why.to_string()
+            )
         })
         .collect()
 }

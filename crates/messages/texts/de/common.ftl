@@ -1,0 +1,3 @@
+### Sätze und Satzteile, die an mehreren Stellen vorkommen.
+
+list = { $first } und { $last }

@@ -1,0 +1,3 @@
+### Sentences and pieces of sentences that several subjects use.
+
+list = { $first } and { $last }

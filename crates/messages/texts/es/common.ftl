@@ -1,0 +1,3 @@
+### Frases y partes de frases que se usan en varios sitios.
+
+list = { $first } y { $last }
