@@ -2,55 +2,64 @@
 
 use crate::anatomy::PLAUSIBLE_LENGTH_MM;
 use crate::parts_not_joined::PartsNotJoined;
-use thiserror::Error;
+use messages::{Message, Value, message, said_by_the_catalogue};
 
 /// What a scan is instead of an impression.
-#[derive(Debug, Clone, PartialEq, Error)]
+#[derive(Debug, Clone, PartialEq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NotAnImpression {
-    #[error(
-        "its longest side is {longest_mm:.0} mm, an impression in its tray has {} to {} mm",
-        PLAUSIBLE_LENGTH_MM.start(),
-        PLAUSIBLE_LENGTH_MM.end()
-    )]
     WrongSize { longest_mm: f64 },
-    #[error(
-        "the arch stands up as a ridge, as on a cast or in the mouth; an impression has a trough there"
-    )]
     Positive,
-    #[error("the arch stands up as a ridge over a base that was trimmed flat: a cast")]
     Cast,
-    #[error("its trough runs round one side of the arch only: one half of an arch")]
     Half,
-    #[error(
-        "its wall is {wall_mm:.1} mm thick, which leaves no room for a tray with material in it: \
-         an empty tray or a denture base"
-    )]
     Shell { wall_mm: f64 },
-    #[error(
-        "under its trough stands a block {depth_mm:.0} mm high with a level face: a record base \
-         with its wax rim"
-    )]
     RecordRim { depth_mm: f64 },
-    #[error("no arch-shaped trough was found")]
     NoTrough,
-    #[error("{teeth} teeth or parts of teeth stand up side by side: a tooth-bearing arch")]
     Teeth { teeth: usize },
-    #[error("{sockets} hollows as of teeth lie side by side: a tooth-bearing arch was impressed")]
     Sockets { sockets: usize },
-    #[error(
-        "two separate scans lie side by side in the file, of {larger_mm2:.0} and {smaller_mm2:.0} mm²"
-    )]
     TwoScans { larger_mm2: f64, smaller_mm2: f64 },
-    #[error(
-        "it is a part of the larger scan that was given as the tray: impression and tray seem exchanged"
-    )]
     Exchanged,
-    #[error("its parts could not be joined: {0}")]
     Parts(PartsNotJoined),
-    #[error("its tissue surface lies on the tray everywhere: this is the empty tray")]
     EmptyTray,
 }
+
+impl NotAnImpression {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::WrongSize { longest_mm } => message!(
+                "none-wrong-size",
+                longest = Value::number(*longest_mm, 0),
+                least = Value::figure(PLAUSIBLE_LENGTH_MM.start().to_string()),
+                most = Value::figure(PLAUSIBLE_LENGTH_MM.end().to_string())
+            ),
+            Self::Positive => message!("none-positive"),
+            Self::Cast => message!("none-cast"),
+            Self::Half => message!("none-half"),
+            Self::Shell { wall_mm } => message!("none-shell", wall = Value::number(*wall_mm, 1)),
+            Self::RecordRim { depth_mm } => {
+                message!("none-record-rim", depth = Value::number(*depth_mm, 0))
+            }
+            Self::NoTrough => message!("none-no-trough"),
+            Self::Teeth { teeth } => message!("none-teeth", teeth = *teeth),
+            Self::Sockets { sockets } => message!("none-sockets", sockets = *sockets),
+            Self::TwoScans {
+                larger_mm2,
+                smaller_mm2,
+            } => message!(
+                "none-two-scans",
+                larger = Value::number(*larger_mm2, 0),
+                smaller = Value::number(*smaller_mm2, 0)
+            ),
+            Self::Exchanged => message!("none-exchanged"),
+            Self::Parts(why) => message!("none-parts", why = why),
+            Self::EmptyTray => message!("none-empty-tray"),
+        }
+    }
+}
+
+said_by_the_catalogue!(NotAnImpression);
 
 impl NotAnImpression {
     /// What it is, in a word or two.

@@ -1,24 +1,60 @@
 //! Why the parts of an impression could not be joined: plain data.
 
-use geometry::joining::NotJoined;
-use thiserror::Error;
+use geometry::joining::{NotJoined, SHORTEST_CUT_MM};
+use messages::{Message, Value, message, said_by_the_catalogue};
 
 /// Why parts could not be joined.
-#[derive(Debug, Clone, PartialEq, Error)]
+#[derive(Debug, Clone, PartialEq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum PartsNotJoined {
-    #[error(
-        "part {part} does not lie on the tray ({fitting_percent:.0} % of its surface does): check that it was cut from this impression, and scan its outside too"
-    )]
     OffTheTray { part: usize, fitting_percent: f64 },
-    #[error(
-        "part {part} fits the tray in more than one way, {spread_mm:.1} mm apart: too little of the tray shows on it"
-    )]
     Ambiguous { part: usize, spread_mm: f64 },
-    #[error(
-        "the surfaces of the parts do not continue each other (a step of {step_mm:.1} mm at the cut): they are of different impressions"
-    )]
     Step { step_mm: f64 },
-    #[error(transparent)]
-    NotJoined(#[from] NotJoined),
+    NotJoined(NotJoined),
+}
+
+impl PartsNotJoined {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::OffTheTray {
+                part,
+                fitting_percent,
+            } => message!(
+                "parts-off-the-tray",
+                part = *part,
+                share = Value::number(*fitting_percent, 0)
+            ),
+            Self::Ambiguous { part, spread_mm } => message!(
+                "parts-ambiguous",
+                part = *part,
+                spread = Value::number(*spread_mm, 1)
+            ),
+            Self::Step { step_mm } => message!("parts-step", step = Value::number(*step_mm, 1)),
+            Self::NotJoined(NotJoined::ShownTwice {
+                first,
+                second,
+                percent,
+            }) => message!(
+                "parts-shown-twice",
+                first = *first,
+                second = *second,
+                share = Value::number(*percent, 0)
+            ),
+            Self::NotJoined(NotJoined::Apart { part }) => message!(
+                "parts-apart",
+                part = *part,
+                least = Value::figure(SHORTEST_CUT_MM.to_string())
+            ),
+        }
+    }
+}
+
+said_by_the_catalogue!(PartsNotJoined);
+
+impl From<NotJoined> for PartsNotJoined {
+    fn from(reason: NotJoined) -> Self {
+        Self::NotJoined(reason)
+    }
 }

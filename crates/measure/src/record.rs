@@ -13,10 +13,10 @@ use geometry::registration::{self, NotRegistered, Registered, Target};
 use geometry::sampling::{SurfacePoint, spread_over};
 use geometry::{Laying, NotLaid};
 use mesh::{Mesh, SpatialIndex};
+use messages::{Message, Value, message, said_by_the_catalogue};
 use nalgebra::{Isometry3, Point3, Translation3, UnitQuaternion, UnitVector3, Vector3};
 use std::collections::HashSet;
 use std::f64::consts::PI;
-use thiserror::Error;
 
 /// Points of an impression that are laid on the record.
 const POINTS: usize = 12_000;
@@ -39,29 +39,49 @@ const CREST_DOUBT_MM: f64 = 0.1;
 const AXIS_DOUBT_DEG: f64 = 1.1;
 
 /// Why the jaws could not be related.
-#[derive(Debug, Clone, PartialEq, Error)]
+#[derive(Debug, Clone, PartialEq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NoRelation {
-    #[error(
-        "the {} impression is not found in the scan of the record: only {fitting_percent:.0} % of its tissue side lies on it",
-        if *arch == Arch::Maxillary { "maxillary" } else { "mandibular" }
-    )]
     NotInRecord { arch: Arch, fitting_percent: f64 },
-    #[error(
-        "the {} impression fits the scan of the record in more than one way, {spread_mm:.1} mm apart: what the record shows of it is too little or too even",
-        if *arch == Arch::Maxillary { "maxillary" } else { "mandibular" }
-    )]
     Ambiguous { arch: Arch, spread_mm: f64 },
-    #[error("the case holds no impression of the {} jaw to be laid on the record", if *arch == Arch::Maxillary { "upper" } else { "lower" })]
     JawMissing { arch: Arch },
-    #[error(
-        "in the scan of the record the two impressions do not stand opposite each other with right and left alike; one of the scans may be mirrored, or the record is of another case"
-    )]
     JawsNotOpposed,
-    #[error("not an impression: {0}")]
     NotAnImpression(NotAnImpression),
-    #[error(transparent)]
-    NoBorder(#[from] NoBorder),
+    NoBorder(NoBorder),
+}
+
+impl NoRelation {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::NotInRecord {
+                arch,
+                fitting_percent,
+            } => message!(
+                "no-relation-not-in-record",
+                arch = arch.name(),
+                share = Value::number(*fitting_percent, 0)
+            ),
+            Self::Ambiguous { arch, spread_mm } => message!(
+                "no-relation-ambiguous",
+                arch = arch.name(),
+                spread = Value::number(*spread_mm, 1)
+            ),
+            Self::JawMissing { arch } => message!("no-relation-jaw-missing", arch = arch.name()),
+            Self::JawsNotOpposed => message!("no-relation-not-opposed"),
+            Self::NotAnImpression(what) => message!("reason-not-an-impression", what = what),
+            Self::NoBorder(why) => why.message(),
+        }
+    }
+}
+
+said_by_the_catalogue!(NoRelation);
+
+impl From<NoBorder> for NoRelation {
+    fn from(reason: NoBorder) -> Self {
+        Self::NoBorder(reason)
+    }
 }
 
 /// One jaw of the relation.
@@ -109,16 +129,27 @@ pub struct Space {
 }
 
 /// Why no space was measured at a station.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum NoSpace {
     /// The lower crest line does not reach under it.
-    #[error("no lower ridge lies opposite")]
     NotOpposed,
     /// The scan of the record shows one of the two crests no longer: it may hold the
     /// front parts alone.
-    #[error("the record does not show both ridges here")]
     NotShown,
 }
+
+impl NoSpace {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::NotOpposed => message!("no-space-not-opposed"),
+            Self::NotShown => message!("no-space-not-shown"),
+        }
+    }
+}
+
+said_by_the_catalogue!(NoSpace);
 
 impl JawRelation {
     /// How many stations the record does not show.

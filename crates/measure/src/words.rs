@@ -9,6 +9,17 @@ pub enum Arch {
     Mandibular,
 }
 
+impl Arch {
+    /// `maxillary` or `mandibular`.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Maxillary => "maxillary",
+            Self::Mandibular => "mandibular",
+        }
+    }
+}
+
 /// The patient's side.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Side {

@@ -44,3 +44,30 @@ macro_rules! text {
         $crate::message!($key $(, $name = $value)*).text($language)
     };
 }
+
+/// Errors and reasons whose words are in the catalogue: makes of a type with a method
+/// `message(&self) -> Message` an error that reads in English, and a message of it.
+#[macro_export]
+macro_rules! said_by_the_catalogue {
+    ($($reason:ty),+ $(,)?) => {$(
+        impl ::std::fmt::Display for $reason {
+            fn fmt(&self, f: &mut ::std::fmt::Formatter<'_>) -> ::std::fmt::Result {
+                ::std::fmt::Display::fmt(&self.message(), f)
+            }
+        }
+
+        impl ::std::error::Error for $reason {}
+
+        impl From<&$reason> for $crate::Message {
+            fn from(reason: &$reason) -> Self {
+                reason.message()
+            }
+        }
+
+        impl From<&$reason> for $crate::Value {
+            fn from(reason: &$reason) -> Self {
+                reason.message().into()
+            }
+        }
+    )+};
+}

@@ -36,6 +36,12 @@ impl Value {
         }
     }
 
+    /// A number with so many decimals.
+    #[must_use]
+    pub fn number(value: f64, decimals: usize) -> Self {
+        Self::figure(format!("{value:.decimals$}"))
+    }
+
     /// Things that are listed.
     pub fn list(all: impl IntoIterator<Item = impl Into<Self>>) -> Self {
         Self::List {

@@ -8,7 +8,7 @@ use rayon::prelude::*;
 /// of both parts.
 const EDGES_WITHIN_MM: f64 = 4.5;
 /// Shorter stretches of an edge are no cut, mm.
-pub(super) const SHORTEST_CUT_MM: f64 = 5.0;
+pub const SHORTEST_CUT_MM: f64 = 5.0;
 
 /// A point of an open edge.
 #[derive(Clone, Copy)]

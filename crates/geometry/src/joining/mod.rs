@@ -9,12 +9,13 @@ mod joint;
 use crate::order;
 use bridge::bridge;
 use cut_faces::Beside;
-use edges::{Edge, SHORTEST_CUT_MM, edges, facing};
+use edges::{Edge, edges, facing};
 use mesh::{Mesh, SpatialIndex};
 use nalgebra::Point3;
 use rayon::prelude::*;
 use thiserror::Error;
 
+pub use edges::SHORTEST_CUT_MM;
 pub use joint::{Joint, joint};
 
 /// So much of a part's area may be shown twice.

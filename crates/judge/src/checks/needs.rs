@@ -121,7 +121,7 @@ impl Needs {
     /// Why the check is not made on a scan that shows something else.
     fn without_impression(&self, scan: ScanSubject<'_>) -> Absent {
         let why = scan.something_else().map_or_else(Message::default, |what| {
-            message!("reason-not-an-impression", what = what.to_string())
+            message!("reason-not-an-impression", what = what)
         });
         match self {
             Self::Stops(_) if scan.input.stops.is_empty() => Absent::NothingToJudge,
@@ -135,11 +135,11 @@ impl Needs {
             | Self::FineTissue(_) => Absent::Missing(why),
             Self::Border(_) | Self::Stations(..) => Absent::WholePart(Part::Border, why),
             Self::Wash(_) | Self::BothBorders(_) => match scan.evidence.pair {
-                Some(Err(why)) => missing(why.to_string()),
+                Some(Err(why)) => missing(why),
                 Some(Ok(_)) | None => Absent::NothingToJudge,
             },
             Self::Transit(_) => match scan.evidence.transit {
-                Some(Err(why)) => missing(why.to_string()),
+                Some(Err(why)) => missing(why),
                 Some(Ok(_)) | None => Absent::NothingToJudge,
             },
             // The check `not-an-impression` says what the scan shows.
@@ -245,20 +245,13 @@ fn missing(why: impl Into<Message>) -> Absent {
 }
 
 fn cover<'a>(subject: &Subject<'a>) -> Result<&'a Cover, Absent> {
-    subject
-        .measurement()
-        .cover
-        .as_ref()
-        .map_err(|why| missing(why.to_string()))
+    subject.measurement().cover.as_ref().map_err(missing)
 }
 
 fn stops<'a>(subject: &Subject<'a>) -> Result<&'a Cover, Absent> {
     let input = subject.input();
     if input.stops_relieved && input.stage == Stage::Wash && !input.stops.is_empty() {
-        return Err(missing(
-            "the stops were relieved before the wash; whether the tray was fully seated shows on \
-             the impression before the wash",
-        ));
+        return Err(missing(message!("stops-relieved")));
     }
     cover(subject).map_err(|why| {
         if subject.input().stops.is_empty() {
@@ -274,8 +267,12 @@ fn tray_shown<'a>(subject: &Subject<'a>) -> Result<TrayShown<'a>, Absent> {
     match (&measurement.cover, &measurement.colour) {
         (Ok(cover), _) => Ok(TrayShown::ByCover(cover)),
         (Err(_), Some(Ok(colour))) => Ok(TrayShown::ByColour(colour)),
-        (Err(why), Some(Err(of_colour))) => Err(missing(format!("{why}; by colour: {of_colour}"))),
-        (Err(why), None) => Err(missing(why.to_string())),
+        (Err(why), Some(Err(of_colour))) => Err(missing(message!(
+            "no-cover-no-colour",
+            cover = why,
+            colour = of_colour
+        ))),
+        (Err(why), None) => Err(missing(why)),
     }
 }
 
@@ -285,10 +282,7 @@ fn scanned_mm2(subject: &Subject<'_>) -> Result<f64, Absent> {
             Ok(cover.area_judged_mm2)
         }
         (_, Some(Ok(colour))) => Ok(colour.area_judged_mm2),
-        _ => Err(missing(
-            "with a stated thickness of the tray, the material thickness is known over a part of \
-             the tissue surface only",
-        )),
+        _ => Err(missing(message!("tray-thickness-stated"))),
     }
 }
 
@@ -296,14 +290,13 @@ fn seating<'a>(subject: &Subject<'a>) -> Result<&'a Seating, Absent> {
     let fit = subject.measurement().tray_fit.as_ref();
     fit.and_then(|fit| fit.seating.as_ref()).ok_or_else(|| {
         let no_cover = cover(subject).err();
-        no_cover
-            .unwrap_or_else(|| missing("the scan of the tray was not aligned with the impression"))
+        no_cover.unwrap_or_else(|| missing(message!("tray-not-aligned")))
     })
 }
 
 fn placed_tray<'a>(subject: &Subject<'a>) -> Result<&'a TrayRegistration, Absent> {
     let placed = cover(subject)?.registration.as_ref();
-    placed.ok_or_else(|| missing("the scan of the tray was not aligned with the impression"))
+    placed.ok_or_else(|| missing(message!("tray-not-aligned")))
 }
 
 /// None of a tray in one piece, or of pieces that were not placed, which the check
@@ -320,7 +313,7 @@ fn transit<'a>(subject: &Subject<'a>) -> Result<&'a Result<Transit, NoTransit>, 
     match subject.transit() {
         None => Err(Absent::NothingToJudge),
         Some(Err(why @ (NoTransit::ArrivedNotAnImpression(_) | NoTransit::NoCrestLine(_)))) => {
-            Err(missing(why.to_string()))
+            Err(missing(why))
         }
         Some(transit) => Ok(transit),
     }
@@ -329,8 +322,8 @@ fn transit<'a>(subject: &Subject<'a>) -> Result<&'a Result<Transit, NoTransit>, 
 fn wash<'a>(subject: &Subject<'a>) -> Result<&'a Wash, Absent> {
     match subject.pair() {
         None => Err(Absent::NothingToJudge),
-        Some(Err(why)) => Err(missing(why.to_string())),
-        Some(Ok(pair)) => pair.wash.as_ref().map_err(|why| missing(why.to_string())),
+        Some(Err(why)) => Err(missing(why)),
+        Some(Ok(pair)) => pair.wash.as_ref().map_err(missing),
     }
 }
 
@@ -339,20 +332,16 @@ fn wash<'a>(subject: &Subject<'a>) -> Result<&'a Wash, Absent> {
 fn both_borders<'a>(subject: &Subject<'a>) -> Result<&'a Border, Absent> {
     match subject.pair() {
         None => Err(Absent::NothingToJudge),
-        Some(Err(why)) => Err(missing(why.to_string())),
+        Some(Err(why)) => Err(missing(why)),
         Some(Ok(pair)) => match &pair.border_changes {
             Ok(_) | Err(NoBorderChange::Wash(_)) => border(subject),
-            Err(why @ NoBorderChange::FirstPass(_)) => Err(missing(why.to_string())),
+            Err(why @ NoBorderChange::FirstPass(_)) => Err(missing(why)),
         },
     }
 }
 
 fn tissue<'a>(subject: &Subject<'a>) -> Result<&'a TissueSurface, Absent> {
-    subject
-        .measurement()
-        .tissue
-        .as_ref()
-        .map_err(|why| missing(why.to_string()))
+    subject.measurement().tissue.as_ref().map_err(missing)
 }
 
 /// What voids and nodules the scan is too coarse to show, where these would be
@@ -374,7 +363,7 @@ fn too_small_to_see(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Messag
 
 fn border<'a>(subject: &Subject<'a>) -> Result<&'a Border, Absent> {
     let border = subject.measurement().border.as_ref();
-    border.map_err(|why| Absent::WholePart(Part::Border, why.to_string().into()))
+    border.map_err(|why| Absent::WholePart(Part::Border, why.into()))
 }
 
 fn relation<'a>(subject: &CaseSubject<'a>) -> Result<&'a JawRelation, Absent> {
@@ -385,7 +374,7 @@ fn relation<'a>(subject: &CaseSubject<'a>) -> Result<&'a JawRelation, Absent> {
         )),
         Some(relation) => {
             let relation = relation.as_ref();
-            relation.map_err(|why| Absent::WholePart(Part::JawRelation, why.to_string().into()))
+            relation.map_err(|why| Absent::WholePart(Part::JawRelation, why.into()))
         }
     }
 }
@@ -398,7 +387,7 @@ fn interocclusal(subject: &CaseSubject<'_>) -> Result<Measured, Absent> {
         let why = message!("no-vertical-dimensions");
         let gives = |of: fn(&JawRelationStated) -> Option<f64>| record.and_then(of).is_some();
         if gives(JawRelationStated::vertical_mm) || gives(JawRelationStated::rest_mm) {
-            missing(why.to_string())
+            missing(why)
         } else {
             Absent::NotAsked(why)
         }

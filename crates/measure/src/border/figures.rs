@@ -2,8 +2,8 @@
 
 use crate::words::{Side, Zone};
 use geometry::section::SectionPoint;
+use messages::{Message, message, said_by_the_catalogue};
 use nalgebra::Point3;
-use thiserror::Error;
 
 /// Distance between stations along the border, mm, at most. The heights that dips
 /// are read from lie as far apart in plan, so that about one station belongs to
@@ -23,38 +23,60 @@ pub struct Measured {
 }
 
 /// Why an impression has no border line.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NoBorder {
-    #[error("no border line could be followed round the scan")]
     NoLine,
-    #[error("the line that was followed does not run along both sides of the whole arch")]
     NotRound,
 }
 
+impl NoBorder {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::NoLine => message!("no-border-line"),
+            Self::NotRound => message!("border-not-round"),
+        }
+    }
+}
+
+said_by_the_catalogue!(NoBorder);
+
 /// Why a station lacks a figure.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Error)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum Missing {
-    #[error("the scan shows the tissue side only")]
     TissueSideOnly,
-    #[error("the scan ends before the border turns over")]
     ScanEnds,
-    #[error("no surface was scanned there")]
     NoSurface,
-    #[error("the ridge crest was not found there")]
     NoCrest,
-    #[error("the flange is shorter than the depth at which thickness is measured")]
     FlangeTooLow,
-    #[error("the border has no roll there")]
     NoRoll,
-    #[error("the line that was followed leaves the summit of the flange there")]
     OffTheSummit,
-    #[error("no tray scan is registered")]
     NoTray,
-    #[error("the impression was cut apart there")]
     AtTheCut,
 }
+
+impl Missing {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::TissueSideOnly => message!("missing-tissue-side-only"),
+            Self::ScanEnds => message!("missing-scan-ends"),
+            Self::NoSurface => message!("missing-no-surface"),
+            Self::NoCrest => message!("missing-no-crest"),
+            Self::FlangeTooLow => message!("missing-flange-too-low"),
+            Self::NoRoll => message!("missing-no-roll"),
+            Self::OffTheSummit => message!("missing-off-the-summit"),
+            Self::NoTray => message!("missing-no-tray"),
+            Self::AtTheCut => message!("missing-at-the-cut"),
+        }
+    }
+}
+
+said_by_the_catalogue!(Missing);
 
 /// A figure of a station, or why there is none.
 pub type Reading = Result<Measured, Missing>;

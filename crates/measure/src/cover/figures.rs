@@ -4,23 +4,39 @@ use crate::amount::Amount;
 use crate::tray::{TrayNotPlaced, TrayRegistration};
 use crate::words::{Side, Zone};
 use geometry::field::quantile;
+use messages::{Message, Value, message, said_by_the_catalogue};
 use nalgebra::Point3;
-use thiserror::Error;
 
 /// Why cover could not be measured.
-#[derive(Debug, Clone, PartialEq, Error)]
+#[derive(Debug, Clone, PartialEq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NoCover {
-    #[error(transparent)]
-    Tray(#[from] TrayNotPlaced),
-    #[error(
-        "the tray scan lacks its inner surface, or is inside out: over {missing_percent:.0} % of the tissue surface it shows its back"
-    )]
+    Tray(TrayNotPlaced),
     TrayInsideMissing { missing_percent: f64 },
-    #[error(
-        "too little of the tray's outer face shows opposite the tissue surface to measure its thickness"
-    )]
     TooLittleTraySeen,
+}
+
+impl NoCover {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Tray(why) => why.message(),
+            Self::TrayInsideMissing { missing_percent } => message!(
+                "no-cover-inside-missing",
+                share = Value::number(*missing_percent, 0)
+            ),
+            Self::TooLittleTraySeen => message!("no-cover-too-little-tray"),
+        }
+    }
+}
+
+said_by_the_catalogue!(NoCover);
+
+impl From<TrayNotPlaced> for NoCover {
+    fn from(reason: TrayNotPlaced) -> Self {
+        Self::Tray(reason)
+    }
 }
 
 /// How cover was obtained.
@@ -77,14 +93,25 @@ pub struct Cover {
 }
 
 /// Why cover is not known at a place although the tray was placed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Error)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NoCoverHere {
-    #[error("the tray scan holds no tray there")]
     NoTray,
-    #[error("the outer surface there fits neither the tray nor material over it")]
     OuterSurfaceDiffers,
 }
+
+impl NoCoverHere {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::NoTray => message!("no-cover-here-no-tray"),
+            Self::OuterSurfaceDiffers => message!("no-cover-here-differs"),
+        }
+    }
+}
+
+said_by_the_catalogue!(NoCoverHere);
 
 /// A part of the arch over which cover is not known.
 #[derive(Debug, Clone, PartialEq)]

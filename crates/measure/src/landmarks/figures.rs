@@ -2,8 +2,8 @@
 
 use crate::border::Measured;
 use crate::words::{Arch, Side, Zone};
+use messages::{Message, Value, message, said_by_the_catalogue};
 use nalgebra::Point3;
-use thiserror::Error;
 
 /// A landmark of an edentulous arch.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -142,26 +142,48 @@ pub struct LandmarkMark {
 }
 
 /// Why a landmark could not be made out.
-#[derive(Debug, Clone, Copy, PartialEq, Error)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum Unseen {
-    #[error("the border shows no notch of {least_mm:.1} mm or more there")]
     NoNotch { least_mm: f64 },
-    #[error("no border line could be followed there")]
     NoBorder,
-    #[error("any relief is below {least_mm:.2} mm, the least this scan can show")]
     NoRelief { least_mm: f64 },
-    #[error(
-        "the median edge of {edge_mm:.2} mm is too coarse for it ({coarsest_mm:.2} mm at most)"
-    )]
     TooCoarse { edge_mm: f64, coarsest_mm: f64 },
-    #[error("the trough does not close there: it ends {open_mm:.1} mm above its bottom")]
     TroughOpen { open_mm: f64 },
-    #[error("its place follows from a landmark that was not found")]
     NoNeighbour,
-    #[error("no surface was scanned there")]
     NoSurface,
 }
+
+impl Unseen {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::NoNotch { least_mm } => {
+                message!("unseen-no-notch", least = Value::number(*least_mm, 1))
+            }
+            Self::NoBorder => message!("unseen-no-border"),
+            Self::NoRelief { least_mm } => {
+                message!("unseen-no-relief", least = Value::number(*least_mm, 2))
+            }
+            Self::TooCoarse {
+                edge_mm,
+                coarsest_mm,
+            } => message!(
+                "unseen-too-coarse",
+                edge = Value::number(*edge_mm, 2),
+                most = Value::number(*coarsest_mm, 2)
+            ),
+            Self::TroughOpen { open_mm } => {
+                message!("unseen-trough-open", open = Value::number(*open_mm, 1))
+            }
+            Self::NoNeighbour => message!("unseen-no-neighbour"),
+            Self::NoSurface => message!("missing-no-surface"),
+        }
+    }
+}
+
+said_by_the_catalogue!(Unseen);
 
 /// A landmark seen.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -3,37 +3,58 @@
 use super::wash::{NoWash, Wash};
 use crate::border::{Measured, NoBorder};
 use crate::not_an_impression::NotAnImpression;
-use thiserror::Error;
+use messages::{Message, Value, message, said_by_the_catalogue};
 
 /// Why two passes could not be laid on one another.
-#[derive(Debug, Clone, PartialEq, Error)]
+#[derive(Debug, Clone, PartialEq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NoPair {
-    #[error("not an impression: {0}")]
     NotAnImpression(NotAnImpression),
-    #[error(
-        "the earlier impression does not fit on this one: only {fitting_percent:.0} % of it lies there"
-    )]
     DoesNotFit { fitting_percent: f64 },
-    #[error(
-        "the earlier impression could be laid on this one in more than one way; they differ by {spread_mm:.2} mm"
-    )]
     Ambiguous { spread_mm: f64 },
-    #[error(
-        "the earlier impression fits on this one only as in a mirror: one of the two scans is mirrored, or they are of two mouths"
-    )]
     Mirrored,
 }
 
+impl NoPair {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::NotAnImpression(what) => message!("reason-not-an-impression", what = what),
+            Self::DoesNotFit { fitting_percent } => message!(
+                "no-pair-does-not-fit",
+                share = Value::number(*fitting_percent, 0)
+            ),
+            Self::Ambiguous { spread_mm } => {
+                message!("no-pair-ambiguous", spread = Value::number(*spread_mm, 2))
+            }
+            Self::Mirrored => message!("no-pair-mirrored"),
+        }
+    }
+}
+
+said_by_the_catalogue!(NoPair);
+
 /// Why the borders of two passes could not be compared.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NoBorderChange {
-    #[error("before the wash, {0}")]
     FirstPass(NoBorder),
-    #[error(transparent)]
     Wash(NoBorder),
 }
+
+impl NoBorderChange {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::FirstPass(why) => message!("no-border-before-the-wash", why = why),
+            Self::Wash(why) => why.message(),
+        }
+    }
+}
+
+said_by_the_catalogue!(NoBorderChange);
 
 /// What a first pass and its wash show together.
 #[derive(Debug, Clone, PartialEq)]

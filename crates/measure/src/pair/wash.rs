@@ -15,23 +15,32 @@ use geometry::field::{quantile, smoothed, smoothing_rounds, vertex_areas};
 use geometry::registration::Registered;
 use geometry::signed_distance::{Solid, angle_weighted_normals};
 use mesh::{Mesh, SpatialIndex, Topology};
+use messages::{Message, message, said_by_the_catalogue};
 use nalgebra::{Isometry3, Point3};
-use thiserror::Error;
 
 /// What lies deeper than this below the first pass's surface is no wash, mm.
 const DEEPEST_MM: f64 = 1.5;
 
 /// Why a wash could not be measured over its first pass.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NoWash {
-    #[error(
-        "of the impression before the wash or of the wash only the tissue side was scanned; aligned by it, an even wash could not be seen"
-    )]
     NoOuterSurface,
-    #[error("no tissue surface of the wash lies over the impression before the wash")]
     NothingOver,
 }
+
+impl NoWash {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::NoOuterSurface => message!("no-wash-outer-surface"),
+            Self::NothingOver => message!("no-wash-nothing-over"),
+        }
+    }
+}
+
+said_by_the_catalogue!(NoWash);
 
 /// Thickness of a wash over the first pass.
 #[derive(Debug, Clone, PartialEq)]

@@ -1,21 +1,34 @@
 //! What is found on the tissue surface: plain data.
 
 use crate::words::{Side, Zone};
+use messages::{Message, Value, message, said_by_the_catalogue};
 use nalgebra::Point3;
-use thiserror::Error;
 
 /// Coarser scans (median edge, mm) show voids of 3 mm and more only, and no fold.
 pub(super) const COARSEST_EDGE_FOR_DEFECTS_MM: f64 = 0.75;
 
 /// Why the tissue surface was not looked at.
-#[derive(Debug, Clone, Copy, PartialEq, Error)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NoTissue {
-    #[error(
-        "the median edge is {median_edge_mm:.2} mm, too coarse to see defects of the surface ({COARSEST_EDGE_FOR_DEFECTS_MM} mm at most)"
-    )]
     TooCoarse { median_edge_mm: f64 },
 }
+
+impl NoTissue {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::TooCoarse { median_edge_mm } => message!(
+                "no-tissue-too-coarse",
+                edge = Value::number(*median_edge_mm, 2),
+                most = Value::figure(COARSEST_EDGE_FOR_DEFECTS_MM.to_string())
+            ),
+        }
+    }
+}
+
+said_by_the_catalogue!(NoTissue);
 
 /// What a surface defect is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]

@@ -3,78 +3,132 @@
 use crate::amount::Amount;
 use crate::not_an_impression::NotAnImpression;
 use crate::words::{Side, Zone};
+use messages::{Message, Value, message, said_by_the_catalogue};
 use nalgebra::{Isometry3, Point3};
-use thiserror::Error;
 
 /// Scans coarser than this (median edge, mm) give no cover: a thin place is
 /// then easily narrower than a triangle.
 pub const COARSEST_EDGE_FOR_COVER_MM: f64 = 1.0;
 
 /// Why a tray scan could not be placed in the impression.
-#[derive(Debug, Clone, PartialEq, Error)]
+#[derive(Debug, Clone, PartialEq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum TrayNotPlaced {
-    #[error("no tray scan was given")]
     NoTray,
-    #[error(
-        "the scan shows the tissue side only, so no tray surface is seen to register the tray scan on"
-    )]
     NoOuterSurface,
-    #[error(
-        "the scan shows {outer_cm2:.0} cm² of outer surface beside {tissue_cm2:.0} cm² of tissue surface, too little to register the tray scan on"
-    )]
-    LittleOuterSurface { outer_cm2: f64, tissue_cm2: f64 },
-    #[error(
-        "the tray scan does not fit the outer surface of the impression: only {fitting_percent:.0} % of it lies on the tray"
-    )]
-    DoesNotFit { fitting_percent: f64 },
-    #[error(
-        "the tray scan is of another size: {tray_mm:.0} mm across, the impression with its tray {impression_mm:.0} mm"
-    )]
-    OtherSize { tray_mm: f64, impression_mm: f64 },
-    #[error(
-        "the tray scan fits the impression only as in a mirror: one of the two scans is mirrored, and right and left are not certain"
-    )]
+    LittleOuterSurface {
+        outer_cm2: f64,
+        tissue_cm2: f64,
+    },
+    DoesNotFit {
+        fitting_percent: f64,
+    },
+    OtherSize {
+        tray_mm: f64,
+        impression_mm: f64,
+    },
     Mirrored,
-    #[error(
-        "the tray scan could be placed in more than one way; the placings differ by {spread_mm:.2} mm"
-    )]
-    Ambiguous { spread_mm: f64 },
-    #[error(
-        "the median edge is {median_edge_mm:.2} mm, too coarse to measure the material thickness ({COARSEST_EDGE_FOR_COVER_MM} mm at most)"
-    )]
-    TooCoarse { median_edge_mm: f64 },
-    #[error("not an impression: {0}")]
+    Ambiguous {
+        spread_mm: f64,
+    },
+    TooCoarse {
+        median_edge_mm: f64,
+    },
     NotAnImpression(NotAnImpression),
-    #[error(transparent)]
     Pieces(PiecesNotPlaced),
-    #[error(
-        "none of the {trays} trays on the shelf fits the outer surface of the impression{}",
-        nearest.as_ref().map_or_else(String::new, |name| format!(" (the nearest is '{name}')"))
-    )]
     NoneOfShelf {
         trays: usize,
         nearest: Option<String>,
     },
-    #[error("two trays on the shelf fit the impression alike: '{one}' and '{other}'")]
-    AlikeOnShelf { one: String, other: String },
+    AlikeOnShelf {
+        one: String,
+        other: String,
+    },
 }
 
+impl TrayNotPlaced {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::NoTray => message!("no-tray-scan"),
+            Self::NoOuterSurface => message!("no-tray-outer-surface"),
+            Self::LittleOuterSurface {
+                outer_cm2,
+                tissue_cm2,
+            } => message!(
+                "no-tray-little-outer-surface",
+                outer = Value::number(*outer_cm2, 0),
+                tissue = Value::number(*tissue_cm2, 0)
+            ),
+            Self::DoesNotFit { fitting_percent } => message!(
+                "no-tray-does-not-fit",
+                share = Value::number(*fitting_percent, 0)
+            ),
+            Self::OtherSize {
+                tray_mm,
+                impression_mm,
+            } => message!(
+                "no-tray-other-size",
+                tray = Value::number(*tray_mm, 0),
+                impression = Value::number(*impression_mm, 0)
+            ),
+            Self::Mirrored => message!("no-tray-mirrored"),
+            Self::Ambiguous { spread_mm } => {
+                message!("no-tray-ambiguous", spread = Value::number(*spread_mm, 2))
+            }
+            Self::TooCoarse { median_edge_mm } => message!(
+                "no-tray-too-coarse",
+                edge = Value::number(*median_edge_mm, 2),
+                most = Value::figure(COARSEST_EDGE_FOR_COVER_MM.to_string())
+            ),
+            Self::NotAnImpression(what) => message!("reason-not-an-impression", what = what),
+            Self::Pieces(why) => why.message(),
+            Self::NoneOfShelf { trays, nearest } => match nearest {
+                Some(nearest) => message!(
+                    "no-tray-of-shelf-nearest",
+                    trays = *trays,
+                    nearest = nearest.as_str()
+                ),
+                None => message!("no-tray-of-shelf", trays = *trays),
+            },
+            Self::AlikeOnShelf { one, other } => {
+                message!("no-tray-alike", one = one.as_str(), other = other.as_str())
+            }
+        }
+    }
+}
+
+said_by_the_catalogue!(TrayNotPlaced);
+
 /// Why the pieces of a tray could not be placed.
-#[derive(Debug, Clone, PartialEq, Error)]
+#[derive(Debug, Clone, PartialEq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum PiecesNotPlaced {
-    #[error("the scan shows no impression on which the pieces of the tray could be placed")]
     NoImpression,
-    #[error("the scan shows too little of the outside to place the pieces of the tray")]
     NoOuterSurface,
-    #[error("piece {piece} of the tray is not found on the outside of the impression")]
     NotFound { piece: usize },
-    #[error(
-        "piece {piece} of the tray fits the outside of the impression in more than one way, {spread_mm:.1} mm apart: too little of it shows"
-    )]
     Ambiguous { piece: usize, spread_mm: f64 },
 }
+
+impl PiecesNotPlaced {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::NoImpression => message!("pieces-no-impression"),
+            Self::NoOuterSurface => message!("pieces-no-outer-surface"),
+            Self::NotFound { piece } => message!("pieces-not-found", piece = *piece),
+            Self::Ambiguous { piece, spread_mm } => message!(
+                "pieces-ambiguous",
+                piece = *piece,
+                spread = Value::number(*spread_mm, 1)
+            ),
+        }
+    }
+}
+
+said_by_the_catalogue!(PiecesNotPlaced);
 
 /// Where the tray scan lies in the impression scan.
 #[derive(Debug, Clone, PartialEq)]

@@ -8,9 +8,9 @@ use geometry::noise::noise_mm;
 use geometry::registration::{NotRegistered, Registered};
 use geometry::sampling::spread_over;
 use geometry::{Laying, NotLaid};
+use messages::{Message, Value, message, said_by_the_catalogue};
 use nalgebra::{Isometry3, Point3};
 use std::f64::consts::SQRT_2;
-use thiserror::Error;
 
 /// Points that stand for the tray's surface.
 const POINTS: usize = 12_000;
@@ -18,18 +18,30 @@ const POINTS: usize = 12_000;
 const LEAST_UNALTERED: f64 = 0.6;
 
 /// Why the scan of a relieved tray tells nothing.
-#[derive(Debug, Clone, PartialEq, Error)]
+#[derive(Debug, Clone, PartialEq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NotRelieved {
-    #[error(
-        "only {fitting_percent:.0} % of the tray's first scan fits on it: it may be of another tray, or lack a part"
-    )]
     OtherTray { fitting_percent: f64 },
-    #[error(
-        "it can be laid on the tray's first scan in more than one way; they differ by {spread_mm:.2} mm"
-    )]
     Ambiguous { spread_mm: f64 },
 }
+
+impl NotRelieved {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::OtherTray { fitting_percent } => message!(
+                "relieved-other-tray",
+                share = Value::number(*fitting_percent, 0)
+            ),
+            Self::Ambiguous { spread_mm } => {
+                message!("relieved-ambiguous", spread = Value::number(*spread_mm, 2))
+            }
+        }
+    }
+}
+
+said_by_the_catalogue!(NotRelieved);
 
 /// Where the scan of a relieved tray lies on the tray's first scan.
 #[derive(Debug, Clone, PartialEq)]

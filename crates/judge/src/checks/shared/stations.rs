@@ -168,14 +168,14 @@ pub(crate) fn reasons_missing(
         .filter(|(_, count)| *count as f64 * step_mm >= least_mm)
         .map(|(why, count)| {
             if count == flange.len() {
-                return why.to_string().into();
+                return why.message();
             }
             let [part, whole] = [count, flange.len()].map(|n| n as f64 * step_mm);
             message!(
                 "border-partly-judged",
                 part = Value::figure(format!("{part:.0}")),
                 whole = Value::figure(format!("{whole:.0} mm")),
-                why = why.to_string()
+                why = &why
             )
         })
         .collect()

@@ -1,6 +1,6 @@
 //! What the colours of a scan show of the tray: plain data.
 
-use thiserror::Error;
+use messages::{Message, Value, message, said_by_the_catalogue};
 
 /// Colours nearer to each other than this in CIELAB (CIE 1976 difference) are
 /// not told apart. Common practice, no source.
@@ -9,22 +9,35 @@ pub(super) const LEAST_DIFFERENCE: f64 = 10.0;
 /// smoothed colours apart: halfway between them then lies three from either.
 pub(super) const LEAST_SEPARATION: f64 = 6.0;
 /// Why tray could not be told from material by colour.
-#[derive(Debug, Clone, PartialEq, Error)]
+#[derive(Debug, Clone, PartialEq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NoColour {
-    #[error(
-        "the scan has colours, but the tray's was not given and none stands out on the outer surface"
-    )]
     TrayColourUnknown,
-    #[error(
-        "the colours of tray and material differ by {difference:.0} in CIELAB, too little to tell them apart ({LEAST_DIFFERENCE} at least)"
-    )]
     Alike { difference: f64 },
-    #[error(
-        "the colours of the scan are too uneven to tell tray from material: they lie {separation:.1} standard deviations apart ({LEAST_SEPARATION} at least)"
-    )]
     TooUneven { separation: f64 },
 }
+
+impl NoColour {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::TrayColourUnknown => message!("no-colour-unknown"),
+            Self::Alike { difference } => message!(
+                "no-colour-alike",
+                difference = Value::number(*difference, 0),
+                least = Value::figure(LEAST_DIFFERENCE.to_string())
+            ),
+            Self::TooUneven { separation } => message!(
+                "no-colour-uneven",
+                separation = Value::number(*separation, 1),
+                least = Value::figure(LEAST_SEPARATION.to_string())
+            ),
+        }
+    }
+}
+
+said_by_the_catalogue!(NoColour);
 
 /// What the colours of a scan tell of the tray.
 #[derive(Debug, Clone, PartialEq)]

@@ -7,30 +7,41 @@ use crate::not_an_impression::NotAnImpression;
 use crate::tissue::DefectKind;
 use crate::tray::LimbBend;
 use crate::words::{Arch, Side, Zone};
+use messages::{Message, Value, message, said_by_the_catalogue};
 use nalgebra::Point3;
-use thiserror::Error;
 
 /// Why a scan of an impression as it was sent could not be compared with the scan of it as
 /// it arrived.
-#[derive(Debug, Clone, PartialEq, Error)]
+#[derive(Debug, Clone, PartialEq)]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum NoTransit {
-    #[error("it is the same file as the scan of the impression as it arrived")]
     SameFile,
-    #[error("the scan as it arrived shows no impression: {0}")]
     ArrivedNotAnImpression(NotAnImpression),
-    #[error("the scan as it was sent shows no impression: {0}")]
     SentNotAnImpression(NotAnImpression),
-    #[error(
-        "it shows the other jaw: a {} impression",
-        if *sent == Arch::Maxillary { "maxillary" } else { "mandibular" }
-    )]
     OtherJaw { sent: Arch },
-    #[error("only {fitting_percent:.0} % of the tissue surface lies on it")]
     NotThisImpression { fitting_percent: f64 },
-    #[error("of the impression as it arrived, {0}")]
     NoCrestLine(NoBorder),
 }
+
+impl NoTransit {
+    /// What it is, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::SameFile => message!("transit-same-file"),
+            Self::ArrivedNotAnImpression(what) => message!("transit-arrived-none", what = what),
+            Self::SentNotAnImpression(what) => message!("transit-sent-none", what = what),
+            Self::OtherJaw { sent } => message!("transit-other-jaw", arch = sent.name()),
+            Self::NotThisImpression { fitting_percent } => message!(
+                "transit-not-this",
+                share = Value::number(*fitting_percent, 0)
+            ),
+            Self::NoCrestLine(why) => message!("transit-no-crest-line", why = why),
+        }
+    }
+}
+
+said_by_the_catalogue!(NoTransit);
 
 /// How an impression changed from the scan in which it was sent to the scan in which it
 /// arrived.
