@@ -17,7 +17,7 @@ pub struct Sentence {
     /// Its key.
     pub key: Cow<'static, str>,
     /// Its parameters by name.
-    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    #[serde(default)]
     pub parameters: BTreeMap<Cow<'static, str>, Value>,
 }
 
