@@ -1,5 +1,7 @@
-//! Every check by name: its code, its page, and what mends what it finds.
+//! Every check by name: its code, its page, and what mends what it finds. What it is in one
+//! sentence is in the catalogue of messages.
 
+use messages::{Language, Message};
 use std::fmt;
 use std::str::FromStr;
 use thiserror::Error;
@@ -18,11 +20,11 @@ pub enum Remedy {
 }
 
 macro_rules! checks {
-    ($($(#[doc = $doc:literal])+ $variant:ident = $code:literal, $remedy:ident;)+) => {
+    ($($variant:ident = $code:literal, $remedy:ident;)+) => {
         /// Every check there is.
         #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
         pub enum Check {
-            $($(#[doc = $doc])+ $variant,)+
+            $(#[doc = concat!("`", $code, "`")] $variant,)+
         }
 
         impl Check {
@@ -41,12 +43,6 @@ macro_rules! checks {
                 match self { $(Self::$variant => Remedy::$remedy,)+ }
             }
 
-            /// What it is in one sentence.
-            #[must_use]
-            pub fn gist(self) -> &'static str {
-                match self { $(Self::$variant => concat!($($doc),+).trim_ascii(),)+ }
-            }
-
             /// Its page, in Markdown: what, why, how, limits of knowledge, source.
             #[must_use]
             pub fn page(self) -> &'static str {
@@ -57,110 +53,72 @@ macro_rules! checks {
 }
 
 checks! {
-    /// The file could mean two things, or one file is given as two.
     FileUnclear = "file-unclear", Answer;
-    /// The unit of the scan cannot be told from its size.
     UnitUnclear = "unit-unclear", Answer;
-    /// The scan shows something else than an impression.
     NotAnImpression = "not-an-impression", Answer;
-    /// The jaw found is not the jaw declared.
     ArchMismatch = "arch-mismatch", Answer;
-    /// Which jaw it is, or which side is which, is not certain.
     OrientationUnclear = "orientation-unclear", Answer;
-    /// Tray shows through the material.
     ShowThrough = "show-through", Rework;
-    /// Another colour than the material's shows, and the tray's is not known.
     OtherColour = "other-colour", LookAgain;
-    /// Tray shows through over too much of the surface for relief and a wash.
     ShowThroughExtent = "show-through-extent", Retake;
-    /// A declared tissue stop does not show: the tray was not fully seated.
     TissueStop = "tissue-stop", Retake;
-    /// Material is thin.
     ThinCover = "thin-cover", Rework;
-    /// The tray was not where the material would have been of even thickness.
     TraySeating = "tray-seating", Retake;
-    /// The tray bent between its scan and the impression.
     TrayBent = "tray-bent", Retake;
-    /// The pieces of the tray were not fully joined.
     TrayJoint = "tray-joint", Retake;
-    /// The impression changed between the scan in which it was sent and the one in which it arrived.
     ChangedInTransit = "changed-in-transit", LookAgain;
-    /// The tray is too small or too large for the mouth.
     TraySize = "tray-size", Retake;
-    /// Material lies on the outer faces of the tray.
     OuterExcess = "outer-excess", Rework;
-    /// Tray shows at the border itself.
     TrayAtBorder = "tray-at-border", Rework;
-    /// A stretch of border is short, or may be.
     UnderExtension = "under-extension", Rework;
-    /// The border is sharp instead of rounded.
     BorderRadius = "border-radius", Rework;
-    /// A flange is low.
     FlangeHeight = "flange-height", Rework;
-    /// A flange is thinner or thicker than its guide.
     FlangeThickness = "flange-thickness", Rework;
-    /// The tray ends too near to the border or too far from it.
     BorderOverlap = "border-overlap", Rework;
-    /// A flange is much lower than the other side's.
     BorderAsymmetry = "border-asymmetry", Rework;
-    /// The border is lower than before the wash.
     BorderChange = "border-change", Rework;
-    /// A place that was bare or thin before the wash still is.
     WashOpen = "wash-open", Rework;
-    /// The wash is thick.
     WashThickness = "wash-thickness", LookAgain;
-    /// The wash is much thicker in some places than in others.
     WashUneven = "wash-uneven", LookAgain;
-    /// The scan ends before the border turns over.
     ScanEnds = "scan-ends", LookAgain;
-    /// The border could not be measured.
     BorderNotJudged = "border-not-judged", LookAgain;
-    /// Air left a pit in the tissue surface.
     Void = "void", Rework;
-    /// The scan is too coarse to show a void that would fail.
     VoidUnseen = "void-unseen", LookAgain;
-    /// There is a bump on the tissue surface.
     Nodule = "nodule", Rework;
-    /// A groove where two fronts of material met without bonding.
     Fold = "fold", Rework;
-    /// Nothing was scanned at a place of the tissue surface.
     Hole = "hole", LookAgain;
-    /// Border or scan end at a landmark or before it, or may.
     LandmarkCutShort = "landmark-cut-short", Rework;
-    /// A defect or bare tray lies over a landmark.
     LandmarkObscured = "landmark-obscured", Rework;
-    /// A landmark was not detected.
     LandmarkNotFound = "landmark-not-found", LookAgain;
-    /// The material thickness could not be measured.
     CoverNotJudged = "cover-not-judged", LookAgain;
-    /// The material thickness was measured with too large an uncertainty.
     CoverUncertainty = "cover-uncertainty", LookAgain;
-    /// Too little tissue surface was scanned.
     TissueArea = "tissue-area", LookAgain;
-    /// The triangles of the scan are too coarse.
     ScanResolution = "scan-resolution", LookAgain;
-    /// A part of the arch was not scanned well enough for what is measured there.
     ScanQuality = "scan-quality", LookAgain;
-    /// There is little room between the ridges.
     InterarchSpace = "interarch-space", LookAgain;
-    /// The ridges are far from parallel.
     RidgeAngle = "ridge-angle", LookAgain;
-    /// The jaw-relation record was given but could not be measured.
     JawRelationNotJudged = "jaw-relation-not-judged", LookAgain;
-    /// A jaw is still before its wash.
     WashMissing = "wash-missing", LookAgain;
-    /// The impression is older than its material allows.
     ImpressionAge = "impression-age", LookAgain;
-    /// Rest vertical dimension less that of occlusion is unusual or impossible.
     InterocclusalDistance = "interocclusal-distance", LookAgain;
-    /// The length of the upper lip is outside the plausible range.
     LipLength = "lip-length", LookAgain;
-    /// A required item is missing from the parcel.
     ParcelIncomplete = "parcel-incomplete", LookAgain;
-    /// The written prescription is missing from the parcel.
     PrescriptionMissing = "prescription-missing", LookAgain;
-    /// Disinfection details are missing.
     DisinfectionNotStated = "disinfection-not-stated", LookAgain;
+}
+
+impl Check {
+    /// What it is in one sentence.
+    #[must_use]
+    pub fn gist(self) -> Message {
+        Message::name("gist", self.code())
+    }
+
+    /// What it is in one sentence of a language.
+    #[must_use]
+    pub fn gist_in(self, language: Language) -> String {
+        self.gist().text(language)
+    }
 }
 
 impl fmt::Display for Check {

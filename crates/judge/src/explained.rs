@@ -4,6 +4,7 @@
 use crate::check::Check;
 use crate::nearest::nearest;
 use crate::not_judged::Part;
+use messages::Message;
 use thiserror::Error;
 
 /// Nothing that results print has this code.
@@ -21,7 +22,7 @@ fn did_you_mean(nearest: Option<&str>) -> String {
 }
 
 /// Every code with what it is in one sentence: checks, then parts.
-pub fn codes() -> impl Iterator<Item = (&'static str, &'static str)> {
+pub fn codes() -> impl Iterator<Item = (&'static str, Message)> {
     let checks = Check::ALL
         .into_iter()
         .map(|check| (check.code(), check.gist()));
@@ -47,6 +48,7 @@ pub fn page(code: &str) -> Result<&'static str, UnknownCode> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use messages::Language;
 
     #[test]
     fn every_code_has_its_page_and_a_near_miss_its_name() {
@@ -55,7 +57,10 @@ mod tests {
                 page(code).unwrap().starts_with(&format!("# {code}\n")),
                 "{code}"
             );
-            assert!(gist.ends_with('.'), "{code}: {gist}");
+            for language in Language::ALL {
+                let gist = gist.text(language);
+                assert!(gist.ends_with('.'), "{code} in {language}: {gist}");
+            }
         }
         let message = |code| page(code).unwrap_err().to_string();
         assert_eq!(

@@ -102,11 +102,7 @@ pub struct Finding {
 
 impl Finding {
     /// A finding on the case as a whole, without place and figure.
-    pub(crate) fn on_case(
-        check: Check,
-        severity: Severity,
-        instruction: impl Into<Message>,
-    ) -> Self {
+    pub(crate) fn on_case(check: Check, severity: Severity, instruction: Message) -> Self {
         Self {
             severity,
             check,
@@ -119,7 +115,7 @@ impl Finding {
             defect: None,
             landmark: None,
             is_held_back: false,
-            instruction: instruction.into(),
+            instruction,
         }
     }
 

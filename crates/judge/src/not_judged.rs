@@ -1,7 +1,7 @@
 //! What was not judged, and why.
 
 use crate::check::Check;
-use messages::Message;
+use messages::{Language, Message};
 use std::fmt;
 
 /// Something that was not judged, and why.
@@ -67,15 +67,14 @@ impl Part {
 
     /// What it is in one sentence.
     #[must_use]
-    pub fn gist(self) -> &'static str {
-        match self {
-            Self::Border => "All checks of the border.",
-            Self::Wash => "All checks of what a wash added.",
-            Self::JawRelation => "The checks of the space between the jaws.",
-            Self::Parcel => "The checks of the parcel.",
-            Self::OverExtension => "Whether the border is too long, which no scan shows.",
-            Self::Cut => "What lies at the cut between the parts of an impression.",
-        }
+    pub fn gist(self) -> Message {
+        Message::name("gist", self.name())
+    }
+
+    /// What it is in one sentence of a language.
+    #[must_use]
+    pub fn gist_in(self, language: Language) -> String {
+        self.gist().text(language)
     }
 
     /// Its page, in Markdown.

@@ -84,7 +84,7 @@ impl<'a> ScanSubject<'a> {
         &self,
         check: Check,
         severity: Severity,
-        instruction: impl Into<Message>,
+        instruction: Message,
     ) -> Finding {
         Finding {
             impression: Some(self.number),
@@ -154,7 +154,7 @@ impl<'a> Subject<'a> {
         &self,
         check: Check,
         severity: Severity,
-        instruction: impl Into<Message>,
+        instruction: Message,
     ) -> Finding {
         self.scan.finding(check, severity, instruction)
     }

@@ -32,7 +32,8 @@ macro_rules! languages {
 }
 
 languages!(
-    "names", "common", "findings", "reasons", "checks", "summary", "sheet", "page"
+    "names", "common", "findings", "border", "tray", "reasons", "checks", "summary", "sheet",
+    "page"
 );
 
 static ENGLISH: LazyLock<Bundle> = LazyLock::new(|| bundle(Language::English));

@@ -118,7 +118,7 @@ mod tests {
                     .lines()
                     .find(|line| line.starts_with('|') && line.contains(zone(of)));
                 if let Some((row, movement)) = row.zip(movement(arch, of)) {
-                    assert!(row.contains(movement), "{row}: {movement}");
+                    assert!(row.contains(&movement.to_string()), "{row}: {movement}");
                 }
             }
         }

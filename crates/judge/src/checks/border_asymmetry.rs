@@ -9,6 +9,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::{Border, Measured};
+use messages::{Message, message};
 
 const LOWER: StationCheck = StationCheck {
     check: Check::BorderAsymmetry,
@@ -41,12 +42,12 @@ fn lower_by(subject: &Subject<'_>, border: &Border, number: usize) -> Option<Mea
     })
 }
 
-fn instruction(_: Severity, words: &StretchWords) -> String {
+fn instruction(_: Severity, words: StretchWords) -> Message {
     let StretchWords { range, mould, then } = words;
-    format!(
-        "The flange is lower {range} than on the other side. Jaws are naturally asymmetric: \
-         compare both vestibules in the mouth. If this one is deeper than the border reaches, add \
-         border material and {mould}, {then}. If the border on the other side presses into its \
-         vestibule, that side is too long: reduce it there and mould it with the wash."
+    message!(
+        "border-asymmetry",
+        range = range,
+        mould = mould,
+        then = then
     )
 }

@@ -8,6 +8,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::{Border, Measured};
+use messages::{Message, message};
 
 const DROPPED: StationCheck = StationCheck {
     check: Check::BorderChange,
@@ -28,10 +29,7 @@ fn lower_by(subject: &Subject<'_>, _: &Border, number: usize) -> Option<Measured
     })
 }
 
-fn instruction(_: Severity, words: &StretchWords) -> String {
+fn instruction(_: Severity, words: StretchWords) -> Message {
     let StretchWords { range, mould, then } = words;
-    format!(
-        "The border is lower {range} than before the wash: it was cut back, or the wash displaced \
-         it. If that was not intended, add border material there and {mould}, {then}."
-    )
+    message!("border-change", range = range, mould = mould, then = then)
 }

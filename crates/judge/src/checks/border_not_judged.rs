@@ -5,18 +5,16 @@ use crate::finding::Finding;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::NoBorder;
+use messages::message;
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let Err(why) = &subject.measurement().border else {
         return Vec::new();
     };
     let what_to_do = match why {
-        NoBorder::NotRound => {
-            "Scan the whole arch, both sides of every flange, and check again; or look at the \
-             border yourself."
-        }
-        NoBorder::NoLine => "Scan the border all the way round, from the outer side too.",
+        NoBorder::NotRound => message!("border-scan-arch"),
+        NoBorder::NoLine => message!("border-scan-round"),
     };
-    let instruction = format!("The border was not judged: {why}. {what_to_do}");
+    let instruction = message!("border-not-judged", why = why.to_string()).then(what_to_do);
     vec![subject.finding(Check::BorderNotJudged, Severity::Borderline, instruction)]
 }

@@ -8,8 +8,9 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
-use crate::words::SAFETY;
+use crate::words::safety;
 use measure::Border;
+use messages::{Message, message};
 
 const NEAR: StationCheck = StationCheck {
     check: Check::BorderOverlap,
@@ -35,20 +36,17 @@ pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
         .collect()
 }
 
-fn when_near(_: Severity, words: &StretchWords) -> String {
+fn when_near(_: Severity, words: StretchWords) -> Message {
     let StretchWords { range, mould, .. } = words;
-    format!(
-        "The tray ends close to the border {range}. If the border is to be moulded again, first \
-         shorten the tray there to 2 to 3 mm short of the vestibule; then add border material and \
-         {mould}. {SAFETY}"
-    )
+    message!("border-near-tray", range = range, mould = mould).then(safety())
 }
 
-fn when_far(_: Severity, words: &StretchWords) -> String {
+fn when_far(_: Severity, words: StretchWords) -> Message {
     let StretchWords { range, mould, then } = words;
-    format!(
-        "Material extends far past the tray {range}. If it bends under a finger, it needs support: \
-         lengthen the tray there (clean and dry it, put adhesive on it and let it dry), add border \
-         material and {mould}, {then}; or take the impression in a larger tray."
+    message!(
+        "border-far-from-tray",
+        range = range,
+        mould = mould,
+        then = then
     )
 }

@@ -9,6 +9,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::{Border, Measured};
+use messages::{Message, message};
 
 const SHARP: StationCheck = StationCheck {
     check: Check::BorderRadius,
@@ -33,16 +34,17 @@ fn radius(_: &Subject<'_>, border: &Border, number: usize) -> Option<Measured> {
     judged.then_some(radius)
 }
 
-fn instruction(severity: Severity, words: &StretchWords) -> String {
+fn instruction(severity: Severity, words: StretchWords) -> Message {
     let StretchWords { range, mould, then } = words;
     match severity {
-        Severity::Fail => format!(
-            "Knife edge: the border is sharp {range}. Add border material there and {mould} so \
-             that it rolls over, {then}."
-        ),
-        Severity::Borderline | Severity::Note => format!(
-            "The border may be sharp {range}: feel it. If it is a knife edge, add border material \
-             there and {mould}, {then}."
-        ),
+        Severity::Fail => message!("border-sharp", range = range, mould = mould, then = then),
+        Severity::Borderline | Severity::Note => {
+            message!(
+                "border-may-be-sharp",
+                range = range,
+                mould = mould,
+                then = then
+            )
+        }
     }
 }

@@ -10,28 +10,27 @@ use crate::subject::Subject;
 use crate::words;
 use measure::pair::{Damage, DamageKind, NoTransit, Transit};
 use measure::{Amount, LimbBend, Zone};
+use messages::{Message, Value, message};
 
 pub(super) fn judge(subject: &Subject<'_>, transit: &Result<Transit, NoTransit>) -> Vec<Finding> {
     match transit {
         Ok(transit) => {
             let places = transit.damage.iter();
             let places = places.filter_map(|damage| of_place(subject, damage));
-            of_arch(subject, transit).into_iter().chain(places).collect()
+            of_arch(subject, transit)
+                .into_iter()
+                .chain(places)
+                .collect()
         }
         Err(NoTransit::SameFile) => vec![subject.finding(
             Check::ChangedInTransit,
             Severity::Borderline,
-            "The same file is given as the scan of the impression as sent and as it arrived. Give \
-             each its own scan.",
+            message!("sent-same-file"),
         )],
         Err(why) => vec![subject.finding(
             Check::ChangedInTransit,
             Severity::Borderline,
-            format!(
-                "The scan given as sent is not a scan of this impression: {why}. Give the scan that \
-                 was made of this impression before it was sent, or leave it out. If it is that \
-                 scan, the impression was distorted on its way: do not work from it."
-            ),
+            message!("sent-other-scan", why = why.to_string()),
         )],
     }
 }
@@ -39,7 +38,7 @@ pub(super) fn judge(subject: &Subject<'_>, transit: &Result<Transit, NoTransit>)
 /// One change of the arch as a whole.
 struct ArchChange<'a> {
     moved: Amount,
-    what: String,
+    what: Message,
     heel: Option<&'a LimbBend>,
 }
 
@@ -48,21 +47,21 @@ fn of_arch(subject: &Subject<'_>, transit: &Transit) -> Option<Finding> {
     let limit = subject.limit(LimitKey::ArchChange);
     let heels = transit.bends.iter().map(|limb| ArchChange {
         moved: limb.end_moved(),
-        what: format!(
-            "its {} heel lies {} than when it was sent",
-            words::side(limb.side),
-            words::moved(limb.end_toward_tissue_mm.value, limb.end_outward_mm.value)
+        what: message!(
+            "changed-heel",
+            side = words::side(limb.side),
+            moved = words::moved(limb.end_toward_tissue_mm.value, limb.end_outward_mm.value)
         ),
         heel: Some(limb),
     });
     let apart = transit.heels_apart_mm;
     let apart = ArchChange {
-        what: format!(
-            "its heels lie {} than when it was sent",
-            if apart.value < 0.0 {
-                "nearer together"
+        what: message!(
+            "changed-heels",
+            apart = if apart.value < 0.0 {
+                "nearer"
             } else {
-                "farther apart"
+                "farther"
             }
         ),
         moved: Amount {
@@ -77,20 +76,16 @@ fn of_arch(subject: &Subject<'_>, transit: &Transit) -> Option<Finding> {
         .max_by(|a, b| surely(a).total_cmp(&surely(b)))?;
     let severity = severity(most.moved, limit, false)?;
     let percent = transit.larger_percent;
-    let instruction = format!(
-        "The impression changed as a whole on its way: {}. Beside that it is {:.2} % ± {:.2} % {}; \
-         addition silicone shrinks by 0.3 %, and the standard allows 1.5 %. Ask whether the tray was \
-         bent, squeezed in its parcel or laid down on its heels. If it stays so, do not work from it: \
-         a denture made from it will not seat.",
-        most.what,
-        percent.value.abs(),
-        percent.uncertainty,
-        if percent.value < 0.0 {
+    let [size, uncertainty] = [percent.value.abs(), percent.uncertainty];
+    let instruction = most.what.then(message!(
+        "changed-size",
+        percent = Value::figure(format!("{size:.2} % ± {uncertainty:.2} %")),
+        size = if percent.value < 0.0 {
             "smaller"
         } else {
             "larger"
-        },
-    );
+        }
+    ));
     Some(Finding {
         place: most.heel.map(|limb| Place {
             at: limb.end,
@@ -110,21 +105,12 @@ fn of_place(subject: &Subject<'_>, damage: &Damage) -> Option<Finding> {
     let is_at_seal = damage.kind == DamageKind::Torn || damage.zone == Zone::PosteriorPalatalSeal;
     let severity = severity(moved, limit, is_at_seal)?;
     let what = match damage.kind {
-        DamageKind::Torn => {
-            "Material is missing at the border that was there when the impression was sent. Look \
-             whether it is torn, or was trimmed on purpose. If it is torn, add border material there \
-             or take the impression again."
-        }
-        DamageKind::PressedIn => {
-            "The surface lies deeper than when the impression was sent. Look whether it is pressed in, \
-             torn out or scraped. If it does not spring back, do not work from this place."
-        }
-        DamageKind::StuckOn => {
-            "Something lies on the surface that was not there when the impression was sent. Look for \
-             dirt, a splinter or residues of disinfectant, rinse it off and scan again."
-        }
+        DamageKind::Torn => message!("changed-torn"),
+        DamageKind::PressedIn => message!("changed-pressed-in"),
+        DamageKind::StuckOn => message!("changed-stuck-on"),
     };
-    let instruction = format!("{what} The place covers {:.0} mm².", damage.area_mm2);
+    let area = Value::figure(format!("{:.0} mm²", damage.area_mm2));
+    let instruction = what.then(message!("changed-area", area = area));
     Some(Finding {
         place: Some(Place {
             at: damage.at,
@@ -150,7 +136,7 @@ fn finding(
     limit: &Limit,
     severity: Severity,
     moved: Amount,
-    instruction: String,
+    instruction: Message,
 ) -> Finding {
     let figure = Figure::beside(limit, Bound::AtMost, moved.value, Some(moved.uncertainty));
     let finding = subject.finding(Check::ChangedInTransit, severity, instruction);

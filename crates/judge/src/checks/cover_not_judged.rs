@@ -6,23 +6,16 @@ use crate::severity::Severity;
 use crate::subject::Subject;
 use crate::words;
 use measure::{CoverGap, CoverMethod, NoCover, NoCoverHere, TrayNotPlaced};
-
-const ALL_SIDES: &str = "Scan the impression from all sides, the back of the tray too.";
-const BY_EYE: &str = "Look at the impression by eye.";
+use messages::{Message, Value, message};
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let measurement = subject.measurement();
     let by_colour = matches!(measurement.colour, Some(Ok(_)));
     let what = match &measurement.cover {
-        Err(why) => format!(
-            "The material thickness was not judged: {why}. {}",
-            what_to_do(why)
-        ),
-        Ok(cover) if cover.method != CoverMethod::TrayScan => format!(
-            "Thickness was calculated from the tray thickness you entered, and only over {:.1} cm² where \
-             the tray's outer face is visible; the rest of the tissue surface, flanges above all, was \
-             not judged. Scan the empty tray and give it with --tray to judge all of it.",
-            cover.area_judged_mm2 / 100.0
+        Err(why) => message!("cover-not-judged", why = why.to_string()).then(what_to_do(why)),
+        Ok(cover) if cover.method != CoverMethod::TrayScan => message!(
+            "cover-by-thickness",
+            area = square_centimetres(cover.area_judged_mm2)
         ),
         Ok(cover) => return cover.gaps.iter().map(|gap| of_gap(subject, gap)).collect(),
     };
@@ -30,9 +23,7 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let is_expected =
         !matches!(&measurement.cover, Err(why) if *why != TrayNotPlaced::NoTray.into());
     let (severity, instruction) = if by_colour && is_expected {
-        let by_colour = "Whether tray shows was judged by the scan's colours; how thick the material is \
-                    was not.";
-        (Severity::Note, format!("{what} {by_colour}"))
+        (Severity::Note, what.then(message!("cover-by-colour-alone")))
     } else {
         (Severity::Borderline, what)
     };
@@ -42,65 +33,53 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
 /// A part of the arch over which the tray's place is not known.
 fn of_gap(subject: &Subject<'_>, gap: &CoverGap) -> Finding {
     let what_to_do = match gap.why {
-        NoCoverHere::NoTray => "Scan the whole tray.",
-        NoCoverHere::OuterSurfaceDiffers => {
-            "Look there by eye. If the tray was relieved or shaped after its scan, scan this tray \
-             itself once it is empty."
-        }
+        NoCoverHere::NoTray => message!("cover-scan-whole-tray"),
+        NoCoverHere::OuterSurfaceDiffers => message!("cover-look-there"),
     };
-    let instruction = format!(
-        "Over {:.1} cm² of the {} the material thickness was not judged: {}. {what_to_do}",
-        gap.area_mm2 / 100.0,
-        part_of_the_arch(gap),
-        gap.why,
+    let instruction = message!(
+        "cover-gap",
+        area = square_centimetres(gap.area_mm2),
+        part = part_of_the_arch(gap),
+        why = gap.why.to_string()
     );
-    subject.finding(Check::CoverNotJudged, Severity::Borderline, instruction)
-}
-
-fn part_of_the_arch(gap: &CoverGap) -> String {
-    let zone = words::zone(gap.zone);
-    gap.side.map_or_else(
-        || zone.to_owned(),
-        |side| format!("{} {zone}", words::side(side)),
+    subject.finding(
+        Check::CoverNotJudged,
+        Severity::Borderline,
+        instruction.then(what_to_do),
     )
 }
 
-fn what_to_do(why: &NoCover) -> &'static str {
+fn square_centimetres(mm2: f64) -> Value {
+    Value::figure(format!("{:.1} cm²", mm2 / 100.0))
+}
+
+fn part_of_the_arch(gap: &CoverGap) -> Message {
+    let zone = words::zone_name(gap.zone);
+    match gap.side {
+        Some(side) => message!("zone-at-side", side = words::side(side), zone = zone),
+        None => zone,
+    }
+}
+
+fn what_to_do(why: &NoCover) -> Message {
     match why {
         NoCover::Tray(why) => match why {
-            TrayNotPlaced::NoTray => {
-                "Scan the empty tray and give it with --tray (in a case file: tray = \"...\"). If it \
-                 cannot be scanned, give its thickness with --tray-thickness, or scan in colour."
-            }
-            TrayNotPlaced::NoOuterSurface => ALL_SIDES,
-            TrayNotPlaced::LittleOuterSurface { .. } => {
-                "Scan the impression from all sides, the back of the tray too. If the tray scan then \
-                 does not fit, check that it shows this very tray."
-            }
-            TrayNotPlaced::Mirrored => {
-                "Export both scans again without mirroring, and compare right and left with the \
-                 impression in hand."
-            }
+            TrayNotPlaced::NoTray => message!("cover-scan-tray"),
+            TrayNotPlaced::NoOuterSurface => message!("cover-scan-all-sides"),
+            TrayNotPlaced::LittleOuterSurface { .. } => message!("cover-scan-all-sides-or-other"),
+            TrayNotPlaced::Mirrored => message!("cover-mirrored"),
             TrayNotPlaced::DoesNotFit { .. } | TrayNotPlaced::OtherSize { .. } => {
-                "Check that the tray scan shows this very tray, empty; if not, scan it."
+                message!("cover-other-tray")
             }
-            TrayNotPlaced::Ambiguous { .. } => "Scan more of the back of the tray, the handle too.",
-            TrayNotPlaced::TooCoarse { .. } => "Export the scan at full resolution.",
-            TrayNotPlaced::Pieces(_) => {
-                "Scan every piece of the tray from all sides, and the impression from all sides, too."
-            }
-            TrayNotPlaced::NoneOfShelf { .. } => {
-                "Scan this tray itself, empty, and give it with --tray (in a case file: tray = \"...\"). A \
-                 tray that was relieved, cut or shaped with heat is no longer the tray on the shelf."
-            }
-            TrayNotPlaced::AlikeOnShelf { .. } => {
-                "Which of them is it? Give that scan with --tray (in a case file: tray = \"...\"). If both \
-                 are scans of one tray, take one off the shelf."
-            }
+            TrayNotPlaced::Ambiguous { .. } => message!("cover-scan-back"),
+            TrayNotPlaced::TooCoarse { .. } => message!("cover-full-resolution"),
+            TrayNotPlaced::Pieces(_) => message!("cover-scan-pieces"),
+            TrayNotPlaced::NoneOfShelf { .. } => message!("cover-scan-this-tray"),
+            TrayNotPlaced::AlikeOnShelf { .. } => message!("cover-which-tray"),
             // The check `not-an-impression` says so.
-            TrayNotPlaced::NotAnImpression(_) => BY_EYE,
+            TrayNotPlaced::NotAnImpression(_) => message!("cover-look"),
         },
-        NoCover::TooLittleTraySeen => ALL_SIDES,
-        NoCover::TrayInsideMissing { .. } => BY_EYE,
+        NoCover::TooLittleTraySeen => message!("cover-scan-all-sides"),
+        NoCover::TrayInsideMissing { .. } => message!("cover-look"),
     }
 }

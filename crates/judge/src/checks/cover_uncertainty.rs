@@ -7,20 +7,18 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::Subject;
 use measure::{Cover, CoverMethod};
+use messages::message;
 
 const BY_SCAN: FigureCheck = FigureCheck {
     check: Check::CoverUncertainty,
     key: LimitKey::CoverUncertainty,
     bound: Bound::AtMost,
-    instruction: "The material thickness is too uncertain to judge by. Scan more of the back of the \
-                  tray, with less noise, and check again.",
+    instruction: || message!("cover-uncertain"),
 };
 
 /// A scan of more tray cannot make a stated thickness surer.
 const BY_STATED_THICKNESS: FigureCheck = FigureCheck {
-    instruction: "The material thickness is too uncertain to judge by. Measure the tray with a caliper \
-                  at several places and give its thickness with that uncertainty \
-                  (--tray-thickness-uncertainty), or scan the empty tray.",
+    instruction: || message!("cover-uncertain-by-thickness"),
     ..BY_SCAN
 };
 

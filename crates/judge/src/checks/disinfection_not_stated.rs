@@ -9,13 +9,13 @@ use crate::decision::Bound;
 use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::CaseSubject;
+use messages::message;
 
 const SHORT: FigureCheck = FigureCheck {
     check: Check::DisinfectionNotStated,
     key: LimitKey::DisinfectionLeast,
     bound: Bound::AtLeast,
-    instruction: "The time of disinfection is unusual: compare it with the instructions of the \
-                  makers of disinfectant and elastomer, which take precedence.",
+    instruction: || message!("disinfection-time-unusual"),
 };
 
 const LONG: FigureCheck = FigureCheck {
@@ -27,12 +27,9 @@ const LONG: FigureCheck = FigureCheck {
 pub(super) fn judge(subject: &CaseSubject<'_>, consignment: &Consignment) -> Vec<Finding> {
     let agent_missing = !given(consignment.disinfectant.as_ref());
     let instruction = match (agent_missing, consignment.disinfection_min) {
-        (true, Some(_)) => "State what the set was disinfected with (disinfectant).",
-        (true, None) => {
-            "State what the set was disinfected with, and for how long (disinfectant, \
-             disinfection_min). If it was not yet, clean and disinfect it before it is handled."
-        }
-        (false, _) => "State for how many minutes the set was disinfected (disinfection_min).",
+        (true, Some(_)) => message!("disinfectant-not-stated"),
+        (true, None) => message!("disinfection-not-stated"),
+        (false, _) => message!("disinfection-time-not-stated"),
     };
     let not_stated = required(
         subject,

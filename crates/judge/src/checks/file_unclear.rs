@@ -6,6 +6,7 @@ use crate::finding::Finding;
 use crate::severity::Severity;
 use crate::subject::ScanSubject;
 use measure::pair::NoPair;
+use messages::message;
 
 pub(super) fn judge(subject: &ScanSubject<'_>) -> Vec<Finding> {
     let evidence = subject.evidence;
@@ -14,27 +15,18 @@ pub(super) fn judge(subject: &ScanSubject<'_>) -> Vec<Finding> {
         .scan
         .questions
         .iter()
-        .map(|question| ("impression scan", question))
-        .chain(tray_questions.map(|question| ("tray scan", question)))
+        .map(|question| ("impression", question))
+        .chain(tray_questions.map(|question| ("tray", question)))
         .map(|(which, question)| {
-            format!("The {which} could mean two things: {question}. Export it again and check.")
+            message!("file-unclear", which = which, question = question.as_str())
         });
     let one_for_both = evidence
         .tray
         .as_ref()
         .filter(|tray| tray.sha256 == evidence.scan.sha256)
-        .map(|_| {
-            "Impression scan and tray scan are the same file. Give the scan of the empty tray \
-             as the tray scan."
-                .to_owned()
-        });
+        .map(|_| message!("file-is-tray-too"));
     let is_mirrored = matches!(evidence.pair, Some(Err(NoPair::Mirrored)));
-    let mirrored = is_mirrored.then(|| {
-        "The impressions of this jaw before and after the wash fit one another only as in a \
-             mirror: one of their scans is mirrored, or they are of two mouths. Export both again without mirroring, \
-             and compare right and left with the impressions."
-            .to_owned()
-    });
+    let mirrored = is_mirrored.then(|| message!("file-mirrored"));
     asked
         .chain(one_for_both)
         .chain(mirrored)
@@ -53,8 +45,7 @@ pub(crate) fn same_files(subjects: &[ScanSubject<'_>]) -> Vec<Finding> {
             findings.push(subject.finding(
                 Check::FileUnclear,
                 Severity::Borderline,
-                "The same scan file is given for two impressions of this case. Give each \
-                 impression its own scan.",
+                message!("file-given-twice"),
             ));
         }
     }

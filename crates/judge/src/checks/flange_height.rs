@@ -9,6 +9,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::{Border, Measured};
+use messages::{Message, message};
 
 const LOW: StationCheck = StationCheck {
     check: Check::FlangeHeight,
@@ -34,16 +35,17 @@ fn height(subject: &Subject<'_>, border: &Border, number: usize) -> Option<Measu
     judged.then_some(height)
 }
 
-fn instruction(severity: Severity, words: &StretchWords) -> String {
+fn instruction(severity: Severity, words: StretchWords) -> Message {
     let StretchWords { range, mould, then } = words;
     match severity {
-        Severity::Fail => {
-            format!("The flange is low {range}. Add border material there and {mould}, {then}.")
+        Severity::Fail => message!("flange-low", range = range, mould = mould, then = then),
+        Severity::Borderline | Severity::Note => {
+            message!(
+                "flange-low-or-ridge",
+                range = range,
+                mould = mould,
+                then = then
+            )
         }
-        Severity::Borderline | Severity::Note => format!(
-            "The flange is low {range}: look in the mouth. If the vestibule is deeper than the \
-             border reaches, add border material there and {mould}, {then}. If the ridge itself \
-             is low, leave it as it is."
-        ),
     }
 }

@@ -8,8 +8,9 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
-use crate::words::SAFETY;
+use crate::words::safety;
 use measure::{Border, Measured};
+use messages::{Message, message};
 
 const THIN: StationCheck = StationCheck {
     check: Check::FlangeThickness,
@@ -50,27 +51,34 @@ fn thickness_of_border_alone(
     thickness(subject, border, number).filter(|_| is_border_alone)
 }
 
-fn when_thin(severity: Severity, words: &StretchWords) -> String {
+fn when_thin(severity: Severity, words: StretchWords) -> Message {
     let StretchWords { range, mould, then } = words;
-    let look = match severity {
-        Severity::Fail => "Add border material there",
+    match severity {
+        Severity::Fail => message!("flange-thin", range = range, mould = mould, then = then),
         Severity::Borderline | Severity::Note => {
-            "If it bends under a finger, add border material there"
+            message!(
+                "flange-may-be-thin",
+                range = range,
+                mould = mould,
+                then = then
+            )
         }
-    };
-    format!("The flange is thin {range}. {look} and {mould}, {then}.")
+    }
 }
 
-fn when_thick(severity: Severity, words: &StretchWords) -> String {
+/// Set material cannot be moulded: the wash is what takes the new shape.
+fn when_thick(severity: Severity, words: StretchWords) -> Message {
     let StretchWords { range, mould, then } = words;
-    let look = match severity {
-        Severity::Fail => "Reduce it from the outside",
+    let order = match severity {
+        Severity::Fail => message!("flange-thick", range = range, mould = mould, then = then),
         Severity::Borderline | Severity::Note => {
-            "If it overfills the vestibule, reduce it from the outside"
+            message!(
+                "flange-may-be-thick",
+                range = range,
+                mould = mould,
+                then = then
+            )
         }
     };
-    // Set material cannot be moulded: the wash is what takes the new shape.
-    format!(
-        "The flange is thick {range}. {look}, {then} and {mould} while the wash is soft. {SAFETY}"
-    )
+    order.then(safety())
 }

@@ -6,6 +6,7 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::Subject;
 use measure::{Defect, DefectKind, TissueSurface};
+use messages::{Message, message};
 
 const FOLD: DefectCheck = DefectCheck {
     check: Check::Fold,
@@ -25,8 +26,6 @@ pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Findin
     FOLD.findings(subject, tissue)
 }
 
-fn instruction(_: &Subject<'_>, _: &Defect) -> String {
-    "This groove looks as if two fronts of material met without bonding. Inspect it. If the material \
-     folded or dragged, take a wash over it; if the mucosa has this furrow, leave it."
-        .into()
+fn instruction(_: &Subject<'_>, _: &Defect) -> Message {
+    message!("fold")
 }

@@ -6,6 +6,7 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::Subject;
 use measure::{Defect, DefectKind, TissueSurface};
+use messages::{Message, message};
 
 const HOLE: DefectCheck = DefectCheck {
     check: Check::Hole,
@@ -21,8 +22,6 @@ pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Findin
     HOLE.findings(subject, tissue)
 }
 
-fn instruction(_: &Subject<'_>, _: &Defect) -> String {
-    "Nothing was scanned here: scan this place again. If the impression itself has a hole, the wash \
-     must fill it."
-        .into()
+fn instruction(_: &Subject<'_>, _: &Defect) -> Message {
+    message!("hole")
 }

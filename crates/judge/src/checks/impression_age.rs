@@ -8,13 +8,13 @@ use crate::decision::Bound;
 use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::ScanSubject;
+use messages::message;
 
 const SILICONE: FigureCheck = FigureCheck {
     check: Check::ImpressionAge,
     key: LimitKey::SiliconeAge,
     bound: Bound::AtMost,
-    instruction: "The impression is older than the time for which its material is known to keep its size. Follow the \
-                  maker's instructions; if the time has passed there too, take the impression again.",
+    instruction: || message!("impression-age"),
 };
 
 const ALGINATE: FigureCheck = FigureCheck {

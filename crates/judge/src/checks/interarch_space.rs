@@ -7,13 +7,13 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::CaseSubject;
 use measure::record::JawRelation;
+use messages::message;
 
 const NARROW: FigureCheck = FigureCheck {
     check: Check::InterarchSpace,
     key: LimitKey::InterarchLeast,
     bound: Bound::AtLeast,
-    instruction: "There is little room between the ridges for teeth and base: check the vertical \
-                  dimension, and tell the laboratory if it is right.",
+    instruction: || message!("interarch-space"),
 };
 
 pub(super) fn judge(subject: &CaseSubject<'_>, relation: &JawRelation) -> Vec<Finding> {

@@ -7,15 +7,7 @@ use crate::protocol::LimitKey;
 use crate::severity::{Level, Severity};
 use crate::subject::CaseSubject;
 use measure::Measured;
-
-const IMPOSSIBLE: &str = "At rest the jaws always stand farther apart than in occlusion: one of the two \
-    vertical dimensions is wrong, or they were exchanged. Measure both again.";
-const QUESTIONED: &str = "The interocclusal distance is outside the range that was observed. Measure both \
-    vertical dimensions again, three times each, and check the registration against speech and lips.";
-const UNUSUAL: &str =
-    "The interocclusal distance is outside the usual range: check both vertical dimensions.";
-const CLOSE: &str = "Too close to the limit to tell. Measure both vertical dimensions three times and give \
-    the readings (vertical_dimension_readings_mm, rest_vertical_dimension_readings_mm).";
+use messages::{Message, message};
 
 pub(super) fn judge(subject: &CaseSubject<'_>, distance: Measured) -> Vec<Finding> {
     let Measured { mm, uncertainty_mm } = distance;
@@ -25,20 +17,26 @@ pub(super) fn judge(subject: &CaseSubject<'_>, distance: Measured) -> Vec<Findin
             bound: Bound::AtLeast(0.0),
             ..Figure::beside(limit, Bound::AtLeast, mm, Some(uncertainty_mm))
         };
-        let finding =
-            Finding::on_case(Check::InterocclusalDistance, Severity::Fail, IMPOSSIBLE).with(figure);
+        let finding = Finding::on_case(
+            Check::InterocclusalDistance,
+            Severity::Fail,
+            message!("interocclusal-impossible"),
+        )
+        .with(figure);
         return vec![finding];
     }
+    let questioned = || message!("interocclusal-questioned");
+    let unusual = || message!("interocclusal-unusual");
     // The widest bounds first, so that one distance is one finding.
     [
         (
             LimitKey::InterocclusalLeast,
             Bound::AtLeast as fn(f64) -> Bound,
-            QUESTIONED,
+            questioned as fn() -> Message,
         ),
-        (LimitKey::InterocclusalMost, Bound::AtMost, QUESTIONED),
-        (LimitKey::UsualInterocclusalLeast, Bound::AtLeast, UNUSUAL),
-        (LimitKey::UsualInterocclusalMost, Bound::AtMost, UNUSUAL),
+        (LimitKey::InterocclusalMost, Bound::AtMost, questioned),
+        (LimitKey::UsualInterocclusalLeast, Bound::AtLeast, unusual),
+        (LimitKey::UsualInterocclusalMost, Bound::AtMost, unusual),
     ]
     .into_iter()
     .find_map(|(key, bound, instruction)| {
@@ -48,7 +46,11 @@ pub(super) fn judge(subject: &CaseSubject<'_>, distance: Measured) -> Vec<Findin
         let severity = Severity::of(conformity, limit.level)?;
         // A note says what is sure.
         (is_sure || limit.level != Level::Note).then(|| {
-            let instruction = if is_sure { instruction } else { CLOSE };
+            let instruction = if is_sure {
+                instruction()
+            } else {
+                message!("interocclusal-unsure")
+            };
             Finding::on_case(Check::InterocclusalDistance, severity, instruction)
                 .with(Figure::beside(limit, bound, mm, Some(uncertainty_mm)))
         })

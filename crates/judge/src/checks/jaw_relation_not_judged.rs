@@ -4,14 +4,13 @@ use crate::check::Check;
 use crate::finding::Finding;
 use crate::severity::Severity;
 use crate::subject::CaseSubject;
+use messages::message;
 
 pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
     let Some(Err(why)) = subject.relation else {
         return Vec::new();
     };
-    let instruction = format!(
-        "The jaw relation was not measured: {why}. Check the scan of the record, or the record by hand."
-    );
+    let instruction = message!("jaw-relation-not-judged", why = why.to_string());
     vec![Finding::on_case(
         Check::JawRelationNotJudged,
         Severity::Borderline,

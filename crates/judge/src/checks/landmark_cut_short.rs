@@ -1,6 +1,6 @@
 //! `landmark-cut-short`: border or scan end at a landmark or before it, or may.
 
-use super::shared::landmarks::{findings, named, severity};
+use super::shared::landmarks::{findings, severity};
 use super::shared::stations::{mould_again, then_wash};
 use crate::check::Check;
 use crate::decision::{Bound, Conformity};
@@ -9,8 +9,10 @@ use crate::landmarks::{JudgedLandmark, LandmarkStatus, Spoiled, judged, least_co
 use crate::protocol::LimitKey;
 use crate::severity::{Level, Severity};
 use crate::subject::Subject;
+use crate::words::the_landmark;
 use measure::landmarks::{Landmark, LandmarkName};
 use measure::{Frame, Zone};
+use messages::{Message, message};
 
 pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
     let landmarks = &subject.measurement().landmarks;
@@ -71,40 +73,25 @@ fn level(subject: &Subject<'_>, judged: &JudgedLandmark) -> Level {
     subject.limit(key).level
 }
 
-fn instruction(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandmark) -> String {
-    const LONGER: &str = "take the impression again in a longer tray, or with the border built up";
-    let name = named(landmark);
+fn instruction(subject: &Subject<'_>, landmark: &Landmark, judged: &JudgedLandmark) -> Message {
+    let name = the_landmark(landmark);
     match judged.spoiled {
-        Some(Spoiled::ScanEnds) => format!(
-            "The scan ends at {name}: scan this place again, well beyond it. Whether the \
-             impression itself reaches it was not judged."
-        ),
-        _ if judged.is_missed => format!("The impression ends before {name}: {LONGER}."),
-        Some(Spoiled::TroughOpen) => format!(
-            "The impression may end before {name}, which should close the trough there: see \
-             whether the scan or the impression is cut off. If the impression is, {LONGER}."
-        ),
-        Some(Spoiled::Margin) => format!(
-            "The border passes at {name}: see whether the impression goes on beyond it. If it \
-             does not, {LONGER}."
-        ),
-        Some(Spoiled::Near) => format!(
-            "The border passes close behind {name}: see whether enough of the impression lies \
-             beyond it."
-        ),
-        Some(Spoiled::Covered) => format!(
-            "The impression may hold too little of {name}: see how much of it is there. If it is \
-             cut off, {LONGER}."
-        ),
+        Some(Spoiled::ScanEnds) => message!("cut-short-scan-ends", landmark = name),
+        _ if judged.is_missed => message!("cut-short-missed", landmark = name),
+        Some(Spoiled::TroughOpen) => message!("cut-short-trough-open", landmark = name),
+        Some(Spoiled::Margin) => message!("cut-short-at-border", landmark = name),
+        Some(Spoiled::Near) => message!("cut-short-near", landmark = name),
+        Some(Spoiled::Covered) => message!("cut-short-covered", landmark = name),
         _ => {
             let zone = match landmark.name {
                 LandmarkName::LingualFlange => Zone::LingualFlange,
                 _ => landmark.zone.unwrap_or(Zone::ResidualRidge),
             };
-            format!(
-                "The border is short at {name}: add border material there and {}, {}.",
-                mould_again(subject.arch(), zone),
-                then_wash(subject.input().stage)
+            message!(
+                "cut-short-border",
+                landmark = name,
+                mould = mould_again(subject.arch(), zone),
+                then = then_wash(subject.input().stage)
             )
         }
     }

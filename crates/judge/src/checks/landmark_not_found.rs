@@ -1,12 +1,14 @@
 //! `landmark-not-found`: a landmark could not be made out.
 
-use super::shared::landmarks::{findings, named};
+use super::shared::landmarks::findings;
 use crate::check::Check;
 use crate::finding::Finding;
 use crate::landmarks::LandmarkStatus;
 use crate::severity::Severity;
 use crate::subject::Subject;
+use crate::words::the_landmark;
 use measure::Frame;
+use messages::message;
 
 pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
     findings(
@@ -14,24 +16,14 @@ pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
         Check::LandmarkNotFound,
         |judged| judged.status == LandmarkStatus::NotFound,
         |landmark, _| {
-            let why = match &landmark.seen {
-                Ok(_) => String::new(),
-                Err(why) => format!(": {why}"),
-            };
-            let name = named(landmark);
-            let instruction = format!(
-                "{} was not detected{why}. Look for it on the impression and, if it is there, mark \
-                 it (key L in the window, or a landmarks file).",
-                capital(&name)
+            // What was seen is never not found.
+            let why = landmark.seen.as_ref().err();
+            let instruction = message!(
+                "not-detected",
+                landmark = the_landmark(landmark),
+                why = why.map_or_else(String::new, ToString::to_string)
             );
             (Severity::Note, instruction)
         },
     )
-}
-
-fn capital(sentence: &str) -> String {
-    let mut letters = sentence.chars();
-    letters.next().map_or(String::new(), |first| {
-        first.to_uppercase().chain(letters).collect()
-    })
 }

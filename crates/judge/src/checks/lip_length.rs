@@ -6,36 +6,30 @@ use crate::decision::{Bound, Conformity, decide};
 use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
 use crate::subject::CaseSubject;
-
-const LIP: &str = "This upper lip length is outside the plausible range. Measure again from the base of \
-                   the nose to the lip line at rest.";
-const LIP_SHORT: &str = "This is too short for the length of an upper lip from the base of the nose. If it \
-                         was measured from the incisive papilla, give it as papilla_to_lip_mm; \
-                         otherwise measure again.";
-const PAPILLA: &str = "This distance is outside the plausible range. Measure again from the incisive \
-                       papilla to the lip line at rest.";
-const PAPILLA_LONG: &str = "This is too long for the distance from the incisive papilla to the lip line. If \
-                            it was measured from the base of the nose, give it as upper_lip_length_mm; \
-                            otherwise measure again.";
+use messages::{Message, message};
 
 pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
     let Some(record) = subject.case.jaw_relation.as_ref() else {
         return Vec::new();
     };
     let of_lip = record.upper_lip_length_mm.and_then(|mm| {
-        let least = outside(subject, mm, LimitKey::LipLeast, Bound::AtLeast, LIP_SHORT);
-        least.or_else(|| outside(subject, mm, LimitKey::LipMost, Bound::AtMost, LIP))
+        let least = outside(subject, mm, LimitKey::LipLeast, Bound::AtLeast, || {
+            message!("lip-too-short")
+        });
+        least.or_else(|| {
+            outside(subject, mm, LimitKey::LipMost, Bound::AtMost, || {
+                message!("lip-implausible")
+            })
+        })
     });
     let from_papilla = record.papilla_to_lip_mm.and_then(|mm| {
-        let least = outside(subject, mm, LimitKey::PapillaLeast, Bound::AtLeast, PAPILLA);
+        let least = outside(subject, mm, LimitKey::PapillaLeast, Bound::AtLeast, || {
+            message!("papilla-implausible")
+        });
         least.or_else(|| {
-            outside(
-                subject,
-                mm,
-                LimitKey::PapillaMost,
-                Bound::AtMost,
-                PAPILLA_LONG,
-            )
+            outside(subject, mm, LimitKey::PapillaMost, Bound::AtMost, || {
+                message!("papilla-too-long")
+            })
         })
     });
     of_lip.into_iter().chain(from_papilla).collect()
@@ -47,13 +41,13 @@ fn outside(
     mm: f64,
     key: LimitKey,
     bound: fn(f64) -> Bound,
-    instruction: &str,
+    instruction: fn() -> Message,
 ) -> Option<Finding> {
     let limit = subject.protocol.limit(key);
     let uncertainty_mm = subject.protocol.value(LimitKey::ReadingUncertainty);
     let is_sure = decide(mm, uncertainty_mm, bound(limit.value)) == Conformity::NotConforming;
     is_sure.then(|| {
-        Finding::on_case(Check::LipLength, limit.level.severity(), instruction)
+        Finding::on_case(Check::LipLength, limit.level.severity(), instruction())
             .with(Figure::beside(limit, bound, mm, Some(uncertainty_mm)))
     })
 }

@@ -2,7 +2,8 @@
 //!
 //! A check lives in a file of its own beside its page. To add one: a name in
 //! `check.rs`, `checks/<name>.rs` with its row below, `checks/<code>.md`, and a
-//! row in `protocol/default.toml` where it has a limit.
+//! row in `protocol/default.toml` where it has a limit. Its gist and its
+//! instructions are in the catalogue of the crate `messages`.
 
 mod arch_mismatch;
 mod border_asymmetry;

@@ -6,6 +6,7 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::Subject;
 use measure::{Defect, DefectKind, TissueSurface};
+use messages::{Message, message};
 
 const NODULE: DefectCheck = DefectCheck {
     check: Check::Nodule,
@@ -21,8 +22,6 @@ pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Findin
     NODULE.findings(subject, tissue)
 }
 
-fn instruction(_: &Subject<'_>, _: &Defect) -> String {
-    "There is a bead here that does not look like tissue. Inspect it and compare it with the mouth; \
-     if it is not anatomy, remove it before pouring."
-        .into()
+fn instruction(_: &Subject<'_>, _: &Defect) -> Message {
+    message!("nodule")
 }

@@ -6,18 +6,11 @@ use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
 use crate::subject::Subject;
 use measure::Frame;
+use messages::message;
 
 pub(super) fn judge(subject: &Subject<'_>, frame: &Frame) -> Vec<Finding> {
-    let jaw_unsure = (
-        frame.arch_confidence,
-        "Which jaw is it? Say so with --arch upper or --arch lower. The shape alone is not \
-         conclusive, and right and left depend on it.",
-    );
-    let axes_unsure = (
-        frame.confidence,
-        "Which way does the impression lie? Its axes are not certain, and right and left depend on \
-         them. Scan the whole arch again.",
-    );
+    let jaw_unsure = (frame.arch_confidence, message!("which-jaw"));
+    let axes_unsure = (frame.confidence, message!("which-way"));
     // A jaw that was declared and found needs no confidence of its own.
     let asked = subject.input().declared.is_none().then_some(jaw_unsure);
     let limit = subject.limit(LimitKey::Orientation);

@@ -7,13 +7,11 @@ use crate::check::Check;
 use crate::finding::{Finding, Place};
 use crate::severity::Severity;
 use crate::subject::Subject;
+use messages::message;
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
-    let instruction = format!(
-        "Another colour shows here: look at the impression. To have the scan judged by colour, \
-         give the tray's colour with --tray-colour. If this is the tray: {}",
-        relieve(then_wash(subject.input().stage))
-    );
+    let relieve = relieve(then_wash(subject.input().stage));
+    let instruction = message!("other-colour").then(relieve);
     let contrasts = subject.measurement().contrasts.iter();
     contrasts
         .map(|contrast| Finding {

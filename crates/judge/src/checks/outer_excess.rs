@@ -5,7 +5,9 @@ use crate::check::Check;
 use crate::finding::{Finding, Place};
 use crate::protocol::LimitKey;
 use crate::subject::Subject;
+use crate::words::tenths_mm;
 use measure::{OuterExcess, TrayRegistration};
+use messages::message;
 
 pub(super) fn judge(subject: &Subject<'_>, _placed: &TrayRegistration) -> Vec<Finding> {
     let excess = subject.measurement().outer_excess.as_ref();
@@ -18,12 +20,10 @@ pub(super) fn judge(subject: &Subject<'_>, _placed: &TrayRegistration) -> Vec<Fi
 fn of_excess(subject: &Subject<'_>, excess: &OuterExcess) -> Option<Finding> {
     let limit = subject.limit(LimitKey::OuterExcess);
     let (severity, figure) = surely_exceeds(limit, excess.area_mm2)?;
-    let instruction = format!(
-        "Material up to {:.1} ± {:.1} mm thick lies on the outer faces of the tray. Trim it off with a sharp \
-         blade, cutting away from the border and without lifting material off the tray, so that the \
-         jaw-relation material bonds to the tray and the parts separate cleanly.",
-        excess.thickest_mm.value,
-        (excess.thickest_mm.uncertainty).max(0.1),
+    let thickest = excess.thickest_mm;
+    let instruction = message!(
+        "outer-excess",
+        thickness = tenths_mm(thickest.value, thickest.uncertainty.max(0.1))
     );
     let finding = subject.finding(Check::OuterExcess, severity, instruction);
     Some(Finding {

@@ -7,22 +7,15 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::CaseSubject;
+use messages::message;
 
 pub(super) fn judge(subject: &CaseSubject<'_>, consignment: &Consignment) -> Vec<Finding> {
     let missing = consignment
         .expected
         .iter()
         .filter(|part| !consignment.is_packed(part))
-        .map(|part| {
-            format!(
-                "Not packed: {}. Add it, or remove it from the list.",
-                part.trim()
-            )
-        });
-    let unlisted = consignment.expected.is_empty().then(|| {
-        "There is no list of what must be in the parcel: give it as `expected` under [parcel]."
-            .to_owned()
-    });
+        .map(|part| message!("not-packed", part = part.trim()));
+    let unlisted = (consignment.expected.is_empty()).then(|| message!("parcel-no-list"));
     let mut findings: Vec<Finding> = missing
         .chain(unlisted)
         .map(|instruction| {
@@ -37,8 +30,7 @@ pub(super) fn judge(subject: &CaseSubject<'_>, consignment: &Consignment) -> Vec
         LimitKey::RecordRequired,
         no_record,
         Check::ParcelIncomplete,
-        "The case holds no jaw relation: give the scan of the record or the vertical dimension under \
-         [jaw_relation], or say why there is none (no_jaw_relation_because under [parcel]).",
+        message!("parcel-no-record"),
     ));
     let arches = |case: &Case| {
         let mut declared: Vec<_> = case.impressions.iter().map(|i| i.declared).collect();
@@ -52,8 +44,7 @@ pub(super) fn judge(subject: &CaseSubject<'_>, consignment: &Consignment) -> Vec
         LimitKey::BothArchesRequired,
         one_arch,
         Check::ParcelIncomplete,
-        "The case holds one jaw only: add the impression of the other, or say why there is none \
-         (one_arch_because under [parcel]).",
+        message!("parcel-one-jaw"),
     ));
     findings
 }

@@ -6,14 +6,13 @@ use crate::check::Check;
 use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::CaseSubject;
+use messages::message;
 
 pub(super) fn judge(subject: &CaseSubject<'_>, consignment: &Consignment) -> Vec<Finding> {
     let instruction = match consignment.prescription {
         Some(true) => return Vec::new(),
-        Some(false) => "Enclose the written prescription.",
-        None => {
-            "Say whether the written prescription is enclosed (prescription = true), and enclose it."
-        }
+        Some(false) => message!("prescription-not-enclosed"),
+        None => message!("prescription-not-stated"),
     };
     required(
         subject,

@@ -7,13 +7,13 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::CaseSubject;
 use measure::record::JawRelation;
+use messages::message;
 
 const TILTED: FigureCheck = FigureCheck {
     check: Check::RidgeAngle,
     key: LimitKey::RidgeAngle,
     bound: Bound::AtMost,
-    instruction: "The ridges are far from parallel: dentures will tend to slide on them. Check that \
-                  the record was taken without tilting a tray, and tell the laboratory.",
+    instruction: || message!("ridge-angle"),
 };
 
 pub(super) fn judge(subject: &CaseSubject<'_>, relation: &JawRelation) -> Vec<Finding> {

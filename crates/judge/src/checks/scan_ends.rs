@@ -9,6 +9,7 @@ use crate::severity::Severity;
 use crate::stretch::{Doubt, Stretch, doubtful};
 use crate::subject::Subject;
 use measure::Border;
+use messages::message;
 
 pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
     let least_mm = subject.limit(LimitKey::LeastStretch).value;
@@ -23,10 +24,7 @@ pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
         .map(|mut found| {
             found.stretch.worst = middle(border.stations.len(), found.stretch);
             let StretchWords { range, .. } = StretchWords::of(subject, border, found.stretch);
-            let instruction = format!(
-                "No border that turns over was scanned {range}. Scan this stretch again, from the \
-                 outer side too: whether the border itself is short there was not judged."
-            );
+            let instruction = message!("scan-ends", range = range);
             Finding {
                 place: Some(place(&border.stations[found.stretch.worst])),
                 stretch: Some(found.stretch),

@@ -7,34 +7,31 @@ use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
 use crate::subject::Subject;
 use crate::words;
-use measure::{TissueSurface, ZoneScan};
+use measure::{TissueSurface, Zone, ZoneScan};
+use messages::{Message, message};
 
-/// One figure of each part of the arch, its limit, and what is wrong beyond it.
+/// One figure of each part of the arch, its limit, and what is to be done beyond it.
 struct Quality {
     key: LimitKey,
     of: fn(&ZoneScan) -> f64,
-    wrong: &'static str,
-    remedy: &'static str,
+    instruction: fn(Message) -> Message,
 }
 
 const QUALITIES: [Quality; 3] = [
     Quality {
         key: LimitKey::SmallestVoidSeen,
         of: |zone| zone.least_across_mm,
-        wrong: "too coarse to show small voids",
-        remedy: "To check for them, rescan at higher resolution in a single pass.",
+        instruction: |regions| message!("scan-quality-coarse", regions = regions),
     },
     Quality {
         key: LimitKey::ScanNoise,
         of: |zone| zone.noise_mm,
-        wrong: "too rough to show shallow faults",
-        remedy: "To check for them, rescan with less noise in a single pass.",
+        instruction: |regions| message!("scan-quality-rough", regions = regions),
     },
     Quality {
         key: LimitKey::DoubleLayer,
         of: |zone| 100.0 * zone.doubled_mm2 / zone.area_mm2,
-        wrong: "stitched badly, with two layers left,",
-        remedy: "Rescan in a single pass.",
+        instruction: |regions| message!("scan-quality-doubled", regions = regions),
     },
 ];
 
@@ -52,12 +49,7 @@ pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Findin
                 .map(|zone| (quality.of)(zone))
                 .max_by(f64::total_cmp)?;
             let (severity, figure) = against(worst)?;
-            let instruction = format!(
-                "The scan is {} in {}. {}",
-                quality.wrong,
-                places(&bad, tissue.zones.len()),
-                quality.remedy
-            );
+            let instruction = (quality.instruction)(regions(&bad, tissue.zones.len()));
             Some(
                 subject
                     .finding(Check::ScanQuality, severity, instruction)
@@ -68,11 +60,12 @@ pub(super) fn judge(subject: &Subject<'_>, tissue: &TissueSurface) -> Vec<Findin
 }
 
 /// `every region`, or the parts by name, each once.
-fn places(bad: &[&ZoneScan], of: usize) -> String {
+fn regions(bad: &[&ZoneScan], of: usize) -> Message {
+    let mut zones: Vec<Zone> = bad.iter().map(|zone| zone.zone).collect();
+    zones.dedup();
     if bad.len() == of {
-        return "every region".into();
+        return message!("every-region");
     }
-    let mut names: Vec<&str> = bad.iter().map(|zone| words::zone(zone.zone)).collect();
-    names.dedup();
-    format!("these regions: {}", names.join(", "))
+    let names = zones.into_iter().map(words::zone_name);
+    message!("these-regions", regions = words::enumerated(names))
 }

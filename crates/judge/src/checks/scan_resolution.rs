@@ -6,12 +6,13 @@ use crate::decision::Bound;
 use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::Subject;
+use messages::message;
 
 const COARSE: FigureCheck = FigureCheck {
     check: Check::ScanResolution,
     key: LimitKey::MedianEdge,
     bound: Bound::AtMost,
-    instruction: "The scan is too coarse. Export it at full resolution and check again.",
+    instruction: || message!("scan-coarse"),
 };
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {

@@ -1,7 +1,7 @@
 //! `show-through`: tray shows through the material.
 
 use super::needs::TrayShown;
-use super::shared::relief::{IF_RELIEVED, relieve, relieve_spot};
+use super::shared::relief::{if_relieved, relieve, relieve_spot};
 use super::shared::spots::{area_conformity, judged_by, place, places};
 use super::shared::stations::then_wash;
 use crate::case::Stage;
@@ -11,7 +11,8 @@ use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
-use measure::{Cover, EdgeExtent, Spot};
+use crate::words::tenths_mm;
+use measure::{Cover, Spot};
 use messages::{Message, message};
 
 /// Below this confidence a patch may be of another colour than the tray's.
@@ -37,42 +38,30 @@ fn by_cover(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Findi
     if is_relieved(subject, cover, &least.figure) {
         // No material can be there: the tray was not as its scan shows it.
         least.severity = least.severity.max(Severity::Borderline);
-        return Some(least.finding(subject, Check::ShowThrough, number, ALTERED.to_owned()));
+        return Some(least.finding(
+            subject,
+            Check::ShowThrough,
+            number,
+            message!("show-through-altered"),
+        ));
     }
     let relieve = relieve_spot(subject, number, then_wash(subject.input().stage));
     let edge = subject.measurement().spots[number].edge;
-    let mut instruction = match least.conformity {
-        Conformity::NotConforming => edge.map_or_else(String::new, edge_shows) + &relieve,
-        Conformity::Borderline | Conformity::Conforming => format!(
-            "Too close to tell from the scan: look at the impression here{}. If no tray shows, scan \
-             this place again at higher resolution. If tray shows: {relieve}",
-            edge.map_or_else(String::new, along_edge)
-        ),
+    let edge_mm = edge.map(|edge| tenths_mm(edge.length_mm.value, edge.length_mm.uncertainty));
+    let shows = match (least.conformity, edge_mm) {
+        (Conformity::NotConforming, None) => Message::default(),
+        (Conformity::NotConforming, Some(length)) => {
+            message!("show-through-edge", length = length)
+        }
+        (Conformity::Borderline | Conformity::Conforming, None) => message!("show-through-unsure"),
+        (Conformity::Borderline | Conformity::Conforming, Some(length)) => {
+            message!("show-through-unsure-edge", length = length)
+        }
     };
-    if subject.input().stage == Stage::Wash {
-        instruction.push_str(IF_RELIEVED);
-    }
+    let is_wash = subject.input().stage == Stage::Wash;
+    let instruction = shows.then(relieve).then(is_wash.then(if_relieved));
     Some(least.finding(subject, Check::ShowThrough, number, instruction))
 }
-
-/// What shows, where that is an edge of the tray.
-fn edge_shows(edge: EdgeExtent) -> String {
-    format!(
-        "A tray edge shows through over {:.1} ± {:.1} mm of its length. ",
-        edge.length_mm.value, edge.length_mm.uncertainty
-    )
-}
-
-fn along_edge(edge: EdgeExtent) -> String {
-    format!(
-        ", along {:.1} ± {:.1} mm of a tray edge",
-        edge.length_mm.value, edge.length_mm.uncertainty
-    )
-}
-
-const ALTERED: &str = "The surface here lies inside the wall of the tray as it was scanned: the tray was relieved \
-     or reshaped there after its scan. Look at the impression: no tray may show here. For a figure, scan the \
-     relieved tray and check again.";
 
 /// Whether a patch of a wash lies deeper inside the wall of the scanned tray than any
 /// uncertainty explains: trays are relieved between the passes.
@@ -95,15 +84,11 @@ fn by_colour(subject: &Subject<'_>, number: usize, spot: &Spot) -> Option<Findin
     {
         severity = severity.max(Severity::Borderline);
     }
-    let relieve = relieve(then_wash(subject.input().stage));
-    let instruction = match severity {
-        Severity::Fail => {
-            format!("The tray's colour shows here. Look at it. If it is the tray: {relieve}")
-        }
-        Severity::Borderline | Severity::Note => format!(
-            "Judging by colour, tray may show here: look at the impression. If it does: {relieve}"
-        ),
+    let shows = match severity {
+        Severity::Fail => message!("show-through-colour"),
+        Severity::Borderline | Severity::Note => message!("show-through-colour-unsure"),
     };
+    let instruction = shows.then(relieve(then_wash(subject.input().stage)));
     let area = Figure::beside(
         limit,
         Bound::AtMost,
@@ -126,7 +111,7 @@ fn beside_cover(subject: &Subject<'_>, number: usize, spot: &Spot) -> Option<Fin
     let relieve = relieve(then_wash(subject.input().stage));
     Some(Finding {
         severity: found.severity.max(Severity::Borderline),
-        instruction: message!("colour-beside-cover").then(Message::from(relieve)),
+        instruction: message!("colour-beside-cover").then(relieve),
         ..found
     })
 }

@@ -10,6 +10,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::Spot;
+use messages::message;
 
 pub(super) fn judge(subject: &Subject<'_>, shown: TrayShown<'_>) -> Vec<Finding> {
     about(subject, shown).into_iter().collect()
@@ -45,13 +46,9 @@ fn about(subject: &Subject<'_>, shown: TrayShown<'_>) -> Option<Finding> {
     let conformity = decide(share, uncertainty, Bound::AtMost(limit.value));
     let severity = Severity::of(conformity, limit.level)?;
     let instruction = match conformity {
-        Conformity::NotConforming => {
-            "Too much tray shows to be corrected by relief and a wash. Take the impression again, in \
-             a tray with room all round, held off the tissue by tissue stops or a spacer."
-        }
+        Conformity::NotConforming => message!("show-through-too-much"),
         Conformity::Borderline | Conformity::Conforming => {
-            "So much tray shows that relief and a wash may not correct it. Consider taking the \
-             impression again in a tray with more room, with tissue stops or a spacer."
+            message!("show-through-perhaps-too-much")
         }
     };
     let figure = Figure::beside(limit, Bound::AtMost, share, Some(uncertainty));

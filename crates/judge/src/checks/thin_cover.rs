@@ -1,6 +1,6 @@
 //! `thin-cover`: material is thin.
 
-use super::shared::relief::{IF_RELIEVED, relieve_spot};
+use super::shared::relief::{if_relieved, relieve_spot};
 use super::shared::spots::{judged_by, places};
 use super::shared::stations::then_wash;
 use crate::case::Stage;
@@ -10,6 +10,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::Cover;
+use messages::{Message, message};
 
 pub(super) fn judge(subject: &Subject<'_>, cover: &Cover) -> Vec<Finding> {
     places(subject)
@@ -18,28 +19,18 @@ pub(super) fn judge(subject: &Subject<'_>, cover: &Cover) -> Vec<Finding> {
             let least = judged_by(LimitKey::ThinCover, subject, cover, number)?;
             let stage = subject.input().stage;
             let relieve = relieve_spot(subject, number, then_wash(stage));
-            let instruction = instruction(least.severity, stage, &relieve);
+            let instruction = instruction(least.severity, stage, relieve);
             Some(least.finding(subject, Check::ThinCover, number, instruction))
         })
         .collect()
 }
 
-fn instruction(severity: Severity, stage: Stage, relieve: &str) -> String {
-    let if_relieved = if stage == Stage::Wash {
-        IF_RELIEVED
-    } else {
-        ""
-    };
+fn instruction(severity: Severity, stage: Stage, relieve: Message) -> Message {
+    let if_relieved = (stage == Stage::Wash).then(if_relieved);
     match severity {
-        Severity::Fail => format!("{relieve}{if_relieved}"),
-        Severity::Borderline => format!(
-            "Too close to the limit to tell from the scan: look at the impression here. If the \
-             material is not thin, scan this place again at higher resolution. If it is: {relieve}"
-        ),
+        Severity::Fail => relieve.then(if_relieved),
+        Severity::Borderline => message!("thin-cover-unsure").then(relieve),
         // Good material is not ground away for being thin.
-        Severity::Note => format!(
-            "The material is thin here. Look whether it is torn, lifted off the tray, or pressed the \
-             mucosa aside. If not, leave it as it is.{if_relieved}"
-        ),
+        Severity::Note => message!("thin-cover").then(if_relieved),
     }
 }

@@ -7,13 +7,13 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::Subject;
 use measure::Arch;
+use messages::message;
 
 const MAXILLARY: FigureCheck = FigureCheck {
     check: Check::TissueArea,
     key: LimitKey::MaxillaryTissueArea,
     bound: Bound::AtLeast,
-    instruction: "Less tissue surface was scanned than an impression of this jaw has (scanned \
-                  area, flange slopes included). If the impression is whole, scan all of it.",
+    instruction: || message!("tissue-area"),
 };
 
 const MANDIBULAR: FigureCheck = FigureCheck {

@@ -8,6 +8,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::{Cover, StopReading};
+use messages::message;
 
 pub(super) fn judge(subject: &Subject<'_>, cover: &Cover) -> Vec<Finding> {
     subject
@@ -20,7 +21,7 @@ pub(super) fn judge(subject: &Subject<'_>, cover: &Cover) -> Vec<Finding> {
                 None => subject.finding(
                     Check::TissueStop,
                     Severity::Borderline,
-                    "No surface was scanned at this tissue stop. Scan this place again.",
+                    message!("tissue-stop-not-scanned"),
                 ),
             };
             Some(Finding {
@@ -40,27 +41,15 @@ fn of_cover(subject: &Subject<'_>, measured: f64, uncertainty_mm: f64) -> Option
     let is_wash = subject.input().stage == Stage::Wash;
     let (severity, instruction) = match (is_wash, is_covered) {
         // Whether the tray was seated shows before the wash, which may lie over the stop.
-        (true, _) if subject.pair().is_some() => (
-            Severity::Note,
-            "The wash lies over this tissue stop. Whether the tray was fully seated is judged on \
-             the impression before the wash.",
-        ),
+        (true, _) if subject.pair().is_some() => {
+            (Severity::Note, message!("tissue-stop-under-wash"))
+        }
         (true, true) => (
             Severity::Borderline,
-            "Material covers this tissue stop. If the stop was relieved before the wash, say so \
-             (stops_relieved = true); if it was not, the tray was not fully seated here and the \
-             impression must be taken again.",
+            message!("tissue-stop-covered-in-wash"),
         ),
-        (false, true) => (
-            severity,
-            "Tray not fully seated here: material covers the tissue stop. Take the impression \
-             again and seat the tray until this stop touches.",
-        ),
-        (_, false) => (
-            severity,
-            "Look at this tissue stop: the tray should show. If material covers it, the tray was \
-             not fully seated here and the impression must be taken again.",
-        ),
+        (false, true) => (severity, message!("tissue-stop-covered")),
+        (_, false) => (severity, message!("tissue-stop-unsure")),
     };
     let figure = Figure::beside(limit, Bound::AtMost, measured, Some(uncertainty_mm));
     Some(

@@ -8,8 +8,9 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
-use crate::words::SAFETY;
+use crate::words::safety;
 use measure::Border;
+use messages::{Message, message};
 
 const BARE: StationCheck = StationCheck {
     check: Check::TrayAtBorder,
@@ -23,17 +24,18 @@ pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
     BARE.findings(subject, border)
 }
 
-fn instruction(severity: Severity, words: &StretchWords) -> String {
+fn instruction(severity: Severity, words: StretchWords) -> Message {
     let StretchWords { range, mould, then } = words;
-    let mend = format!(
-        "shorten the tray there to 2 to 3 mm short of the vestibule, clean and dry it, put adhesive \
-         on the bared tray and let it dry; add border material and {mould}, {then}. {SAFETY}"
-    );
-    match severity {
-        Severity::Fail => format!("Tray shows at the border {range}: {mend}"),
-        Severity::Borderline | Severity::Note => format!(
-            "Too close to tell from the scan: look at the border {range}. If no tray shows, scan this \
-             stretch again at higher resolution. If tray shows, {mend}"
-        ),
-    }
+    let order = match severity {
+        Severity::Fail => message!("tray-at-border", range = range, mould = mould, then = then),
+        Severity::Borderline | Severity::Note => {
+            message!(
+                "tray-may-be-at-border",
+                range = range,
+                mould = mould,
+                then = then
+            )
+        }
+    };
+    order.then(safety())
 }

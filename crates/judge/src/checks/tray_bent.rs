@@ -7,8 +7,8 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use crate::words;
-
 use measure::{LimbBend, TrayRegistration};
+use messages::message;
 
 /// Bends that are clearly larger than this, mm, are worth a note: scans of one tray
 /// differ by less. Common practice, no source.
@@ -32,19 +32,13 @@ fn of_limb(subject: &Subject<'_>, limb: &LimbBend) -> Option<Finding> {
             Severity::of(conformity, limit.level).or_else(|| is_noted.then_some(Severity::Note))?
         }
     };
-    let advice = if severity == Severity::Note {
-        "The material thickness is measured from the tray as it lay. Try the tray for stiffness \
-         before the next impression."
+    let side = words::side(limb.side);
+    let moved_to = words::moved(limb.end_toward_tissue_mm.value, limb.end_outward_mm.value);
+    let instruction = if severity == Severity::Note {
+        message!("tray-bent-slightly", side = side, moved = moved_to)
     } else {
-        "The material thickness is measured from the tray as it lay. If the tray sprang back when \
-         it was taken out, the impression is distorted: take it again in a stiffer tray."
+        message!("tray-bent", side = side, moved = moved_to)
     };
-    let instruction = format!(
-        "The tray bent between its scan and the impression: at its {} end it lay {} than its scan \
-         shows. {advice}",
-        words::side(limb.side),
-        words::moved(limb.end_toward_tissue_mm.value, limb.end_outward_mm.value),
-    );
     Some(Finding {
         place: Some(Place {
             at: limb.end,

@@ -7,6 +7,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::TrayJoint;
+use messages::message;
 
 pub(super) fn judge(subject: &Subject<'_>, joints: &[TrayJoint]) -> Vec<Finding> {
     let found = joints.iter().filter_map(|joint| of_joint(subject, joint));
@@ -27,11 +28,7 @@ fn of_joint(subject: &Subject<'_>, joint: &TrayJoint) -> Option<Finding> {
     }
     let severity = Severity::of(conformity, limit.level)?;
     let [one, other] = joint.pieces;
-    let instruction = format!(
-        "There is a {what} between pieces {one} and {other} of the tray: they were not fully joined, or came \
-         apart. The material thickness is measured from the pieces as they lay. If they moved while \
-         the material set or later, the impression is distorted: join the pieces and take it again.",
-    );
+    let instruction = message!("tray-joint", what = what, one = one, other = other);
     let finding = subject.finding(Check::TrayJoint, severity, instruction);
     let figure = Figure::beside(limit, Bound::AtMost, mm, Some(joint.uncertainty_mm));
     Some(finding.with(figure))

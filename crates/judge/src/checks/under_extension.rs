@@ -10,6 +10,7 @@ use crate::severity::Severity;
 use crate::stretch::Stretch;
 use crate::subject::Subject;
 use measure::{Border, Dip, DipKind};
+use messages::{Message, message};
 
 pub(super) fn judge(subject: &Subject<'_>, border: &Border) -> Vec<Finding> {
     border
@@ -40,34 +41,26 @@ fn about(subject: &Subject<'_>, border: &Border, dip: &Dip) -> Option<Finding> {
         ..subject.finding(
             Check::UnderExtension,
             severity,
-            instruction(dip, severity, &StretchWords::of(subject, border, stretch)),
+            instruction(dip, severity, StretchWords::of(subject, border, stretch)),
         )
     })
 }
 
-fn instruction(dip: &Dip, severity: Severity, words: &StretchWords) -> String {
+fn instruction(dip: &Dip, severity: Severity, words: StretchWords) -> Message {
     let StretchWords { range, mould, then } = words;
-    if dip.kind == DipKind::Wave {
-        return format!(
-            "The border is low {range}: compare it with the mouth. If the vestibule is as shallow \
-             there, leave it as it is. If it is deeper, add border material and {mould}, {then}."
-        );
-    }
-    if dip.kind == DipKind::BroadNotch {
-        return format!(
-            "The border dips {range}, where a frenum may lie: compare it with the mouth. If this is \
-             the frenum, leave it as it is. If it is not, the border is short there: add border \
-             material and {mould}, {then}."
-        );
-    }
-    match severity {
-        Severity::Fail => {
-            format!("The border is short {range}. Add border material there and {mould}, {then}.")
+    match (dip.kind, severity) {
+        (DipKind::Wave, _) => message!("border-low", range = range, mould = mould, then = then),
+        (DipKind::BroadNotch, _) => {
+            message!("border-dips", range = range, mould = mould, then = then)
         }
-        Severity::Borderline | Severity::Note => format!(
-            "The border may be short {range}: look at the impression there. If the border goes on \
-             past the scan, scan this stretch again; if it is short and the vestibule is deeper, \
-             add border material and {mould}, {then}."
-        ),
+        (_, Severity::Fail) => message!("border-short", range = range, mould = mould, then = then),
+        (_, Severity::Borderline | Severity::Note) => {
+            message!(
+                "border-may-be-short",
+                range = range,
+                mould = mould,
+                then = then
+            )
+        }
     }
 }

@@ -8,7 +8,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::{Defect, DefectKind, Spot, TissueSurface};
-use messages::{Value, message};
+use messages::{Message, Value, message};
 
 const VOID: DefectCheck = DefectCheck {
     check: Check::Void,
@@ -59,19 +59,11 @@ fn is_in(defect: &Defect, spot: &Spot) -> bool {
     defect.across_mm >= NARROWEST_DENT_MM && (spot.centre - defect.centre).norm() <= reach_mm
 }
 
-fn instruction(subject: &Subject<'_>, defect: &Defect) -> String {
+fn instruction(subject: &Subject<'_>, defect: &Defect) -> Message {
     match subject.input().stage {
-        Stage::FirstPass => "Air was trapped here. Dry the place, so that the wash fills it.",
-        Stage::Wash | Stage::Single if is_at_seal(subject, defect) => {
-            "Air was trapped here, where the denture must seal. The cast will have a stone bead here: \
-             trim it if the surface around it shows the true shape. Otherwise dry the place, fill the \
-             void with wash and seat the impression again."
-        }
+        Stage::FirstPass => message!("void-dry"),
+        Stage::Wash | Stage::Single if is_at_seal(subject, defect) => message!("void-at-seal"),
         // A second wash over a set impression lifts the whole tray: the bench comes first.
-        Stage::Wash | Stage::Single => {
-            "Air was trapped here. The cast will have a stone bead here that must be trimmed. If the \
-             bead is too large for the true surface to be seen around it, repeat the wash."
-        }
+        Stage::Wash | Stage::Single => message!("void"),
     }
-    .into()
 }

@@ -8,14 +8,15 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::{NoTissue, ZoneScan};
-
-const FINER: &str = "The scan is too coarse to show voids that would fail the impression. Rescan at \
-                     higher resolution, or inspect ridge, notches, pads and border by eye with a \
-                     light.";
+use messages::message;
 
 pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let limit = subject.limit(LimitKey::CriticalVoidRedo);
-    let finding = subject.finding(Check::VoidUnseen, Severity::Borderline, FINER);
+    let finding = subject.finding(
+        Check::VoidUnseen,
+        Severity::Borderline,
+        message!("void-unseen"),
+    );
     match &subject.measurement().tissue {
         Err(NoTissue::TooCoarse { .. }) => vec![finding],
         Ok(tissue) => {

@@ -7,6 +7,7 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::CaseSubject;
 use measure::Arch;
+use messages::message;
 
 pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
     let impressions = &subject.case.impressions;
@@ -23,17 +24,12 @@ pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
                 Some(Arch::Mandibular) => "lower",
                 None => "other",
             };
-            let instruction = format!(
-                "The {jaw} impression is still before its wash. Take the wash and give its scan; if \
-                 this impression needs none, give it as one-step (--stage one-step, or `wash` in \
-                 the case file)."
-            );
             let finding = required(
                 subject,
                 LimitKey::WashRequired,
                 some_jaw_is_done || is_to_be_sent,
                 Check::WashMissing,
-                &instruction,
+                message!("wash-missing", jaw = jaw),
             )?;
             Some(Finding {
                 impression: Some(number),

@@ -8,6 +8,7 @@ use crate::severity::Severity;
 use crate::subject::Subject;
 use crate::wash::{PlaceState, limit_of, state};
 use measure::pair::Wash;
+use messages::message;
 
 /// Where the wash's own cover was measured, other checks name its show-through
 /// and thin places; here those that are known through the first pass alone.
@@ -22,14 +23,11 @@ pub(super) fn judge(subject: &Subject<'_>, wash: &Wash) -> Vec<Finding> {
             let (state, conformity) = state(place, subject.protocol());
             let severity = Severity::of(conformity?, limit.level)?;
             let instruction = if state == PlaceState::StillOpen {
-                format!(
-                    "The wash did not correct this place. {} If the tray was relieved after the \
-                     scan before the wash, there is more material than this figure says: look at it.",
-                    relieve("then repeat the wash")
-                )
+                message!("wash-open")
+                    .then(relieve(message!("then-repeat-wash")))
+                    .then(message!("wash-open-relieved"))
             } else {
-                "Too close to tell whether the wash corrected this place: look at it."
-                    .to_owned()
+                message!("wash-open-unsure")
             };
             Some(Finding {
                 place: Some(Place {
@@ -37,9 +35,9 @@ pub(super) fn judge(subject: &Subject<'_>, wash: &Wash) -> Vec<Finding> {
                     zone: place.zone,
                     side: place.side,
                 }),
-                figure: place
-                    .cover_mm
-                    .map(|mm| Figure::beside(limit, Bound::AtLeast, mm, Some(place.uncertainty_mm))),
+                figure: place.cover_mm.map(|mm| {
+                    Figure::beside(limit, Bound::AtLeast, mm, Some(place.uncertainty_mm))
+                }),
                 ..subject.finding(Check::WashOpen, severity, instruction)
             })
         })

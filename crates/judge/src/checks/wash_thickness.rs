@@ -7,14 +7,13 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::Subject;
 use measure::pair::Wash;
+use messages::message;
 
 const THICK: FigureCheck = FigureCheck {
     check: Check::WashThickness,
     key: LimitKey::WashMost,
     bound: Bound::AtMost,
-    instruction: "The wash is thicker than the limit over a twentieth of the surface. Check that the tray \
-                  was fully seated when the wash was taken. If the jaw relation was recorded before \
-                  the wash, record it again.",
+    instruction: || message!("wash-thick"),
 };
 
 pub(super) fn judge(subject: &Subject<'_>, wash: &Wash) -> Vec<Finding> {

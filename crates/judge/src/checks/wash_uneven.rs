@@ -7,13 +7,13 @@ use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::Subject;
 use measure::pair::Wash;
+use messages::message;
 
 const UNEVEN: FigureCheck = FigureCheck {
     check: Check::WashUneven,
     key: LimitKey::WashSpread,
     bound: Bound::AtMost,
-    instruction: "The wash is much thicker in some places than in others: the tray was tilted or \
-                  shifted when it was seated. Look at the wash map and check the border in the mouth.",
+    instruction: || message!("wash-uneven"),
 };
 
 pub(super) fn judge(subject: &Subject<'_>, wash: &Wash) -> Vec<Finding> {

@@ -2,6 +2,7 @@
 
 use crate::stretch::apart_mm;
 use measure::{Arch, Border, BorderPart, Side};
+use messages::{Message, Value, message};
 
 /// Nearer to a midline than this is on it, mm.
 const ON_MIDLINE_MM: f64 = 0.75;
@@ -9,45 +10,50 @@ const ON_MIDLINE_MM: f64 = 0.75;
 /// A stretch of border: `from 10 to 22 mm left of the labial midline`. Lengths
 /// are along the border; sides are the patient's.
 #[must_use]
-pub fn stretch(border: &Border, arch: Option<Arch>, from: usize, to: usize) -> String {
+pub fn stretch(border: &Border, arch: Option<Arch>, from: usize, to: usize) -> Message {
     let (one, other) = (Spot::of(border, from), Spot::of(border, to));
     if border.stations[from].part == BorderPart::Posterior && arch == Some(Arch::Mandibular) {
-        let side = border.stations[from]
-            .side
-            .map_or(String::new(), |side| format!("{} ", super::side(side)));
-        return format!("behind the {side}retromolar pad");
+        let side = border.stations[from].side.map_or("none", super::side);
+        return message!("stretch-behind-pad", side = side);
     }
     let midline = match border.stations[from].part {
-        BorderPart::Outer => "labial midline",
-        BorderPart::Lingual => "lingual midline",
-        BorderPart::Posterior => "midline at the back",
+        BorderPart::Outer => message!("midline-labial"),
+        BorderPart::Lingual => message!("midline-lingual"),
+        BorderPart::Posterior => message!("midline-back"),
     };
     match (one.side, other.side) {
-        (Some(a), Some(b)) if a == b => {
-            let (near, far) = (one.mm.min(other.mm), one.mm.max(other.mm));
-            format!(
-                "from {near:.0} to {far:.0} mm {} of the {midline}",
-                super::side(a)
-            )
-        }
-        (Some(a), Some(b)) => format!(
-            "from {:.0} mm {} to {:.0} mm {} of the {midline}",
-            one.mm,
-            super::side(a),
-            other.mm,
-            super::side(b)
+        (Some(a), Some(b)) if a == b => message!(
+            "stretch-on-side",
+            near = whole_mm(one.mm.min(other.mm)),
+            far = whole_mm(one.mm.max(other.mm)),
+            side = super::side(a),
+            midline = midline
+        ),
+        (Some(a), Some(b)) => message!(
+            "stretch-across",
+            from = whole_mm(one.mm),
+            side = super::side(a),
+            to = whole_mm(other.mm),
+            other = super::side(b),
+            midline = midline
         ),
         (None, Some(side)) => from_midline(midline, other.mm, side),
         (Some(side), None) => from_midline(midline, one.mm, side),
-        (None, None) => format!("at the {midline}"),
+        (None, None) => message!("stretch-at-midline", midline = midline),
     }
 }
 
-fn from_midline(midline: &str, mm: f64, side: Side) -> String {
-    format!(
-        "from the {midline} to {mm:.0} mm {} of it",
-        super::side(side)
+fn from_midline(midline: Message, mm: f64, side: Side) -> Message {
+    message!(
+        "stretch-from-midline",
+        midline = midline,
+        to = whole_mm(mm),
+        side = super::side(side)
     )
+}
+
+fn whole_mm(mm: f64) -> Value {
+    Value::figure(format!("{mm:.0}"))
 }
 
 /// A place relative to the midline of its part of the border.

@@ -1,19 +1,29 @@
 //! The trade's words for what measuring found.
 
 mod border;
+mod lists;
 mod moulding;
 
 pub use border::stretch;
+pub(crate) use lists::{both, either, enumerated};
 pub use moulding::movement;
 
+use measure::landmarks::{Landmark, LandmarkName};
 use measure::{Arch, Side, Zone};
+use messages::{Message, Value, message};
 
 /// How a tray is ground without harm to the operator or the patient. Every instruction to
 /// relieve or shorten a tray ends with it.
+#[must_use]
+pub fn safety() -> Message {
+    message!("safety")
+}
+
+/// [`safety`] in English.
 pub const SAFETY: &str = "Grind only out of the mouth, with eye and dust protection; feel for \
                           sharp edges afterwards and smooth them.";
 
-/// What no scan of an impression shows about its border.
+/// What no scan of an impression shows about its border, in English.
 pub const OVEREXTENSION: &str =
     "no scan shows whether the border is too long: compare it with the mouth";
 
@@ -37,16 +47,16 @@ pub fn side(side: Side) -> &'static str {
 
 /// Which way the end of a limb moved, toward the tissue and outward, mm: the larger part
 /// first, the smaller one where it is half of that at least.
-pub(crate) fn moved(toward_tissue_mm: f64, outward_mm: f64) -> String {
+pub(crate) fn moved(toward_tissue_mm: f64, outward_mm: f64) -> Value {
     let height = if toward_tissue_mm > 0.0 {
-        "nearer to the tissue"
+        message!("moved-nearer")
     } else {
-        "farther from the tissue"
+        message!("moved-farther")
     };
     let aside = if outward_mm > 0.0 {
-        "farther outward"
+        message!("moved-outward")
     } else {
-        "farther inward"
+        message!("moved-inward")
     };
     let (up, out) = (toward_tissue_mm.abs(), outward_mm.abs());
     let [mostly, partly] = if up >= out {
@@ -55,9 +65,9 @@ pub(crate) fn moved(toward_tissue_mm: f64, outward_mm: f64) -> String {
         [aside, height]
     };
     if 2.0 * up.min(out) >= up.max(out) {
-        format!("{mostly} and {partly}")
+        Value::list([mostly, partly])
     } else {
-        mostly.to_owned()
+        mostly.into()
     }
 }
 
@@ -79,7 +89,7 @@ pub const ZONES: [Zone; 14] = [
     Zone::Retromylohyoid,
 ];
 
-/// Name of a zone.
+/// Name of a zone in results.
 #[must_use]
 pub fn zone(zone: Zone) -> &'static str {
     match zone {
@@ -97,5 +107,43 @@ pub fn zone(zone: Zone) -> &'static str {
         Zone::Distobuccal => "distobuccal",
         Zone::LingualFlange => "lingual flange",
         Zone::Retromylohyoid => "retromylohyoid",
+    }
+}
+
+/// Name of a zone in every language.
+#[must_use]
+pub fn zone_name(of: Zone) -> Message {
+    Message::name("zone", zone(of))
+}
+
+/// Name of a landmark in every language.
+#[must_use]
+pub fn landmark_name(of: LandmarkName) -> Message {
+    Message::name("landmark", of.in_words())
+}
+
+/// A landmark with its side, as instructions speak of it: `hamular notch on the right`.
+pub(crate) fn the_landmark(landmark: &Landmark) -> Message {
+    let name = Message::name("the-landmark", landmark.name.in_words());
+    match landmark.side {
+        Some(of) => name.with("side", side(of)),
+        None => name,
+    }
+}
+
+/// A figure with its expanded uncertainty, both to tenths of a millimetre.
+pub(crate) fn tenths_mm(value: f64, uncertainty: f64) -> Value {
+    Value::figure(format!("{value:.1} ± {uncertainty:.1} mm"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_said_in_english_alone_is_the_text_of_the_catalogue() {
+        assert_eq!(safety().to_string(), SAFETY);
+        let of_border = message!("over-extension-not-shown");
+        assert_eq!(of_border.to_string(), OVEREXTENSION);
     }
 }

@@ -1,31 +1,32 @@
 //! How the border is moulded: which movement forms which part of it.
 
 use measure::{Arch, Zone};
+use messages::{Message, message};
 
 /// The movement that moulds the border in a zone of a jaw, as an order; `None` where the
 /// jaw has no such zone. Common practice, no source; that the distobuccal corner is shaped
 /// by the working masseter: LM-15 (from memory).
 #[must_use]
-pub fn movement(arch: Arch, zone: Zone) -> Option<&'static str> {
+pub fn movement(arch: Arch, zone: Zone) -> Option<Message> {
     match arch {
         Arch::Maxillary => upper(zone),
         Arch::Mandibular => lower(zone),
     }
 }
 
-const OPEN_AND_CLOSE: &str = "have the patient open wide and close";
+fn open_and_close() -> Message {
+    message!("movement-open-and-close")
+}
 
-fn upper(zone: Zone) -> Option<&'static str> {
+fn upper(zone: Zone) -> Option<Message> {
     match zone {
         Zone::LabialFlange | Zone::IncisivePapilla | Zone::Rugae => {
-            Some("draw the lip outward and down")
+            Some(message!("movement-lip-down"))
         }
-        Zone::BuccalFlange | Zone::ResidualRidge => Some("draw the cheek outward and down"),
-        Zone::Tuberosity => {
-            Some("have the patient open wide, close, and move the jaw from side to side")
-        }
-        Zone::HamularNotch => Some(OPEN_AND_CLOSE),
-        Zone::PosteriorPalatalSeal | Zone::Palate => Some("have the patient say 'ah'"),
+        Zone::BuccalFlange | Zone::ResidualRidge => Some(message!("movement-cheek-down")),
+        Zone::Tuberosity => Some(message!("movement-jaw-aside")),
+        Zone::HamularNotch => Some(open_and_close()),
+        Zone::PosteriorPalatalSeal | Zone::Palate => Some(message!("movement-say-ah")),
         Zone::BuccalShelf
         | Zone::RetromolarPad
         | Zone::Distobuccal
@@ -34,17 +35,15 @@ fn upper(zone: Zone) -> Option<&'static str> {
     }
 }
 
-fn lower(zone: Zone) -> Option<&'static str> {
+fn lower(zone: Zone) -> Option<Message> {
     match zone {
-        Zone::LabialFlange => Some("draw the lip outward and up"),
+        Zone::LabialFlange => Some(message!("movement-lip-up")),
         Zone::BuccalFlange | Zone::BuccalShelf | Zone::ResidualRidge => {
-            Some("draw the cheek outward and up")
+            Some(message!("movement-cheek-up"))
         }
-        Zone::Distobuccal => Some("have the patient purse the lips and draw the cheeks in"),
-        Zone::RetromolarPad => Some(OPEN_AND_CLOSE),
-        Zone::LingualFlange | Zone::Retromylohyoid => {
-            Some("have the patient put the tongue out and to both corners of the mouth")
-        }
+        Zone::Distobuccal => Some(message!("movement-purse-lips")),
+        Zone::RetromolarPad => Some(open_and_close()),
+        Zone::LingualFlange | Zone::Retromylohyoid => Some(message!("movement-tongue-out")),
         Zone::Tuberosity
         | Zone::HamularNotch
         | Zone::PosteriorPalatalSeal
@@ -83,7 +82,7 @@ mod tests {
         #[case] zone: Zone,
         #[case] says: &str,
     ) {
-        assert!(movement(arch, zone).unwrap().contains(says));
+        assert!(movement(arch, zone).unwrap().to_string().contains(says));
     }
 
     #[test]

@@ -174,7 +174,7 @@ fn a_stretch_is_told_from_the_midline_of_its_part(
 ) {
     let border = sound_border();
     let words = judge::words::stretch(&border, Some(Arch::Maxillary), from, to);
-    assert_eq!(words, told);
+    assert_eq!(words.to_string(), told);
 }
 
 #[test]

@@ -8,4 +8,5 @@ mod in_transit;
 mod landmarks;
 mod mouth;
 mod one_scan;
+mod sentences;
 mod whole_case;

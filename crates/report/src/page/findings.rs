@@ -10,6 +10,7 @@ use crate::result::{Bound, Finding, Severity};
 use crate::text::steps::pressing;
 use crate::text::words::{finding_place, place_on_tray};
 use maud::{Markup, html};
+use messages::Language;
 use std::collections::BTreeMap;
 
 /// Findings of one impression that stand in front with picture and section; the others
@@ -119,8 +120,9 @@ fn article(material: &Material<'_>, finding: &Finding) -> Markup {
 }
 
 /// What the check is, from its page.
-fn gist(code: &str) -> Option<&'static str> {
-    code.parse::<judge::Check>().ok().map(judge::Check::gist)
+fn gist(code: &str) -> Option<String> {
+    let check = code.parse::<judge::Check>().ok()?;
+    Some(check.gist_in(Language::English))
 }
 
 /// The figure with uncertainty, unit and limit; `None` where it is no matter of

@@ -4,6 +4,7 @@ use crate::check::Check;
 use crate::finding::Finding;
 use crate::protocol::LimitKey;
 use crate::subject::CaseSubject;
+use messages::Message;
 
 /// A finding on something that is missing, where the protocol asks for it.
 pub(crate) fn required(
@@ -11,7 +12,7 @@ pub(crate) fn required(
     key: LimitKey,
     is_missing: bool,
     check: Check,
-    instruction: &str,
+    instruction: Message,
 ) -> Option<Finding> {
     let limit = subject.protocol.limit(key);
     (is_missing && limit.value > 0.0)

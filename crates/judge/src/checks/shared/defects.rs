@@ -7,6 +7,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::{Defect, DefectKind, TissueSurface, Zone};
+use messages::{Message, message};
 
 /// Zones whose surface bears the denture or seals it: AREA and LM rows of the
 /// facts (primary support, seal, and what must be relieved).
@@ -33,7 +34,7 @@ pub(crate) struct DefectCheck {
     /// A wider limit there, which weighs more.
     pub(crate) redo: Option<LimitKey>,
     /// What to do about it.
-    pub(crate) instruction: fn(&Subject<'_>, &Defect) -> String,
+    pub(crate) instruction: fn(&Subject<'_>, &Defect) -> Message,
 }
 
 impl DefectCheck {
@@ -62,7 +63,7 @@ impl DefectCheck {
         }?;
         let mut instruction = (self.instruction)(subject, defect);
         if conformity == Conformity::Borderline && severity == Severity::Borderline {
-            instruction = format!("Too close to the limit to tell: look at it. {instruction}");
+            instruction = message!("too-close-to-tell").then(instruction);
         }
         Some(Finding {
             place: Some(Place {

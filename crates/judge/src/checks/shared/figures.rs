@@ -5,6 +5,7 @@ use crate::decision::Bound;
 use crate::finding::{Figure, Finding};
 use crate::protocol::LimitKey;
 use crate::subject::{CaseSubject, ScanSubject, Subject};
+use messages::Message;
 
 /// One figure against one limit.
 pub(crate) struct FigureCheck {
@@ -13,7 +14,7 @@ pub(crate) struct FigureCheck {
     /// Which way the limit bounds the figure.
     pub(crate) bound: fn(f64) -> Bound,
     /// What is to be done unless the limit is clearly met.
-    pub(crate) instruction: &'static str,
+    pub(crate) instruction: fn() -> Message,
 }
 
 impl FigureCheck {
@@ -28,7 +29,7 @@ impl FigureCheck {
         Figure::against(subject.limit(self.key), self.bound, measured, uncertainty)
             .map(|(severity, figure)| {
                 subject
-                    .finding(self.check, severity, self.instruction)
+                    .finding(self.check, severity, (self.instruction)())
                     .with(figure)
             })
             .into_iter()
@@ -46,7 +47,7 @@ impl FigureCheck {
         Figure::against(limit, self.bound, stated, uncertainty)
             .map(|(severity, figure)| {
                 subject
-                    .finding(self.check, severity, self.instruction)
+                    .finding(self.check, severity, (self.instruction)())
                     .with(figure)
             })
             .into_iter()
@@ -63,7 +64,7 @@ impl FigureCheck {
         let limit = subject.protocol.limit(self.key);
         Figure::against(limit, self.bound, measured, uncertainty)
             .map(|(severity, figure)| {
-                Finding::on_case(self.check, severity, self.instruction).with(figure)
+                Finding::on_case(self.check, severity, (self.instruction)()).with(figure)
             })
             .into_iter()
             .collect()

@@ -5,8 +5,8 @@ use crate::finding::{Finding, Place};
 use crate::landmarks::{JudgedLandmark, LandmarkStatus, judged};
 use crate::severity::{Level, Severity};
 use crate::subject::Subject;
-use crate::words;
 use measure::landmarks::{Landmark, LandmarkName};
+use messages::Message;
 
 /// A finding for each landmark that a check is about; `assess` gives severity
 /// and instruction.
@@ -14,7 +14,7 @@ pub(crate) fn findings(
     subject: &Subject<'_>,
     check: Check,
     is_about: impl Fn(&JudgedLandmark) -> bool,
-    assess: impl Fn(&Landmark, &JudgedLandmark) -> (Severity, String),
+    assess: impl Fn(&Landmark, &JudgedLandmark) -> (Severity, Message),
 ) -> Vec<Finding> {
     let landmarks = &subject.measurement().landmarks;
     landmarks
@@ -36,14 +36,6 @@ pub(crate) fn findings(
             }
         })
         .collect()
-}
-
-/// `the hamular notch on the right`.
-pub(crate) fn named(landmark: &Landmark) -> String {
-    match landmark.side {
-        Some(side) => format!("the {} on the {}", landmark.name, words::side(side)),
-        None => format!("the {}", landmark.name),
-    }
 }
 
 /// Foveae are absent in one mouth of five (LM-31), rugae fade with age, and

@@ -7,6 +7,7 @@ use crate::protocol::LimitKey;
 use crate::severity::Severity;
 use crate::subject::Subject;
 use measure::{Cover, Spot};
+use messages::Message;
 
 /// A patch as the cover map shows it, and what its least cover says about the
 /// limit that it is judged by.
@@ -24,7 +25,7 @@ impl LeastCover {
         subject: &Subject<'_>,
         check: Check,
         number: usize,
-        instruction: String,
+        instruction: Message,
     ) -> Finding {
         let spot = &subject.measurement().spots[number];
         Finding {

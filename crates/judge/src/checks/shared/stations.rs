@@ -24,7 +24,7 @@ pub(crate) struct StationCheck {
     /// the check does not apply.
     pub(crate) figure: fn(&Subject<'_>, &Border, usize) -> Option<Measured>,
     /// What is to be done about a stretch.
-    pub(crate) instruction: fn(Severity, &StretchWords) -> String,
+    pub(crate) instruction: fn(Severity, StretchWords) -> Message,
 }
 
 impl StationCheck {
@@ -71,7 +71,7 @@ impl StationCheck {
                 unit: limit.unit.clone(),
             }),
             stretch: Some(found.stretch),
-            ..subject.finding(self.check, severity, (self.instruction)(severity, &words))
+            ..subject.finding(self.check, severity, (self.instruction)(severity, words))
         })
     }
 }
@@ -79,11 +79,11 @@ impl StationCheck {
 /// What instructions say of a stretch.
 pub(crate) struct StretchWords {
     /// `from 10 to 22 mm left of the labial midline`.
-    pub(crate) range: String,
+    pub(crate) range: Message,
     /// `mould it again (draw the lip outward and down)`.
-    pub(crate) mould: String,
+    pub(crate) mould: Message,
     /// `then take a wash`, or what comes next.
-    pub(crate) then: &'static str,
+    pub(crate) then: Message,
 }
 
 impl StretchWords {
@@ -98,18 +98,18 @@ impl StretchWords {
 }
 
 /// `mould it again (draw the lip outward and down)`.
-pub(crate) fn mould_again(arch: Arch, zone: Zone) -> String {
+pub(crate) fn mould_again(arch: Arch, zone: Zone) -> Message {
     match words::movement(arch, zone) {
-        Some(movement) => format!("mould it again ({movement})"),
-        None => "mould it again".to_owned(),
+        Some(movement) => message!("mould-again-by", movement = movement),
+        None => message!("mould-again"),
     }
 }
 
 /// The wash that follows a correction.
-pub(crate) fn then_wash(stage: Stage) -> &'static str {
+pub(crate) fn then_wash(stage: Stage) -> Message {
     match stage {
-        Stage::Wash => "then repeat the wash",
-        Stage::FirstPass | Stage::Single => "then take a wash",
+        Stage::Wash => message!("then-repeat-wash"),
+        Stage::FirstPass | Stage::Single => message!("then-take-wash"),
     }
 }
 

@@ -7,7 +7,9 @@ use judge::{
 };
 use measure::pair::{NoPair, PassPair, PlaceNow};
 use measure::record::{JawRelation as Related, NoRelation, Space};
-use measure::{Arch, Measured, NotAnImpression, Scanned, Side, SpotKind, TrayNotPlaced, Zone};
+use measure::{
+    Arch, Measured, NotAnImpression, PartsNotJoined, Scanned, Side, SpotKind, TrayNotPlaced, Zone,
+};
 use mesh::Unit;
 use nalgebra::{Isometry3, Point3};
 
@@ -53,6 +55,15 @@ pub fn questions(protocol: &Protocol) -> Vec<Vec<Finding>> {
         NotAnImpression::Positive,
         NotAnImpression::Cast,
         NotAnImpression::Half,
+        NotAnImpression::WrongSize { longest_mm: 30.0 },
+        NotAnImpression::Teeth { teeth: 3 },
+        NotAnImpression::Shell { wall_mm: 2.0 },
+        NotAnImpression::Parts(PartsNotJoined::Step { step_mm: 1.5 }),
+        NotAnImpression::TwoScans {
+            larger_mm2: 5200.0,
+            smaller_mm2: 4100.0,
+        },
+        NotAnImpression::NoTrough,
     ] {
         ask(None, &Scanned::Else(what, figures()), &|_| {});
     }
