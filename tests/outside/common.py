@@ -9,6 +9,9 @@ ROOT = Path(__file__).resolve().parents[2]
 TARGET = Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target"))
 DATA = ROOT.parent / "shared" / "data"
 WORK = TARGET / "outside"
+# The command speaks English whatever the language of the machine.
+os.environ["LC_ALL"] = "C"
+os.environ.pop("LANGUAGE", None)
 
 
 def built(package: str, example: str | None = None) -> Path:

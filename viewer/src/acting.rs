@@ -8,7 +8,7 @@ use crate::landmarks::Marks;
 use crate::section::Plane;
 use crate::view::{Canvas, View};
 use nalgebra::Point2;
-use report::words;
+use report::{Language, words};
 
 impl App {
     /// Does what was asked for.
@@ -162,7 +162,10 @@ impl App {
         self.distance = None;
         self.section = None;
         if let Some(of) = self.result_of(self.front) {
-            self.notice = format!("in front: {}", words::impression_name(of));
+            self.notice = format!(
+                "in front: {}",
+                words::impression_name(of, Language::English)
+            );
         }
     }
 

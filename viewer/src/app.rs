@@ -12,6 +12,7 @@ use crate::section::{CutLine, Plane};
 use crate::ticks::Ticks;
 use crate::view::{Canvas, View};
 use nalgebra::{Point2, Point3};
+use report::Language;
 use report::figures::StationFigure;
 use report::result::{Finding, ImpressionResult, LandmarkStatus, Station};
 use report::words;
@@ -182,7 +183,7 @@ impl App {
     #[must_use]
     pub fn title(&self) -> String {
         let result = &self.opened.result;
-        let verdict = words::verdict_word(result.verdict);
+        let verdict = words::verdict_word(result.verdict, Language::English);
         format!("archproof: case {}: {verdict}", result.case)
     }
 

@@ -1,7 +1,7 @@
 //! Small results for tests.
 
 use report::result::{Bound, Cause, Finding, Point, Severity, Verdict};
-use report::words;
+use report::{Language, words};
 use std::path::Path;
 
 /// A finding of the first impression at a place.
@@ -25,13 +25,15 @@ pub fn finding(id: &str, at: Option<Point>) -> Finding {
         from_station: None,
         to_station: None,
         drawing: None,
+        instruction_key: String::new(),
+        instruction_messages: Default::default(),
         instruction: "Relieve the tray here.".to_owned(),
     }
 }
 
 /// Writes what is listed of a result whose first finding is show-through.
 pub fn write_result(folder: &Path, case: &str, verdict: Verdict) {
-    let verdict = words::verdict_word(verdict);
+    let verdict = words::verdict_word(verdict, Language::English);
     let text = format!(
         r#"{{"schema": "archproof-result/1", "case": "{case}", "verdict": "{verdict}",
             "impressions": [{{

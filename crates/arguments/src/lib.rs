@@ -7,6 +7,7 @@ use clap::builder::{PossibleValuesParser, TypedValueParser};
 use clap::{Args, ValueEnum};
 use judge::{Case, Stage};
 use mesh::Unit;
+use messages::Language;
 use std::path::{Path, PathBuf};
 
 /// A bare scan with what is said of it, or a case file, and how it is checked.
@@ -50,6 +51,25 @@ pub struct Source {
     /// Case code (never the patient's name)
     #[arg(long, value_name = "ID")]
     pub case: Option<String>,
+    /// In which language results are put into words.
+    #[command(flatten)]
+    pub words: Words,
+}
+
+/// In which language results are put into words.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Args)]
+pub struct Words {
+    /// Language of summary, sheet and return note [default: the system's, or else en]
+    #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
+    pub language: Option<Language>,
+}
+
+impl Words {
+    /// The language that was asked for, or the system's.
+    #[must_use]
+    pub fn language(self) -> Language {
+        self.language.unwrap_or_else(Language::of_system)
+    }
 }
 
 /// The option by which something is said of a scan.
@@ -161,6 +181,12 @@ impl From<StageArgument> for Stage {
             StageArgument::Single => Self::Single,
         }
     }
+}
+
+/// Reads a language by its code.
+fn language_parser() -> impl TypedValueParser<Value = Language> {
+    PossibleValuesParser::new(Language::ALL.map(Language::code))
+        .try_map(|code| code.parse::<Language>())
 }
 
 /// Reads a unit by its symbol.

@@ -11,10 +11,11 @@
 //! ```no_run
 //! use batch::{Job, Settings, Shard};
 //! use judge::{Protocol, Stage};
+//! use report::Language;
 //! # fn main() -> Result<(), Box<dyn std::error::Error>> {
 //! let options = check::CheckOptions { unit: None, protocol: Protocol::default(), shelves: check::Shelves::default() };
 //! let (arch, stage) = (None, Stage::Single);
-//! let settings = Settings { options, arch, stage, ids_from_names: false, no_report: false };
+//! let settings = Settings { options, arch, stage, ids_from_names: false, no_report: false, language: Language::English };
 //! let (out, shard) = ("results".into(), Shard::WHOLE);
 //! let drift = report::folder::DriftOptions::default();
 //! let job = Job { out, settings, threads: 2, memory: 4 << 30, resume: false, shard, drift };

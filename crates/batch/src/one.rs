@@ -35,7 +35,7 @@ pub fn check(
             }
             let inputs = checked.case.impressions.iter();
             let scanned: Vec<_> = inputs.map(|input| changed(&input.scan)).collect();
-            match write_case(&checked, &result, aside.path()) {
+            match write_case(&checked, &result, aside.path(), settings.language) {
                 Ok(thumbnails) => Ok(CaseRecord::checked(
                     &result,
                     &given.folder,

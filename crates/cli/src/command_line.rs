@@ -1,6 +1,6 @@
 //! What may be said on the command line.
 
-use arguments::{ArchArgument, Source, StageArgument, unit_parser};
+use arguments::{ArchArgument, Source, StageArgument, Words, unit_parser};
 use batch::{NamePattern, Shard};
 use bytesize::ByteSize;
 use clap::{Args, Parser, Subcommand, ValueEnum};
@@ -306,6 +306,8 @@ pub struct FolderArguments {
     /// Write no report.html and no sheet for the cases
     #[arg(long)]
     pub no_report: bool,
+    #[command(flatten)]
+    pub words: Words,
     /// Memory for the cases in hand, as in 8GiB or in bytes
     #[arg(long, value_name = "BYTES", default_value = "4GiB")]
     pub memory: ByteSize,

@@ -114,7 +114,9 @@ pub fn result(bytes: &[u8]) {
                 &result,
                 &judge::Protocol::default(),
             ));
-            black_box(report::summary(&result));
+            for language in report::Language::ALL {
+                black_box(report::summary(&result, language));
+            }
         }
     });
 }

@@ -36,6 +36,12 @@ languages!(
     "page"
 );
 
+/// The files of a language as they are written, as for the letters that a font must hold.
+#[must_use]
+pub fn texts_of(language: Language) -> Vec<&'static str> {
+    texts(language).iter().map(|(_, text)| *text).collect()
+}
+
 static ENGLISH: LazyLock<Bundle> = LazyLock::new(|| bundle(Language::English));
 static GERMAN: LazyLock<Bundle> = LazyLock::new(|| bundle(Language::German));
 static SPANISH: LazyLock<Bundle> = LazyLock::new(|| bundle(Language::Spanish));

@@ -43,10 +43,12 @@ impl Language {
             .unwrap_or_default()
     }
 
-    /// The language of a locale, such as `de_AT.UTF-8`.
+    /// The language of a locale, such as `de_AT.UTF-8`; that of the locale `C` is English.
     fn of_locale(locale: &str) -> Option<Self> {
-        let code = locale.split(['-', '_', '.']).next()?;
-        code.parse().ok()
+        match locale.split(['-', '_', '.']).next()? {
+            "C" | "POSIX" => Some(Self::English),
+            code => code.parse().ok(),
+        }
     }
 
     /// The sign between units and tenths.
@@ -85,7 +87,8 @@ mod tests {
             ("de_AT.UTF-8", Some(Language::German)),
             ("es-MX", Some(Language::Spanish)),
             ("en", Some(Language::English)),
-            ("C", None),
+            ("C.UTF-8", Some(Language::English)),
+            ("POSIX", Some(Language::English)),
             ("fr_FR", None),
             ("", None),
         ] {

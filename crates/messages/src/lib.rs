@@ -22,6 +22,7 @@ mod language;
 mod message;
 mod value;
 
+pub use catalogue::texts_of;
 pub use language::{Language, UnknownLanguage};
 pub use message::{Message, Sentence};
 pub use value::Value;

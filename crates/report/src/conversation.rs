@@ -17,6 +17,7 @@ use measure::{
     TrayNotPlaced, TrayThickness,
 };
 use mesh::Unit;
+use messages::Language;
 use std::fmt::Write;
 use std::sync::Arc;
 
@@ -321,13 +322,12 @@ const CASES: &[Told] = &[
     }),
 ];
 
-#[test]
-fn thirty_cases_of_one_cause_each_read_like_a_conversation() {
-    assert!(CASES.len() >= 30);
+/// Headline, first finding and exit status of every case, in a language.
+fn conversation(language: Language) -> String {
     let mut text = String::new();
     for (what, given) in CASES {
         let result = CaseResult::of(&checked(given()));
-        let plain = without_colours(&summary(&result));
+        let plain = without_colours(&summary(&result, language));
         let mut lines = plain.lines();
         let headline = lines.next().unwrap();
         writeln!(text, "{what}\n  {headline}").unwrap();
@@ -338,14 +338,30 @@ fn thirty_cases_of_one_cause_each_read_like_a_conversation() {
         }
         writeln!(text, "  exit status {}\n", exit_status(result.verdict)).unwrap();
     }
-    insta::assert_snapshot!(text);
+    text
+}
+
+#[test]
+fn thirty_cases_of_one_cause_each_read_like_a_conversation() {
+    assert!(CASES.len() >= 30);
+    insta::assert_snapshot!(conversation(Language::English));
+}
+
+#[test]
+fn the_same_cases_read_so_in_german() {
+    insta::assert_snapshot!(conversation(Language::German));
+}
+
+#[test]
+fn the_same_cases_read_so_in_spanish() {
+    insta::assert_snapshot!(conversation(Language::Spanish));
 }
 
 #[test]
 fn the_clinic_is_asked_in_words_that_need_no_program() {
     for (what, given) in CASES {
         let result = CaseResult::of(&checked(given()));
-        let text = return_text(&result);
+        let text = return_text(&result, Language::English);
         for words in ["--", "`", "_", "case file", "check again", "archproof"] {
             assert!(!text.contains(words), "{what} {words}: {text}");
         }

@@ -13,8 +13,9 @@
 //! let checked = source.check(case, &|step| { /* shown as it goes on */ })?;
 //!
 //! let result = CaseResult::of(&checked);
-//! let text = report::summary(&result);
-//! let files = report::write_all(&checked, &result, "results".as_ref())?;
+//! let language = report::Language::of_system();
+//! let text = report::summary(&result, language);
+//! let files = report::write_all(&checked, &result, "results".as_ref(), language)?;
 //! # Ok(())
 //! # }
 //! ```
@@ -49,6 +50,7 @@ pub use files::outputs::{
     write_all, write_all_watched,
 };
 pub use files::repeats::write_repeats;
+pub use messages::Language;
 pub use page::control_page;
 pub use scanning::scanning_page;
 pub use sheet::add_return_note;
@@ -76,7 +78,6 @@ pub mod words {
     pub use crate::text::headline::what_to_do;
     pub use crate::text::measured::finding_figure;
     pub use crate::text::words::{
-        cause_word, exit_status, finding_place, impression_name, severity_word, side_word,
-        verdict_word,
+        cause_word, exit_status, finding_place, impression_name, side_word, verdict_word,
     };
 }

@@ -6,6 +6,7 @@ use crate::files::outputs::outputs;
 use crate::result::CaseResult;
 use crate::testing::{checked_whole, checked_with_spots};
 use crate::text::summary::summary;
+use messages::Language;
 
 /// Without what differs from build to build, and with a line for each tag.
 fn steady(text: &str) -> String {
@@ -36,7 +37,13 @@ fn without_checksums(page: &str) -> String {
 #[test]
 fn the_page() {
     let checked = checked_with_spots();
-    let files = outputs(&checked, &CaseResult::of(&checked), &|| {}).unwrap();
+    let files = outputs(
+        &checked,
+        &CaseResult::of(&checked),
+        Language::English,
+        &|| {},
+    )
+    .unwrap();
     let (_, page) = files
         .iter()
         .find(|(name, _)| name == "report.html")
@@ -60,7 +67,22 @@ fn the_page() {
 
 #[test]
 fn the_summary() {
-    insta::assert_snapshot!(escapes_shown(&summary(&CaseResult::of(&checked_whole()))));
+    insta::assert_snapshot!(escapes_shown(&summary(
+        &CaseResult::of(&checked_whole()),
+        Language::English
+    )));
+}
+
+#[test]
+fn the_summary_in_german() {
+    let result = CaseResult::of(&checked_whole());
+    insta::assert_snapshot!(escapes_shown(&summary(&result, Language::German)));
+}
+
+#[test]
+fn the_summary_in_spanish() {
+    let result = CaseResult::of(&checked_whole());
+    insta::assert_snapshot!(escapes_shown(&summary(&result, Language::Spanish)));
 }
 
 #[test]

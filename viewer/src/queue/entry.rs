@@ -4,7 +4,7 @@ use super::decision::{Decision, Outcome};
 use super::found::{Found, Input};
 use report::folder::CaseRecord;
 use report::result::{Cause, Finding, Verdict};
-use report::{ResultHead, read_head, words};
+use report::{Language, ResultHead, read_head, words};
 use std::path::{Path, PathBuf};
 
 /// What a case asks of a person, what is most pressing first.
@@ -229,18 +229,22 @@ fn pseudonym(file: &Path) -> Option<String> {
 fn about(head: &ResultHead) -> String {
     let bears = |finding: &&Finding| !matches!(finding.cause, Cause::Note | Cause::HeldBack);
     let bearing: Vec<&Finding> = head.findings.iter().filter(bears).collect();
-    let verdict = words::verdict_word(head.verdict);
+    let verdict = words::verdict_word(head.verdict, Language::English);
     let Some(first) = bearing.first() else {
-        return verdict.to_owned();
+        return verdict;
     };
-    let side = first.side.map(words::side_word);
-    let place = [first.zone.as_deref(), side].into_iter().flatten();
+    let side = first
+        .side
+        .map(|side| words::side_word(side, Language::English));
+    let place = [first.zone.as_deref(), side.as_deref()]
+        .into_iter()
+        .flatten();
     let parts: Vec<&str> = [first.check.as_str()].into_iter().chain(place).collect();
     let more = match bearing.len() - 1 {
         0 => String::new(),
         more => format!(", and {more} more"),
     };
-    let cause = words::cause_word(first);
+    let cause = words::cause_word(first, Language::English);
     format!("{verdict}: {cause} {}{more}", parts.join(", "))
 }
 

@@ -25,7 +25,7 @@ use crate::opened::Opened;
 use crate::queue::found::holds_cases;
 use crate::settings::Settings;
 use crate::view::Canvas;
-use arguments::Source;
+use arguments::{Source, Words};
 use drawing::DrawingView;
 use kiss3d::event::{Action, Key, Modifiers, MouseButton, WindowEvent};
 use kiss3d::window::Window;
@@ -122,6 +122,8 @@ struct Running {
     protocol: Option<PathBuf>,
     /// The unit of scans that it was started with.
     unit: Option<mesh::Unit>,
+    /// The language of sheets that it was started with.
+    words: Words,
     settings: Settings,
     options: Options,
     scene: kiss3d::scene::SceneNode3d,
@@ -152,6 +154,7 @@ impl Running {
             initials: String::new(),
             protocol: options.source.as_ref().and_then(|s| s.protocol.clone()),
             unit: options.source.as_ref().and_then(|s| s.unit),
+            words: options.source.as_ref().map(|s| s.words).unwrap_or_default(),
             settings,
             options,
             scene: kiss3d::scene::SceneNode3d::empty(),

@@ -11,6 +11,7 @@ use kiss3d::egui::{
     StrokeKind, Vec2,
 };
 use nalgebra::{Point2, Point3, Vector3};
+use report::Language;
 use report::figures::station_figure;
 use report::words;
 use std::sync::Arc;
@@ -143,7 +144,7 @@ impl Pen {
             self.label(
                 corner,
                 Align2::LEFT_TOP,
-                &words::impression_name(of),
+                &words::impression_name(of, Language::English),
                 bounds,
             );
         }
@@ -166,7 +167,7 @@ impl Pen {
             painter.circle_stroke(middle, radius, white);
             if bounds.contains(middle) {
                 let beside = middle + Vec2::new(radius + 6.0, -radius);
-                let text = match words::finding_figure(finding) {
+                let text = match words::finding_figure(finding, Language::English) {
                     Some(figure) => format!("{}: {figure}", finding.id),
                     None => finding.id.clone(),
                 };

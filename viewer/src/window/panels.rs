@@ -10,6 +10,7 @@ use kiss3d::egui::{
     Align2, Area, Button, Color32, Context, FontFamily, FontId, Frame, Grid, Id, Margin, Order,
     Pos2, RichText, ScrollArea, TextStyle, Ui, Vec2, Visuals,
 };
+use report::Language;
 use report::result::Finding;
 use report::words;
 use std::collections::BTreeMap;
@@ -177,9 +178,9 @@ pub fn take_keys(ctx: &Context) {
 
 fn list(ui: &mut Ui, app: &App, size: f32, wishes: &mut Vec<Wish>) {
     let result = &app.opened.result;
-    let verdict = words::verdict_word(result.verdict).to_uppercase();
+    let verdict = words::verdict_word(result.verdict, Language::English).to_uppercase();
     ui.label(RichText::new(format!("{verdict}: case {}", result.case)).heading());
-    ui.label(words::what_to_do(result));
+    ui.label(words::what_to_do(result, Language::English));
     buttons(ui, app, wishes);
     ui.separator();
     let below = details_height(app, size);
@@ -228,10 +229,10 @@ fn row(ui: &mut Ui, app: &App, number: usize, finding: &Finding, wishes: &mut Ve
         let mut text = format!(
             "{mark}{} {} {}",
             finding.id,
-            words::cause_word(finding),
+            words::cause_word(finding, Language::English),
             finding.check
         );
-        let place = words::finding_place(&app.opened.result, finding);
+        let place = words::finding_place(&app.opened.result, finding, Language::English);
         if !place.is_empty() {
             text = format!("{text}\n{place}");
         }
@@ -256,15 +257,15 @@ fn details(ui: &mut Ui, app: &App, finding: &Finding) {
             "{}: {} ({})",
             finding.id,
             finding.check,
-            words::cause_word(finding)
+            words::cause_word(finding, Language::English)
         ))
         .strong(),
     );
-    let place = words::finding_place(&app.opened.result, finding);
+    let place = words::finding_place(&app.opened.result, finding, Language::English);
     if !place.is_empty() {
         ui.label(place);
     }
-    match words::finding_figure(finding) {
+    match words::finding_figure(finding, Language::English) {
         Some(figure) => ui.label(figure),
         None => ui.label("no figure"),
     };

@@ -356,12 +356,13 @@ impl Running {
         }
     }
 
-    /// What is to be checked, by the limits and in the unit that the window was
-    /// started with.
+    /// What is to be checked, by the limits, in the unit and in the language that the window
+    /// was started with.
     pub(super) fn source_of(&self, input: &Path) -> Source {
         Source {
             protocol: self.protocol.clone(),
             unit: self.unit,
+            words: self.words,
             ..Source::of(input)
         }
     }

@@ -152,6 +152,7 @@ fn job(arguments: &FolderArguments) -> Result<Job, Failure> {
             stage: arguments.stage.map_or(Stage::Single, Into::into),
             ids_from_names: arguments.ids_from_names,
             no_report: arguments.no_report,
+            language: arguments.words.language(),
         },
         threads: arguments.threads.map_or_else(cores, usize::from),
         memory: arguments.memory.as_u64(),

@@ -6,12 +6,12 @@ use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
 use crate::terminal::{note, say};
 use check::Clock;
+use messages::{Language, Message, message, text};
 use report::result::{CaseResult, Times};
 use report::{
     REPORT_FILE, RESULT_FILE, RETURN_FILE, RETURN_TEXT_FILE, SHEET_FILE, add_return_note,
     default_folder, folder_without_case, result_json, summary, words, write_all,
 };
-use std::fmt::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::time::{Duration, Instant, SystemTime};
@@ -45,6 +45,7 @@ pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failur
             .build_global()?;
     }
     let source = &arguments.source;
+    let language = source.words.language();
     let case = source.case()?;
     let is_named = source.case.is_some() || source.is_case_file();
     let of_case = is_named.then(|| base.join(default_folder(&case.id)));
@@ -71,7 +72,7 @@ pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failur
     if arguments.no_report {
         result.files.retain(|file| !file.kind.is_page());
     }
-    let files = uninterrupted(|| write_all(&checked, &result, &folder))?;
+    let files = uninterrupted(|| write_all(&checked, &result, &folder, language))?;
     drop(progress);
     if arguments.times {
         note(&table(&result, writing.elapsed()));
@@ -80,12 +81,13 @@ pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failur
     if arguments.json {
         say(&result_json(&result))?;
     } else {
-        let mut text = summary(&result) + &to_read(&folder, &files);
+        let mut text = summary(&result, language) + &to_read(&folder, &files, language);
         if arguments.return_note && !is_returned {
-            text += "Return note: none was written, since nothing is asked of the clinic.\n";
+            text += &text!(language, "summary-no-return-note");
+            text.push('\n');
         }
         if arguments.verbose {
-            text += &whereabouts(&folder, &files);
+            text += &whereabouts(&folder, &files, language);
         }
         say(&text)?;
     }
@@ -106,33 +108,36 @@ fn table(result: &CaseResult, writing: Duration) -> String {
 }
 
 /// Says where the pages for people lie; where there are none, the result.
-fn to_read(folder: &Path, files: &[String]) -> String {
-    let pages = [
-        ("Sheet", SHEET_FILE),
-        ("Report", REPORT_FILE),
-        ("Return note", RETURN_FILE),
-        ("Text of the return note", RETURN_TEXT_FILE),
-    ];
-    let line = |(word, file): (&str, &str)| {
+fn to_read(folder: &Path, files: &[String], language: Language) -> String {
+    let is_written = |file: &str| files.iter().any(|name| name == file);
+    let at = |file: &str| {
         let path = folder.join(file);
-        format!("{word}: {}\n", mesh::read::shown_path(&path))
+        mesh::read::shown_path(&path).to_string()
     };
-    let written = |(_, file): &(&str, &str)| files.iter().any(|name| name == file);
-    let lines: String = pages.into_iter().filter(written).map(line).collect();
+    let pages: [(&str, fn(String) -> Message); 4] = [
+        (SHEET_FILE, |path| message!("summary-sheet", path = path)),
+        (REPORT_FILE, |path| message!("summary-report", path = path)),
+        (RETURN_FILE, |path| {
+            message!("summary-return-note", path = path)
+        }),
+        (RETURN_TEXT_FILE, |path| {
+            message!("summary-return-text", path = path)
+        }),
+    ];
+    let lines: String = (pages.into_iter())
+        .filter(|(file, _)| is_written(file))
+        .map(|(file, said)| said(at(file)).text(language) + "\n")
+        .collect();
     if lines.is_empty() {
-        line(("Result", RESULT_FILE))
+        text!(language, "summary-result", path = at(RESULT_FILE)) + "\n"
     } else {
         lines
     }
 }
 
 /// Says which files lie where.
-pub fn whereabouts(folder: &Path, files: &[String]) -> String {
-    let mut text = format!("Results in {}:", mesh::read::shown_path(folder));
-    for file in files {
-        // Writing to a String cannot fail.
-        let _ = write!(text, " {file}");
-    }
-    text.push('\n');
-    text
+pub fn whereabouts(folder: &Path, files: &[String], language: Language) -> String {
+    let folder = mesh::read::shown_path(folder).to_string();
+    let files = files.join(" ");
+    text!(language, "summary-files", folder = folder, files = files) + "\n"
 }

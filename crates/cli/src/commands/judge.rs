@@ -4,6 +4,7 @@ use crate::command_line::JudgeArguments;
 use crate::failure::Failure;
 use crate::terminal::say;
 use judge::Protocol;
+use messages::Language;
 use report::again::{CaseAgain, CheckChange};
 use report::json_line;
 use report::result::Verdict;
@@ -15,7 +16,7 @@ use std::collections::BTreeMap;
 struct Tally {
     cases: u64,
     /// Cases by verdict before and now; `None` where it must be measured again.
-    verdicts: BTreeMap<(&'static str, Option<&'static str>), u64>,
+    verdicts: BTreeMap<(String, Option<String>), u64>,
     /// Cases by the check that must be measured again.
     measure_again: BTreeMap<String, u64>,
     changed: u64,
@@ -45,14 +46,14 @@ pub fn run(arguments: &JudgeArguments) -> Result<(), Failure> {
     Ok(())
 }
 
-fn word(verdict: Verdict) -> &'static str {
-    verdict_word(verdict)
+fn word(verdict: Verdict) -> String {
+    verdict_word(verdict, Language::English)
 }
 
 /// `D-1042: accept -> rework (flange-height: 2 fail)`.
 fn changed_line(folder: &str, again: &CaseAgain) -> String {
     let why: Vec<String> = again.changes.iter().map(change).collect();
-    let now = again.now.map_or("", word);
+    let now = again.now.map_or_else(String::new, word);
     let why = why.join("; ");
     format!(
         "  {} [{folder}]: {} -> {now} ({why})\n",
@@ -97,7 +98,10 @@ impl Tally {
         }
         said += "\nwas         now             cases\n";
         for ((was, now), count) in &self.verdicts {
-            said += &format!("{was:<11} {:<15} {count}\n", now.unwrap_or("measure again"));
+            said += &format!(
+                "{was:<11} {:<15} {count}\n",
+                now.as_deref().unwrap_or("measure again")
+            );
         }
         if !self.measure_again.is_empty() {
             said += "\nNot judged again, since a result does not hold all that these checks measured by the\n\

@@ -6,6 +6,7 @@ use crate::failure::Failure;
 use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
 use crate::terminal::say;
+use messages::Language;
 use report::result::CaseResult;
 use report::{
     KnownRepeatability, RepeatResult, comparable_figures, json_text, repeat_text, write_repeats,
@@ -37,7 +38,7 @@ pub fn run(arguments: &RepeatArguments) -> Result<(), Failure> {
     if arguments.json {
         say(&json_text(&result))?;
     } else {
-        say(&(repeat_text(&result) + &whereabouts(&arguments.out, &files)))?;
+        say(&(repeat_text(&result) + &whereabouts(&arguments.out, &files, Language::English)))?;
     }
     Ok(())
 }

@@ -1,13 +1,13 @@
 //! A folder of cases: nothing lost, mixed or done twice, whatever happens.
 #![allow(clippy::unwrap_used, clippy::print_stderr)]
 
-use crate::common::{coarse, run};
+use crate::common::{archproof_beside, coarse, run};
 use phantom::Arch;
 use std::collections::BTreeMap;
 use std::ffi::OsStr;
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::{Child, Command, Stdio};
+use std::process::{Child, Stdio};
 use std::sync::LazyLock;
 use std::time::{Duration, Instant};
 use tempfile::TempDir;
@@ -303,9 +303,8 @@ fn shards_together_are_the_whole() {
 }
 
 fn start(folder: &Path, arguments: &[&str]) -> Child {
-    Command::new(env!("CARGO_BIN_EXE_archproof"))
+    archproof_beside(folder)
         .args(arguments)
-        .current_dir(folder)
         .stdout(Stdio::null())
         .stderr(Stdio::null())
         .spawn()

@@ -12,8 +12,14 @@ use tempfile::TempDir;
 
 /// The command, to be run in `folder`.
 pub fn archproof(folder: &Path) -> Command {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_archproof"));
+    Command::from_std(archproof_beside(folder))
+}
+
+/// The same, to run beside the test. It speaks English whatever the system's language.
+pub fn archproof_beside(folder: &Path) -> std::process::Command {
+    let mut command = std::process::Command::new(env!("CARGO_BIN_EXE_archproof"));
     command.current_dir(folder).env_remove("NO_COLOR");
+    command.env("LC_ALL", "C").env_remove("LANGUAGE");
     command
 }
 

@@ -3,7 +3,7 @@
 #![cfg(unix)]
 #![allow(clippy::unwrap_used, clippy::print_stderr)]
 
-use crate::common::{first_pass, run, timeless};
+use crate::common::{archproof_beside, first_pass, run, timeless};
 use serde_json::Value;
 use std::collections::BTreeMap;
 use std::fs;
@@ -66,9 +66,8 @@ fn ctrl_c_leaves_the_earlier_result_or_the_whole_new_one() {
         if step >= 24 && finished > 0 {
             break;
         }
-        let mut child = Command::new(env!("CARGO_BIN_EXE_archproof"))
+        let mut child = archproof_beside(folder.path())
             .args(&ours)
-            .current_dir(folder.path())
             .stdout(Stdio::null())
             .stderr(Stdio::null())
             .spawn()

@@ -1,7 +1,9 @@
 //! The whole road on the demonstration case: a scan in, a verdict out.
 #![allow(clippy::unwrap_used)]
 
-use crate::common::{archproof, demonstration, demonstration_files, first_pass, run, timeless};
+use crate::common::{
+    archproof, archproof_beside, demonstration, demonstration_files, first_pass, run, timeless,
+};
 use judge::words::SAFETY;
 use serde_json::Value;
 use std::fs;
@@ -304,9 +306,8 @@ fn another_unit_is_asked_about_and_answered() {
 #[test]
 fn a_reader_that_goes_away_is_no_failure() {
     let folder = tempfile::tempdir().unwrap();
-    let mut child = std::process::Command::new(env!("CARGO_BIN_EXE_archproof"))
+    let mut child = archproof_beside(folder.path())
         .arg("schema")
-        .current_dir(folder.path())
         .stdout(Stdio::piped())
         .stderr(Stdio::piped())
         .spawn()

@@ -21,7 +21,7 @@ fn instructions() -> BTreeMap<String, Message> {
 /// The sentences of a message and of its parameters.
 fn sentences(message: &Message) -> Vec<&Sentence> {
     let within = |sentence| {
-        let Sentence { parameters, .. } = sentence;
+        let Sentence { parameters, .. }: &Sentence = sentence;
         [sentence]
             .into_iter()
             .chain(parameters.values().flat_map(of_value))

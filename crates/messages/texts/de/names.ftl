@@ -36,6 +36,13 @@ zone-at-side = { $zone } { $side ->
    *[left] links
 }
 
+## Seiten, wo nichts sonst sagt, wessen sie sind.
+
+patient-side = { $side ->
+    [right] rechte Patientenseite
+   *[left] linke Patientenseite
+}
+
 ## Landmarken.
 
 landmark-labial-frenum = Lippenbändchen
@@ -89,3 +96,108 @@ the-landmark-lingual-flange = { $side ->
     [left] Lingualer Funktionsrand links
    *[none] Lingualer Funktionsrand
 }
+
+## Abformungen: eines Kiefers, auf einer Stufe. Alle sind weiblich; Sätze rechnen damit.
+
+impression-before-wash = { $jaw ->
+    [maxillary] Oberkieferabformung vor dem Wash
+    [mandibular] Unterkieferabformung vor dem Wash
+   *[unknown] Abformung eines unbekannten Kiefers vor dem Wash
+}
+impression-wash = { $jaw ->
+    [maxillary] Wash-Abformung des Oberkiefers
+    [mandibular] Wash-Abformung des Unterkiefers
+   *[unknown] Wash-Abformung eines unbekannten Kiefers
+}
+impression-one-step = { $jaw ->
+    [maxillary] Oberkieferabformung
+    [mandibular] Unterkieferabformung
+   *[unknown] Abformung eines unbekannten Kiefers
+}
+
+## Ergebnisse.
+
+verdict-accept = annehmen
+verdict-rework = nacharbeiten
+verdict-retake = neu abformen
+verdict-undecided = unentschieden
+
+## Warum ein Befund für das Ergebnis zählt.
+
+cause-question = FRAGE
+cause-fault = MANGEL
+cause-missing = FEHLT
+cause-look = ANSEHEN
+cause-note = Hinweis
+cause-held-back = zurückgestellt
+
+## Stellen eines Scans, nach denen wieder gesucht wurde.
+
+place-show-through = freiliegender Löffel
+place-thin = dünnes Material
+place-void = Blase
+place-nodule = Materialperle
+place-fold = Falte
+place-hole = Loch im Scan
+place-short-border = kurzer Rand
+
+## Prüfungen, und Teile eines Ergebnisses, die mehrere von ihnen brauchen.
+
+check-file-unclear = Datei unklar
+check-unit-unclear = Einheit unklar
+check-not-an-impression = keine Abformung
+check-arch-mismatch = anderer Kiefer
+check-orientation-unclear = Ausrichtung unklar
+check-show-through = Löffel liegt frei
+check-other-colour = andere Farbe
+check-show-through-extent = freiliegende Löffelfläche
+check-tissue-stop = Schleimhautstopp
+check-thin-cover = dünnes Material
+check-tray-seating = Sitz des Löffels
+check-tray-bent = Löffel verbogen
+check-tray-joint = Fuge im Löffel
+check-changed-in-transit = Veränderung auf dem Transport
+check-tray-size = Löffelgröße
+check-outer-excess = Material auf der Löffelaußenseite
+check-tray-at-border = Löffel am Rand
+check-under-extension = Unterextension
+check-border-radius = Randrundung
+check-flange-height = Höhe des Funktionsrands
+check-flange-thickness = Dicke des Funktionsrands
+check-border-overlap = Überstand über den Löffel
+check-border-asymmetry = Seitenunterschied des Rands
+check-border-change = Veränderung des Rands
+check-wash-open = Stelle weiter offen
+check-wash-thickness = Dicke des Wash
+check-wash-uneven = ungleichmäßiger Wash
+check-scan-ends = Scan endet vor dem Rand
+check-border-not-judged = Rand nicht beurteilt
+check-void = Blase
+check-void-unseen = Blasen nicht erkennbar
+check-nodule = Materialperle
+check-fold = Falte
+check-hole = Loch im Scan
+check-landmark-cut-short = Landmarke abgeschnitten
+check-landmark-obscured = Landmarke verdeckt
+check-landmark-not-found = Landmarke nicht gefunden
+check-cover-not-judged = Materialdicke nicht beurteilt
+check-cover-uncertainty = Unsicherheit der Materialdicke
+check-tissue-area = gescannte Schleimhautfläche
+check-scan-resolution = Auflösung des Scans
+check-scan-quality = Qualität des Scans
+check-interarch-space = Abstand der Kieferkämme
+check-ridge-angle = Winkel der Kieferkämme
+check-jaw-relation-not-judged = Kieferrelation nicht beurteilt
+check-wash-missing = Wash fehlt
+check-impression-age = Alter der Abformung
+check-interocclusal-distance = interokklusaler Abstand
+check-lip-length = Lippenlänge
+check-parcel-incomplete = Sendung unvollständig
+check-prescription-missing = Laborauftrag fehlt
+check-disinfection-not-stated = Desinfektion nicht angegeben
+check-border = Rand
+check-wash = Wash
+check-jaw-relation = Kieferrelation
+check-parcel = Sendung
+check-over-extension = Überextension
+check-cut = Schnitt

@@ -1,1 +1,148 @@
-# sheet
+### The sheet that goes with the parcel, and the return note.
+
+## The page.
+
+sheet-title = Case { $case }: { $word }
+sheet-case = Case { $case }
+sheet-region = The sheet
+sheet-purpose = Impression check: goes with the parcel
+sheet-time-not-recorded = Time of the check: not recorded.
+times-checked = Checked { $checked } UTC; { $scans }
+times-scans = scan files of { $first } UTC
+times-scans-between = scan files of { $first } to { $last } UTC
+times-scans-unknown = time of the scan files not known
+sheet-checked-by = Checked by
+sheet-date = Date
+sheet-returned-because = Returned because
+sheet-source = { $program } · limits: { $limits } (SHA-256 { $sum }…)
+sheet-cautions = An aid to inspection, not a medical device; the licensed clinician decides. Disinfect before handling and shipping. Makers' instructions take precedence.
+sheet-safety = Relieve a tray only out of the mouth, with eye and dust protection; then feel for sharp edges. This page is health data: keep it as such.
+
+## What is to be done.
+
+sheet-tasks = What to do, in this order
+sheet-no-tasks = Nothing fails and nothing is in question in the checks that were made.
+sheet-in-the-report = in the report
+sheet-notes-elsewhere = Notes that change no verdict: { $notes }, { $place }.
+sheet-more-tasks = And { $more } more to do, { $place }.
+sheet-more-tasks-and-notes = And { $more } more to do, and { $notes } notes, { $place }.
+sheet-more-places = { $places }; and { $more } more
+
+## The pictures.
+
+sheet-legend = R, L: the patient's right and left. Numbered ring: a place that fails; dashed: a question. Dark: thin material over the tray; bright: 3 mm or more; grey: not measured.
+sheet-hidden = Hidden in these views: { $ids }. { $legend }
+sheet-more-impressions = { $more } more impressions are { $place }. { $legend }
+sheet-no-picture = No picture: which way the scan faces was not found.
+sheet-picture = { $name }, { $view }; marked: { $ids }
+view-front-up = front up
+view-tissue-side-up = tissue side up
+view-front = front
+side-letter = { $side ->
+    [right] R
+   *[left] L
+}
+
+## What was not judged, and the parcel.
+
+sheet-all-judged = Not judged: nothing; every check was made.
+sheet-not-judged = Not judged ({ $count }, see the report): { $checks }.
+sheet-not-judged-more = Not judged ({ $count }, see the report): { $checks } and { $more } more.
+sheet-not-judged-count = Not judged: { $count } checks; see the report.
+sheet-parcel-not-stated = Parcel: the case does not state what is in it.
+sheet-parcel-complete = Parcel: nothing is missing.
+sheet-parcel-missing = Missing from the parcel
+sheet-parcel-more = { $what } (and { $more } more { $place })
+
+## The return note.
+
+return-purpose = Return note: laboratory to clinic
+return-word = please reply
+return-tasks = Please do this, in this order
+return-no-tasks = Nothing is asked of the impressions themselves.
+return-parcel-missing = Please complete the parcel
+return-legend = R, L: the patient's right and left. Numbered ring: a place to correct; dashed: a place to look at. Dark: thin material over the tray; bright: thick; grey: not measured.
+return-in-the-text = in the text that goes with this page
+return-answered-by = Answered by
+return-answer = Answer
+return-head = Case { $case }: return note
+return-lead = { $count ->
+    [0] Nothing is asked of you.
+    [one] The work cannot go on yet: one thing is asked of you.
+   *[other] The work cannot go on yet: { $count } things are asked of you.
+}
+return-pictures = The page with this text shows the numbered places in a picture.
+return-cautions = This note comes from an aid to inspection, not a medical device; the licensed clinician decides. Disinfect before handling and shipping. Makers' instructions take precedence.
+
+## What is asked of a clinic, where the instruction speaks of the program.
+
+clinic-file-unclear = Tell us which scan is which, and send each in a file of its own.
+clinic-unit-unclear = Tell us the unit of the scan, or export it again in mm.
+clinic-not-an-impression = Send the scan of the whole impression in its tray; this scan shows something else.
+clinic-which-jaw = Tell us which jaw this scan shows.
+clinic-other-colour = Another colour shows here. Look whether it is the tray, and tell us.
+clinic-scan-tray = Scan the empty tray from all sides, unaltered as it was for this impression, and send that scan.
+clinic-send-wash = Send the wash of this impression with its scan. If it needs none, tell us.
+clinic-jaw-relation = Send the jaw-relation record with its scan, or state the vertical dimension; or tell us why there is none.
+clinic-list = Send a list of what belongs in the parcel.
+clinic-one-jaw = The case holds one jaw only: add the impression of the other, or say why there is none.
+clinic-disinfectant = State what the set was disinfected with.
+clinic-disinfection = State what the set was disinfected with, and for how long. If it was not yet, clean and disinfect it before it is handled.
+clinic-disinfection-time = State for how many minutes the set was disinfected.
+clinic-prescription = Enclose the written prescription.
+clinic-readings = Too close to tell. Measure both vertical dimensions three times and give the readings.
+
+## What a check finds, in one sentence.
+
+gist-file-unclear = The file could mean two things, or one file is given as two.
+gist-unit-unclear = The unit of the scan cannot be told from its size.
+gist-not-an-impression = The scan shows something else than an impression.
+gist-arch-mismatch = The jaw found is not the jaw declared.
+gist-orientation-unclear = Which jaw it is, or which side is which, is not certain.
+gist-show-through = Tray shows through the material.
+gist-other-colour = Another colour than the material's shows, and the tray's is not known.
+gist-show-through-extent = Tray shows through over too much of the surface for relief and a wash.
+gist-tissue-stop = A declared tissue stop does not show: the tray was not fully seated.
+gist-thin-cover = Material is thin.
+gist-tray-seating = The tray was not where the material would have been of even thickness.
+gist-tray-bent = The tray bent between its scan and the impression.
+gist-tray-joint = The pieces of the tray were not fully joined.
+gist-changed-in-transit = The impression changed between the scan in which it was sent and the one in which it arrived.
+gist-tray-size = The tray is too small or too large for the mouth.
+gist-outer-excess = Material lies on the outer faces of the tray.
+gist-tray-at-border = Tray shows at the border itself.
+gist-under-extension = A stretch of border is short, or may be.
+gist-border-radius = The border is sharp instead of rounded.
+gist-flange-height = A flange is low.
+gist-flange-thickness = A flange is thinner or thicker than its guide.
+gist-border-overlap = The tray ends too near to the border or too far from it.
+gist-border-asymmetry = A flange is much lower than the other side's.
+gist-border-change = The border is lower than before the wash.
+gist-wash-open = A place that was bare or thin before the wash still is.
+gist-wash-thickness = The wash is thick.
+gist-wash-uneven = The wash is much thicker in some places than in others.
+gist-scan-ends = The scan ends before the border turns over.
+gist-border-not-judged = The border could not be measured.
+gist-void = Air left a pit in the tissue surface.
+gist-void-unseen = The scan is too coarse to show a void that would fail.
+gist-nodule = There is a bump on the tissue surface.
+gist-fold = A groove where two fronts of material met without bonding.
+gist-hole = Nothing was scanned at a place of the tissue surface.
+gist-landmark-cut-short = Border or scan end at a landmark or before it, or may.
+gist-landmark-obscured = A defect or bare tray lies over a landmark.
+gist-landmark-not-found = A landmark was not detected.
+gist-cover-not-judged = The material thickness could not be measured.
+gist-cover-uncertainty = The material thickness was measured with too large an uncertainty.
+gist-tissue-area = Too little tissue surface was scanned.
+gist-scan-resolution = The triangles of the scan are too coarse.
+gist-scan-quality = A part of the arch was not scanned well enough for what is measured there.
+gist-interarch-space = There is little room between the ridges.
+gist-ridge-angle = The ridges are far from parallel.
+gist-jaw-relation-not-judged = The jaw-relation record was given but could not be measured.
+gist-wash-missing = A jaw is still before its wash.
+gist-impression-age = The impression is older than its material allows.
+gist-interocclusal-distance = Rest vertical dimension less that of occlusion is unusual or impossible.
+gist-lip-length = The length of the upper lip is outside the plausible range.
+gist-parcel-incomplete = A required item is missing from the parcel.
+gist-prescription-missing = The written prescription is missing from the parcel.
+gist-disinfection-not-stated = Disinfection details are missing.

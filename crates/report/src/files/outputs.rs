@@ -8,6 +8,7 @@ use crate::text::names::plain;
 use crate::{drawing, page, picture, sheet};
 use check::CheckedCase;
 use chrono::{DateTime, Utc};
+use messages::Language;
 use rayon::prelude::*;
 use serde::Deserialize;
 use std::fs;
@@ -81,6 +82,7 @@ pub fn result_json(result: &CaseResult) -> String {
 /// is made if it is not there. Gives the names of the files. A file that was
 /// taken off `result.files` is not made. Files that a result already there
 /// names, and this one does not, are removed; nothing else is.
+/// The sheet and the return note are in `language`; everything else is English.
 ///
 /// Everything is first written aside within the folder and then moved into
 /// place, `result.json` last: whatever fails or is broken off, an earlier
@@ -92,8 +94,9 @@ pub fn write_all(
     checked: &CheckedCase,
     result: &CaseResult,
     folder: &Path,
+    language: Language,
 ) -> Result<Vec<String>, WriteError> {
-    write_all_watched(checked, result, folder, &|| {})
+    write_all_watched(checked, result, folder, language, &|| {})
 }
 
 /// As [`write_all`]; `look` is called before each file is made. It may unwind, as
@@ -105,9 +108,10 @@ pub fn write_all_watched(
     checked: &CheckedCase,
     result: &CaseResult,
     folder: &Path,
+    language: Language,
     look: &(dyn Fn() + Sync),
 ) -> Result<Vec<String>, WriteError> {
-    let outputs = outputs(checked, result, look)?;
+    let outputs = outputs(checked, result, language, look)?;
     look();
     let is_new = !folder.exists();
     let earlier = earlier_files(folder);
@@ -151,6 +155,7 @@ fn remove_stale(earlier: &[String], outputs: &[Output], folder: &Path) {
 pub(crate) fn outputs(
     checked: &CheckedCase,
     result: &CaseResult,
+    language: Language,
     look: &(dyn Fn() + Sync),
 ) -> Result<Vec<Output>, WriteError> {
     let files: Vec<Output> = result
@@ -162,7 +167,7 @@ pub(crate) fn outputs(
             Some(bytes.map(|bytes| (file.file.clone(), bytes)))
         })
         .collect::<Result<_, WriteError>>()?;
-    let pages = pages(checked, result, &files, look)?;
+    let pages = pages(checked, result, &files, language, look)?;
     let json = (RESULT_FILE.to_owned(), result_json(result).into_bytes());
     Ok(files.into_iter().chain(pages).chain([json]).collect())
 }
@@ -172,6 +177,7 @@ fn pages(
     checked: &CheckedCase,
     result: &CaseResult,
     files: &[Output],
+    language: Language,
     look: &(dyn Fn() + Sync),
 ) -> Result<Vec<Output>, WriteError> {
     let wanted: Vec<&OutputFile> = (result.files.iter())
@@ -183,8 +189,8 @@ fn pages(
     look();
     let pictures = picture::pictures(checked).map_err(WriteError::Picture)?;
     look();
-    let sheet = sheet::sheet(result, &pictures);
-    let note = || sheet::return_note(result, &pictures);
+    let sheet = sheet::sheet(result, &pictures, language);
+    let note = || sheet::return_note(result, &pictures, language);
     (wanted.par_iter())
         .map(|file| {
             look();
@@ -193,7 +199,7 @@ fn pages(
                 FileKind::SheetPdf => sheet::pdf(&sheet).map_err(WriteError::Picture)?,
                 FileKind::ReturnNote => sheet::page(&note()).into_bytes(),
                 FileKind::ReturnNotePdf => sheet::pdf(&note()).map_err(WriteError::Picture)?,
-                FileKind::ReturnText => sheet::return_text(result).into_bytes(),
+                FileKind::ReturnText => sheet::return_text(result, language).into_bytes(),
                 _ => page::report(result, &pictures, files).into_bytes(),
             };
             Ok((file.file.clone(), bytes))
@@ -250,7 +256,7 @@ mod tests {
         let folder = parent.path().join("new/results");
         let checked = checked_with_spots();
         let result = CaseResult::of(&checked);
-        let files = write_all(&checked, &result, &folder).unwrap();
+        let files = write_all(&checked, &result, &folder, Language::English).unwrap();
         let expected = [
             "cover-maxillary-first-pass.ply",
             "border-maxillary-first-pass.csv",
@@ -277,7 +283,7 @@ mod tests {
         assert!(error.contains("result.json: cannot be read"), "{error}");
         let checked = checked_with_spots();
         let result = CaseResult::of(&checked);
-        write_all(&checked, &result, parent.path()).unwrap();
+        write_all(&checked, &result, parent.path(), Language::English).unwrap();
         assert_eq!(read_result(parent.path()).unwrap(), result);
         fs::write(parent.path().join(RESULT_FILE), "{\"schema\": 1}").unwrap();
         let error = read_result(parent.path()).unwrap_err().to_string();
@@ -289,7 +295,13 @@ mod tests {
     fn the_cover_map_is_the_scan_with_colours() {
         let parent = tempfile::tempdir().unwrap();
         let checked = checked_with_spots();
-        let files = write_all(&checked, &CaseResult::of(&checked), parent.path()).unwrap();
+        let files = write_all(
+            &checked,
+            &CaseResult::of(&checked),
+            parent.path(),
+            Language::English,
+        )
+        .unwrap();
         let map = mesh::read_scan(&parent.path().join(&files[0]))
             .unwrap()
             .mesh;
@@ -303,7 +315,13 @@ mod tests {
     fn without_cover_the_surface_is_kept_without_a_map() {
         let parent = tempfile::tempdir().unwrap();
         let checked = checked_without_cover();
-        let files = write_all(&checked, &CaseResult::of(&checked), parent.path()).unwrap();
+        let files = write_all(
+            &checked,
+            &CaseResult::of(&checked),
+            parent.path(),
+            Language::English,
+        )
+        .unwrap();
         assert_eq!(files[0], "surface-maxillary-first-pass.ply");
         let surface = crate::read_surface(&parent.path().join(&files[0])).unwrap();
         let figures: Vec<&str> = surface.figures.keys().map(String::as_str).collect();
@@ -315,7 +333,7 @@ mod tests {
         let parent = tempfile::tempdir().unwrap();
         let checked = checked_with_border();
         let result = CaseResult::of(&checked);
-        write_all(&checked, &result, parent.path()).unwrap();
+        write_all(&checked, &result, parent.path(), Language::English).unwrap();
         let drawings: Vec<&str> = result
             .findings
             .iter()
@@ -332,12 +350,18 @@ mod tests {
     fn a_second_check_leaves_no_file_of_the_first_and_touches_nothing_else() {
         let parent = tempfile::tempdir().unwrap();
         let first = checked_with_border();
-        write_all(&first, &CaseResult::of(&first), parent.path()).unwrap();
+        write_all(
+            &first,
+            &CaseResult::of(&first),
+            parent.path(),
+            Language::English,
+        )
+        .unwrap();
         fs::write(parent.path().join("notes.txt"), "the clinic's own").unwrap();
         fs::write(parent.path().join("section-F9.svg"), "not from here").unwrap();
         let second = checked_without_cover();
         let result = CaseResult::of(&second);
-        let mut expected = write_all(&second, &result, parent.path()).unwrap();
+        let mut expected = write_all(&second, &result, parent.path(), Language::English).unwrap();
         expected.extend(["notes.txt".to_owned(), "section-F9.svg".to_owned()]);
         expected.sort_unstable();
         assert_eq!(names_in(parent.path()), expected);
@@ -356,7 +380,13 @@ mod tests {
         fs::write(folder.join(RESULT_FILE), text).unwrap();
         assert_eq!(earlier_files(&folder), ["../precious"]);
         let checked = checked_with_spots();
-        write_all(&checked, &CaseResult::of(&checked), &folder).unwrap();
+        write_all(
+            &checked,
+            &CaseResult::of(&checked),
+            &folder,
+            Language::English,
+        )
+        .unwrap();
         assert!(parent.path().join("precious").exists());
     }
 
@@ -376,7 +406,7 @@ mod tests {
         // A folder in the place of a file cannot be replaced by one.
         fs::create_dir(parent.path().join("cover-maxillary-first-pass.ply")).unwrap();
         fs::write(parent.path().join(RESULT_FILE), "earlier").unwrap();
-        let error = write_all(&checked, &result, parent.path()).unwrap_err();
+        let error = write_all(&checked, &result, parent.path(), Language::English).unwrap_err();
         assert!(error.to_string().contains("cover-maxillary-first-pass.ply"));
         assert_eq!(
             fs::read_to_string(parent.path().join(RESULT_FILE)).unwrap(),
@@ -385,7 +415,7 @@ mod tests {
         assert_eq!(names_in(parent.path()).len(), 2);
 
         let in_a_file = parent.path().join(RESULT_FILE).join("results");
-        let error = write_all(&checked, &result, &in_a_file).unwrap_err();
+        let error = write_all(&checked, &result, &in_a_file, Language::English).unwrap_err();
         assert!(!error.to_string().contains('\n'));
     }
 

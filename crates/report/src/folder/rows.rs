@@ -10,6 +10,7 @@ use crate::text::rounding::figure;
 use crate::text::steps::pressing;
 use measure::StationFigure;
 use mesh::Unit;
+use messages::Language;
 use nalgebra::Vector3;
 use parquet_derive::ParquetRecordWriter;
 use schemars::JsonSchema;
@@ -190,7 +191,10 @@ fn labels(result: &CaseResult) -> Option<String> {
 /// What the most urgent finding asks for or, where none is pressing, what the case is ready for.
 fn first_step(result: &CaseResult) -> String {
     let pressing = pressing(result).next();
-    pressing.map_or_else(|| what_to_do(result), |finding| finding.instruction.clone())
+    pressing.map_or_else(
+        || what_to_do(result, Language::English),
+        |finding| finding.instruction.clone(),
+    )
 }
 
 fn of_impression(result: &CaseResult, number: u64, one: &ImpressionResult) -> ImpressionRow {

@@ -7,6 +7,7 @@ use crate::picture::tissue_side;
 use crate::result::CaseResult;
 use check::CheckedCase;
 use judge::Severity;
+use messages::Language;
 use serde::{Deserialize, Serialize};
 use std::path::Path;
 
@@ -42,8 +43,9 @@ pub fn write_case(
     checked: &CheckedCase,
     result: &CaseResult,
     folder: &Path,
+    language: Language,
 ) -> Result<Vec<Option<Thumbnail>>, WriteError> {
-    write_all(checked, result, folder)?;
+    write_all(checked, result, folder, language)?;
     (0..checked.impressions.len())
         .map(|number| thumbnail(checked, number, folder))
         .collect()

@@ -9,6 +9,7 @@ use crate::result::{Finding, Severity};
 use crate::text::format::capital;
 use crate::text::words::{impression_name, verdict_word};
 use maud::html;
+use messages::Language;
 
 pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let result = material.result;
@@ -31,7 +32,7 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
         }
         @for (number, one) in superseded {
             h3.impression id={ "impression-" (number + 1) } {
-                (capital(&impression_name(one))) ": " (verdict_word(one.verdict))
+                (capital(&impression_name(one, Language::English))) ": " (verdict_word(one.verdict, Language::English))
             }
             (impression::in_full(material, number, one))
         }

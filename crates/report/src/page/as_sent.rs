@@ -6,6 +6,7 @@ use super::table::{place, table, words};
 use crate::result::{ChangeInTransit, ImpressionResult};
 use crate::text::words::side_word;
 use maud::{Markup, html};
+use messages::Language;
 
 pub fn part(
     material: &Material<'_>,
@@ -47,7 +48,7 @@ fn arch(change: &ChangeInTransit, limit: &Markup) -> Vec<Vec<Markup>> {
         ]
     };
     let bends = change.bends.iter().flat_map(|bend| {
-        let side = side_word(bend.side);
+        let side = side_word(bend.side, Language::English);
         [
             of(
                 format!("{side} heel toward the tissue, beside the front"),

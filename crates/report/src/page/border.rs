@@ -10,6 +10,7 @@ use crate::text::format::capital;
 use crate::text::words::impression_name;
 use maud::{Markup, html};
 use measure::StationFigure;
+use messages::Language;
 
 pub fn part(
     material: &Material<'_>,
@@ -37,7 +38,7 @@ pub fn chart(
     let Some(chart) = material.drawing(&border.chart) else {
         return Some(ground(material, border));
     };
-    let name = impression_name(impression);
+    let name = impression_name(impression, Language::English);
     // A chart with a lingual track is higher than a landscape page.
     let mut parts = border.stations.iter().map(|station| station.part);
     let is_high = parts.any(|part| part == BorderPart::Lingual);

@@ -3,6 +3,7 @@
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use maud::{DOCTYPE, Markup, PreEscaped, html};
+use messages::Language;
 use sha2::{Digest, Sha256};
 
 /// How every page looks.
@@ -10,23 +11,29 @@ const STYLE: &str = include_str!("style.css");
 
 /// A page that needs no other file and runs nothing.
 pub(crate) fn whole(title: &str, body: &Markup) -> String {
-    document(title, body, &[STYLE], None)
+    document(title, body, &[STYLE], None, Language::English)
 }
 
-/// A page with a style of its own besides that of every page.
-pub(crate) fn with_style(title: &str, body: &Markup, style: &str) -> String {
-    document(title, body, &[STYLE, style], None)
+/// A page in a language, with a style of its own besides that of every page.
+pub(crate) fn with_style(title: &str, body: &Markup, style: &str, language: Language) -> String {
+    document(title, body, &[STYLE, style], None, language)
 }
 
 /// A page that runs this script alone.
 pub(super) fn with_script(title: &str, body: &Markup, script: &str) -> String {
-    document(title, body, &[STYLE], Some(script))
+    document(title, body, &[STYLE], Some(script), Language::English)
 }
 
-fn document(title: &str, body: &Markup, styles: &[&str], script: Option<&str>) -> String {
+fn document(
+    title: &str,
+    body: &Markup,
+    styles: &[&str],
+    script: Option<&str>,
+    language: Language,
+) -> String {
     let page = html! {
         (DOCTYPE)
-        html lang="en" {
+        html lang=(language.code()) {
             head {
                 meta charset="utf-8";
                 meta http-equiv="Content-Security-Policy" content=(policy(styles, script));

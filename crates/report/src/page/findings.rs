@@ -83,7 +83,7 @@ fn article(material: &Material<'_>, finding: &Finding) -> Markup {
         Severity::Borderline => "finding borderline",
         Severity::Note => "finding note",
     };
-    let place = finding_place(material.result, finding);
+    let place = finding_place(material.result, finding, Language::English);
     let number = place_in_order(material, finding);
     let picture = material.pictures.close.get(number).and_then(Option::as_ref);
     let drawing = finding
@@ -102,7 +102,7 @@ fn article(material: &Material<'_>, finding: &Finding) -> Markup {
                     @if let Some(gist) = gist(&finding.check) { p.gist { (gist) } }
                     @if let Some(figure) = figure(finding) { p.measured { "Measured " (figure) "." } }
                     @if let Some(name) = &finding.refers_to { p.aside { "Listed as " (name) " in the tables below." } }
-                    @if let Some(place) = place_on_tray(material.result, finding) { p.aside { "On the tray: " (place) "." } }
+                    @if let Some(place) = place_on_tray(material.result, finding, Language::English) { p.aside { "On the tray: " (place) "." } }
                     p.instruction { strong { "Do: " } (finding.instruction) }
                 }
                 @if let Some(picture) = picture {

@@ -8,6 +8,7 @@ use crate::result::ImpressionResult;
 use crate::text::format::capital;
 use crate::text::words::{impression_name, verdict_word};
 use maud::{Markup, html};
+use messages::Language;
 
 /// A part of an impression's account; `None` where there is nothing for it.
 type Part = fn(&Material<'_>, usize, &ImpressionResult) -> Option<Markup>;
@@ -40,8 +41,12 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
 }
 
 fn chapter(material: &Material<'_>, number: usize, impression: &ImpressionResult) -> Chapter {
-    let name = impression_name(impression);
-    let heading = format!("{}: {}", capital(&name), verdict_word(impression.verdict));
+    let name = impression_name(impression, Language::English);
+    let heading = format!(
+        "{}: {}",
+        capital(&name),
+        verdict_word(impression.verdict, Language::English)
+    );
     let more = drawn(&SECOND, material, number, impression);
     let more_of =
         html! { h3 { "More of the " (name) ": other views, landmarks, tray, defects, scan" } };

@@ -8,6 +8,7 @@ use super::table::{table, words};
 use crate::result::{JawRelation, ProtocolResult};
 use crate::text::words::part_of_the_record;
 use maud::{Markup, html};
+use messages::Language;
 
 pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let Some(relation) = &material.result.jaw_relation else {
@@ -20,7 +21,7 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
                 (table("Relation of the jaws", &["Figure", "Measured (k = 2)", "Limits"], &rows))
             }
             @if !relation.stations.is_empty() { (chart(relation, protocol)) }
-            @if let Some(sentence) = part_of_the_record(relation) { p { (sentence) } }
+            @if let Some(sentence) = part_of_the_record(relation, Language::English) { p { (sentence) } }
             @for entry in &relation.not_judged { p { "Not judged: the record (" (entry.why) ")." } }
             @if let Some(by) = &relation.vertical_dimension_by { p { "The vertical dimension of occlusion was found " (by) "." } }
             @if let Some(by) = &relation.centric_relation_by { p { "Centric relation was found " (by) "." } }

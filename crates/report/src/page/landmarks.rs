@@ -6,6 +6,7 @@ use super::table::{table, words};
 use crate::result::{ImpressionResult, Landmark, LandmarkSource, LandmarkStatus};
 use crate::text::words::landmark_name;
 use maud::{Markup, html};
+use messages::Language;
 
 /// The key to the landmarks of the picture.
 pub fn key(
@@ -18,7 +19,7 @@ pub fn key(
             h3 { "Landmarks" }
             ul.key {
                 @for landmark in &impression.landmarks {
-                    li { (landmark.id) " " (landmark_name(landmark)) ": " strong { (status(landmark.status)) } }
+                    li { (landmark.id) " " (landmark_name(landmark, Language::English)) ": " strong { (status(landmark.status)) } }
                 }
             }
         }
@@ -51,7 +52,7 @@ pub fn part(
 fn row(landmark: &Landmark) -> Vec<Markup> {
     vec![
         words(&landmark.id),
-        words(landmark_name(landmark)),
+        words(landmark_name(landmark, Language::English)),
         html! {
             (status(landmark.status))
             @if let Some(why) = &landmark.why { span.aside { ": " (why) } }

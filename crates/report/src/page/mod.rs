@@ -58,6 +58,7 @@ use crate::text::words::verdict_word;
 use chapter::{Chapter, contents};
 use material::Material;
 use maud::html;
+use messages::Language;
 
 /// The chapters that a part of the result gives; none where it holds nothing for them.
 type Part = fn(&Material<'_>) -> Vec<Chapter>;
@@ -88,7 +89,7 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
         files,
     };
     let chapters: Vec<Chapter> = PARTS.iter().flat_map(|part| part(&material)).collect();
-    let verdict = verdict_word(result.verdict);
+    let verdict = verdict_word(result.verdict, Language::English);
     let title = format!(
         "Case {}: {verdict} - report of the impression check",
         result.case
@@ -101,8 +102,8 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
                     "Case " (result.case) ": "
                     span.verdict { (verdict) }
                 }
-                p.lead { (capital(&what_to_do(result))) }
-                @if let Some(times) = &result.times { p.time { (times::in_words(times)) "." } }
+                p.lead { (capital(&what_to_do(result, Language::English))) }
+                @if let Some(times) = &result.times { p.time { (times::in_words(times, Language::English)) "." } }
             }
             (contents(&chapters))
             @for chapter in &chapters { (chapter.drawn()) }

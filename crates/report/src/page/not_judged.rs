@@ -6,6 +6,7 @@ use super::table::{table, words};
 use crate::result::{CaseResult, NotJudged};
 use crate::text::words::impression_name;
 use maud::{Markup, html};
+use messages::Language;
 
 pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let rows = rows(entries(material.result));
@@ -64,7 +65,12 @@ fn of_impressions(result: &CaseResult, superseded: bool) -> impl Iterator<Item =
     let impressions = result.impressions.iter();
     impressions
         .filter(move |impression| impression.superseded == superseded)
-        .flat_map(|impression| gathered(&impression_name(impression), &impression.not_judged))
+        .flat_map(|impression| {
+            gathered(
+                &impression_name(impression, Language::English),
+                &impression.not_judged,
+            )
+        })
 }
 
 fn gathered<'a>(of: &str, not_judged: &'a [NotJudged]) -> Vec<Entry<'a>> {

@@ -9,6 +9,7 @@ use crate::text::format::capital;
 use crate::text::words::{impression_name, side_word};
 use judge::words::SAFETY;
 use maud::{Markup, html};
+use messages::Language;
 
 pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let result = material.result;
@@ -97,7 +98,7 @@ pub fn table(result: &CaseResult, caption: &str, notes: &[&Finding]) -> Markup {
 
 fn rows(result: &CaseResult, group: &Group<'_>) -> Markup {
     let first = group.findings[0];
-    let of = impression(result, first).map(impression_name);
+    let of = impression(result, first).map(|one| impression_name(one, Language::English));
     html! {
         tbody {
             tr {
@@ -123,7 +124,9 @@ fn rows(result: &CaseResult, group: &Group<'_>) -> Markup {
 
 /// Zone and side, and what is said of this place alone.
 fn place(finding: &Finding) -> Markup {
-    let side = finding.side.map(|side| side_word(side).to_owned());
+    let side = finding
+        .side
+        .map(|side| side_word(side, Language::English).to_owned());
     let parts: Vec<String> = finding.zone.clone().into_iter().chain(side).collect();
     let (own, _) = sentences(finding);
     html! {

@@ -7,6 +7,7 @@ use super::table::{table, words};
 use crate::result::{CaseResult, Times};
 use crate::text::words::impression_name;
 use maud::{Markup, html};
+use messages::Language;
 
 pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let result = material.result;
@@ -55,7 +56,7 @@ fn rows(result: &CaseResult) -> Vec<Vec<Markup>> {
         ]);
     }
     for impression in &result.impressions {
-        let name = impression_name(impression);
+        let name = impression_name(impression, Language::English);
         let scan = format!("scan of the {name}, SHA-256");
         rows.push(vec![words(scan), sum(&impression.scan.sha256)]);
         for (number, part) in impression.scan.parts.iter().enumerate() {

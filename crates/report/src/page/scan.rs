@@ -7,6 +7,7 @@ use crate::result::{ImpressionResult, ScanResult, TrayJoint, TrayScan};
 use crate::text::format::capital;
 use crate::text::words::tray_found;
 use maud::{Markup, html};
+use messages::Language;
 
 pub fn part(
     material: &Material<'_>,
@@ -43,7 +44,7 @@ pub fn part(
             Some(tray) => (table("The scan of the empty tray", &["Fact", "Value"], &tray_facts(tray))),
             None => p { "No scan of the empty tray was given." },
         }
-        @if let Some(chosen) = &impression.tray_chosen { p { (capital(&tray_found(chosen))) "." } }
+        @if let Some(chosen) = &impression.tray_chosen { p { (capital(&tray_found(chosen, Language::English))) "." } }
         @if !impression.tray_joints.is_empty() {
             (table("The joints of the tray", &["Pieces", "Gap", "Step"], &joint_facts(&impression.tray_joints)))
         }

@@ -2,6 +2,7 @@
 //! between rows on paper.
 
 use maud::{Markup, html};
+use messages::Language;
 
 /// A table with a caption and a heading to each column; the first cell of a row
 /// heads it.
@@ -32,7 +33,7 @@ pub fn words(text: impl AsRef<str>) -> Markup {
 
 /// `residual ridge, patient's right`.
 pub fn place(zone: Option<&str>, side: Option<crate::result::Side>) -> Markup {
-    let side = side.map(crate::text::words::side_word);
-    let parts: Vec<&str> = zone.into_iter().chain(side).collect();
+    let side = side.map(|side| crate::text::words::side_word(side, Language::English));
+    let parts: Vec<&str> = zone.into_iter().chain(side.as_deref()).collect();
     words(parts.join(", "))
 }

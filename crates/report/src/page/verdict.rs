@@ -11,6 +11,7 @@ use crate::text::format::capital;
 use crate::text::steps::{Step, steps};
 use crate::text::words::{finding_place, impression_name, place_on_tray, verdict_word};
 use maud::{Markup, html};
+use messages::Language;
 
 pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let result = material.result;
@@ -55,9 +56,9 @@ fn item(result: &CaseResult, step: &Step<'_>) -> Markup {
                     li {
                         a href={ "#" (finding.id) } { (finding.id) } " "
                         (finding.check.replace('-', " "))
-                        @let place = finding_place(result, finding);
+                        @let place = finding_place(result, finding, Language::English);
                         @if !place.is_empty() { ", " (place) }
-                        @if let Some(place) = place_on_tray(result, finding) { "; on the tray " (place) }
+                        @if let Some(place) = place_on_tray(result, finding, Language::English) { "; on the tray " (place) }
                     }
                 }
             }
@@ -71,8 +72,8 @@ fn verdicts(result: &CaseResult) -> Markup {
         ul.verdicts {
             @for (number, impression) in result.impressions.iter().enumerate() {
                 li {
-                    a href={ "#impression-" (number + 1) } { (capital(&impression_name(impression))) }
-                    ": " strong { (verdict_word(impression.verdict)) }
+                    a href={ "#impression-" (number + 1) } { (capital(&impression_name(impression, Language::English))) }
+                    ": " strong { (verdict_word(impression.verdict, Language::English)) }
                     @if impression.superseded { " (a wash followed)" }
                     @if let Some(least) = impression.cover.as_ref().and_then(|cover| cover.min_mm) {
                         "; least thickness " (quantity(least, impression.cover.as_ref().and_then(|cover| cover.uncertainty_mm), "mm"))

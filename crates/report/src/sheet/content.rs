@@ -3,19 +3,22 @@
 use crate::result::{CaseResult, Finding, ImpressionResult, Severity};
 use crate::text::format::capital;
 use crate::text::headline::what_to_do;
-use crate::text::steps::steps;
+use crate::text::material_added::adds_material;
+use crate::text::steps::{pressing, steps};
 use crate::text::times;
-use crate::text::words::{finding_place, impression_name, verdict_word};
+use crate::text::words::{check_name, finding_place, impression_name, verdict_word};
 use judge::Check;
+use messages::{Language, text};
 use std::collections::BTreeSet;
 
 /// What the sheet says.
 pub(super) struct Content<'a> {
+    pub(super) language: Language,
     pub(super) case: &'a str,
     /// What the page is for.
-    pub(super) purpose: &'static str,
+    pub(super) purpose: String,
     /// The word in the frame.
-    pub(super) word: &'static str,
+    pub(super) word: String,
     pub(super) fixed: Fixed,
     pub(super) lead: String,
     /// When the case was checked and its scans were made.
@@ -28,22 +31,23 @@ pub(super) struct Content<'a> {
     pub(super) not_judged: Option<Vec<String>>,
     /// Number of findings that are notes.
     pub(super) notes: usize,
+    /// Whether material is to be added, so that the adhesive is spoken of.
+    pub(super) adds_material: bool,
     /// Program and limits.
     pub(super) source: String,
 }
 
 /// Words that are the same on every page of one kind.
-#[derive(Clone, Copy)]
 pub(super) struct Fixed {
-    pub(super) tasks: &'static str,
-    pub(super) no_tasks: &'static str,
-    pub(super) missing: &'static str,
+    pub(super) tasks: String,
+    pub(super) no_tasks: String,
+    pub(super) missing: String,
     /// What rings and colours of the pictures are.
-    pub(super) legend: &'static str,
+    pub(super) legend: String,
     /// Where what does not fit is to be found.
-    pub(super) elsewhere: &'static str,
+    pub(super) elsewhere: String,
     /// What the lines to write on are for.
-    pub(super) lines: [&'static str; 3],
+    pub(super) lines: [String; 3],
 }
 
 /// An impression to be worked from.
@@ -52,7 +56,7 @@ pub(super) struct Shown<'a> {
     pub(super) number: usize,
     pub(super) impression: &'a ImpressionResult,
     pub(super) name: String,
-    pub(super) verdict: &'static str,
+    pub(super) verdict: String,
 }
 
 /// One thing to do.
@@ -72,33 +76,39 @@ pub(super) enum Parcel {
     Missing(Vec<String>),
 }
 
-const FOR_THE_PARCEL: Fixed = Fixed {
-    tasks: "What to do, in this order",
-    no_tasks: "Nothing fails and nothing is in question in the checks that were made.",
-    missing: "Missing from the parcel",
-    legend: "R, L: the patient's right and left. Numbered ring: a place that fails; dashed: a question. Dark: thin \
-             material over the tray; bright: 3 mm or more; grey: not measured.",
-    elsewhere: "in the report",
-    lines: ["Checked by", "Date", "Returned because"],
-};
+fn for_the_parcel(language: Language) -> Fixed {
+    Fixed {
+        tasks: text!(language, "sheet-tasks"),
+        no_tasks: text!(language, "sheet-no-tasks"),
+        missing: text!(language, "sheet-parcel-missing"),
+        legend: text!(language, "sheet-legend"),
+        elsewhere: text!(language, "sheet-in-the-report"),
+        lines: [
+            text!(language, "sheet-checked-by"),
+            text!(language, "sheet-date"),
+            text!(language, "sheet-returned-because"),
+        ],
+    }
+}
 
 impl<'a> Content<'a> {
-    pub(super) fn of(result: &'a CaseResult) -> Self {
+    pub(super) fn of(result: &'a CaseResult, language: Language) -> Self {
         let (parcel, work): (Vec<_>, Vec<_>) =
             (steps(result).into_iter()).partition(|step| step.findings.iter().all(of_parcel));
         Self {
+            language,
             case: &result.case,
-            purpose: "Impression check: goes with the parcel",
-            word: verdict_word(result.verdict),
-            fixed: FOR_THE_PARCEL,
-            lead: capital(&what_to_do(result)),
-            times: result.times.as_ref().map(times::in_words),
-            impressions: shown(result),
+            purpose: text!(language, "sheet-purpose"),
+            word: verdict_word(result.verdict, language),
+            fixed: for_the_parcel(language),
+            lead: capital(&what_to_do(result, language)),
+            times: (result.times.as_ref()).map(|times| times::in_words(times, language)),
+            impressions: shown(result, language),
             tasks: (work.into_iter())
                 .map(|step| Task {
-                    text: step.instruction.to_owned(),
+                    text: step.instruction_in(language),
                     places: (step.findings.iter())
-                        .map(|finding| place(result, finding))
+                        .map(|finding| place(result, finding, language))
                         .collect(),
                 })
                 .collect(),
@@ -106,22 +116,29 @@ impl<'a> Content<'a> {
                 None => Parcel::NotStated,
                 Some(_) => Parcel::Missing(
                     (parcel.iter())
-                        .map(|step| step.instruction.to_owned())
+                        .map(|step| step.instruction_in(language))
                         .collect(),
                 ),
             },
-            not_judged: Some(not_judged(result)),
+            not_judged: Some(not_judged(result, language)),
             notes: (result.findings.iter())
                 .filter(|finding| finding.severity == Severity::Note)
                 .count(),
-            source: format!(
-                "{} · limits: {} (SHA-256 {}…)",
-                program(result),
-                result.protocol.name,
-                result.protocol.sha256.get(..12).unwrap_or_default()
+            adds_material: is_material_added(result),
+            source: text!(
+                language,
+                "sheet-source",
+                program = program(result),
+                limits = result.protocol.name.as_str(),
+                sum = result.protocol.sha256.get(..12).unwrap_or_default()
             ),
         }
     }
+}
+
+/// Whether something that is to be done adds material.
+pub(super) fn is_material_added(result: &CaseResult) -> bool {
+    pressing(result).any(|finding| adds_material(result, finding))
 }
 
 /// The program, with the commit that it was built from.
@@ -134,15 +151,15 @@ pub(super) fn program(result: &CaseResult) -> String {
 }
 
 /// The impressions that no later stage of the same jaw follows.
-pub(super) fn shown(result: &CaseResult) -> Vec<Shown<'_>> {
+pub(super) fn shown(result: &CaseResult, language: Language) -> Vec<Shown<'_>> {
     let impressions = result.impressions.iter().enumerate();
     impressions
         .filter(|(_, impression)| !impression.superseded)
         .map(|(number, impression)| Shown {
             number,
             impression,
-            name: capital(&impression_name(impression)),
-            verdict: verdict_word(impression.verdict),
+            name: capital(&impression_name(impression, language)),
+            verdict: verdict_word(impression.verdict, language),
         })
         .collect()
 }
@@ -159,9 +176,9 @@ pub(super) fn of_parcel(finding: &&Finding) -> bool {
 }
 
 /// `F2 thin cover, labial flange, patient's left`.
-fn place(result: &CaseResult, finding: &Finding) -> String {
-    let place = finding_place(result, finding);
-    let name = format!("{} {}", finding.id, finding.check.replace('-', " "));
+fn place(result: &CaseResult, finding: &Finding, language: Language) -> String {
+    let place = finding_place(result, finding, language);
+    let name = format!("{} {}", finding.id, check_name(&finding.check, language));
     if place.is_empty() {
         name
     } else {
@@ -169,7 +186,7 @@ fn place(result: &CaseResult, finding: &Finding) -> String {
     }
 }
 
-fn not_judged(result: &CaseResult) -> Vec<String> {
+fn not_judged(result: &CaseResult, language: Language) -> Vec<String> {
     let of_impressions = (result.impressions.iter())
         .filter(|impression| !impression.superseded)
         .flat_map(|impression| &impression.not_judged);
@@ -177,6 +194,6 @@ fn not_judged(result: &CaseResult) -> Vec<String> {
     of_impressions
         .chain(&result.not_judged)
         .filter(|entry| entry.asked && seen.insert(entry.check.as_str()))
-        .map(|entry| entry.check.replace(['-', '_'], " "))
+        .map(|entry| check_name(&entry.check, language))
         .collect()
 }

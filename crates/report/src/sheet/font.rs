@@ -107,6 +107,7 @@ pub(super) fn clipped(text: &str, weight: Weight, size: f64, most: f64) -> Strin
 #[cfg(test)]
 mod tests {
     use super::*;
+    use messages::Language;
 
     #[test]
     fn both_fonts_hold_every_letter_that_the_sheet_needs() {
@@ -115,6 +116,20 @@ mod tests {
             let face = weight.face().unwrap();
             for letter in letters.chars() {
                 assert!(face.glyph_index(letter).is_some(), "{letter}");
+            }
+        }
+    }
+
+    #[test]
+    fn both_fonts_hold_every_letter_of_the_catalogue() {
+        for language in Language::ALL {
+            let texts = messages::texts_of(language);
+            assert!(texts.len() > 3);
+            for weight in Weight::ALL {
+                let face = weight.face().unwrap();
+                for letter in texts.concat().chars().filter(|letter| !letter.is_control()) {
+                    assert!(face.glyph_index(letter).is_some(), "{language}: {letter}");
+                }
             }
         }
     }

@@ -8,6 +8,7 @@ use super::paper::{A4, GREY, INK, Paper, Pen};
 use super::picture;
 use crate::picture::Pictures;
 use crate::result::CaseResult;
+use messages::{Language, text};
 
 const LEFT: f64 = 36.0;
 const RIGHT: f64 = A4[0] - 36.0;
@@ -34,7 +35,14 @@ pub(super) fn laid_out<'a>(
     pictures: &'a Pictures,
     content: &Content<'a>,
 ) -> Paper<'a> {
-    let mut paper = Paper::new(format!("Case {}: {}", content.case, content.word));
+    let language = content.language;
+    let title = text!(
+        language,
+        "sheet-title",
+        case = content.case,
+        word = content.word.as_str()
+    );
+    let mut paper = Paper::new(title, language);
     let below_head = head(&mut paper, content);
     let foot = foot(&mut paper, content);
     let foot = parcel(&mut paper, content, foot);
@@ -62,17 +70,25 @@ fn head(paper: &mut Paper<'_>, content: &Content<'_>) -> f64 {
         word,
     );
     let room = frame[0] - LEFT - 12.0;
-    let case = clipped(&format!("Case {}", content.case), Weight::Bold, 18.0, room);
-    paper.words([LEFT, TOP + 8.0], Weight::Book, SMALL, content.purpose);
+    let case = text!(content.language, "sheet-case", case = content.case);
+    let case = clipped(&case, Weight::Bold, 18.0, room);
+    paper.words(
+        [LEFT, TOP + 8.0],
+        Weight::Book,
+        SMALL,
+        content.purpose.as_str(),
+    );
     paper.words([LEFT, TOP + 28.0], Weight::Bold, 18.0, case);
     let mut y = TOP + 48.0;
     for line in wrapped(&content.lead, Weight::Bold, 11.5, WIDE) {
         paper.words([LEFT, y], Weight::Bold, 11.5, line);
         y += 14.0;
     }
-    let times = content.times.as_deref();
-    let times = times.unwrap_or("Time of the check: not recorded.");
-    paper.time([LEFT, y], SMALL, clipped(times, Weight::Book, SMALL, WIDE));
+    let times = match &content.times {
+        Some(times) => times.clone(),
+        None => text!(content.language, "sheet-time-not-recorded"),
+    };
+    paper.time([LEFT, y], SMALL, clipped(&times, Weight::Book, SMALL, WIDE));
     paper.line([LEFT, y + 6.0], [RIGHT, y + 6.0], Pen::whole(1.2, INK));
     y + 10.0
 }
@@ -80,69 +96,80 @@ fn head(paper: &mut Paper<'_>, content: &Content<'_>) -> f64 {
 /// What every sheet ends with, drawn from the lower edge upward. Gives where it
 /// begins.
 fn foot(paper: &mut Paper<'_>, content: &Content<'_>) -> f64 {
-    const CAUTIONS: [&str; 2] = [
-        "An aid to inspection, not a medical device; the licensed clinician decides. Disinfect before handling and shipping. \
-         Makers' instructions take precedence.",
-        "Relieve a tray only out of the mouth, with eye and dust protection; then feel for sharp edges. This page is health \
-         data: keep it as such.",
-    ];
     const TINY: f64 = 7.4;
     let source = clipped(&content.source, Weight::Book, TINY, WIDE);
     paper.words([LEFT, BOTTOM], Weight::Book, TINY, source);
     let mut y = BOTTOM - 12.0;
-    for line in CAUTIONS.iter().rev() {
-        paper.words([LEFT, y], Weight::Book, TINY, *line);
+    for line in cautions(content, TINY).into_iter().rev() {
+        paper.words([LEFT, y], Weight::Book, TINY, line);
         y -= 9.6;
     }
     y -= 12.0;
-    signatures(paper, content.fixed.lines, y);
+    signatures(paper, &content.fixed.lines, y);
     y -= 42.0;
     if let Some(checks) = &content.not_judged {
         y -= 12.0;
         paper.line([LEFT, y + 12.0], [RIGHT, y + 12.0], THIN);
-        paper.words([LEFT, y + 6.0], Weight::Book, SMALL, not_judged(checks));
+        let line = not_judged(checks, content.language);
+        paper.words([LEFT, y + 6.0], Weight::Book, SMALL, line);
         y -= 6.0;
     }
     paper.line([LEFT, y], [RIGHT, y], THIN);
     y
 }
 
+/// The lines of what is always to be heeded, and of the adhesive where material is added.
+fn cautions(content: &Content<'_>, size: f64) -> Vec<String> {
+    let language = content.language;
+    let adhesive = content.adds_material.then(|| text!(language, "adhesive"));
+    let always = [
+        text!(language, "sheet-cautions"),
+        text!(language, "sheet-safety"),
+    ];
+    (always.into_iter().chain(adhesive))
+        .flat_map(|caution| wrapped(&caution, Weight::Book, size, WIDE))
+        .collect()
+}
+
 /// Lines for names, dates and a reason, the lower one at `y`.
-fn signatures(paper: &mut Paper<'_>, [by, date, remark]: [&str; 3], y: f64) {
+fn signatures(paper: &mut Paper<'_>, [by, date, remark]: &[String; 3], y: f64) {
     let middle = LEFT + WIDE * 0.6;
     for (text, from, to, y) in [
         (by, LEFT, middle - 12.0, y - 22.0),
         (date, middle, RIGHT, y - 22.0),
         (remark, LEFT, RIGHT, y),
     ] {
-        paper.words([from, y], Weight::Book, SMALL, text);
+        paper.words([from, y], Weight::Book, SMALL, text.as_str());
         let start = from + Weight::Book.width(text, SMALL) + 5.0;
         paper.line([start, y + 1.5], [to, y + 1.5], Pen::whole(0.8, INK));
     }
 }
 
 /// What was not judged, in one line; what does not fit is counted.
-fn not_judged(checks: &[String]) -> String {
+fn not_judged(checks: &[String], language: Language) -> String {
     if checks.is_empty() {
-        return "Not judged: nothing; every check was made.".to_owned();
+        return text!(language, "sheet-all-judged");
     }
+    let count = checks.len().to_string();
     let line = |shown: usize| {
-        let more = checks.len() - shown;
-        let rest = match more {
-            0 => String::new(),
-            _ => format!(" and {more} more"),
-        };
-        format!(
-            "Not judged ({}, see the report): {}{rest}.",
-            checks.len(),
-            checks[..shown].join(", ")
-        )
+        let listed = checks[..shown].join(", ");
+        let count = count.as_str();
+        match checks.len() - shown {
+            0 => text!(language, "sheet-not-judged", count = count, checks = listed),
+            more => text!(
+                language,
+                "sheet-not-judged-more",
+                count = count,
+                checks = listed,
+                more = more.to_string()
+            ),
+        }
     };
     (1..=checks.len())
         .rev()
         .map(line)
         .find(|line| Weight::Book.width(line, SMALL) <= WIDE)
-        .unwrap_or_else(|| format!("Not judged: {} checks; see the report.", checks.len()))
+        .unwrap_or_else(|| text!(language, "sheet-not-judged-count", count = count.as_str()))
 }
 
 /// What is missing from the parcel, drawn above `bottom`. Gives where it begins.
@@ -158,13 +185,16 @@ fn parcel(paper: &mut Paper<'_>, content: &Content<'_>, bottom: f64) -> f64 {
             })
             .collect(),
     };
+    let language = content.language;
     let said = match parcel {
-        Parcel::Unsaid | Parcel::NotStated => "Parcel: the case does not state what is in it.",
-        Parcel::Missing(texts) if texts.is_empty() => "Parcel: nothing is missing.",
-        Parcel::Missing(_) => content.fixed.missing,
+        Parcel::Unsaid | Parcel::NotStated => text!(language, "sheet-parcel-not-stated"),
+        Parcel::Missing(texts) if texts.is_empty() => text!(language, "sheet-parcel-complete"),
+        Parcel::Missing(_) => content.fixed.missing.clone(),
     };
     const SIZE: f64 = 9.2;
-    let rows: Vec<Vec<Line>> = tasks.iter().map(|task| task_lines(task, SIZE)).collect();
+    let rows: Vec<Vec<Line>> = (tasks.iter())
+        .map(|task| task_lines(task, SIZE, content.language))
+        .collect();
     let mut kept = rows.len();
     while rows[..kept].iter().map(Vec::len).sum::<usize>() > MOST_MISSING && kept > 1 {
         kept -= 1;
@@ -174,8 +204,14 @@ fn parcel(paper: &mut Paper<'_>, content: &Content<'_>, bottom: f64) -> f64 {
     let top = bottom - 18.0 - lines as f64 * leading(SIZE) - 3.0 * kept as f64;
     let mut y = top + 12.0;
     let said = match more {
-        0 => said.to_owned(),
-        _ => format!("{said} (and {more} more {})", content.fixed.elsewhere),
+        0 => said,
+        _ => text!(
+            language,
+            "sheet-parcel-more",
+            what = said,
+            more = more.to_string(),
+            place = content.fixed.elsewhere.as_str()
+        ),
     };
     paper.words([LEFT, y], Weight::Bold, 9.5, said);
     y += 3.0;
@@ -228,15 +264,19 @@ fn views<'a>(
         ));
     }
     let y = top + 14.0 + HIGH + 12.0;
-    let mut legend = content.fixed.legend.to_owned();
+    let language = content.language;
+    let mut legend = content.fixed.legend.clone();
     if !hidden.is_empty() {
-        legend = format!("Hidden in these views: {}. {legend}", hidden.join(", "));
+        let ids = hidden.join(", ");
+        legend = text!(language, "sheet-hidden", ids = ids, legend = legend);
     }
     if shown.len() > few.len() {
-        legend = format!(
-            "{} more impressions are {}. {legend}",
-            shown.len() - few.len(),
-            content.fixed.elsewhere
+        legend = text!(
+            language,
+            "sheet-more-impressions",
+            more = (shown.len() - few.len()).to_string(),
+            place = content.fixed.elsewhere.as_str(),
+            legend = legend
         );
     }
     let mut y = y;
@@ -254,40 +294,63 @@ fn views<'a>(
 /// What is to be done between two heights.
 fn tasks(paper: &mut Paper<'_>, content: &Content<'_>, top: f64, bottom: f64) {
     let mut y = top + 12.0;
-    paper.words([LEFT, y], Weight::Bold, 11.5, content.fixed.tasks);
+    let fixed = &content.fixed;
+    paper.words([LEFT, y], Weight::Bold, 11.5, fixed.tasks.as_str());
     y += 3.0;
     if content.tasks.is_empty() {
-        paper.words([LEFT, y + 13.0], Weight::Book, 10.0, content.fixed.no_tasks);
+        let at = [LEFT, y + 13.0];
+        paper.words(at, Weight::Book, 10.0, fixed.no_tasks.as_str());
         y += 16.0;
     }
     let room = bottom - y - leading(SMALL) - 4.0;
     let smallest = SIZES[SIZES.len() - 1];
+    let language = content.language;
+    let rows = |size: f64| -> Vec<Vec<Line>> {
+        let tasks = content.tasks.iter();
+        tasks.map(|task| task_lines(task, size, language)).collect()
+    };
     let size = (SIZES.into_iter())
-        .find(|&size| fitting(&content.tasks, size, room) == content.tasks.len())
+        .find(|&size| fitting(&rows(size), size, room) == content.tasks.len())
         .unwrap_or(smallest);
-    let kept = fitting(&content.tasks, size, room);
-    for task in &content.tasks[..kept] {
-        y = ticked(paper, &task_lines(task, size), size, y);
+    let rows = rows(size);
+    let kept = fitting(&rows, size, room);
+    for row in &rows[..kept] {
+        y = ticked(paper, row, size, y);
     }
     let more = content.tasks.len() - kept;
-    let elsewhere = content.fixed.elsewhere;
+    let elsewhere = fixed.elsewhere.as_str();
     let rest = match (more, content.notes) {
         (0, 0) => return,
-        (0, notes) => format!("Notes that change no verdict: {notes}, {elsewhere}."),
-        (more, 0) => format!("And {more} more to do, {elsewhere}."),
-        (more, notes) => format!("And {more} more to do, and {notes} notes, {elsewhere}."),
+        (0, notes) => text!(
+            language,
+            "sheet-notes-elsewhere",
+            notes = notes.to_string(),
+            place = elsewhere
+        ),
+        (more, 0) => text!(
+            language,
+            "sheet-more-tasks",
+            more = more.to_string(),
+            place = elsewhere
+        ),
+        (more, notes) => text!(
+            language,
+            "sheet-more-tasks-and-notes",
+            more = more.to_string(),
+            notes = notes.to_string(),
+            place = elsewhere
+        ),
     };
     let weight = if more > 0 { Weight::Bold } else { Weight::Book };
     paper.words([LEFT, y + leading(SMALL)], weight, SMALL, rest);
 }
 
 /// How many tasks, from the first, fit into a height.
-fn fitting(tasks: &[Task], size: f64, room: f64) -> usize {
+fn fitting(tasks: &[Vec<Line>], size: f64, room: f64) -> usize {
     let mut y = 0.0;
-    let high = |task: &Task| task_lines(task, size).len() as f64 * leading(size) + 3.0;
     (tasks.iter())
-        .take_while(|task| {
-            y += high(task);
+        .take_while(|lines| {
+            y += lines.len() as f64 * leading(size) + 3.0;
             y <= room
         })
         .count()
@@ -301,16 +364,21 @@ fn leading(size: f64) -> f64 {
 type Line = (Weight, String);
 
 /// The lines of a task: where, then what is to be done.
-fn task_lines(task: &Task, size: f64) -> Vec<Line> {
+fn task_lines(task: &Task, size: f64, language: Language) -> Vec<Line> {
     let wide = WIDE - INDENT * size;
     let of = |weight, lines: Vec<String>| lines.into_iter().map(move |line| (weight, line));
     let all = task.places.len();
     let places = |kept: usize| {
-        let more = match all - kept {
-            0 => String::new(),
-            more => format!("; and {more} more"),
+        let listed = task.places[..kept].join("; ");
+        let text = match all - kept {
+            0 => listed,
+            more => text!(
+                language,
+                "sheet-more-places",
+                places = listed,
+                more = more.to_string()
+            ),
         };
-        let text = format!("{}{more}", task.places[..kept].join("; "));
         wrapped(&text, Weight::Bold, size, wide)
     };
     let fits = |lines: &Vec<String>| lines.len() <= MOST_PLACES;

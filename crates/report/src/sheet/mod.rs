@@ -15,6 +15,7 @@ mod paper;
 mod pdf;
 mod pdf_font;
 mod picture;
+mod plain_words;
 mod svg;
 #[cfg(test)]
 pub(crate) mod tests;
@@ -29,17 +30,26 @@ pub(crate) use clinic::text as return_text;
 use content::Content;
 use font::Weight;
 use maud::html;
+use messages::{Language, text};
 pub(crate) use paper::Paper;
 use std::io;
 
 /// The sheet of a case.
-pub(crate) fn sheet<'a>(result: &'a CaseResult, pictures: &'a Pictures) -> Paper<'a> {
-    layout::laid_out(result, pictures, &Content::of(result))
+pub(crate) fn sheet<'a>(
+    result: &'a CaseResult,
+    pictures: &'a Pictures,
+    language: Language,
+) -> Paper<'a> {
+    layout::laid_out(result, pictures, &Content::of(result, language))
 }
 
 /// The page that returns a case: what is asked of the clinic.
-pub(crate) fn return_note<'a>(result: &'a CaseResult, pictures: &'a Pictures) -> Paper<'a> {
-    layout::laid_out(result, pictures, &clinic::content(result))
+pub(crate) fn return_note<'a>(
+    result: &'a CaseResult,
+    pictures: &'a Pictures,
+    language: Language,
+) -> Paper<'a> {
+    layout::laid_out(result, pictures, &clinic::content(result, language))
 }
 
 /// Adds a return note to the files of a result, where something is asked of the
@@ -57,10 +67,12 @@ pub(crate) fn page(paper: &Paper<'_>) -> String {
     let body = html! {
         main.sheet {
             h1.visually-hidden { (paper.title) }
-            div.scroll role="region" tabindex="0" aria-label="The sheet" { (svg::drawn(paper)) }
+            div.scroll role="region" tabindex="0" aria-label=(text!(paper.language, "sheet-region")) {
+                (svg::drawn(paper))
+            }
         }
     };
-    with_style(&paper.title, &body, &style())
+    with_style(&paper.title, &body, &style(), paper.language)
 }
 
 /// The sheet as a PDF file.

@@ -3,6 +3,7 @@
 //! colours but those of pictures; everything else is a shade of grey.
 
 use super::font::Weight;
+use messages::Language;
 
 /// A place on the page, pt.
 pub(super) type At = [f64; 2];
@@ -80,14 +81,17 @@ pub(super) enum Item<'a> {
 /// A page.
 #[derive(Debug, Clone)]
 pub(crate) struct Paper<'a> {
+    /// The language of what stands on it.
+    pub(super) language: Language,
     /// Its title.
     pub(super) title: String,
     pub(super) items: Vec<Item<'a>>,
 }
 
 impl<'a> Paper<'a> {
-    pub(super) fn new(title: String) -> Self {
+    pub(super) fn new(title: String, language: Language) -> Self {
         Self {
+            language,
             title,
             items: Vec::new(),
         }

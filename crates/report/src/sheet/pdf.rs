@@ -40,7 +40,9 @@ pub(super) fn encoded(paper: &Paper<'_>) -> Result<Vec<u8>, io::Error> {
         page.put(item);
     }
     let mut pdf = Pdf::new();
-    pdf.catalog(CATALOG).pages(PAGES).lang(TextStr("en"));
+    pdf.catalog(CATALOG)
+        .pages(PAGES)
+        .lang(TextStr(paper.language.code()));
     pdf.document_info(ABOUT).title(TextStr(&paper.title));
     pdf.pages(PAGES).kids([PAGE]).count(1);
     let [width, height] = A4.map(|side| side as f32);

@@ -6,6 +6,7 @@ use super::paper::{At, GREY, INK, Paper, Pen, WHITE};
 use crate::page::overlay::{Kind, Mark, apart, finding_marks, telling};
 use crate::picture::{Picture, Pictures};
 use crate::result::{CaseResult, Severity};
+use messages::{Language, text};
 
 /// Size of the numbers beside a picture.
 const NUMBER: f64 = 10.0;
@@ -29,7 +30,7 @@ pub(super) fn draw<'a>(
         .get(shown.number)
         .map_or(&[][..], Vec::as_slice);
     let Some(picture) = telling(result, shown.number, shown.impression, views) else {
-        let words = "No picture: which way the scan faces was not found.";
+        let words = text!(paper.language, "sheet-no-picture");
         paper.words([left, top + 2.0 * ABOVE], Weight::Book, 9.0, words);
         return Vec::new();
     };
@@ -47,7 +48,13 @@ pub(super) fn draw<'a>(
     );
     let marks: Vec<Mark<'_>> = marks.into_iter().filter(is_pressing).collect();
     let ids: Vec<&str> = marks.iter().map(|mark| mark.id).collect();
-    let alt = format!("{}, {}; marked: {}", shown.name, picture.up, ids.join(", "));
+    let alt = text!(
+        paper.language,
+        "sheet-picture",
+        name = shown.name.as_str(),
+        view = view(picture, paper.language),
+        ids = ids.join(", ")
+    );
     paper.image(at, [wide, high], &picture.png, alt);
     sides(paper, picture, left, width, top + ABOVE - 4.0);
     for mark in &marks {
@@ -71,19 +78,30 @@ fn is_pressing(mark: &Mark<'_>) -> bool {
     mark.kind != Kind::Finding(Severity::Note)
 }
 
+/// Which way up a picture is.
+fn view(picture: &Picture, language: Language) -> String {
+    match picture.up {
+        "front up" => text!(language, "view-front-up"),
+        _ => text!(language, "view-tissue-side-up"),
+    }
+}
+
 /// Which side is the patient's right.
 fn sides(paper: &mut Paper<'_>, picture: &Picture, left: f64, width: f64, y: f64) {
     const SIZE: f64 = 14.0;
-    let [first, second] = picture.sides();
+    let language = paper.language;
+    let [first, second] = picture.sides().map(|side| match side {
+        "R" => text!(language, "side-letter", side = "right"),
+        _ => text!(language, "side-letter", side = "left"),
+    });
+    let end = left + width - Weight::Bold.width(&second, SIZE);
     paper.words([left, y], Weight::Bold, SIZE, first);
-    let end = left + width - Weight::Bold.width(second, SIZE);
     paper.words([end, y], Weight::Bold, SIZE, second);
-    let up = if picture.up == "front up" {
-        "front"
-    } else {
-        picture.up
+    let up = match picture.up {
+        "front up" => text!(language, "view-front"),
+        _ => view(picture, language),
     };
-    let middle = left + (width - Weight::Book.width(up, 9.0)) / 2.0;
+    let middle = left + (width - Weight::Book.width(&up, 9.0)) / 2.0;
     paper.words([middle, y], Weight::Book, 9.0, up);
 }
 

@@ -7,6 +7,7 @@ use crate::testing::{
     checked_without_cover,
 };
 use check::CheckedCase;
+use messages::Language;
 
 fn cases() -> [CheckedCase; 5] {
     [
@@ -18,8 +19,22 @@ fn cases() -> [CheckedCase; 5] {
     ]
 }
 
-/// The page of a case whose result was changed by `change`.
+/// The English page of a case whose result was changed by `change`.
 fn with_page(
+    checked: &CheckedCase,
+    change: impl Fn(&mut CaseResult),
+    look: impl Fn(&CaseResult, &Paper<'_>),
+) {
+    let english = |result: &CaseResult, paper: &Paper<'_>| {
+        if paper.language == Language::English {
+            look(result, paper);
+        }
+    };
+    with_pages(checked, change, english);
+}
+
+/// The same in every language.
+fn with_pages(
     checked: &CheckedCase,
     change: impl Fn(&mut CaseResult),
     look: impl Fn(&CaseResult, &Paper<'_>),
@@ -27,7 +42,9 @@ fn with_page(
     let mut result = CaseResult::of(checked);
     change(&mut result);
     let pictures = pictures(checked).unwrap();
-    look(&result, &sheet(&result, &pictures));
+    for language in Language::ALL {
+        look(&result, &sheet(&result, &pictures, language));
+    }
 }
 
 fn words<'a>(paper: &'a Paper<'_>) -> Vec<&'a Words> {
@@ -116,9 +133,51 @@ fn overfilled(result: &mut CaseResult) {
 #[test]
 fn everything_lies_on_the_page_and_nothing_over_anything_else() {
     for checked in cases() {
-        with_page(&checked, |_| (), |_, paper| assert_in_place(paper));
-        with_page(&checked, overfilled, |_, paper| assert_in_place(paper));
+        with_pages(&checked, |_| (), |_, paper| assert_in_place(paper));
+        with_pages(&checked, overfilled, |_, paper| assert_in_place(paper));
     }
+}
+
+/// The page names its language, and nothing on it is the key of a message.
+#[test]
+fn every_language_has_a_whole_page() {
+    for checked in cases() {
+        with_pages(
+            &checked,
+            |_| (),
+            |result, paper| {
+                let code = paper.language.code();
+                assert!(page(paper).contains(&format!("<html lang=\"{code}\">")));
+                let pdf = pdf(paper).unwrap();
+                let pdf = String::from_utf8_lossy(&pdf);
+                assert!(pdf.contains("/Count 1") && pdf.contains(&format!("/Lang ({code})")));
+                let said = text(paper);
+                let verdict = crate::text::words::verdict_word(result.verdict, paper.language);
+                assert!(said.contains(&verdict.to_uppercase()), "{verdict}: {said}");
+                for kind in ["sheet-", "return-", "check-", "gist-", "zone-", "patient-"] {
+                    assert!(!said.contains(kind), "{kind}: {said}");
+                }
+            },
+        );
+    }
+}
+
+#[test]
+fn the_adhesive_is_spoken_of_where_material_is_added() {
+    with_pages(
+        &checked_with_spots(),
+        |_| (),
+        |_, paper| {
+            let adhesive = messages::text!(paper.language, "adhesive");
+            let bare = |text: &str| text.replace(' ', "");
+            assert!(bare(&text(paper)).contains(&bare(&adhesive)));
+        },
+    );
+    with_page(
+        &checked_without_cover(),
+        |_| (),
+        |_, paper| assert!(!text(paper).contains("Adhesive")),
+    );
 }
 
 #[test]
@@ -146,7 +205,8 @@ fn the_sheet_alone_says_what_is_to_be_done_and_where() {
                 let bare = |text: &str| text.replace(' ', "");
                 let says =
                     |words: &str| assert!(bare(&text).contains(&bare(words)), "{words}: {text}");
-                says(&crate::text::words::verdict_word(result.verdict).to_uppercase());
+                let word = crate::text::words::verdict_word(result.verdict, Language::English);
+                says(&word.to_uppercase());
                 says(&result.case);
                 for finding in pressing(result) {
                     says(&finding.instruction);
@@ -192,11 +252,19 @@ fn the_return_note_asks_the_clinic_and_names_no_limit() {
             let mut result = CaseResult::of(&checked);
             change(&mut result);
             let pictures = pictures(&checked).unwrap();
-            let note = return_note(&result, &pictures);
-            assert_in_place(&note);
-            let pdf = pdf(&note).unwrap();
-            assert!(String::from_utf8_lossy(&pdf).contains("/Count 1"));
-            for said in [text(&note), return_text(&result)] {
+            for language in Language::ALL {
+                let note = return_note(&result, &pictures, language);
+                assert_in_place(&note);
+                let pdf = pdf(&note).unwrap();
+                assert!(String::from_utf8_lossy(&pdf).contains("/Count 1"));
+                let said = return_text(&result, language);
+                for task in said.lines().filter(|line| line.starts_with("   - F")) {
+                    assert!(!task.contains("gist-"), "{said}");
+                }
+                assert_names_no_limit(&result, &said);
+            }
+            let note = return_note(&result, &pictures, Language::English);
+            for said in [text(&note), return_text(&result, Language::English)] {
                 assert!(said.contains(&result.case) || said.contains("A pseudonym"));
                 for caution in ["not a medical device", "clinician decides", "Disinfect"] {
                     assert!(said.contains(caution), "{caution}: {said}");
@@ -220,7 +288,7 @@ fn a_return_note_is_made_only_where_something_is_asked() {
     result.findings.clear();
     assert!(!add_return_note(&mut result));
     assert_eq!(result.files, files);
-    assert!(return_text(&result).contains("Nothing is asked of you."));
+    assert!(return_text(&result, Language::English).contains("Nothing is asked of you."));
 }
 
 #[test]

@@ -131,6 +131,7 @@ mod tests {
     use super::*;
     use crate::testing::{checked_with_border, checked_without_cover};
     use crate::write_all;
+    use messages::Language;
     use study::gauge::study_of_folder;
 
     #[test]
@@ -173,7 +174,13 @@ mod tests {
             let border = result.impressions[0].border.as_mut().unwrap();
             border.length_mm += 0.1 * number as f64;
             result.files.clear();
-            write_all(&checked, &result, &folder.path().join(place)).unwrap();
+            write_all(
+                &checked,
+                &result,
+                &folder.path().join(place),
+                Language::English,
+            )
+            .unwrap();
         }
         let kept = |repeat: &Path| Ok(kept_figures(repeat)?);
         let found = study_of_folder(folder.path(), kept).unwrap();

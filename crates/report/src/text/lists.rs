@@ -1,64 +1,110 @@
 //! The lists of the summary: findings, and what was not judged.
 
+use super::material_added::adds_material;
 use super::measured::finding_figure;
 use super::names::REPORT_FILE;
-use super::words::{cause_word, finding_place, impression_name, place_on_tray};
+use super::words::{cause_word, check_name, finding_place, impression_name, place_on_tray};
 use crate::result::{CaseResult, Cause, FileKind, Finding, NotJudged, Severity};
 use anstyle::Style;
 use judge::Check;
 use judge::words::SAFETY;
+use messages::{Language, text};
 use std::collections::BTreeMap;
 use std::fmt::{self, Write};
 
 /// Findings that are written out; the rest is counted.
 const MOST_FINDINGS: usize = 12;
+/// Key of the sentence on safe grinding.
+const SAFETY_KEY: &str = "safety";
 
-pub(super) fn write_findings(out: &mut String, result: &CaseResult) -> fmt::Result {
+pub(super) fn write_findings(
+    out: &mut String,
+    result: &CaseResult,
+    language: Language,
+) -> fmt::Result {
     let mut first_with: BTreeMap<&str, &str> = BTreeMap::new();
     let shown: Vec<&Finding> = told(result).take(MOST_FINDINGS).collect();
     for finding in &shown {
-        let style = severity_style(finding.severity);
-        write!(
-            out,
-            "{:>4} {style}{}{style:#} {}",
-            finding.id,
-            cause_word(finding),
-            finding.check
-        )?;
-        let place = finding_place(result, finding);
-        if !place.is_empty() {
-            write!(out, ", {place}")?;
-        }
-        if let Some(figure) = finding_figure(finding) {
-            write!(out, ": {figure}")?;
-        }
-        if let Some(spot) = &finding.refers_to {
-            write!(out, " [{spot}]")?;
-        }
-        writeln!(out)?;
-        if let Some(place) = place_on_tray(result, finding) {
-            writeln!(out, "       On the tray: {place}.")?;
+        write_head(out, result, finding, language)?;
+        if let Some(place) = place_on_tray(result, finding, language) {
+            let line = text!(language, "summary-on-tray", place = place);
+            writeln!(out, "       {line}")?;
         }
         match first_with.get(finding.instruction.as_str()) {
-            Some(id) => writeln!(out, "       Same action as {id}.")?,
+            Some(id) => {
+                let line = text!(language, "summary-same-action", id = *id);
+                writeln!(out, "       {line}")?;
+            }
             None => {
-                writeln!(out, "       {}", without_safety(&finding.instruction))?;
+                writeln!(out, "       {}", without_safety(finding, language))?;
                 first_with.insert(&finding.instruction, &finding.id);
             }
         }
     }
-    write_more(out, result, &shown)?;
-    write_held_back(out, result)?;
-    if shown.iter().any(|f| f.instruction.contains(SAFETY)) {
-        writeln!(out, "Safety: {SAFETY}")?;
+    write_more(out, result, &shown, language)?;
+    write_held_back(out, result, language)?;
+    if shown.iter().any(|finding| speaks_of_safety(finding)) {
+        writeln!(out, "{}", text!(language, "summary-safety"))?;
+    }
+    if shown.iter().any(|finding| adds_material(result, finding)) {
+        writeln!(out, "{}", text!(language, "adhesive"))?;
     }
     if told(result).any(falls_short_of_a_scan) {
-        writeln!(
-            out,
-            "How to scan so that all of it can be judged: archproof help scanning"
-        )?;
+        writeln!(out, "{}", text!(language, "summary-how-to-scan"))?;
     }
     Ok(())
+}
+
+/// Name, cause, check, place and figure of a finding in one line.
+fn write_head(
+    out: &mut String,
+    result: &CaseResult,
+    finding: &Finding,
+    language: Language,
+) -> fmt::Result {
+    let style = severity_style(finding.severity);
+    write!(
+        out,
+        "{:>4} {style}{}{style:#} {}",
+        finding.id,
+        cause_word(finding, language),
+        check_with_code(&finding.check, language)
+    )?;
+    let place = finding_place(result, finding, language);
+    if !place.is_empty() {
+        write!(out, ", {place}")?;
+    }
+    if let Some(figure) = finding_figure(finding, language) {
+        write!(out, ": {figure}")?;
+    }
+    if let Some(spot) = &finding.refers_to {
+        write!(out, " [{spot}]")?;
+    }
+    writeln!(out)
+}
+
+/// The name of a check with its code, by which `archproof explain` knows it; the code alone
+/// where the name is the same.
+fn check_with_code(code: &str, language: Language) -> String {
+    let name = check_name(code, language);
+    if name.replace(' ', "-") == code {
+        code.to_owned()
+    } else {
+        format!("{name} ({code})")
+    }
+}
+
+/// Several checks by their names; by their codes where these are the same.
+fn checks(codes: &[&str], language: Language) -> String {
+    let named = codes.iter().map(|code| {
+        let name = check_name(code, language);
+        if name.replace(' ', "-") == *code {
+            (*code).to_owned()
+        } else {
+            name
+        }
+    });
+    named.collect::<Vec<_>>().join(", ")
 }
 
 /// Whether a better scan is asked for.
@@ -79,24 +125,38 @@ fn falls_short_of_a_scan(finding: &Finding) -> bool {
         )
 }
 
+/// Whether an instruction says how a tray is ground safely. That of a result of an earlier
+/// version holds no messages.
+fn speaks_of_safety(finding: &Finding) -> bool {
+    finding.instruction_messages.holds(SAFETY_KEY) || finding.instruction.contains(SAFETY)
+}
+
 /// An instruction without the sentence on safe grinding, which the summary prints once.
-fn without_safety(instruction: &str) -> String {
+fn without_safety(finding: &Finding, language: Language) -> String {
+    if finding.instruction_messages.holds(SAFETY_KEY) {
+        return finding
+            .instruction_messages
+            .without(SAFETY_KEY)
+            .text(language);
+    }
+    let instruction = finding.instruction_in(language);
     instruction.replace(&format!(" {SAFETY}"), "")
 }
 
 /// How many findings are written elsewhere, and where.
-fn write_more(out: &mut String, result: &CaseResult, shown: &[&Finding]) -> fmt::Result {
+fn write_more(
+    out: &mut String,
+    result: &CaseResult,
+    shown: &[&Finding],
+    language: Language,
+) -> fmt::Result {
     let rest = told(result).skip(shown.len());
-    let (count, notes) = rest.fold((0, 0), |(count, notes), finding| {
+    let (count, notes) = rest.fold((0_usize, 0), |(count, notes), finding| {
         (count + 1, notes + usize::from(finding.cause == Cause::Note))
     });
-    let what = match (count, count == notes) {
-        (0, _) => return Ok(()),
-        (1, true) => "1 further note is".to_owned(),
-        (1, false) => "1 further finding is".to_owned(),
-        (_, true) => format!("{count} further notes are"),
-        (_, false) => format!("{count} further findings are"),
-    };
+    if count == 0 {
+        return Ok(());
+    }
     let has_report = result
         .files
         .iter()
@@ -106,7 +166,14 @@ fn write_more(out: &mut String, result: &CaseResult, shown: &[&Finding]) -> fmt:
     } else {
         "result.json"
     };
-    writeln!(out, "     {what} in {place}.")
+    let line = text!(
+        language,
+        "findings-more",
+        count = count,
+        notes = if count == notes { "all" } else { "some" },
+        place = place
+    );
+    writeln!(out, "     {line}")
 }
 
 /// The findings that a person is to read: all but those that a question holds back.
@@ -115,39 +182,44 @@ fn told(result: &CaseResult) -> impl Iterator<Item = &Finding> {
     findings.filter(|finding| finding.cause != Cause::HeldBack)
 }
 
-fn write_held_back(out: &mut String, result: &CaseResult) -> fmt::Result {
-    let mut checks: Vec<&str> = Vec::new();
+fn write_held_back(out: &mut String, result: &CaseResult, language: Language) -> fmt::Result {
+    let mut codes: Vec<&str> = Vec::new();
     for finding in result
         .findings
         .iter()
         .filter(|f| f.cause == Cause::HeldBack)
     {
-        if !checks.contains(&finding.check.as_str()) {
-            checks.push(&finding.check);
+        if !codes.contains(&finding.check.as_str()) {
+            codes.push(&finding.check);
         }
     }
-    if checks.is_empty() {
+    if codes.is_empty() {
         return Ok(());
     }
+    let checks = checks(&codes, language);
     writeln!(
         out,
-        "Held back until the question is answered, because sides and places are not certain: {}",
-        checks.join(", ")
+        "{}",
+        text!(language, "summary-held-back", checks = checks)
     )
 }
 
-pub(super) fn write_not_judged(out: &mut String, result: &CaseResult) -> fmt::Result {
+pub(super) fn write_not_judged(
+    out: &mut String,
+    result: &CaseResult,
+    language: Language,
+) -> fmt::Result {
     for impression in &result.impressions {
         let of = match result.impressions.len() {
-            1 => String::new(),
-            _ => format!(", {}", impression_name(impression)),
+            1 => None,
+            _ => Some(impression_name(impression, language)),
         };
-        write_by_reason(out, &of, &impression.not_judged)?;
+        write_by_reason(out, of.as_deref(), &impression.not_judged, language)?;
     }
     let borders = result.impressions.iter().flat_map(|i| &i.border);
     let of_borders: Vec<NotJudged> = borders.flat_map(|b| b.not_judged.clone()).collect();
-    write_by_reason(out, "", &of_borders)?;
-    write_by_reason(out, "", &result.not_judged)?;
+    write_by_reason(out, None, &of_borders, language)?;
+    write_by_reason(out, None, &result.not_judged, language)?;
     let not_asked: Vec<&str> = (result.not_judged.iter())
         .filter(|entry| !entry.asked)
         .map(|entry| entry.check.as_str())
@@ -155,20 +227,42 @@ pub(super) fn write_not_judged(out: &mut String, result: &CaseResult) -> fmt::Re
     if not_asked.is_empty() {
         return Ok(());
     }
-    writeln!(out, "Not part of this check: {}", not_asked.join(", "))
+    let checks = checks(&not_asked, language);
+    writeln!(
+        out,
+        "{}",
+        text!(language, "summary-not-part", checks = checks)
+    )
 }
 
-fn write_by_reason(out: &mut String, of: &str, not_judged: &[NotJudged]) -> fmt::Result {
-    let mut by_reason: Vec<(&str, Vec<&str>)> = Vec::new();
+fn write_by_reason(
+    out: &mut String,
+    of: Option<&str>,
+    not_judged: &[NotJudged],
+    language: Language,
+) -> fmt::Result {
+    let mut by_reason: Vec<(String, Vec<&str>)> = Vec::new();
     for entry in not_judged.iter().filter(|entry| entry.asked) {
-        match by_reason.iter_mut().find(|(why, _)| *why == entry.why) {
-            Some((_, checks)) if checks.contains(&entry.check.as_str()) => {}
-            Some((_, checks)) => checks.push(&entry.check),
-            None => by_reason.push((&entry.why, vec![&entry.check])),
+        let why = entry.why_in(language);
+        match by_reason.iter_mut().find(|(other, _)| *other == why) {
+            Some((_, codes)) if codes.contains(&entry.check.as_str()) => {}
+            Some((_, codes)) => codes.push(&entry.check),
+            None => by_reason.push((why, vec![&entry.check])),
         }
     }
-    for (why, checks) in by_reason {
-        writeln!(out, "Not judged{of}: {} ({why})", checks.join(", "))?;
+    for (why, codes) in by_reason {
+        let checks = checks(&codes, language);
+        let line = match of {
+            None => text!(language, "summary-not-judged", checks = checks, why = why),
+            Some(of) => text!(
+                language,
+                "summary-not-judged-of",
+                impression = of,
+                checks = checks,
+                why = why
+            ),
+        };
+        writeln!(out, "{line}")?;
     }
     Ok(())
 }

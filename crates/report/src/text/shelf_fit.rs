@@ -4,6 +4,7 @@ use super::format;
 use super::words::{arch_word, side_word};
 use crate::result::Side;
 use crate::studies::shelf_fit::{ClearanceResult, Conclusion, EdgeResult, FitResult, TrayResult};
+use messages::Language;
 use std::fmt::{self, Write};
 
 /// How the trays of a shelf suit a mouth, as text for people.
@@ -85,7 +86,7 @@ fn write_conclusion(out: &mut String, result: &FitResult) -> fmt::Result {
 fn place(zone: &str, side: Option<Side>) -> String {
     side.map_or_else(
         || zone.to_owned(),
-        |side| format!("{zone}, {}", side_word(side)),
+        |side| format!("{zone}, {}", side_word(side, Language::English)),
     )
 }
 

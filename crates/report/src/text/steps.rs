@@ -2,11 +2,21 @@
 //! or are a question, each once.
 
 use crate::result::{CaseResult, Finding, Severity};
+use messages::Language;
 
 /// One thing to do, and the findings that ask for it.
 pub(crate) struct Step<'a> {
+    /// In English, by which findings are gathered.
     pub(crate) instruction: &'a str,
     pub(crate) findings: Vec<&'a Finding>,
+}
+
+impl Step<'_> {
+    /// The instruction in a language.
+    pub(crate) fn instruction_in(&self, language: Language) -> String {
+        let first = self.findings.first();
+        first.map_or_else(String::new, |finding| finding.instruction_in(language))
+    }
 }
 
 /// What failing and undecided findings ask for, most urgent first.

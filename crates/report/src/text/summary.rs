@@ -4,57 +4,58 @@
 use super::format;
 use super::headline::what_to_do;
 use super::lists::{write_findings, write_not_judged};
-use super::words::{
-    arch_word, impression_name, landmark_name, part_of_the_record, side_word, tray_found,
-    verdict_word,
-};
-use crate::result::{
-    CaseResult, Cause, ImpressionResult, LandmarkStatus, PlaceThen, Stage, Verdict,
-};
+use super::of_impression::{write_impression, write_named};
+use super::words::{part_of_the_record, verdict_word};
+use crate::result::{Arch, CaseResult, Cause, CoverMap, Verdict};
 use anstyle::{AnsiColor, Style};
+use messages::{Language, Value, message, text};
 use std::fmt::{self, Write};
 
 /// The summary as text with terminal colours; strip them where they are not
 /// wanted. Nothing is told by colour alone.
 #[must_use]
-pub fn summary(result: &CaseResult) -> String {
+pub fn summary(result: &CaseResult, language: Language) -> String {
     let mut text = String::new();
     // Writing to a String cannot fail.
-    let _ = write_summary(&mut text, result);
+    let _ = write_summary(&mut text, result, language);
     text
 }
 
-fn write_summary(out: &mut String, result: &CaseResult) -> fmt::Result {
+fn write_summary(out: &mut String, result: &CaseResult, language: Language) -> fmt::Result {
     let style = verdict_style(result.verdict);
-    writeln!(
-        out,
-        "{style}{}{style:#} case {}: {}",
-        verdict_word(result.verdict).to_uppercase(),
-        result.case,
-        what_to_do(result)
-    )?;
+    let verdict = verdict_word(result.verdict, language).to_uppercase();
+    let line = text!(
+        language,
+        "summary-head",
+        verdict = format!("{style}{verdict}{style:#}"),
+        case = result.case.as_str(),
+        asked = what_to_do(result, language)
+    );
+    writeln!(out, "{line}")?;
     for (impression, number) in result.impressions.iter().zip(0u64..) {
-        write_impression(out, impression, has_question(result, number))?;
+        write_impression(out, impression, has_question(result, number), language)?;
     }
-    write_washes(out, result)?;
-    write_relation(out, result)?;
-    write_findings(out, result)?;
-    write_not_judged(out, result)?;
+    write_washes(out, result, language)?;
+    write_relation(out, result, language)?;
+    write_findings(out, result, language)?;
+    write_not_judged(out, result, language)?;
     if result.impressions.iter().any(|one| one.frame.is_some()) {
-        write_scanner(out, result)?;
+        write_scanner(out, result, language)?;
     }
-    write_maps(out, result)?;
-    write_warnings(out, result)
+    write_maps(out, result, language)?;
+    write_warnings(out, result, language)
 }
 
 /// What the scanner adds to every length, and where that comes from.
-fn write_scanner(out: &mut String, result: &CaseResult) -> fmt::Result {
+fn write_scanner(out: &mut String, result: &CaseResult, language: Language) -> fmt::Result {
     let scanner = &result.scanner;
-    writeln!(
-        out,
-        "Scanner: ± {} mm of a length, part of every uncertainty above ({})",
-        scanner.length_uncertainty_mm, scanner.source
-    )
+    let line = text!(
+        language,
+        "summary-scanner",
+        doubt = Value::figure(scanner.length_uncertainty_mm.to_string()),
+        source = scanner.source.as_str()
+    );
+    writeln!(out, "{line}")
 }
 
 /// Whether a question on an impression stands: then no side of it is named.
@@ -63,199 +64,34 @@ fn has_question(result: &CaseResult, impression: u64) -> bool {
     findings.any(|f| f.cause == Cause::Question && f.impression == Some(impression))
 }
 
-fn write_impression(
-    out: &mut String,
-    impression: &ImpressionResult,
-    has_question: bool,
-) -> fmt::Result {
-    write!(
-        out,
-        "  {}: {}",
-        impression_name(impression),
-        verdict_word(impression.verdict)
-    )?;
-    if let Some(mm) = impression.scan.cut_width_mm {
-        let parts = impression.scan.parts.len();
-        write!(
-            out,
-            "\n    joined from {parts} parts; the cuts are {mm:.1} mm wide and not judged"
-        )?;
-    }
-    if let Some(chosen) = &impression.tray_chosen {
-        write!(out, "\n    {}", tray_found(chosen))?;
-    }
-    let cover = impression.cover.as_ref().filter(|_| !has_question);
-    if let Some(cover) = cover {
-        let values = cover.min_mm.zip(cover.median_mm).zip(cover.uncertainty_mm);
-        if let Some(((least, median), doubt)) = values {
-            let [median, doubt] = format::parts(median, Some(doubt), 0);
-            let least = if least <= 0.0 {
-                "0 (tray at the surface)".to_owned()
-            } else {
-                let [least, _] = format::parts(least, cover.uncertainty_mm, 0);
-                format!("{least} mm")
-            };
-            write!(
-                out,
-                "\n    material thickness over the tray: minimum {least}, median {median} mm (± {doubt} mm), \
-                 over {} of tissue surface",
-                format::area(cover.area_judged_mm2)
-            )?;
-        }
-        let stops = cover
-            .spots
-            .iter()
-            .filter(|spot| spot.stop.is_some())
-            .count();
-        if stops > 0 {
-            write!(
-                out,
-                "\n    tray shows at {stops} declared tissue stops, as it should"
-            )?;
-        }
-    }
-    if impression.stops_relieved && impression.stage == Stage::Wash {
-        write!(out, "\n    the tissue stops were relieved before the wash")?;
-    }
-    writeln!(out)?;
-    if has_question {
-        return Ok(());
-    }
-    write_colour(out, impression)?;
-    write_landmarks(out, impression)?;
-    write_change_in_transit(out, impression)
-}
-
-/// What changed since the impression was sent, and what became of the places seen then.
-fn write_change_in_transit(out: &mut String, impression: &ImpressionResult) -> fmt::Result {
-    let sent = impression.as_sent.as_ref();
-    let Some(change) = sent.and_then(|sent| sent.change.as_ref()) else {
-        return Ok(());
-    };
-    let within = |value: f64, doubt: f64| {
-        let [value, doubt] = format::parts(value, Some(doubt), 0);
-        format!("{value} ± {doubt}")
-    };
-    let (larger, apart) = (change.larger_percent, change.heels_apart_mm);
-    write!(
-        out,
-        "    since it was sent: {} % {}, heels {} mm {}",
-        within(larger.abs(), change.larger_uncertainty_percent),
-        if larger < 0.0 { "smaller" } else { "larger" },
-        within(apart.abs(), change.heels_apart_uncertainty_mm),
-        if apart < 0.0 {
-            "nearer together"
-        } else {
-            "farther apart"
-        },
-    )?;
-    match change.damage.len() {
-        0 => write!(out, "; no place changed by itself")?,
-        1 => write!(out, "; 1 place changed by itself")?,
-        places => write!(out, "; {places} places changed by themselves")?,
-    }
-    writeln!(out)?;
-    if change.places.is_empty() {
-        return Ok(());
-    }
-    let of = |state| {
-        change
-            .places
-            .iter()
-            .filter(move |then| then.found_again == state)
-    };
-    write!(
-        out,
-        "    of {} places on the scan as sent, {} found again",
-        change.places.len(),
-        of(Some(true)).count()
-    )?;
-    for (state, word) in [(Some(false), "gone"), (None, "not measured again")] {
-        let names: Vec<String> = of(state).map(place_then).collect();
-        if !names.is_empty() {
-            write!(out, "; {word}: {}", names.join(", "))?;
-        }
-    }
-    writeln!(out)
-}
-
-/// A place of the scan as sent, in words.
-fn place_then(then: &PlaceThen) -> String {
-    match then.side {
-        Some(side) => format!("{} ({}, {})", then.kind, then.zone, side_word(side)),
-        None => format!("{} ({})", then.kind, then.zone),
-    }
-}
-
-/// How much tray the colours show, and what they were taken for.
-fn write_colour(out: &mut String, impression: &ImpressionResult) -> fmt::Result {
-    let Some(colour) = &impression.tray_colour else {
-        return Ok(());
-    };
-    writeln!(
-        out,
-        "    by colour, tray ({}, {}) shows over {} of {}; the material is {}",
-        colour.tray,
-        if colour.inferred {
-            "found in the scan"
-        } else {
-            "as given"
-        },
-        format::quantity(colour.tray_seen_mm2, None, "mm2"),
-        format::area(colour.area_judged_mm2),
-        colour.material
-    )
-}
-
-/// How many landmarks were recorded, and which were not.
-fn write_landmarks(out: &mut String, impression: &ImpressionResult) -> fmt::Result {
-    let landmarks = &impression.landmarks;
-    if landmarks.is_empty() {
-        return Ok(());
-    }
-    let of = |status| landmarks.iter().filter(move |l| l.status == status);
-    let recorded = of(LandmarkStatus::Recorded).count();
-    let verifiable = landmarks.len() - of(LandmarkStatus::Reached).count();
-    write!(out, "    landmarks recorded: {recorded} of {verifiable}")?;
-    for (status, word) in [
-        (LandmarkStatus::Reached, "place reached, not verified"),
-        (LandmarkStatus::CutShort, "cut short"),
-        (LandmarkStatus::Obscured, "obscured"),
-        (LandmarkStatus::NotFound, "not found"),
-    ] {
-        let names: Vec<String> = of(status).map(landmark_name).collect();
-        if !names.is_empty() {
-            write!(out, "; {word}: {}", names.join(", "))?;
-        }
-    }
-    writeln!(out)
-}
-
 /// What each wash added, and what became of the first pass's places.
-fn write_washes(out: &mut String, result: &CaseResult) -> fmt::Result {
+fn write_washes(out: &mut String, result: &CaseResult, language: Language) -> fmt::Result {
     for wash in &result.wash {
         let of = |mm| {
             let [mm, _] = format::parts(mm, Some(wash.uncertainty_mm), 0);
-            mm
+            Value::figure(mm)
         };
-        write!(
-            out,
-            "  {} wash: thickness median {}, 5 to 95 % {} to {}, each ± {} mm",
-            arch_word(wash.arch),
-            of(wash.median_mm),
-            of(wash.p05_mm),
-            of(wash.p95_mm),
-            format::parts(0.0, Some(wash.uncertainty_mm), 0)[1]
-        )?;
-        for (places, word) in [
-            (&wash.resolved, "resolved"),
-            (&wash.still_open, "still open"),
-            (&wash.unclear, "too close to call"),
-            (&wash.new, "new"),
+        let [_, doubt] = format::parts(0.0, Some(wash.uncertainty_mm), 0);
+        let line = text!(
+            language,
+            "summary-wash",
+            jaw = match wash.arch {
+                Arch::Maxillary => "maxillary",
+                Arch::Mandibular => "mandibular",
+            },
+            median = of(wash.median_mm),
+            least = of(wash.p05_mm),
+            most = of(wash.p95_mm),
+            doubt = Value::figure(doubt)
+        );
+        write!(out, "  {line}")?;
+        for (places, words) in [
+            (&wash.resolved, message!("wash-resolved")),
+            (&wash.still_open, message!("wash-still-open")),
+            (&wash.unclear, message!("wash-unclear")),
+            (&wash.new, message!("wash-new")),
         ] {
-            if !places.is_empty() {
-                write!(out, "; {word}: {}", places.join(", "))?;
-            }
+            write_named(out, &words, places, language)?;
         }
         writeln!(out)?;
     }
@@ -263,16 +99,18 @@ fn write_washes(out: &mut String, result: &CaseResult) -> fmt::Result {
 }
 
 /// The relation of the jaws, as far as it was given or measured.
-fn write_relation(out: &mut String, result: &CaseResult) -> fmt::Result {
+fn write_relation(out: &mut String, result: &CaseResult, language: Language) -> fmt::Result {
     let Some(relation) = &result.jaw_relation else {
         return Ok(());
     };
     if let Some(mm) = relation.interocclusal_distance_mm {
-        writeln!(
-            out,
-            "  interocclusal distance, from the readings given: {}",
-            format::quantity(mm, relation.interocclusal_distance_uncertainty_mm, "mm")
-        )?;
+        let doubt = relation.interocclusal_distance_uncertainty_mm;
+        let line = text!(
+            language,
+            "summary-interocclusal",
+            distance = Value::figure(format::quantity(mm, doubt, "mm"))
+        );
+        writeln!(out, "  {line}")?;
     }
     let spaces = relation.interarch_space_mm.iter().copied();
     let ends = spaces.clone().reduce(f64::min).zip(spaces.reduce(f64::max));
@@ -284,39 +122,47 @@ fn write_relation(out: &mut String, result: &CaseResult) -> fmt::Result {
     {
         let [least, shown_doubt] = format::parts(least, Some(doubt), 0);
         let [most, _] = format::parts(most, Some(doubt), 0);
-        writeln!(
-            out,
-            "  space between the ridges: {least} to {most}, each ± {shown_doubt} mm; angle between them {}",
-            format::quantity(angle, Some(angle_doubt), "deg")
-        )?;
-        if let Some(sentence) = part_of_the_record(relation) {
+        let line = text!(
+            language,
+            "summary-space",
+            least = Value::figure(least),
+            most = Value::figure(most),
+            doubt = Value::figure(shown_doubt),
+            angle = Value::figure(format::quantity(angle, Some(angle_doubt), "deg"))
+        );
+        writeln!(out, "  {line}")?;
+        if let Some(sentence) = part_of_the_record(relation, language) {
             writeln!(out, "  {sentence}")?;
         }
     }
     Ok(())
 }
 
-/// How the colours of the cover maps are to be read.
-fn write_maps(out: &mut String, result: &CaseResult) -> fmt::Result {
+/// How the colours of the maps of thickness are to be read.
+fn write_maps(out: &mut String, result: &CaseResult, language: Language) -> fmt::Result {
+    let mut write = |what: &str, map: &CoverMap| {
+        let line = text!(
+            language,
+            "summary-map",
+            what = what,
+            file = map.file.as_str(),
+            from = Value::figure(map.from_mm.to_string()),
+            to = Value::figure(map.to_mm.to_string())
+        );
+        writeln!(out, "{line}")
+    };
     let covers = result.impressions.iter().flat_map(|i| &i.cover);
     for map in covers.flat_map(|cover| &cover.map) {
-        writeln!(
-            out,
-            "Thickness map {}: dark = {} mm, bright = {} mm or more, grey = not measured",
-            map.file, map.from_mm, map.to_mm
-        )?;
+        write("thickness", map)?;
     }
     for map in result.wash.iter().flat_map(|wash| &wash.map) {
-        writeln!(
-            out,
-            "Wash map {}: dark = {} mm, bright = {} mm or more, grey = not measured",
-            map.file, map.from_mm, map.to_mm
-        )?;
+        write("wash", map)?;
     }
     Ok(())
 }
 
-fn write_warnings(out: &mut String, result: &CaseResult) -> fmt::Result {
+/// What was odd about the files, in the words of their reader, which are English.
+fn write_warnings(out: &mut String, result: &CaseResult, language: Language) -> fmt::Result {
     for impression in &result.impressions {
         let scan = &impression.scan;
         let of_tray = impression
@@ -325,7 +171,13 @@ fn write_warnings(out: &mut String, result: &CaseResult) -> fmt::Result {
             .flat_map(|tray| tray.warnings.iter().map(|warning| (&tray.file, warning)));
         let of_scan = scan.warnings.iter().map(|warning| (&scan.file, warning));
         for (file, warning) in of_scan.chain(of_tray) {
-            writeln!(out, "Reading: {file}: {warning}")?;
+            let line = text!(
+                language,
+                "summary-reading",
+                file = file.as_str(),
+                warning = warning.as_str()
+            );
+            writeln!(out, "{line}")?;
         }
     }
     Ok(())
@@ -358,7 +210,10 @@ mod tests {
 
     #[test]
     fn the_verdict_comes_first_then_a_place_a_line() {
-        let text = plain(&summary(&CaseResult::of(&checked_with_spots())));
+        let text = plain(&summary(
+            &CaseResult::of(&checked_with_spots()),
+            Language::English,
+        ));
         let expected = "\
 REWORK case D-1042: Correct the places marked FAIL, then take the wash impression.
   maxillary impression before the wash: rework
@@ -380,7 +235,10 @@ Thickness map cover-maxillary-first-pass.ply: dark = 0 mm, bright = 3 mm or more
 
     #[test]
     fn what_was_not_judged_is_told_with_its_reason() {
-        let text = plain(&summary(&CaseResult::of(&checked_without_cover())));
+        let text = plain(&summary(
+            &CaseResult::of(&checked_without_cover()),
+            Language::English,
+        ));
         assert!(text.starts_with("UNDECIDED case D-1042: "), "{text}");
         assert!(
             text.contains(
@@ -396,7 +254,7 @@ Thickness map cover-maxillary-first-pass.ply: dark = 0 mm, bright = 3 mm or more
         let mut result = CaseResult::of(&checked_with_spots());
         let one = result.findings[0].clone();
         result.findings.extend(std::iter::repeat_n(one, 20));
-        let text = plain(&summary(&result));
+        let text = plain(&summary(&result, Language::English));
         assert!(
             text.contains("11 further findings are in report.html."),
             "{text}"

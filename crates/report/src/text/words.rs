@@ -5,37 +5,77 @@ use crate::result::{
     Arch, CaseResult, Cause, Finding, ImpressionResult, JawRelation, Landmark, Severity, Side,
     Stage, TrayChosen, TrayTrial, Verdict,
 };
+use messages::{Language, Message, Value, message, text};
 
 /// At how many stations the record shows both ridges, where it does not show all.
-pub(crate) fn part_of_the_record(relation: &JawRelation) -> Option<String> {
-    let (not_shown, all) = (relation.stations_not_shown, relation.stations.len());
+pub(crate) fn part_of_the_record(relation: &JawRelation, language: Language) -> Option<String> {
+    let not_shown = relation.stations_not_shown;
     (not_shown > 0).then(|| {
-        format!(
-            "The record shows a part of the arch: the space was measured at {} of {all} stations; at {not_shown} the record does not show both ridges.",
-            relation.interarch_space_mm.len()
+        text!(
+            language,
+            "record-in-part",
+            measured = relation.interarch_space_mm.len(),
+            all = relation.stations.len(),
+            not_shown = not_shown
         )
     })
 }
 
+/// A name of the result in a language; as it is where the catalogue does not know it.
+fn named(name: &Message, as_it_is: &str, language: Language) -> String {
+    let text = name.text(language);
+    if text == name.key() {
+        as_it_is.to_owned()
+    } else {
+        text
+    }
+}
+
+/// The name of a zone.
+pub(crate) fn zone_name(zone: &str, language: Language) -> String {
+    named(&Message::name("zone", zone), zone, language)
+}
+
+/// The name of a check, or of a part of the result that several checks need.
+pub(crate) fn check_name(code: &str, language: Language) -> String {
+    named(&Message::name("check", code), code, language)
+}
+
+/// What a place of a scan is: `short border`.
+pub(crate) fn place_kind(kind: &str, language: Language) -> String {
+    named(&Message::name("place", kind), kind, language)
+}
+
 /// A landmark with its side.
-pub(crate) fn landmark_name(landmark: &Landmark) -> String {
+pub(crate) fn landmark_name(landmark: &Landmark, language: Language) -> String {
+    let name = named(
+        &Message::name("landmark", &landmark.name),
+        &landmark.name,
+        language,
+    );
     match landmark.side {
-        Some(side) => format!("{} ({})", landmark.name, side_word(side)),
-        None => landmark.name.clone(),
+        Some(side) => format!("{name} ({})", side_word(side, language)),
+        None => name,
     }
 }
 
 /// `maxillary wash`, or as much of it as is known.
 #[must_use]
-pub fn impression_name(impression: &ImpressionResult) -> String {
+pub fn impression_name(impression: &ImpressionResult, language: Language) -> String {
+    impression_message(impression).text(language)
+}
+
+/// [`impression_name`] within a sentence.
+pub(super) fn impression_message(impression: &ImpressionResult) -> Message {
     let jaw = match impression.arch.declared.or(impression.arch.detected) {
-        Some(arch) => arch_word(arch),
-        None => "unknown jaw",
+        Some(Arch::Maxillary) => "maxillary",
+        Some(Arch::Mandibular) => "mandibular",
+        None => "unknown",
     };
     match impression.stage {
-        Stage::FirstPass => format!("{jaw} impression before the wash"),
-        Stage::Wash => format!("{jaw} wash"),
-        Stage::Single => format!("{jaw} impression"),
+        Stage::FirstPass => message!("impression-before-wash", jaw = jaw),
+        Stage::Wash => message!("impression-wash", jaw = jaw),
+        Stage::Single => message!("impression-one-step", jaw = jaw),
     }
 }
 
@@ -53,34 +93,33 @@ pub(crate) fn stage_words(words: &str) -> String {
 
 /// The word for a side.
 #[must_use]
-pub fn side_word(side: Side) -> &'static str {
+pub fn side_word(side: Side, language: Language) -> String {
     match side {
-        Side::Right => "patient's right",
-        Side::Left => "patient's left",
+        Side::Right => text!(language, "patient-side", side = "right"),
+        Side::Left => text!(language, "patient-side", side = "left"),
     }
 }
 
 /// Where a finding lies, in words; empty where it is a matter of the whole.
 #[must_use]
-pub fn finding_place(result: &CaseResult, finding: &Finding) -> String {
+pub fn finding_place(result: &CaseResult, finding: &Finding, language: Language) -> String {
     let several = result.impressions.len() > 1;
     let impression = finding
         .impression
         .and_then(|number| result.impressions.get(usize::try_from(number).ok()?))
         .filter(|_| several)
-        .map(impression_name);
-    let side = finding.side.map(|side| side_word(side).to_owned());
-    let parts: Vec<String> = [impression, finding.zone.clone(), side]
-        .into_iter()
-        .flatten()
-        .collect();
+        .map(|impression| impression_name(impression, language));
+    let zone = finding.zone.as_deref();
+    let zone = zone.map(|zone| zone_name(zone, language));
+    let side = finding.side.map(|side| side_word(side, language));
+    let parts: Vec<String> = [impression, zone, side].into_iter().flatten().collect();
     parts.join(", ")
 }
 
 /// Where a finding that asks for relief lies on the tray in the hand, in words; `None` of
 /// others, and where that is not known.
 #[must_use]
-pub fn place_on_tray(result: &CaseResult, finding: &Finding) -> Option<String> {
+pub fn place_on_tray(result: &CaseResult, finding: &Finding, language: Language) -> Option<String> {
     if finding.severity == Severity::Note {
         return None;
     }
@@ -91,27 +130,42 @@ pub fn place_on_tray(result: &CaseResult, finding: &Finding) -> Option<String> {
     let spot = spots.find(|spot| Some(&spot.id) == finding.refers_to.as_ref())?;
     let on_tray = spot.on_tray.as_ref()?;
     let (rim, front) = (on_tray.to_outer_rim_mm?, on_tray.to_front_mm?);
-    Some(format!(
-        "{rim:.0} mm from the rim on the lip and cheek side, {front:.0} mm from the middle of that rim at the \
-         front"
+    Some(text!(
+        language,
+        "place-on-tray",
+        rim = format!("{rim:.0}"),
+        front = format!("{front:.0}")
     ))
 }
 
 /// Which tray of the shelf an impression was taken in, and how certain that is.
-pub(crate) fn tray_found(chosen: &TrayChosen) -> String {
+pub(crate) fn tray_found(chosen: &TrayChosen, language: Language) -> String {
     let lying = |trial: &TrayTrial| {
-        let (share, rms_mm) = (format::percent(trial.fitting_share), trial.rms_mm);
-        format!("{share} of the outer surface within {rms_mm:.3} mm (root mean square)")
+        message!(
+            "tray-lies",
+            share = Value::figure(format::percent(trial.fitting_share)),
+            rms = Value::figure(format!("{:.3}", trial.rms_mm))
+        )
     };
     let TrayChosen { trays, best, next } = chosen;
-    let beside = next.as_ref().map_or_else(String::new, |next| {
-        format!("; next is {}, {}", next.name, lying(next))
-    });
-    format!(
-        "tray found on the shelf of {trays}: {}, {}{beside}",
-        best.name,
-        lying(best)
-    )
+    let trays = trays.to_string();
+    let found = match next {
+        None => message!(
+            "tray-found",
+            trays = trays,
+            best = best.name.as_str(),
+            lies = lying(best)
+        ),
+        Some(next) => message!(
+            "tray-found-before",
+            trays = trays,
+            best = best.name.as_str(),
+            lies = lying(best),
+            next = next.name.as_str(),
+            next_lies = lying(next)
+        ),
+    };
+    found.text(language)
 }
 
 /// The word for a jaw.
@@ -124,12 +178,12 @@ pub(crate) fn arch_word(arch: Arch) -> &'static str {
 
 /// The word for a verdict.
 #[must_use]
-pub fn verdict_word(verdict: Verdict) -> &'static str {
+pub fn verdict_word(verdict: Verdict, language: Language) -> String {
     match verdict {
-        Verdict::Accept => "accept",
-        Verdict::Rework => "rework",
-        Verdict::Retake => "retake",
-        Verdict::Undecided => "undecided",
+        Verdict::Accept => text!(language, "verdict-accept"),
+        Verdict::Rework => text!(language, "verdict-rework"),
+        Verdict::Retake => text!(language, "verdict-retake"),
+        Verdict::Undecided => text!(language, "verdict-undecided"),
     }
 }
 
@@ -143,26 +197,42 @@ pub fn exit_status(verdict: Verdict) -> u8 {
     }
 }
 
-/// The word for how a check came out.
-#[must_use]
-pub fn severity_word(severity: Severity) -> &'static str {
-    match severity {
-        Severity::Fail => "FAIL",
-        Severity::Borderline => "BORDERLINE",
-        Severity::Note => "note",
-    }
-}
-
 /// The word for how a finding came out, and why: a question and a missing thing are no
 /// figures that are too close to their limits.
 #[must_use]
-pub fn cause_word(finding: &Finding) -> &'static str {
+pub fn cause_word(finding: &Finding, language: Language) -> String {
     match finding.cause {
-        Cause::Question => "QUESTION",
-        Cause::Fault => "FAIL",
-        Cause::Missing | Cause::Parcel => "MISSING",
-        Cause::Look => "LOOK",
-        Cause::Note => "note",
-        Cause::HeldBack => "held back",
+        Cause::Question => text!(language, "cause-question"),
+        Cause::Fault => text!(language, "cause-fault"),
+        Cause::Missing | Cause::Parcel => text!(language, "cause-missing"),
+        Cause::Look => text!(language, "cause-look"),
+        Cause::Note => text!(language, "cause-note"),
+        Cause::HeldBack => text!(language, "cause-held-back"),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use judge::words::{ZONES, zone};
+    use judge::{Check, Part};
+    use measure::landmarks::LandmarkName;
+
+    #[test]
+    fn every_name_of_a_result_is_known_in_each_language_and_the_same_in_english() {
+        let checks = Check::ALL.map(Check::code).into_iter();
+        let parts = Part::ALL.map(Part::name);
+        let checks = checks.chain(parts).map(|code| ("check", code));
+        let zones = ZONES.map(zone).into_iter().map(|name| ("zone", name));
+        let landmarks = LandmarkName::ALL.map(LandmarkName::in_words);
+        let landmarks = landmarks.into_iter().map(|name| ("landmark", name));
+        for (kind, name) in checks.chain(zones).chain(landmarks) {
+            let message = Message::name(kind, name);
+            for language in Language::ALL {
+                assert_ne!(message.text(language), message.key(), "{language}");
+            }
+            let english = message.text(Language::English);
+            assert_eq!(english.replace('-', " "), name.replace('-', " "));
+        }
     }
 }

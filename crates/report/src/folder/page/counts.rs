@@ -7,6 +7,7 @@ use crate::result::Verdict;
 use crate::text::format;
 use crate::text::words::{stage_words, verdict_word};
 use maud::{Markup, html};
+use messages::Language;
 
 /// Verdicts with the word of the result and what each means.
 const VERDICTS: [(&str, Verdict, &str); 4] = [
@@ -128,7 +129,7 @@ pub(super) fn verdicts(shown: &Shown) -> Markup {
         let rate = Rate::of(cases(word), checked);
         let [share, interval] = rate_cells(&rate);
         vec![
-            html! { strong { (verdict_word(verdict)) } ": " (meaning) },
+            html! { strong { (verdict_word(verdict, Language::English)) } ": " (meaning) },
             cell(rate.part),
             share,
             interval,
@@ -193,7 +194,7 @@ fn superseded(overview: &Overview) -> Markup {
         .map(|(word, verdict, _)| {
             let count = overview.superseded_by_verdict.get(*word).copied();
             let [share, interval] = rate_cells(&Rate::of(count.unwrap_or(0), of));
-            let word = html! { (verdict_word(*verdict)) };
+            let word = html! { (verdict_word(*verdict, Language::English)) };
             vec![word, cell(count.unwrap_or(0)), share, interval]
         })
         .collect();

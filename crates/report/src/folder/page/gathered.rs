@@ -248,6 +248,7 @@ mod tests {
     use crate::folder::thumbnail::write_case;
     use crate::result::{CaseResult, Verdict};
     use crate::testing::{checked_with_border, checked_with_spots};
+    use messages::Language;
 
     fn provenance() -> Provenance {
         Provenance {
@@ -266,7 +267,8 @@ mod tests {
         for (number, name) in ["a", "b"].into_iter().enumerate() {
             let checked = checked_with_spots();
             let result = CaseResult::of(&checked);
-            let thumbnails = write_case(&checked, &result, &folder.join(name)).unwrap();
+            let thumbnails =
+                write_case(&checked, &result, &folder.join(name), Language::English).unwrap();
             let scanned = [Some(format!("2026-01-0{}T00:00:00Z", number + 1))];
             let record = CaseRecord::checked(&result, name, &scanned, thumbnails, provenance());
             add(&record, name);

@@ -10,6 +10,7 @@ use crate::result::{CaseResult, CoverMap, Finding, ImpressionResult, Severity};
 use crate::text::format::capital;
 use crate::text::words::{finding_place, impression_name};
 use maud::{Markup, html};
+use messages::Language;
 
 /// What is marked on a whole view.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -46,7 +47,7 @@ pub fn whole(
     let shown: Vec<&str> = marks.iter().map(|mark| mark.id).collect();
     let alt = format!(
         "{}, {}. {} marked: {}.",
-        impression_name(impression),
+        impression_name(impression, Language::English),
         view.in_words(),
         if what == Marked::Landmarks {
             "Landmarks"
@@ -76,7 +77,7 @@ pub fn whole(
             }
             figcaption {
                 @if what == Marked::FindingsAgain {
-                    a href={ "#impression-" (number + 1) } { (capital(&impression_name(impression))) } ", "
+                    a href={ "#impression-" (number + 1) } { (capital(&impression_name(impression, Language::English))) } ", "
                 } @else {
                     strong { (view.name()) } ", "
                 }
@@ -93,7 +94,7 @@ pub fn wash(impression: &ImpressionResult, map: &CoverMap, picture: &Picture) ->
     let high = picture.camera.size[1] as f64 * px;
     let alt = format!(
         "{}, tissue side, coloured by the thickness of the wash",
-        impression_name(impression)
+        impression_name(impression, Language::English)
     );
     html! {
         figure.view {
@@ -127,7 +128,7 @@ pub fn tray(
     let shown: Vec<&str> = marks.iter().map(|mark| mark.id).collect();
     let alt = format!(
         "The tray of the {}, seen from inside, front at the top. Places to relieve: {}.",
-        impression_name(impression),
+        impression_name(impression, Language::English),
         listed(&shown)
     );
     Some(html! {
@@ -166,7 +167,7 @@ pub fn close(result: &CaseResult, finding: &Finding, picture: &Picture) -> Marku
     let alt = format!(
         "Close picture of {}: {}, {}",
         finding.id,
-        finding_place(result, finding),
+        finding_place(result, finding, Language::English),
         picture.up
     );
     html! {

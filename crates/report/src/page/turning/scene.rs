@@ -9,6 +9,7 @@ use crate::text::format::capital;
 use crate::text::measured::finding_figure;
 use crate::text::rounding::to_decimals;
 use crate::text::words::{finding_place, impression_name, landmark_name, side_word};
+use messages::Language;
 use nalgebra::Point3;
 use serde::Serialize;
 
@@ -128,7 +129,7 @@ impl Surface {
         let mm = |point: &[f64; 3]| Some(short(&point_mm(impression, point)?));
         (!views.is_empty()).then(|| Self {
             number: number + 1,
-            name: capital(&impression_name(impression)),
+            name: capital(&impression_name(impression, Language::English)),
             is_superseded: impression.superseded,
             vertices: solid.surface.vertices,
             triangles: solid.surface.triangles,
@@ -166,7 +167,7 @@ fn parts(impression: &ImpressionResult) -> Vec<String> {
 
 fn in_words(zone: &str, side: Option<Side>) -> String {
     match side {
-        Some(side) => format!("{zone}, {}", side_word(side)),
+        Some(side) => format!("{zone}, {}", side_word(side, Language::English)),
         None => zone.to_owned(),
     }
 }
@@ -187,7 +188,11 @@ fn places(material: &Material<'_>, number: usize, impression: &ImpressionResult)
         })
         .take(MOST_MARKS);
     let of_landmarks = impression.landmarks.iter().filter_map(|landmark| {
-        let name = format!("{} {}", landmark.id, landmark_name(landmark));
+        let name = format!(
+            "{} {}",
+            landmark.id,
+            landmark_name(landmark, Language::English)
+        );
         Some(Place {
             id: landmark.id.clone(),
             kind: Kind::Landmark,
@@ -209,14 +214,15 @@ fn of_finding(
     turn: Option<[f64; 4]>,
 ) -> Option<Place> {
     let mm = |point: &[f64; 3]| Some(short(&point_mm(impression, point)?));
-    let place = finding_place(result, finding);
+    let place = finding_place(result, finding, Language::English);
     let zone = (finding.zone.as_ref()).map(|zone| in_words(zone, finding.side));
     let check = finding.check.replace('-', " ");
     let of = |place: &str| match place {
         "" => format!("{} {check}", finding.id),
         place => format!("{} {check}, {place}", finding.id),
     };
-    let figure = finding_figure(finding).map_or(String::new(), |figure| format!(": {figure}"));
+    let figure = finding_figure(finding, Language::English)
+        .map_or(String::new(), |figure| format!(": {figure}"));
     Some(Place {
         id: finding.id.clone(),
         kind: match finding.severity {
