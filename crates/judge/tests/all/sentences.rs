@@ -20,13 +20,12 @@ fn instructions() -> BTreeMap<String, Message> {
 
 /// The sentences of a message and of its parameters.
 fn sentences(message: &Message) -> Vec<&Sentence> {
-    let within = |sentence| {
-        let Sentence { parameters, .. } = sentence;
-        [sentence]
-            .into_iter()
-            .chain(parameters.values().flat_map(of_value))
-    };
-    message.sentences().iter().flat_map(within).collect()
+    let all = message.sentences().iter();
+    all.flat_map(|sentence| {
+        let within = sentence.parameters.values().flat_map(of_value);
+        [sentence].into_iter().chain(within)
+    })
+    .collect()
 }
 
 fn of_value(value: &Value) -> Vec<&Sentence> {

@@ -11,14 +11,14 @@ stretch-behind-pad = hinter dem { $side ->
     [left] linken Trigonum retromolare
    *[none] Trigonum retromolare
 }
-stretch-on-side = von { $near } bis { $far } mm { $side ->
+stretch-on-side = zwischen { $near } und { $far } mm { $side ->
     [right] rechts
    *[left] links
 } der { $midline }
-stretch-across = von { $from } mm { $side ->
+stretch-across = zwischen { $from } mm { $side ->
     [right] rechts
    *[left] links
-} bis { $to } mm { $other ->
+} und { $to } mm { $other ->
     [right] rechts
    *[left] links
 } der { $midline }

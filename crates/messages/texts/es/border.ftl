@@ -10,14 +10,14 @@ stretch-behind-pad = detrás de la almohadilla retromolar{ $side ->
     [left] { " " }izquierda
    *[none] { "" }
 }
-stretch-on-side = de { $near } a { $far } mm a la { $side ->
+stretch-on-side = entre { $near } y { $far } mm a la { $side ->
     [right] derecha
    *[left] izquierda
 } de la { $midline }
-stretch-across = desde { $from } mm a la { $side ->
+stretch-across = entre { $from } mm a la { $side ->
     [right] derecha
    *[left] izquierda
-} hasta { $to } mm a la { $other ->
+} y { $to } mm a la { $other ->
     [right] derecha
    *[left] izquierda
 } de la { $midline }

@@ -20,9 +20,9 @@ show-through-edge = Un canto de la cubeta es visible en { $length } de su longit
 show-through-unsure = No se distingue con seguridad en el escaneo: mire aquí la impresión. Si la cubeta no es visible, escanee de nuevo este punto con mayor resolución. Si es visible:
 show-through-unsure-edge = No se distingue con seguridad en el escaneo: mire aquí la impresión, a lo largo de { $length } de un canto de la cubeta. Si la cubeta no es visible, escanee de nuevo este punto con mayor resolución. Si es visible:
 show-through-altered = La superficie está aquí dentro de la pared de la cubeta tal como se escaneó: la cubeta se rebajó o se remodeló allí después de su escaneo. Mire la impresión: puede que aquí la cubeta no sea visible. Para obtener un valor, escanee la cubeta rebajada y compruebe de nuevo.
-show-through-colour = Aquí se ve el color de la cubeta. Mírelo. Si es la cubeta:
+show-through-colour = Aquí se ve el color de la cubeta. Examínelo. Si es la cubeta:
 show-through-colour-unsure = A juzgar por el color, la cubeta puede ser visible aquí: mire la impresión. Si lo es:
-colour-beside-cover = Aquí se ve el color de la cubeta, pero el mapa de grosor encuentra material sobre ella. Mire la impresión. Si la cubeta no es visible, otra cosa tiene su color. Si es visible, compruebe que el escaneo o el grosor de la cubeta sean los de esta cubeta.
+colour-beside-cover = Aquí se ve el color de la cubeta, pero el mapa de grosor encuentra material sobre ella. Mire la impresión. Si la cubeta no es visible, otra cosa tiene su color. Si es visible, compruebe que el escaneo o el grosor de la cubeta sean los de esta cubeta; después:
 show-through-too-much = La cubeta es visible en demasiada superficie para corregirlo rebajándola y con un lavado. Repita la impresión en una cubeta con espacio en todo su contorno, separada del tejido por topes tisulares o un espaciador.
 show-through-perhaps-too-much = La cubeta es visible en tanta superficie que rebajarla y un lavado quizá no lo corrijan. Considere repetir la impresión en una cubeta con más espacio, con topes tisulares o un espaciador.
 other-colour = Aquí se ve otro color: mire la impresión. Para que el escaneo se evalúe por el color, indique el color de la cubeta con --tray-colour. Si es la cubeta:
@@ -54,7 +54,7 @@ cover-uncertain-by-thickness = El grosor del material es demasiado incierto para
 ## Cómo quedó la cubeta.
 
 tissue-stop-not-scanned = No se escaneó ninguna superficie en este tope tisular. Escanee de nuevo este punto.
-tissue-stop-under-wash = El lavado cubre este tope tisular. Si la cubeta asentó por completo se evalúa en la impresión anterior al lavado.
+tissue-stop-under-wash = El lavado cubre este tope tisular. En la impresión anterior al lavado se evalúa si la cubeta asentó por completo.
 tissue-stop-covered = La cubeta no asentó por completo aquí: el material cubre el tope tisular. Repita la impresión y asiente la cubeta hasta que este tope haga contacto.
 tissue-stop-covered-in-wash = El material cubre este tope tisular. Si el tope se rebajó antes del lavado, indíquelo (stops_relieved = true); si no, la cubeta no asentó por completo aquí y hay que repetir la impresión.
 tissue-stop-unsure = Mire este tope tisular: la cubeta debería ser visible. Si el material lo cubre, la cubeta no asentó por completo aquí y hay que repetir la impresión.

@@ -158,7 +158,7 @@ fn in_plain_words(finding: &Finding) -> String {
 
 /// `F2: mandibular wash, lingual flange, patient's left. A stretch of border is short, or may be.`
 fn place(result: &CaseResult, finding: &Finding) -> String {
-    let gist = finding.check.parse().map_or("", Check::gist);
+    let gist = finding.check.parse().map(Check::gist).unwrap_or_default();
     let place = finding_place(result, finding);
     if place.is_empty() {
         format!("{}: {gist}", finding.id)
