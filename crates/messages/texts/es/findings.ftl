@@ -109,7 +109,7 @@ changed-area = La zona abarca { $area }.
 
 ## El caso en conjunto.
 
-impression-age = Desde que se tomó la impresión ha pasado más tiempo del que se sabe que su material conserva sus dimensiones. Siga las instrucciones del fabricante; si también según ellas ha pasado el tiempo, repita la impresión.
+impression-age = Desde la toma de la impresión ha pasado más tiempo que aquel durante el cual consta que su material conserva sus dimensiones. Siga las instrucciones del fabricante; si también según ellas ha pasado el tiempo, repita la impresión.
 wash-missing = La { $jaw ->
     [upper] impresión superior
     [lower] impresión inferior
