@@ -86,14 +86,8 @@ impl Message {
     #[must_use]
     pub fn holds(&self, key: &str) -> bool {
         self.sentences.iter().any(|sentence| {
-            sentence.key == key
-                || sentence.parameters.values().any(|value| match value {
-                    Value::Message(message) => message.holds(key),
-                    Value::Count(_)
-                    | Value::Text(_)
-                    | Value::Figure { .. }
-                    | Value::List { .. } => false,
-                })
+            let mut values = sentence.parameters.values();
+            sentence.key == key || values.any(|value| value.holds(key))
         })
     }
 
@@ -102,16 +96,12 @@ impl Message {
     pub fn without(&self, key: &str) -> Self {
         let kept = self.sentences.iter().filter(|sentence| sentence.key != key);
         let sentences = kept.map(|sentence| {
-            let parameters = sentence.parameters.iter().map(|(name, value)| {
-                let value = match value {
-                    Value::Message(message) => Value::Message(message.without(key)),
-                    other => other.clone(),
-                };
-                (name.clone(), value)
-            });
+            let parameters = sentence.parameters.iter();
             Sentence {
                 key: sentence.key.clone(),
-                parameters: parameters.collect(),
+                parameters: parameters
+                    .map(|(name, value)| (name.clone(), value.without(key)))
+                    .collect(),
             }
         });
         Self {
@@ -203,9 +193,11 @@ mod tests {
     #[test]
     fn a_sentence_is_taken_out_of_parameters_too() {
         let inner = message!("not-there").then(message!("safety"));
-        let message = message!("outer", then = inner).then(message!("safety"));
+        let listed = Value::list([message!("safety"), message!("listed")]);
+        let message = message!("outer", then = inner, list = listed).then(message!("safety"));
         assert!(message.holds("safety"));
         let without = message.without("safety");
-        assert!(!without.holds("safety") && without.holds("not-there"));
+        assert!(!without.holds("safety"));
+        assert!(without.holds("not-there") && without.holds("listed"));
     }
 }

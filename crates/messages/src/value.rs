@@ -60,6 +60,24 @@ impl Value {
             Self::List { all } => listed(all, language),
         }
     }
+
+    /// Whether a sentence of this key is in it.
+    pub(crate) fn holds(&self, key: &str) -> bool {
+        match self {
+            Self::Message(message) => message.holds(key),
+            Self::List { all } => all.iter().any(|value| value.holds(key)),
+            Self::Count(_) | Self::Text(_) | Self::Figure { .. } => false,
+        }
+    }
+
+    /// The same without the sentences of a key.
+    pub(crate) fn without(&self, key: &str) -> Self {
+        match self {
+            Self::Message(message) => Self::Message(message.without(key)),
+            Self::List { all } => Self::list(all.iter().map(|value| value.without(key))),
+            Self::Count(_) | Self::Text(_) | Self::Figure { .. } => self.clone(),
+        }
+    }
 }
 
 fn listed(all: &[Value], language: Language) -> String {

@@ -11,14 +11,14 @@ stretch-behind-pad = hinter dem { $side ->
     [left] linken Trigonum retromolare
    *[none] Trigonum retromolare
 }
-stretch-on-side = von { $near } bis { $far } mm { $side ->
+stretch-on-side = zwischen { $near } und { $far } mm { $side ->
     [right] rechts
    *[left] links
 } der { $midline }
-stretch-across = von { $from } mm { $side ->
+stretch-across = zwischen { $from } mm { $side ->
     [right] rechts
    *[left] links
-} bis { $to } mm { $other ->
+} und { $to } mm { $other ->
     [right] rechts
    *[left] links
 } der { $midline }
@@ -70,4 +70,4 @@ border-short = Der Rand ist { $range } zu kurz. Dort Randmaterial auftragen und 
 border-may-be-short = Der Rand ist { $range } vielleicht zu kurz: die Abformung dort ansehen. Geht der Rand über den Scan hinaus, diesen Abschnitt noch einmal scannen; ist er zu kurz und die Umschlagfalte tiefer, Randmaterial auftragen und { $mould }, { $then }.
 tray-at-border = Der Löffel liegt { $range } am Rand frei: den Löffel dort auf 2 bis 3 mm Abstand zur Umschlagfalte kürzen, reinigen und trocknen, Adhäsiv auf den freigelegten Löffel auftragen und trocknen lassen; Randmaterial auftragen und { $mould }, { $then }.
 tray-may-be-at-border = Am Scan nicht sicher zu erkennen: den Rand { $range } ansehen. Liegt kein Löffel frei, diesen Abschnitt mit höherer Auflösung noch einmal scannen. Liegt der Löffel frei, ihn dort auf 2 bis 3 mm Abstand zur Umschlagfalte kürzen, reinigen und trocknen, Adhäsiv auf den freigelegten Löffel auftragen und trocknen lassen; Randmaterial auftragen und { $mould }, { $then }.
-scan-ends = Der Scan endet { $range }, bevor der Rand umschlägt. Diesen Abschnitt noch einmal scannen, auch von außen: Ob der Rand selbst dort zu kurz ist, wurde nicht beurteilt.
+scan-ends = Der Umschlag des Randes wurde { $range } nicht gescannt. Diesen Abschnitt noch einmal scannen, auch von außen: Ob der Rand selbst dort zu kurz ist, wurde nicht beurteilt.

@@ -28,7 +28,7 @@ give-whole-arch = Den Scan des ganzen Kiefers angeben; wurde nur eine Hälfte ge
 give-impression-in-tray = Den Scan der Abformung in ihrem Löffel angeben; der leere Löffel wird mit --tray angegeben. Ist dies eine Abformung ohne Löffel, sie mit bloßem Auge ansehen.
 give-every-part = Jeden Teil dieser Abformung angeben, jeden von allen Seiten gescannt, dazu den Scan ihres ganzen Löffels.
 export-each-scan = Jeden Scan in eine eigene Datei exportieren.
-give-edentulous = Den Scan einer zahnlosen Abformung in ihrem Löffel angeben.
+give-edentulous = Den Scan der Abformung eines zahnlosen Kiefers in ihrem Löffel angeben.
 arch-mismatch = Welcher Kiefer ist es? Angegeben ist der { $declared ->
     [maxillary] Oberkiefer
    *[mandibular] Unterkiefer
@@ -109,12 +109,12 @@ changed-area = Die Stelle umfasst { $area }.
 
 ## Der Fall als Ganzes.
 
-impression-age = Die Abformung ist älter als die Zeit, für die ihr Material nachweislich maßhaltig ist. Die Herstellerangaben befolgen; ist die Zeit auch danach abgelaufen, neu abformen.
+impression-age = Seit der Abformung ist mehr Zeit vergangen, als ihr Material nachweislich maßhaltig bleibt. Die Herstellerangaben befolgen; ist die Zeit auch danach abgelaufen, neu abformen.
 wash-missing = Die { $jaw ->
     [upper] Oberkieferabformung
     [lower] Unterkieferabformung
    *[other] andere Abformung
-} ist noch vor dem Wash. Den Wash nehmen und seinen Scan angeben; braucht diese Abformung keinen, sie als einzeitig angeben (--stage one-step oder `wash` in der Falldatei).
+} hat noch keinen Wash. Den Wash nehmen und seinen Scan angeben; braucht diese Abformung keinen, sie als einzeitig angeben (--stage one-step oder `wash` in der Falldatei).
 interarch-space = Zwischen den Kieferkämmen ist wenig Platz für Zähne und Basis: die vertikale Dimension prüfen und, wenn sie stimmt, das Labor informieren.
 ridge-angle = Die Kieferkämme sind alles andere als parallel: Prothesen neigen darauf zum Gleiten. Prüfen, ob das Registrat ohne Kippen eines Löffels genommen wurde, und das Labor informieren.
 jaw-relation-not-judged = Die Kieferrelation wurde nicht gemessen: { $why }. Den Scan des Registrats prüfen oder das Registrat von Hand.
@@ -136,6 +136,6 @@ parcel-one-jaw = Der Fall enthält nur einen Kiefer: die Abformung des anderen h
 prescription-not-enclosed = Den schriftlichen Auftrag beilegen.
 prescription-not-stated = Angeben, ob der schriftliche Auftrag beiliegt (prescription = true), und ihn beilegen.
 disinfectant-not-stated = Angeben, womit der Satz desinfiziert wurde (disinfectant).
-disinfection-not-stated = Angeben, womit und wie lange der Satz desinfiziert wurde (disinfectant, disinfection_min). Wenn noch nicht geschehen, vor jedem Anfassen reinigen und desinfizieren.
+disinfection-not-stated = Angeben, womit und wie lange der Satz desinfiziert wurde (disinfectant, disinfection_min). Wenn noch nicht geschehen, vor jeder Handhabung reinigen und desinfizieren.
 disinfection-time-not-stated = Angeben, wie viele Minuten der Satz desinfiziert wurde (disinfection_min).
 disinfection-time-unusual = Die Dauer der Desinfektion ist ungewöhnlich: mit den Angaben der Hersteller von Desinfektionsmittel und Elastomer vergleichen, die Vorrang haben.

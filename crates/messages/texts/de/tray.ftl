@@ -22,7 +22,7 @@ show-through-unsure-edge = Am Scan nicht sicher zu erkennen: die Abformung hier 
 show-through-altered = Die Oberfläche liegt hier innerhalb der Wand des gescannten Löffels: Er wurde dort nach seinem Scan zurückgeschliffen oder umgeformt. Die Abformung ansehen: Vielleicht liegt hier kein Löffel frei. Für einen Messwert den zurückgeschliffenen Löffel scannen und erneut prüfen.
 show-through-colour = Hier zeigt sich die Farbe des Löffels. Ansehen. Ist es der Löffel:
 show-through-colour-unsure = Der Farbe nach liegt hier vielleicht der Löffel frei: die Abformung ansehen. Wenn ja:
-colour-beside-cover = Hier zeigt sich die Farbe des Löffels, doch die Dickenkarte findet Material darüber. Die Abformung ansehen. Liegt kein Löffel frei, hat etwas anderes seine Farbe. Liegt der Löffel frei, prüfen, ob Scan oder Dicke des Löffels zu diesem Löffel gehören.
+colour-beside-cover = Hier zeigt sich die Farbe des Löffels, doch die Dickenkarte findet Material darüber. Die Abformung ansehen. Liegt kein Löffel frei, hat etwas anderes seine Farbe. Liegt der Löffel frei, prüfen, ob Scan oder Dicke des Löffels zu diesem Löffel gehören; dann:
 show-through-too-much = Der Löffel liegt auf zu großer Fläche frei, um es durch Zurückschleifen und einen Wash zu beheben. Neu abformen, in einem Löffel mit Platz ringsum, den Schleimhautstopps oder ein Platzhalter vom Gewebe abhalten.
 show-through-perhaps-too-much = Der Löffel liegt auf so großer Fläche frei, dass Zurückschleifen und ein Wash es vielleicht nicht beheben. Erwägen, in einem Löffel mit mehr Platz neu abzuformen, mit Schleimhautstopps oder Platzhalter.
 other-colour = Hier zeigt sich eine andere Farbe: die Abformung ansehen. Um den Scan nach Farbe beurteilen zu lassen, die Farbe des Löffels mit --tray-colour angeben. Ist dies der Löffel:
@@ -55,7 +55,7 @@ cover-uncertain-by-thickness = Die Materialdicke ist zu unsicher, um danach zu u
 
 tissue-stop-not-scanned = An diesem Schleimhautstopp wurde keine Oberfläche gescannt. Diese Stelle noch einmal scannen.
 tissue-stop-under-wash = Der Wash liegt über diesem Schleimhautstopp. Ob der Löffel ganz saß, wird an der Abformung vor dem Wash beurteilt.
-tissue-stop-covered = Der Löffel saß hier nicht ganz: Material bedeckt den Schleimhautstopp. Neu abformen und den Löffel eindrücken, bis dieser Stopp aufliegt.
+tissue-stop-covered = Der Löffel saß hier nicht ganz: Material bedeckt den Schleimhautstopp. Neu abformen und den Löffel so weit einsetzen, bis dieser Stopp aufliegt.
 tissue-stop-covered-in-wash = Material bedeckt diesen Schleimhautstopp. Wurde der Stopp vor dem Wash zurückgeschliffen, das angeben (stops_relieved = true); wenn nicht, saß der Löffel hier nicht ganz, und es muss neu abgeformt werden.
 tissue-stop-unsure = Diesen Schleimhautstopp ansehen: Der Löffel sollte frei liegen. Bedeckt ihn Material, saß der Löffel hier nicht ganz, und es muss neu abgeformt werden.
 tray-seating = Verglichen mit der Lage, in der das Material gleichmäßig dick wäre, lag der Löffel { $how }. Wird neu abgeformt, den Löffel zuerst ohne Material einprobieren, sodass er über dem Kieferkamm liegt, und ihn mit Schleimhautstopps gleichmäßig einsetzen.

@@ -10,14 +10,14 @@ stretch-behind-pad = detrás de la almohadilla retromolar{ $side ->
     [left] { " " }izquierda
    *[none] { "" }
 }
-stretch-on-side = de { $near } a { $far } mm a la { $side ->
+stretch-on-side = entre { $near } y { $far } mm a la { $side ->
     [right] derecha
    *[left] izquierda
 } de la { $midline }
-stretch-across = desde { $from } mm a la { $side ->
+stretch-across = entre { $from } mm a la { $side ->
     [right] derecha
    *[left] izquierda
-} hasta { $to } mm a la { $other ->
+} y { $to } mm a la { $other ->
     [right] derecha
    *[left] izquierda
 } de la { $midline }
@@ -69,4 +69,4 @@ border-short = El borde es corto { $range }. Añada allí material de borde y { 
 border-may-be-short = El borde puede ser corto { $range }: mire allí la impresión. Si el borde continúa más allá del escaneo, escanee de nuevo este tramo; si es corto y el vestíbulo es más profundo, añada material de borde y { $mould }, { $then }.
 tray-at-border = La cubeta es visible en el borde { $range }: acórtela allí hasta dejarla a 2 o 3 mm del fondo del vestíbulo, límpiela y séquela, aplique adhesivo sobre la cubeta descubierta y déjelo secar; añada material de borde y { $mould }, { $then }.
 tray-may-be-at-border = No se distingue con seguridad en el escaneo: mire el borde { $range }. Si la cubeta no es visible, escanee de nuevo este tramo con mayor resolución. Si es visible, acórtela allí hasta dejarla a 2 o 3 mm del fondo del vestíbulo, límpiela y séquela, aplique adhesivo sobre la cubeta descubierta y déjelo secar; añada material de borde y { $mould }, { $then }.
-scan-ends = El escaneo termina { $range } antes de que el borde dé la vuelta. Escanee de nuevo este tramo, también por la cara externa: no se evaluó si el propio borde es corto allí.
+scan-ends = La vuelta del borde no se escaneó { $range }. Escanee de nuevo este tramo, también por la cara externa: no se evaluó si el propio borde es corto allí.

@@ -28,7 +28,7 @@ give-whole-arch = Indique el escaneo de toda la arcada; si solo se escaneó una 
 give-impression-in-tray = Indique el escaneo de la impresión en su cubeta; la cubeta vacía se indica con --tray. Si es una impresión sin su cubeta, examínela a simple vista.
 give-every-part = Indique cada parte de esta impresión, escaneada por todos los lados, y el escaneo de su cubeta entera.
 export-each-scan = Exporte cada escaneo a un archivo propio.
-give-edentulous = Indique el escaneo de una impresión edéntula en su cubeta.
+give-edentulous = Indique el escaneo de la impresión de una arcada edéntula en su cubeta.
 arch-mismatch = ¿Qué maxilar es? Se indicó el { $declared ->
     [maxillary] superior
    *[mandibular] inferior
@@ -41,10 +41,10 @@ which-way = ¿Cómo está orientada la impresión? Sus ejes no son seguros, y de
 
 ## El escaneo.
 
-scan-coarse = El escaneo es demasiado grueso. Expórtelo con la resolución completa y compruebe de nuevo.
+scan-coarse = La resolución del escaneo es demasiado baja. Expórtelo con la resolución completa y compruebe de nuevo.
 tissue-area = Se escaneó menos superficie tisular de la que tiene una impresión de este maxilar (área escaneada, incluidas las aletas). Si la impresión está completa, escanéela entera.
-void-unseen = El escaneo es demasiado grueso para mostrar burbujas por las que la impresión no sería válida. Escanee de nuevo con mayor resolución, o examine a simple vista con una luz el reborde, las escotaduras, las almohadillas y el borde.
-scan-quality-coarse = El escaneo es demasiado grueso para mostrar burbujas pequeñas en { $regions }. Para buscarlas, escanee de nuevo con mayor resolución en una sola pasada.
+void-unseen = La resolución del escaneo es demasiado baja para mostrar burbujas por las que la impresión no sería válida. Escanee de nuevo con mayor resolución, o examine a simple vista con una luz el reborde, las escotaduras, las almohadillas y el borde.
+scan-quality-coarse = La resolución del escaneo es demasiado baja para mostrar burbujas pequeñas en { $regions }. Para buscarlas, escanee de nuevo con mayor resolución en una sola pasada.
 scan-quality-rough = El escaneo es demasiado rugoso para mostrar defectos poco profundos en { $regions }. Para buscarlos, escanee de nuevo con menos ruido en una sola pasada.
 scan-quality-doubled = El escaneo está mal unido, con dos capas, en { $regions }. Escanee de nuevo en una sola pasada.
 every-region = todas las zonas
@@ -89,12 +89,12 @@ wash-open-unsure = No se puede decidir con seguridad si el lavado corrigió este
 ## El camino desde la clínica.
 
 sent-same-file = Se indica el mismo archivo como escaneo de la impresión al enviarla y al llegar. Indique para cada momento su propio escaneo.
-sent-other-scan = El escaneo indicado como el del envío no es de esta impresión: { $why }. Indique el escaneo que se hizo de esta impresión antes de enviarla, u omítalo. Si es ese escaneo, la impresión se distorsionó por el camino: no trabaje con ella.
-changed-heel = La impresión cambió en conjunto por el camino: su extremo distal { $side ->
+sent-other-scan = El escaneo indicado como el del envío no es de esta impresión: { $why }. Indique el escaneo que se hizo de esta impresión antes de enviarla, u omítalo. Si es ese escaneo, la impresión se distorsionó durante el envío: no trabaje con ella.
+changed-heel = La impresión cambió en conjunto durante el envío: su extremo distal { $side ->
     [right] derecho
    *[left] izquierdo
 } está { $moved } que al enviarla.
-changed-heels = La impresión cambió en conjunto por el camino: sus extremos distales están más { $apart ->
+changed-heels = La impresión cambió en conjunto durante el envío: sus extremos distales están más { $apart ->
     [nearer] juntos
    *[farther] separados
 } que al enviarla.
@@ -103,18 +103,18 @@ changed-size = Además es un { $percent } más { $size ->
    *[larger] grande
 }; la silicona de adición se contrae un 0,3 %, y la norma admite un 1,5 %. Pregunte si la cubeta se dobló, se aplastó en el envío o se apoyó sobre sus extremos distales. Si sigue así, no trabaje con ella: una prótesis hecha con ella no asentará.
 changed-torn = En el borde falta material que estaba cuando se envió la impresión. Mire si se desgarró o se recortó a propósito. Si se desgarró, añada allí material de borde o repita la impresión.
-changed-pressed-in = La superficie está más hundida que al enviar la impresión. Mire si está aplastada, arrancada o raspada. Si no recupera su forma, no trabaje con este lugar.
+changed-pressed-in = La superficie está más hundida que al enviar la impresión. Mire si está aplastada, arrancada o raspada. Si no recupera su forma, no trabaje a partir de este punto.
 changed-stuck-on = Sobre la superficie hay algo que no estaba cuando se envió la impresión. Busque suciedad, una astilla o restos de desinfectante, enjuáguelo y escanee de nuevo.
-changed-area = El lugar abarca { $area }.
+changed-area = La zona abarca { $area }.
 
 ## El caso en conjunto.
 
-impression-age = La impresión es más antigua que el tiempo durante el que se sabe que su material conserva su tamaño. Siga las instrucciones del fabricante; si también según ellas ha pasado el tiempo, repita la impresión.
+impression-age = Desde la toma de la impresión ha pasado más tiempo que aquel durante el cual consta que su material conserva sus dimensiones. Siga las instrucciones del fabricante; si también según ellas ha pasado el tiempo, repita la impresión.
 wash-missing = La { $jaw ->
     [upper] impresión superior
     [lower] impresión inferior
    *[other] otra impresión
-} está todavía antes del lavado. Tome el lavado e indique su escaneo; si esta impresión no lo necesita, indíquela como hecha en un paso (--stage one-step, o `wash` en el archivo de caso).
+} todavía no tiene lavado. Tome el lavado e indique su escaneo; si esta impresión no lo necesita, indíquela como hecha en un paso (--stage one-step, o `wash` en el archivo de caso).
 interarch-space = Hay poco espacio entre los rebordes para los dientes y la base: compruebe la dimensión vertical y, si es correcta, avise al laboratorio.
 ridge-angle = Los rebordes distan mucho de ser paralelos: las prótesis tenderán a deslizarse sobre ellos. Compruebe que el registro se haya tomado sin inclinar una cubeta y avise al laboratorio.
 jaw-relation-not-judged = No se midió la relación intermaxilar: { $why }. Compruebe el escaneo del registro, o el registro a mano.

@@ -100,9 +100,7 @@ fn asked(result: &CaseResult, language: Language) -> (Vec<Task>, Vec<Task>) {
 /// `F2: mandibular wash, lingual flange, patient's left. A stretch of border is short, or may be.`
 fn place(result: &CaseResult, finding: &Finding, language: Language) -> String {
     let known = finding.check.parse::<Check>().ok();
-    let gist = known.map_or_else(String::new, |check| {
-        Message::name("gist", check.code()).text(language)
-    });
+    let gist = known.map_or_else(String::new, |check| check.gist_in(language));
     let place = finding_place(result, finding, language);
     if place.is_empty() {
         format!("{}: {gist}", finding.id)

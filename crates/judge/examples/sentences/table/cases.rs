@@ -40,6 +40,9 @@ pub fn questions(protocol: &Protocol) -> Vec<Vec<Finding>> {
         }
     });
     ask(Some(Arch::Mandibular), &shown, &|_| {});
+    let mut bare = sound();
+    bare.spots = vec![spot(0.0)];
+    ask(Some(Arch::Mandibular), &scanned(&bare), &|_| {});
     let mirrored = Err(NoPair::Mirrored);
     let case = one(Some(Arch::Maxillary), Stage::Wash);
     let wash = Evidence {
@@ -68,6 +71,14 @@ pub fn questions(protocol: &Protocol) -> Vec<Vec<Finding>> {
         ask(None, &Scanned::Else(what, figures()), &|_| {});
     }
     all.push(of_pair);
+    let twice = Case {
+        impressions: [Arch::Maxillary, Arch::Mandibular]
+            .map(|arch| input(Some(arch), Stage::Single))
+            .into(),
+        ..one(None, Stage::Single)
+    };
+    let both = [evidence(&shown, 0), evidence(&shown, 0)];
+    all.push(judge_case(&twice, &both, None, protocol).findings);
     all
 }
 
@@ -120,7 +131,11 @@ pub fn cases(protocol: &Protocol) -> Vec<Vec<Finding>> {
         disinfection_min: None,
         ..short.clone()
     };
-    for consignment in [nothing, short, no_time] {
+    let no_agent = Consignment {
+        disinfectant: None,
+        ..short.clone()
+    };
+    for consignment in [nothing, short, no_time, no_agent] {
         let mut case = one(Some(Arch::Maxillary), Stage::FirstPass);
         case.consignment = Some(consignment);
         judge(&case, None);

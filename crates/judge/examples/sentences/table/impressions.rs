@@ -1,17 +1,18 @@
 //! Impressions that are spoiled in one way each.
 
-use fixtures::border::{measured, short, sound_border};
+use fixtures::border::{COUNT, measured, short, sound_border};
 use fixtures::impression::{colours, sound, spot, stop, void};
 use measure::landmarks::{
     Covered, Extent, Landmark, LandmarkName, LandmarkSource, Nearby, NearbyKind, Seen, Unseen,
 };
 use measure::tray_fit::Amount;
 use measure::{
-    Arch, Contrast, CoverMethod, Defect, DefectKind, DipKind, EdgeExtent, Measured, Measurement,
-    Missing, NoBorder, NoTissue, OuterExcess, Side, Spot, Station, TrayNotPlaced, TrayThickness,
-    Zone,
+    Arch, Border, BorderPart, Contrast, CoverMethod, Defect, DefectKind, DipKind, EdgeExtent,
+    Measured, Measurement, Missing, NoBorder, NoTissue, OuterExcess, Side, Spot, Station,
+    TrayNotPlaced, TrayThickness, Zone,
 };
 use nalgebra::Point3;
+use std::ops::Range;
 
 /// Sound impressions of a jaw, each spoiled in one way.
 pub fn spoiled(arch: Arch) -> Vec<Measurement> {
@@ -22,16 +23,18 @@ pub fn spoiled(arch: Arch) -> Vec<Measurement> {
         change(&mut measurement);
         all.push(measurement);
     };
-    for min_mm in [0.0, 0.15, 0.5, 0.95] {
+    for min_mm in [-0.6, 0.0, 0.15, 0.5, 0.95] {
         spoil(&|m| m.spots = vec![spot(min_mm)]);
     }
-    spoil(&|m| {
-        m.spots = vec![Spot {
-            area_mm2: 540.0,
-            area_uncertainty_mm2: 72.0,
-            ..spot(0.0)
-        }];
-    });
+    for area_uncertainty_mm2 in [72.0, 400.0] {
+        spoil(&|m| {
+            m.spots = vec![Spot {
+                area_mm2: 540.0,
+                area_uncertainty_mm2,
+                ..spot(0.0)
+            }];
+        });
+    }
     for min_mm in [0.0, 0.15] {
         spoil(&|m| {
             m.spots = vec![Spot {
@@ -142,14 +145,22 @@ fn of_cover(spoil: &mut SpoilBy<'_>) {
         spoil(&|m| m.cover = Err(why.clone().into()));
     }
     spoil(&|m| {
-        if let Some(seating) = m.tray_fit.as_mut().and_then(|fit| fit.seating.as_mut()) {
-            let much = Amount {
-                value: 5.0,
-                uncertainty: 0.2,
-            };
-            (seating.right_mm, seating.front_up_deg, seating.wider_mm) = (much, much, much);
-        }
+        m.colour = Some(Ok(colours(0.0)));
+        m.cover = Err(TrayNotPlaced::NoTray.into());
     });
+    for value in [5.0, -5.0] {
+        spoil(&|m| {
+            if let Some(seating) = m.tray_fit.as_mut().and_then(|fit| fit.seating.as_mut()) {
+                let much = Amount {
+                    value,
+                    uncertainty: 0.2,
+                };
+                (seating.right_mm, seating.anterior_mm) = (much, much);
+                (seating.front_up_deg, seating.right_up_deg) = (much, much);
+                (seating.turned_right_deg, seating.wider_mm) = (much, much);
+            }
+        });
+    }
 }
 
 fn of_border(arch: Arch, spoil: &mut SpoilBy<'_>) {
@@ -196,6 +207,7 @@ fn of_border(arch: Arch, spoil: &mut SpoilBy<'_>) {
             });
         }
     }
+    of_midlines(arch, spoil);
     for (kind, depth_mm) in [
         (DipKind::Short, 3.0),
         (DipKind::Short, 2.1),
@@ -220,6 +232,33 @@ fn of_border(arch: Arch, spoil: &mut SpoilBy<'_>) {
         }
         m.border = Ok(border);
     });
+}
+
+/// Stretches that the scan does not show, at the midlines of each part of the border.
+fn of_midlines(arch: Arch, spoil: &mut SpoilBy<'_>) {
+    let not_seen = |border: &mut Border, stretch: Range<usize>| {
+        for number in stretch {
+            let station = &mut border.stations[number % COUNT];
+            station.scan_ends = true;
+            if arch == Arch::Mandibular && (100..140).contains(&number) {
+                station.part = BorderPart::Lingual;
+            }
+        }
+    };
+    for (from, to) in [
+        (390, 415),
+        (400, 415),
+        (180, 192),
+        (190, 216),
+        (120, 135),
+        (198, 212),
+    ] {
+        spoil(&|m| {
+            if let Ok(border) = &mut m.border {
+                not_seen(border, from..to);
+            }
+        });
+    }
 }
 
 fn of_tissue(spoil: &mut SpoilBy<'_>) {
@@ -255,6 +294,29 @@ fn of_tissue(spoil: &mut SpoilBy<'_>) {
             });
         }
     }
+    spoil(&|m| {
+        let pit = Defect {
+            across_mm: 5.0,
+            ..void()
+        };
+        m.spots = vec![Spot {
+            centre: pit.centre,
+            ..spot(0.5)
+        }];
+        if let Ok(tissue) = &mut m.tissue {
+            tissue.defects = vec![pit];
+        }
+    });
+    spoil(&|m| {
+        if let Ok(tissue) = &mut m.tissue {
+            let others = [Zone::LabialFlange, Zone::Palate, Zone::Rugae].map(|zone| {
+                let mut other = tissue.zones[0].clone();
+                (other.zone, other.noise_mm) = (zone, 0.2);
+                other
+            });
+            tissue.zones.extend(others);
+        }
+    });
     let regions: [fn(&mut measure::ZoneScan); 3] = [
         |zone| zone.least_across_mm = 2.6,
         |zone| zone.noise_mm = 0.2,
@@ -329,7 +391,12 @@ fn landmarks(arch: Arch) -> Vec<Landmark> {
             })
             .collect(),
     };
+    let in_palate = Landmark {
+        zone: Some(Zone::Palate),
+        ..of(notch, there(), margin(3.0), &[NearbyKind::ShortBorder(1)])
+    };
     [
+        in_palate,
         of(notch, there(), margin(1.2), &[]),
         of(notch, there(), margin(0.3), &[]),
         of(notch, there(), margin(-2.0), &[]),
