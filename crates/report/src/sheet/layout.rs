@@ -99,12 +99,13 @@ fn foot(paper: &mut Paper<'_>, content: &Content<'_>) -> f64 {
     const TINY: f64 = 7.4;
     let source = clipped(&content.source, Weight::Book, TINY, WIDE);
     paper.words([LEFT, BOTTOM], Weight::Book, TINY, source);
-    let mut y = BOTTOM - 12.0;
-    for line in cautions(content, TINY).into_iter().rev() {
-        paper.words([LEFT, y], Weight::Book, TINY, line);
-        y -= 9.6;
+    let cautions = cautions(content, TINY);
+    let top = BOTTOM - 12.0 - 9.6 * cautions.len() as f64;
+    for (line, number) in cautions.into_iter().zip(1..) {
+        let at = [LEFT, top + 9.6 * f64::from(number)];
+        paper.words(at, Weight::Book, TINY, line);
     }
-    y -= 12.0;
+    let mut y = top - 12.0;
     signatures(paper, &content.fixed.lines, y);
     y -= 42.0;
     if let Some(checks) = &content.not_judged {
