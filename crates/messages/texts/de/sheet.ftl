@@ -15,8 +15,8 @@ sheet-checked-by = Geprüft von
 sheet-date = Datum
 sheet-returned-because = Zurückgesandt, weil
 sheet-source = { $program } · Grenzwerte: { $limits } (SHA-256 { $sum }…)
-sheet-cautions = Eine Hilfe bei der Prüfung, kein Medizinprodukt; es entscheidet die approbierte Fachperson. Vor Handhabung und Versand desinfizieren. Herstellerangaben haben Vorrang.
-sheet-safety = Löffel nur außerhalb des Mundes zurückschleifen, mit Augen- und Staubschutz; danach nach scharfen Kanten tasten. Diese Seite enthält Gesundheitsdaten: entsprechend aufbewahren.
+sheet-cautions = Eine Prüfhilfe, kein Medizinprodukt; es entscheidet die approbierte Fachperson. Vor Handhabung und Versand desinfizieren. Herstellerangaben gehen vor.
+sheet-safety = Löffel nur außerhalb des Mundes zurückschleifen, mit Augen- und Staubschutz; dann nach scharfen Kanten tasten. Vertrauliche Gesundheitsdaten.
 
 ## Was zu tun ist.
 
@@ -72,7 +72,7 @@ return-lead = { $count ->
    *[other] Die Arbeit kann noch nicht weitergehen: { $count } Dinge werden von Ihnen gebraucht.
 }
 return-pictures = Die Seite zu diesem Text zeigt die nummerierten Stellen in einem Bild.
-return-cautions = Dieses Blatt stammt von einer Hilfe bei der Prüfung, keinem Medizinprodukt; es entscheidet die approbierte Fachperson. Vor Handhabung und Versand desinfizieren. Herstellerangaben haben Vorrang.
+return-cautions = Dieses Blatt stammt von einer Prüfhilfe, keinem Medizinprodukt; es entscheidet die approbierte Fachperson. Vor Handhabung und Versand desinfizieren. Herstellerangaben haben Vorrang.
 
 ## Was von einer Praxis verlangt wird, wo die Anweisung vom Programm spricht.
 
@@ -111,7 +111,7 @@ gist-changed-in-transit = Die Abformung hat sich zwischen dem Scan beim Versand 
 gist-tray-size = Der Löffel ist für den Mund zu klein oder zu groß.
 gist-outer-excess = Auf den Außenseiten des Löffels liegt Material.
 gist-tray-at-border = Der Löffel liegt am Rand selbst frei.
-gist-under-extension = Ein Abschnitt des Rands ist zu kurz oder könnte es sein.
+gist-under-extension = Ein Abschnitt des Randes ist zu kurz oder könnte es sein.
 gist-border-radius = Der Rand ist scharf statt gerundet.
 gist-flange-height = Ein Funktionsrand ist niedrig.
 gist-flange-thickness = Ein Funktionsrand ist dünner oder dicker als der Richtwert.

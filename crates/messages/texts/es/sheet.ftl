@@ -15,8 +15,8 @@ sheet-checked-by = Comprobado por
 sheet-date = Fecha
 sheet-returned-because = Devuelto porque
 sheet-source = { $program } · límites: { $limits } (SHA-256 { $sum }…)
-sheet-cautions = Una ayuda para la inspección, no un producto sanitario; decide el profesional clínico autorizado. Desinfecte antes de manipular y enviar. Prevalecen las instrucciones de los fabricantes.
-sheet-safety = Rebaje la cubeta solo fuera de la boca, con protección ocular y contra el polvo; después busque bordes cortantes. Esta página contiene datos de salud: guárdela como tal.
+sheet-cautions = Ayuda de inspección, no producto sanitario; decide el clínico autorizado. Desinfecte antes de manipular o enviar. Priman las instrucciones del fabricante.
+sheet-safety = Rebaje la cubeta solo fuera de la boca, con protección ocular y contra el polvo; después busque bordes cortantes. Datos de salud: guárdelos como tales.
 
 ## Lo que hay que hacer.
 
@@ -35,9 +35,9 @@ sheet-hidden = Ocultos en estas vistas: { $ids }. { $legend }
 sheet-more-impressions = { $more } impresiones más { $place }. { $legend }
 sheet-no-picture = Sin imagen: no se halló hacia dónde mira el escaneo.
 sheet-picture = { $name }, { $view }; marcados: { $ids }
-view-front-up = frente arriba
+view-front-up = parte anterior arriba
 view-tissue-side-up = lado tisular arriba
-view-front = frente
+view-front = anterior
 side-letter = { $side ->
     [right] D
    *[left] I
@@ -72,7 +72,7 @@ return-lead = { $count ->
    *[other] El trabajo aún no puede seguir: se le piden { $count } cosas.
 }
 return-pictures = La página que acompaña a este texto muestra los lugares numerados en una imagen.
-return-cautions = Esta nota procede de una ayuda para la inspección, no de un producto sanitario; decide el profesional clínico autorizado. Desinfecte antes de manipular y enviar. Prevalecen las instrucciones de los fabricantes.
+return-cautions = Esta nota procede de una ayuda para la inspección, no de un producto sanitario; decide el profesional clínico autorizado. Desinfecte antes de manipular y enviar. Priman las instrucciones del fabricante.
 
 ## Lo que se pide a una clínica, donde la instrucción habla del programa.
 

@@ -171,11 +171,11 @@ figure-old = { $figure } de antigüedad
 
 ## Las listas: hallazgos, y lo que no se evaluó.
 
-place-on-tray = a { $rim } mm del reborde de la cubeta del lado de labios y mejillas, a { $front } mm de la mitad anterior de ese reborde
+place-on-tray = a { $rim } mm del borde de la cubeta por el lado de labios y mejillas, a { $front } mm del centro anterior de ese borde
 summary-on-tray = En la cubeta: { $place }.
 summary-same-action = Lo mismo que en { $id }.
 summary-safety = Seguridad: Rebaje solo fuera de la boca, con protección ocular y contra el polvo; después busque con el dedo bordes cortantes y alíselos.
-adhesive = Adhesivo: Limpie y seque la cubeta y el material fraguado donde añada; ponga adhesivo en la cubeta descubierta y déjelo secar antes. Prevalecen las instrucciones de los fabricantes.
+adhesive = Adhesivo: Limpie y seque cubeta y material donde añada; ponga adhesivo en la cubeta descubierta y déjelo secar. Priman las instrucciones del fabricante.
 summary-how-to-scan = Cómo escanear para que se pueda evaluar todo: archproof help scanning
 summary-held-back = En espera hasta que se responda la pregunta, porque los lados y los lugares no son seguros: { $checks }
 summary-not-judged = No evaluado: { $checks } ({ $why })

@@ -370,7 +370,10 @@ fn task_lines(task: &Task, size: f64, language: Language) -> Vec<Line> {
     let of = |weight, lines: Vec<String>| lines.into_iter().map(move |line| (weight, line));
     let all = task.places.len();
     let places = |kept: usize| {
-        let listed = task.places[..kept].join("; ");
+        let bare = task.places[..kept]
+            .iter()
+            .map(|place| place.trim_end_matches('.'));
+        let listed = bare.collect::<Vec<_>>().join("; ");
         let text = match all - kept {
             0 => listed,
             more => text!(
