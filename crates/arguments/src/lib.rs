@@ -59,7 +59,10 @@ pub struct Source {
 /// In which language results are put into words.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Args)]
 pub struct Words {
-    /// Language of summary, sheet and return note [default: the system's, or else en]
+    /// Language of summary and sheets [default: the system's]
+    ///
+    /// The summary on the terminal, the sheet and the return note are in it; result.json,
+    /// tables and report.html are in English.
     #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
     pub language: Option<Language>,
 }

@@ -322,8 +322,9 @@ const CASES: &[Told] = &[
     }),
 ];
 
-/// Headline, first finding and exit status of every case, in a language.
-fn conversation(language: Language) -> String {
+/// Of each case the headline, so many lines of the first finding, and the exit status. The
+/// first line holds its figure, the second its instruction.
+fn conversation(language: Language, lines_of_finding: usize) -> String {
     let mut text = String::new();
     for (what, given) in CASES {
         let result = CaseResult::of(&checked(given()));
@@ -333,7 +334,7 @@ fn conversation(language: Language) -> String {
         writeln!(text, "{what}\n  {headline}").unwrap();
         let is_finding = |line: &&str| line.trim_start().starts_with("F1 ");
         let mut rest = lines.skip_while(|line| !is_finding(line));
-        for line in rest.by_ref().take(2) {
+        for line in rest.by_ref().take(lines_of_finding) {
             writeln!(text, "  {}", line.trim_start()).unwrap();
         }
         writeln!(text, "  exit status {}\n", exit_status(result.verdict)).unwrap();
@@ -344,17 +345,17 @@ fn conversation(language: Language) -> String {
 #[test]
 fn thirty_cases_of_one_cause_each_read_like_a_conversation() {
     assert!(CASES.len() >= 30);
-    insta::assert_snapshot!(conversation(Language::English));
+    insta::assert_snapshot!(conversation(Language::English, 2));
 }
 
 #[test]
 fn the_same_cases_read_so_in_german() {
-    insta::assert_snapshot!(conversation(Language::German));
+    insta::assert_snapshot!(conversation(Language::German, 1));
 }
 
 #[test]
 fn the_same_cases_read_so_in_spanish() {
-    insta::assert_snapshot!(conversation(Language::Spanish));
+    insta::assert_snapshot!(conversation(Language::Spanish, 1));
 }
 
 #[test]

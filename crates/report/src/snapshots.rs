@@ -74,18 +74,6 @@ fn the_summary() {
 }
 
 #[test]
-fn the_summary_in_german() {
-    let result = CaseResult::of(&checked_whole());
-    insta::assert_snapshot!(escapes_shown(&summary(&result, Language::German)));
-}
-
-#[test]
-fn the_summary_in_spanish() {
-    let result = CaseResult::of(&checked_whole());
-    insta::assert_snapshot!(escapes_shown(&summary(&result, Language::Spanish)));
-}
-
-#[test]
 fn the_schema() {
     insta::assert_snapshot!(schema_text::<CaseResult>());
 }

@@ -6,7 +6,7 @@ use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
 use crate::terminal::{note, say};
 use check::Clock;
-use messages::{Language, Message, message, text};
+use messages::{Language, message, text};
 use report::result::{CaseResult, Times};
 use report::{
     REPORT_FILE, RESULT_FILE, RETURN_FILE, RETURN_TEXT_FILE, SHEET_FILE, add_return_note,
@@ -109,30 +109,24 @@ fn table(result: &CaseResult, writing: Duration) -> String {
 
 /// Says where the pages for people lie; where there are none, the result.
 fn to_read(folder: &Path, files: &[String], language: Language) -> String {
-    let is_written = |file: &str| files.iter().any(|name| name == file);
-    let at = |file: &str| {
-        let path = folder.join(file);
-        mesh::read::shown_path(&path).to_string()
-    };
-    let pages: [(&str, fn(String) -> Message); 4] = [
-        (SHEET_FILE, |path| message!("summary-sheet", path = path)),
-        (REPORT_FILE, |path| message!("summary-report", path = path)),
-        (RETURN_FILE, |path| {
-            message!("summary-return-note", path = path)
-        }),
-        (RETURN_TEXT_FILE, |path| {
-            message!("summary-return-text", path = path)
-        }),
-    ];
-    let lines: String = (pages.into_iter())
-        .filter(|(file, _)| is_written(file))
-        .map(|(file, said)| said(at(file)).text(language) + "\n")
-        .collect();
-    if lines.is_empty() {
-        text!(language, "summary-result", path = at(RESULT_FILE)) + "\n"
-    } else {
-        lines
+    let pages = [SHEET_FILE, REPORT_FILE, RETURN_FILE, RETURN_TEXT_FILE];
+    let is_written = |file: &&str| files.iter().any(|name| name == file);
+    let mut written: Vec<&str> = pages.into_iter().filter(is_written).collect();
+    if written.is_empty() {
+        written.push(RESULT_FILE);
     }
+    let line = |file: &str| {
+        let path = mesh::read::shown_path(&folder.join(file)).to_string();
+        let said = match file {
+            SHEET_FILE => message!("summary-sheet", path = path),
+            REPORT_FILE => message!("summary-report", path = path),
+            RETURN_FILE => message!("summary-return-note", path = path),
+            RETURN_TEXT_FILE => message!("summary-return-text", path = path),
+            _ => message!("summary-result", path = path),
+        };
+        said.text(language) + "\n"
+    };
+    written.into_iter().map(line).collect()
 }
 
 /// Says which files lie where.

@@ -14,6 +14,7 @@ mod installed;
 mod intake;
 mod interrupted;
 mod judge;
+mod language;
 mod questions;
 mod repeat;
 mod report_in_browser;

@@ -92,5 +92,4 @@ clinic-disinfection-time = Angeben, wie viele Minuten die Sendung desinfiziert w
 clinic-prescription = Den schriftlichen Laborauftrag beilegen.
 clinic-readings = Zu knapp zum Entscheiden. Beide vertikalen Dimensionen dreimal messen und die Messwerte angeben.
 
-## Was eine Prüfung findet, in einem Satz.
 

@@ -22,10 +22,10 @@ headline-ready-in-part = Bereit für { $next ->
    *[laboratory] das Labor
 }, vorbehaltlich der als nicht beurteilt aufgeführten Punkte.
 headline-retake = { $which ->
-    [upper] Den Oberkiefer neu abformen.
-    [lower] Den Unterkiefer neu abformen.
-    [both] Beide Kiefer neu abformen.
-   *[one] Neu abformen.
+    [upper] Die Oberkieferabformung wiederholen.
+    [lower] Die Unterkieferabformung wiederholen.
+    [both] Beide Abformungen wiederholen.
+   *[one] Die Abformung wiederholen.
 }
 headline-correct = { $findings } berichtigen, bevor die Sendung verwendet wird; die Abformungen selbst sind in Ordnung.
 headline-rework = Die mit MANGEL gekennzeichneten Stellen nacharbeiten, dann { $next ->
@@ -40,20 +40,21 @@ headline-rework-one = An der { $impression } die mit MANGEL gekennzeichneten Ste
 }.
 headline-question-first = Zuerst die Frage zur { $impression } beantworten.
 headline-answer = { $count ->
-    [one] Die Frage unten beantworten, dann erneut prüfen. Bis dahin nichts an der Abformung tun.
-   *[other] Die Fragen unten beantworten, dann erneut prüfen. Bis dahin nichts an der Abformung tun.
+    [one] Die Frage unten beantworten, dann erneut prüfen. Bis dahin an der Abformung nichts verändern.
+   *[other] Die Fragen unten beantworten, dann erneut prüfen. Bis dahin an der Abformung nichts verändern.
 }
-headline-missing = Noch kein Ergebnis möglich: { $lacks }. Das unten Aufgeführte nachreichen, dann erneut prüfen.
+headline-missing = Noch kein Ergebnis möglich, denn { $lacks }. Das unten Aufgeführte nachreichen, dann erneut prüfen.
 headline-look = { $count ->
-    [one] Eine Stelle ansehen, bevor angenommen werden kann: { $findings }.
-   *[other] { $count } Stellen ansehen, bevor angenommen werden kann: { $findings }.
+    [one] Vor der Annahme eine Stelle ansehen: { $findings }.
+   *[other] Vor der Annahme { $count } Stellen ansehen: { $findings }.
 }
 headline-can-be-worked-from = { $count ->
     [one] Mit der Abformung kann gearbeitet werden.
    *[other] Mit den Abformungen kann gearbeitet werden.
 }
 headline-parcel = Die Sendung vervollständigen: { $lacks }.
-headline-not-measured = Noch kein Ergebnis möglich: Nicht jede Abformung konnte vermessen werden.
+headline-not-measured = Noch kein Ergebnis möglich, denn nicht jede Abformung konnte vermessen werden.
+
 
 ## Was fehlt, in wenigen Worten.
 
@@ -72,9 +73,9 @@ lack-wash = { $jaw ->
     [lower] der Wash des Unterkiefers fehlt
    *[unknown] ein Wash fehlt
 }
-lack-prescription = der Laborauftrag fehlt
-lack-disinfection = die Desinfektion ist nicht angegeben
-lack-contents = der Inhalt ist unvollständig
+lack-prescription = Laborauftrag
+lack-disinfection = Angaben zur Desinfektion
+lack-contents = fehlende Teile
 lack-something = etwas fehlt
 
 ## Was über eine Abformung, einen Wash und die Kieferrelation gesagt wird.
@@ -150,7 +151,7 @@ figure-past-tray = Material reicht { $figure } über den Löffel hinaus
 figure-wide = { $figure } breit
 figure-long = { $figure } lang
 figure-smallest-void = kleinste erkennbare Blase { $figure } breit
-figure-median-edge = mittlere Kantenlänge (Median) { $figure }
+figure-median-edge = mediane Kantenlänge { $figure }
 figure-confidence = Konfidenz { $figure }
 figure-tray-turned = Löffel um { $figure } verdreht
 figure-tray-off = Löffel um { $figure } versetzt
@@ -174,7 +175,7 @@ place-on-tray = { $rim } mm vom Löffelrand auf der Lippen- und Wangenseite, { $
 summary-on-tray = Am Löffel: { $place }.
 summary-same-action = Vorgehen wie bei { $id }.
 summary-safety = Sicherheit: Nur außerhalb des Mundes schleifen, mit Augen- und Staubschutz; danach nach scharfen Kanten tasten und sie glätten.
-adhesive = Adhäsiv: Löffel und abgebundenes Material, wo etwas aufgetragen wird, reinigen und trocknen; freigelegten Löffel mit Adhäsiv bestreichen und dieses zuerst trocknen lassen. Herstellerangaben haben Vorrang.
+adhesive = Adhäsiv: Wo aufgetragen wird, Löffel und Material reinigen und trocknen; freien Löffel mit Adhäsiv bestreichen, trocknen lassen. Herstellerangaben gehen vor.
 summary-how-to-scan = So scannen, dass alles beurteilt werden kann: archproof help scanning
 summary-held-back = Zurückgestellt, bis die Frage beantwortet ist, weil Seiten und Stellen nicht feststehen: { $checks }
 summary-not-judged = Nicht beurteilt: { $checks } ({ $why })

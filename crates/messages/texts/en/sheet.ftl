@@ -92,5 +92,4 @@ clinic-disinfection-time = State for how many minutes the set was disinfected.
 clinic-prescription = Enclose the written prescription.
 clinic-readings = Too close to tell. Measure both vertical dimensions three times and give the readings.
 
-## What a check finds, in one sentence.
 

@@ -92,5 +92,4 @@ clinic-disinfection-time = Indique durante cuántos minutos se desinfectó el co
 clinic-prescription = Adjunte la prescripción escrita.
 clinic-readings = Demasiado justo para decidir. Mida ambas dimensiones verticales tres veces e indique las lecturas.
 
-## Lo que halla una comprobación, en una frase.
 

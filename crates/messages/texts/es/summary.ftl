@@ -28,12 +28,12 @@ headline-retake = { $which ->
    *[one] Repita la impresión.
 }
 headline-correct = Corrija { $findings } antes de usar el conjunto; las impresiones en sí cumplen.
-headline-rework = Corrija los lugares marcados NO CUMPLE y después { $next ->
+headline-rework = Corrija los lugares marcados con NO CUMPLE y después { $next ->
     [repeat] repita el lavado
     [each] tome la impresión de lavado de cada una
    *[take] tome la impresión de lavado
 }.
-headline-rework-one = Corrija en la { $impression } los lugares marcados NO CUMPLE y después { $next ->
+headline-rework-one = Corrija en la { $impression } los lugares marcados con NO CUMPLE y después { $next ->
     [repeat] repita el lavado
     [each] tome la impresión de lavado de cada una
    *[take] tome la impresión de lavado
@@ -43,7 +43,7 @@ headline-answer = { $count ->
     [one] Responda a la pregunta de abajo y compruebe de nuevo. Hasta entonces, no haga nada en la impresión.
    *[other] Responda a las preguntas de abajo y compruebe de nuevo. Hasta entonces, no haga nada en la impresión.
 }
-headline-missing = Todavía no es posible un dictamen: { $lacks }. Aporte lo que se indica abajo y compruebe de nuevo.
+headline-missing = Aún no se puede emitir un dictamen: { $lacks }. Aporte lo que se indica abajo y compruebe de nuevo.
 headline-look = { $count ->
     [one] Revise un lugar antes de aceptar: { $findings }.
    *[other] Revise { $count } lugares antes de aceptar: { $findings }.
@@ -53,7 +53,8 @@ headline-can-be-worked-from = { $count ->
    *[other] Se puede trabajar con las impresiones.
 }
 headline-parcel = Complete el envío: { $lacks }.
-headline-not-measured = Todavía no es posible un dictamen: no se pudieron medir todas las impresiones.
+headline-not-measured = Aún no se puede emitir un dictamen: no se pudieron medir todas las impresiones.
+
 
 ## Lo que falta, en pocas palabras.
 
@@ -62,7 +63,7 @@ lack-thickness = no se pudo medir el grosor del material
 lack-thickness-uncertain = el grosor del material es demasiado incierto
 lack-border = no se pudo medir el borde
 lack-scan-ends = el escaneo termina antes que el borde
-lack-scan-coarse = el escaneo es demasiado grueso
+lack-scan-coarse = el escaneo tiene muy poca resolución
 lack-tissue-surface = parte de la superficie tisular no se escaneó
 lack-hole = el escaneo tiene un hueco
 lack-tissue-stop = un tope tisular no se escaneó
@@ -72,9 +73,9 @@ lack-wash = { $jaw ->
     [lower] falta el lavado inferior
    *[unknown] falta un lavado
 }
-lack-prescription = falta la prescripción
-lack-disinfection = desinfección no indicada
-lack-contents = contenido incompleto
+lack-prescription = la prescripción
+lack-disinfection = los datos de la desinfección
+lack-contents = los elementos que faltan
 lack-something = falta algo
 
 ## Lo que se dice de una impresión, un lavado y la relación intermaxilar.
@@ -120,13 +121,13 @@ landmarks-not-found = no encontrados
 summary-wash = lavado { $jaw ->
     [maxillary] superior
    *[mandibular] inferior
-}: grosor mediano { $median }, 5 a 95 % { $least } a { $most }, cada uno ± { $doubt } mm
+}: mediana del grosor { $median }, del 5 al 95 % de { $least } a { $most }, cada valor ± { $doubt } mm
 wash-resolved = resueltos
 wash-still-open = aún abiertos
 wash-unclear = demasiado justos para decidir
 wash-new = nuevos
 summary-interocclusal = distancia interoclusal, según las lecturas dadas: { $distance }
-summary-space = espacio entre los rebordes: { $least } a { $most }, cada uno ± { $doubt } mm; ángulo entre ellos { $angle }
+summary-space = espacio entre los rebordes: de { $least } a { $most }, cada valor ± { $doubt } mm; ángulo entre ellos { $angle }
 record-in-part = El registro muestra una parte de la arcada: el espacio se midió en { $measured } de { $all } estaciones; en { $not_shown } el registro no muestra ambos rebordes.
 
 ## La magnitud de un hallazgo.
@@ -150,7 +151,7 @@ figure-past-tray = el material sobrepasa la cubeta { $figure }
 figure-wide = { $figure } de ancho
 figure-long = { $figure } de largo
 figure-smallest-void = burbuja más pequeña detectable de { $figure } de ancho
-figure-median-edge = arista mediana { $figure }
+figure-median-edge = arista (mediana) { $figure }
 figure-confidence = confianza { $figure }
 figure-tray-turned = cubeta girada { $figure }
 figure-tray-off = cubeta desplazada { $figure }
@@ -170,11 +171,11 @@ figure-old = { $figure } de antigüedad
 
 ## Las listas: hallazgos, y lo que no se evaluó.
 
-place-on-tray = a { $rim } mm del reborde de la cubeta del lado de labios y mejillas, a { $front } mm de la mitad anterior de ese reborde
+place-on-tray = a { $rim } mm del borde de la cubeta por el lado de labios y mejillas, a { $front } mm del centro anterior de ese borde
 summary-on-tray = En la cubeta: { $place }.
 summary-same-action = Lo mismo que en { $id }.
 summary-safety = Seguridad: Rebaje solo fuera de la boca, con protección ocular y contra el polvo; después busque con el dedo bordes cortantes y alíselos.
-adhesive = Adhesivo: Limpie y seque la cubeta y el material fraguado donde añada; ponga adhesivo en la cubeta descubierta y déjelo secar antes. Prevalecen las instrucciones de los fabricantes.
+adhesive = Adhesivo: Limpie y seque cubeta y material donde añada; ponga adhesivo en la cubeta descubierta y déjelo secar. Priman las instrucciones del fabricante.
 summary-how-to-scan = Cómo escanear para que se pueda evaluar todo: archproof help scanning
 summary-held-back = En espera hasta que se responda la pregunta, porque los lados y los lugares no son seguros: { $checks }
 summary-not-judged = No evaluado: { $checks } ({ $why })
@@ -183,7 +184,7 @@ summary-not-part = No forma parte de esta comprobación: { $checks }
 
 ## El final.
 
-summary-scanner = Escáner: ± { $doubt } mm de una longitud, incluidos en cada incertidumbre de arriba ({ $source })
+summary-scanner = Escáner: ± { $doubt } mm por longitud, incluidos en cada incertidumbre de arriba ({ $source })
 summary-map = { $what ->
     [wash] Mapa del lavado
    *[thickness] Mapa de grosor

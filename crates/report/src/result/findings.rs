@@ -165,7 +165,7 @@ pub struct MessageOfCatalogue {
     key: String,
     /// Its parameters by name: a count, a word, `{"figure": "5.31 ± 0.08 mm"}`, further
     /// messages, or `{"all": […]}`, which is a list.
-    #[serde(default)]
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
     parameters: BTreeMap<String, serde_json::Value>,
 }
 

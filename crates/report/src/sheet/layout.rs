@@ -4,17 +4,13 @@
 
 use super::content::{Content, Parcel, Task};
 use super::font::{Weight, clipped, wrapped};
-use super::paper::{A4, GREY, INK, Paper, Pen};
+use super::foot::foot;
+use super::paper::{INK, LEFT, Paper, Pen, RIGHT, SMALL, THIN, TOP, WIDE};
 use super::picture;
 use crate::picture::Pictures;
 use crate::result::CaseResult;
 use messages::{Language, text};
 
-const LEFT: f64 = 36.0;
-const RIGHT: f64 = A4[0] - 36.0;
-const WIDE: f64 = RIGHT - LEFT;
-const TOP: f64 = 34.0;
-const BOTTOM: f64 = A4[1] - 30.0;
 /// Most impressions that have a picture.
 const MOST_PICTURES: usize = 2;
 /// Most lines that places of one task take.
@@ -26,8 +22,6 @@ const SIZES: [f64; 4] = [10.0, 9.2, 8.5, 7.8];
 /// Width of a box to tick, and of the gap after it, as shares of the lettering.
 const BOX: f64 = 1.05;
 const INDENT: f64 = 1.7;
-const SMALL: f64 = 8.5;
-const THIN: Pen = Pen::whole(0.6, GREY);
 
 /// The page of a case.
 pub(super) fn laid_out<'a>(
@@ -91,85 +85,6 @@ fn head(paper: &mut Paper<'_>, content: &Content<'_>) -> f64 {
     paper.time([LEFT, y], SMALL, clipped(&times, Weight::Book, SMALL, WIDE));
     paper.line([LEFT, y + 6.0], [RIGHT, y + 6.0], Pen::whole(1.2, INK));
     y + 10.0
-}
-
-/// What every sheet ends with, drawn from the lower edge upward. Gives where it
-/// begins.
-fn foot(paper: &mut Paper<'_>, content: &Content<'_>) -> f64 {
-    const TINY: f64 = 7.4;
-    let source = clipped(&content.source, Weight::Book, TINY, WIDE);
-    paper.words([LEFT, BOTTOM], Weight::Book, TINY, source);
-    let mut y = BOTTOM - 12.0;
-    for line in cautions(content, TINY).into_iter().rev() {
-        paper.words([LEFT, y], Weight::Book, TINY, line);
-        y -= 9.6;
-    }
-    y -= 12.0;
-    signatures(paper, &content.fixed.lines, y);
-    y -= 42.0;
-    if let Some(checks) = &content.not_judged {
-        y -= 12.0;
-        paper.line([LEFT, y + 12.0], [RIGHT, y + 12.0], THIN);
-        let line = not_judged(checks, content.language);
-        paper.words([LEFT, y + 6.0], Weight::Book, SMALL, line);
-        y -= 6.0;
-    }
-    paper.line([LEFT, y], [RIGHT, y], THIN);
-    y
-}
-
-/// The lines of what is always to be heeded, and of the adhesive where material is added.
-fn cautions(content: &Content<'_>, size: f64) -> Vec<String> {
-    let language = content.language;
-    let adhesive = content.adds_material.then(|| text!(language, "adhesive"));
-    let always = [
-        text!(language, "sheet-cautions"),
-        text!(language, "sheet-safety"),
-    ];
-    (always.into_iter().chain(adhesive))
-        .flat_map(|caution| wrapped(&caution, Weight::Book, size, WIDE))
-        .collect()
-}
-
-/// Lines for names, dates and a reason, the lower one at `y`.
-fn signatures(paper: &mut Paper<'_>, [by, date, remark]: &[String; 3], y: f64) {
-    let middle = LEFT + WIDE * 0.6;
-    for (text, from, to, y) in [
-        (by, LEFT, middle - 12.0, y - 22.0),
-        (date, middle, RIGHT, y - 22.0),
-        (remark, LEFT, RIGHT, y),
-    ] {
-        paper.words([from, y], Weight::Book, SMALL, text.as_str());
-        let start = from + Weight::Book.width(text, SMALL) + 5.0;
-        paper.line([start, y + 1.5], [to, y + 1.5], Pen::whole(0.8, INK));
-    }
-}
-
-/// What was not judged, in one line; what does not fit is counted.
-fn not_judged(checks: &[String], language: Language) -> String {
-    if checks.is_empty() {
-        return text!(language, "sheet-all-judged");
-    }
-    let count = checks.len().to_string();
-    let line = |shown: usize| {
-        let listed = checks[..shown].join(", ");
-        let count = count.as_str();
-        match checks.len() - shown {
-            0 => text!(language, "sheet-not-judged", count = count, checks = listed),
-            more => text!(
-                language,
-                "sheet-not-judged-more",
-                count = count,
-                checks = listed,
-                more = more.to_string()
-            ),
-        }
-    };
-    (1..=checks.len())
-        .rev()
-        .map(line)
-        .find(|line| Weight::Book.width(line, SMALL) <= WIDE)
-        .unwrap_or_else(|| text!(language, "sheet-not-judged-count", count = count.as_str()))
 }
 
 /// What is missing from the parcel, drawn above `bottom`. Gives where it begins.
@@ -369,7 +284,10 @@ fn task_lines(task: &Task, size: f64, language: Language) -> Vec<Line> {
     let of = |weight, lines: Vec<String>| lines.into_iter().map(move |line| (weight, line));
     let all = task.places.len();
     let places = |kept: usize| {
-        let listed = task.places[..kept].join("; ");
+        let bare = task.places[..kept]
+            .iter()
+            .map(|place| place.trim_end_matches('.'));
+        let listed = bare.collect::<Vec<_>>().join("; ");
         let text = match all - kept {
             0 => listed,
             more => text!(

@@ -3,13 +3,14 @@
 //! is to be done in order, one picture of each impression to be worked from,
 //! what is missing from the parcel, and lines to sign.
 //!
-//! [`content`] says what stands on it, [`layout`] where; the page is plain data
+//! [`content`] says what stands on it, [`layout`] and [`foot`] where; the page is plain data
 //! ([`paper`]) that [`svg`] and [`pdf`] draw alike. Its fonts are part of the
 //! program. It uses shades of grey alone, so that any printer will do.
 
 mod clinic;
 mod content;
 mod font;
+mod foot;
 mod layout;
 mod paper;
 mod pdf;

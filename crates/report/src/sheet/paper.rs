@@ -11,12 +11,28 @@ pub(super) type At = [f64; 2];
 /// Width and height of A4, pt.
 pub(super) const A4: [f64; 2] = [595.28, 841.89];
 
+/// Left edge of what stands on the page, pt.
+pub(super) const LEFT: f64 = 36.0;
+/// Right edge, pt.
+pub(super) const RIGHT: f64 = A4[0] - 36.0;
+/// Width between the two, pt.
+pub(super) const WIDE: f64 = RIGHT - LEFT;
+/// Upper edge, pt.
+pub(super) const TOP: f64 = 34.0;
+/// Base line of the last line, pt.
+pub(super) const BOTTOM: f64 = A4[1] - 30.0;
+/// Size of small lettering, pt.
+pub(super) const SMALL: f64 = 8.5;
+
 /// Nearly black.
 pub(super) const INK: f64 = 0.1;
 /// Paper.
 pub(super) const WHITE: f64 = 1.0;
 /// Grey of secondary lines.
 pub(super) const GREY: f64 = 0.45;
+
+/// A line between parts of the page.
+pub(super) const THIN: Pen = Pen::whole(0.6, GREY);
 
 /// How a line is drawn.
 #[derive(Debug, Clone, Copy)]

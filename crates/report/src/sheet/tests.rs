@@ -7,7 +7,7 @@ use crate::testing::{
     checked_without_cover,
 };
 use check::CheckedCase;
-use messages::Language;
+use messages::{Language, Message};
 
 fn cases() -> [CheckedCase; 5] {
     [
@@ -121,6 +121,7 @@ fn overfilled(result: &mut CaseResult) {
         .map(|number| Finding {
             id: format!("F{number}"),
             severity: Severity::Fail,
+            instruction_messages: Message::default(),
             instruction: format!(
                 "{number}: {}",
                 "relieve the tray at this place and look ".repeat(1 + number % 9)

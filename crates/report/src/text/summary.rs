@@ -225,6 +225,7 @@ REWORK case D-1042: Correct the places marked FAIL, then take the wash impressio
   F3 note thin-cover, labial flange, patient's left: material 0.60 ± 0.10 mm thick, at least 1 mm [C3]
        The material is thin here. Look whether it is torn, lifted off the tray, or pressed the mucosa aside. If not, leave it as it is.
 Safety: Grind only out of the mouth, with eye and dust protection; feel for sharp edges afterwards and smooth them.
+Adhesive: Clean and dry tray and set material where you add to them; coat bared tray with adhesive and let it dry. Makers' instructions take precedence.
 Not judged: over-extension (no scan shows whether the border is too long: compare it with the mouth)
 Not part of this check: wash, jaw-relation, interocclusal-distance, parcel
 Scanner: ± 0.048 mm of a length, part of every uncertainty above (published median of intra-oral scans of models, in vitro; Clin Oral Investig 2021;25:1839-1847)
