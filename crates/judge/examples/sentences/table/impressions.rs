@@ -1,18 +1,14 @@
 //! Impressions that are spoiled in one way each.
 
-use fixtures::border::{COUNT, measured, short, sound_border};
+use super::border::of_border;
+use super::landmarks::of_landmarks;
 use fixtures::impression::{colours, sound, spot, stop, void};
-use measure::landmarks::{
-    Covered, Extent, Landmark, LandmarkName, LandmarkSource, Nearby, NearbyKind, Seen, Unseen,
-};
 use measure::tray_fit::Amount;
 use measure::{
-    Arch, Border, BorderPart, Contrast, CoverMethod, Defect, DefectKind, DipKind, EdgeExtent,
-    Measured, Measurement, Missing, NoBorder, NoTissue, OuterExcess, Side, Spot, Station,
-    TrayNotPlaced, TrayThickness, Zone,
+    Arch, Contrast, CoverMethod, Defect, DefectKind, EdgeExtent, Measurement, NoTissue,
+    OuterExcess, Spot, TrayNotPlaced, TrayThickness, Zone,
 };
 use nalgebra::Point3;
-use std::ops::Range;
 
 /// Sound impressions of a jaw, each spoiled in one way.
 pub fn spoiled(arch: Arch) -> Vec<Measurement> {
@@ -96,7 +92,8 @@ pub fn spoiled(arch: Arch) -> Vec<Measurement> {
     all
 }
 
-type SpoilBy<'a> = dyn FnMut(&dyn Fn(&mut Measurement)) + 'a;
+/// Adds an impression that is spoiled by a change.
+pub type SpoilBy<'a> = dyn FnMut(&dyn Fn(&mut Measurement)) + 'a;
 
 fn of_cover(spoil: &mut SpoilBy<'_>) {
     let two_sided = CoverMethod::TwoSided {
@@ -158,104 +155,6 @@ fn of_cover(spoil: &mut SpoilBy<'_>) {
                 (seating.right_mm, seating.anterior_mm) = (much, much);
                 (seating.front_up_deg, seating.right_up_deg) = (much, much);
                 (seating.turned_right_deg, seating.wider_mm) = (much, much);
-            }
-        });
-    }
-}
-
-fn of_border(arch: Arch, spoil: &mut SpoilBy<'_>) {
-    spoil(&|m| m.border = Err(NoBorder::NoLine));
-    spoil(&|m| m.border = Err(NoBorder::NotRound));
-    let zones = match arch {
-        Arch::Maxillary => [
-            Zone::LabialFlange,
-            Zone::BuccalFlange,
-            Zone::Tuberosity,
-            Zone::HamularNotch,
-        ],
-        Arch::Mandibular => [
-            Zone::LabialFlange,
-            Zone::BuccalFlange,
-            Zone::Distobuccal,
-            Zone::LingualFlange,
-        ],
-    };
-    let changes: [fn(&mut Station); 10] = [
-        |s| s.flange_height = measured(1.0),
-        |s| s.flange_height = measured(2.95),
-        |s| s.flange_thickness = measured(1.0),
-        |s| s.flange_thickness = measured(7.0),
-        |s| s.border_radius = measured(0.3),
-        |s| s.border_radius = measured(0.68),
-        |s| s.overlap = measured(0.0),
-        |s| s.overlap = measured(1.0),
-        |s| s.overlap = measured(9.0),
-        |s| {
-            s.scan_ends = true;
-            s.flange_height = Err(Missing::ScanEnds);
-        },
-    ];
-    for zone in zones {
-        for change in changes {
-            spoil(&|m| {
-                if let Ok(border) = &mut m.border {
-                    for station in &mut border.stations[80..110] {
-                        station.zone = zone;
-                        change(station);
-                    }
-                }
-            });
-        }
-    }
-    of_midlines(arch, spoil);
-    for (kind, depth_mm) in [
-        (DipKind::Short, 3.0),
-        (DipKind::Short, 2.1),
-        (DipKind::Wave, 3.0),
-        (DipKind::BroadNotch, 3.0),
-    ] {
-        spoil(&|m| {
-            if let Ok(border) = &mut m.border {
-                border.dips.push(measure::Dip {
-                    kind,
-                    ..short(depth_mm)
-                });
-            }
-        });
-    }
-    spoil(&|m| {
-        let mut border = sound_border();
-        for number in 20..50 {
-            border.stations[number].flange_height = measured(4.0);
-            border.stations[number].opposite = Some(130 - number);
-            border.stations[130 - number].flange_height = measured(12.0);
-        }
-        m.border = Ok(border);
-    });
-}
-
-/// Stretches that the scan does not show, at the midlines of each part of the border.
-fn of_midlines(arch: Arch, spoil: &mut SpoilBy<'_>) {
-    let not_seen = |border: &mut Border, stretch: Range<usize>| {
-        for number in stretch {
-            let station = &mut border.stations[number % COUNT];
-            station.scan_ends = true;
-            if arch == Arch::Mandibular && (100..140).contains(&number) {
-                station.part = BorderPart::Lingual;
-            }
-        }
-    };
-    for (from, to) in [
-        (390, 415),
-        (400, 415),
-        (180, 192),
-        (190, 216),
-        (120, 135),
-        (198, 212),
-    ] {
-        spoil(&|m| {
-            if let Ok(border) = &mut m.border {
-                not_seen(border, from..to);
             }
         });
     }
@@ -329,97 +228,4 @@ fn of_tissue(spoil: &mut SpoilBy<'_>) {
             }
         });
     }
-}
-
-fn of_landmarks(arch: Arch, spoil: &mut SpoilBy<'_>) {
-    for landmark in landmarks(arch) {
-        spoil(&|m| {
-            m.landmarks = vec![landmark.clone()];
-            m.spots = vec![spot(0.0)];
-            if let Ok(border) = &mut m.border {
-                border.dips.push(short(3.0));
-            }
-            if let Ok(tissue) = &mut m.tissue {
-                tissue.defects = [DefectKind::Void, DefectKind::Nodule, DefectKind::Hole]
-                    .map(|kind| Defect { kind, ..void() })
-                    .into();
-            }
-        });
-    }
-}
-
-/// Landmarks that are missed, covered, or not seen.
-fn landmarks(arch: Arch) -> Vec<Landmark> {
-    let margin = |mm| Extent {
-        margin: Some(Measured {
-            mm,
-            uncertainty_mm: 0.5,
-        }),
-        covered: None,
-    };
-    let little = Extent {
-        margin: None,
-        covered: Some(Covered {
-            percent: 30.0,
-            uncertainty_percent: 12.0,
-        }),
-    };
-    let there = || {
-        Ok(Seen {
-            point: Point3::origin(),
-            uncertainty_mm: 0.5,
-            confidence: 0.9,
-            relief_mm: Some(0.6),
-        })
-    };
-    let (notch, area) = match arch {
-        Arch::Maxillary => (LandmarkName::HamularNotch, LandmarkName::IncisivePapilla),
-        Arch::Mandibular => (LandmarkName::RetromolarPad, LandmarkName::LingualFlange),
-    };
-    let of = |name: LandmarkName, seen, extent, nearby: &[NearbyKind]| Landmark {
-        name,
-        side: name.is_paired().then_some(Side::Right),
-        source: LandmarkSource::Detected,
-        seen,
-        expected: Some(Point3::origin()),
-        zone: Some(Zone::ResidualRidge),
-        extent,
-        nearby: (nearby.iter())
-            .map(|&kind| Nearby {
-                kind,
-                distance_mm: 0.1,
-            })
-            .collect(),
-    };
-    let in_palate = Landmark {
-        zone: Some(Zone::Palate),
-        ..of(notch, there(), margin(3.0), &[NearbyKind::ShortBorder(1)])
-    };
-    [
-        in_palate,
-        of(notch, there(), margin(1.2), &[]),
-        of(notch, there(), margin(0.3), &[]),
-        of(notch, there(), margin(-2.0), &[]),
-        of(notch, there(), little, &[]),
-        of(
-            notch,
-            Err(Unseen::TroughOpen { open_mm: 2.0 }),
-            margin(0.2),
-            &[],
-        ),
-        of(area, there(), margin(3.0), &[NearbyKind::ScanEnds]),
-        of(area, there(), margin(3.0), &[NearbyKind::ShortBorder(1)]),
-        of(area, there(), margin(3.0), &[NearbyKind::Defect(0)]),
-        of(area, there(), margin(3.0), &[NearbyKind::Defect(1)]),
-        of(area, there(), margin(3.0), &[NearbyKind::Defect(2)]),
-        of(area, there(), margin(3.0), &[NearbyKind::ShowThrough(0)]),
-        of(
-            area,
-            Err(Unseen::NoRelief { least_mm: 0.25 }),
-            margin(3.0),
-            &[],
-        ),
-        of(area, Err(Unseen::NoBorder), margin(3.0), &[]),
-    ]
-    .into()
 }

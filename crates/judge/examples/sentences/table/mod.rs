@@ -2,9 +2,11 @@
 //! one way each; a protocol with every level raised to `fail` and lowered to `note` brings
 //! out the other sentences.
 
+mod border;
 mod cases;
 mod impressions;
 mod in_transit;
+mod landmarks;
 mod trays;
 
 use fixtures::impression::{evidence, one, scanned};
