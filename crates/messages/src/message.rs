@@ -151,18 +151,6 @@ impl From<Message> for String {
     }
 }
 
-impl From<String> for Message {
-    fn from(text: String) -> Self {
-        Self::verbatim(text)
-    }
-}
-
-impl From<&str> for Message {
-    fn from(text: &str) -> Self {
-        Self::verbatim(text)
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;

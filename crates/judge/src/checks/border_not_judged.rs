@@ -15,6 +15,6 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
         NoBorder::NotRound => message!("border-scan-arch"),
         NoBorder::NoLine => message!("border-scan-round"),
     };
-    let instruction = message!("border-not-judged", why = why.to_string()).then(what_to_do);
+    let instruction = message!("border-not-judged", why = why).then(what_to_do);
     vec![subject.finding(Check::BorderNotJudged, Severity::Borderline, instruction)]
 }

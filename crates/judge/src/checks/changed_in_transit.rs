@@ -30,7 +30,7 @@ pub(super) fn judge(subject: &Subject<'_>, transit: &Result<Transit, NoTransit>)
         Err(why) => vec![subject.finding(
             Check::ChangedInTransit,
             Severity::Borderline,
-            message!("sent-other-scan", why = why.to_string()),
+            message!("sent-other-scan", why = why),
         )],
     }
 }

@@ -12,7 +12,7 @@ pub(super) fn judge(subject: &Subject<'_>) -> Vec<Finding> {
     let measurement = subject.measurement();
     let by_colour = matches!(measurement.colour, Some(Ok(_)));
     let what = match &measurement.cover {
-        Err(why) => message!("cover-not-judged", why = why.to_string()).then(what_to_do(why)),
+        Err(why) => message!("cover-not-judged", why = why).then(what_to_do(why)),
         Ok(cover) if cover.method != CoverMethod::TrayScan => message!(
             "cover-by-thickness",
             area = square_centimetres(cover.area_judged_mm2)
@@ -40,7 +40,7 @@ fn of_gap(subject: &Subject<'_>, gap: &CoverGap) -> Finding {
         "cover-gap",
         area = square_centimetres(gap.area_mm2),
         part = part_of_the_arch(gap),
-        why = gap.why.to_string()
+        why = &gap.why
     );
     subject.finding(
         Check::CoverNotJudged,

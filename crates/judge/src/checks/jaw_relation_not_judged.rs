@@ -10,7 +10,7 @@ pub(super) fn judge(subject: &CaseSubject<'_>) -> Vec<Finding> {
     let Some(Err(why)) = subject.relation else {
         return Vec::new();
     };
-    let instruction = message!("jaw-relation-not-judged", why = why.to_string());
+    let instruction = message!("jaw-relation-not-judged", why = why);
     vec![Finding::on_case(
         Check::JawRelationNotJudged,
         Severity::Borderline,

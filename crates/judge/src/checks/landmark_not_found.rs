@@ -8,7 +8,7 @@ use crate::severity::Severity;
 use crate::subject::Subject;
 use crate::words::the_landmark;
 use measure::Frame;
-use messages::message;
+use messages::{Value, message};
 
 pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
     findings(
@@ -21,7 +21,7 @@ pub(super) fn judge(subject: &Subject<'_>, _: &Frame) -> Vec<Finding> {
             let instruction = message!(
                 "not-detected",
                 landmark = the_landmark(landmark),
-                why = why.map_or_else(String::new, ToString::to_string)
+                why = why.map_or_else(|| Value::from(""), Value::from)
             );
             (Severity::Note, instruction)
         },

@@ -25,7 +25,7 @@ pub(super) fn judge(subject: &ScanSubject<'_>) -> Vec<Finding> {
                 NotAnImpression::TwoScans { .. } => message!("export-each-scan"),
                 _ => message!("give-edentulous"),
             };
-            let what = message!("not-an-impression", what = kind.to_string());
+            let what = message!("not-an-impression", what = kind);
             let instruction = what.then(what_to_do);
             subject.finding(Check::NotAnImpression, Severity::Borderline, instruction)
         })

@@ -9,7 +9,7 @@ use crate::text::steps::pressing;
 use crate::text::times;
 use crate::text::words::finding_place;
 use judge::Check;
-use messages::{Language, Message, text};
+use messages::{Language, text};
 use std::fmt::Write;
 
 fn for_the_clinic(language: Language) -> Fixed {

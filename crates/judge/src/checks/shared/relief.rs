@@ -36,7 +36,7 @@ fn after_relief(subject: &Subject<'_>, number: usize, wash: &Message) -> Option<
     let places = match subject.relief()? {
         Ok(places) => places,
         Err(why) => {
-            let unusable = message!("relief-scan-unusable", why = why.to_string());
+            let unusable = message!("relief-scan-unusable", why = why);
             return Some(unusable.then(relieve(wash.clone())));
         }
     };
