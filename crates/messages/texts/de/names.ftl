@@ -1,17 +1,5 @@
 ### Namen: Kiefer, Seiten, Zonen, Landmarken, Stufen, Papiere.
 
-## Seiten: die des Patienten.
-
-side = { $side ->
-    [right] rechts
-   *[left] links
-}
-
-## Kiefer.
-
-arch-maxillary = Oberkiefer
-arch-mandibular = Unterkiefer
-
 ## Zonen.
 
 zone-labial-flange = labialer Funktionsrand

@@ -1,17 +1,5 @@
 ### Names: jaws, sides, zones, landmarks, stages, papers.
 
-## Sides: the patient's.
-
-side = { $side ->
-    [right] right
-   *[left] left
-}
-
-## Jaws.
-
-arch-maxillary = maxillary
-arch-mandibular = mandibular
-
 ## Zones.
 
 zone-labial-flange = labial flange

@@ -1,17 +1,5 @@
 ### Nombres: maxilares, lados, zonas, puntos anatómicos, fases, documentos.
 
-## Lados: los del paciente.
-
-side = { $side ->
-    [right] derecho
-   *[left] izquierdo
-}
-
-## Maxilares.
-
-arch-maxillary = superior
-arch-mandibular = inferior
-
 ## Zonas.
 
 zone-labial-flange = aleta labial
