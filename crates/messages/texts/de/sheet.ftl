@@ -21,18 +21,30 @@ sheet-safety = Löffel nur außerhalb des Mundes zurückschleifen, mit Augen- un
 ## Was zu tun ist.
 
 sheet-tasks = Was zu tun ist, in dieser Reihenfolge
-sheet-no-tasks = In den durchgeführten Prüfungen ist kein Mangel und nichts fraglich.
+sheet-no-tasks = Die durchgeführten Prüfungen ergaben keinen Mangel und keine offene Frage.
 sheet-in-the-report = im Bericht
 sheet-notes-elsewhere = Hinweise, die am Ergebnis nichts ändern: { $notes }, { $place }.
-sheet-more-tasks = Und { $more } weitere Aufgaben, { $place }.
-sheet-more-tasks-and-notes = Und { $more } weitere Aufgaben und { $notes } Hinweise, { $place }.
+sheet-more-tasks = Dazu { $more ->
+    [one] 1 weitere Aufgabe
+   *[other] { $more } weitere Aufgaben
+} { $place }.
+sheet-more-tasks-and-notes = Dazu { $more ->
+    [one] 1 weitere Aufgabe
+   *[other] { $more } weitere Aufgaben
+} und { $notes ->
+    [one] 1 Hinweis
+   *[other] { $notes } Hinweise
+} { $place }.
 sheet-more-places = { $places }; und { $more } weitere
 
 ## Die Bilder.
 
 sheet-legend = R, L: rechts und links des Patienten. Nummerierter Ring: Mangel; gestrichelt: offene Frage. Dunkel: dünnes Material über dem Löffel; hell: 3 mm oder mehr; grau: nicht gemessen.
 sheet-hidden = In diesen Ansichten verdeckt: { $ids }. { $legend }
-sheet-more-impressions = { $more } weitere Abformungen { $place }. { $legend }
+sheet-more-impressions = { $more ->
+    [one] 1 weitere Abformung
+   *[other] { $more } weitere Abformungen
+} { $place }. { $legend }
 sheet-no-picture = Kein Bild: Die Lage des Scans wurde nicht erkannt.
 sheet-picture = { $name }, { $view }; markiert: { $ids }
 view-front-up = vorn oben
@@ -58,7 +70,7 @@ sheet-parcel-more = { $what } (und { $more } weitere { $place })
 
 return-purpose = Rücksendeblatt: Labor an Praxis
 return-word = bitte antworten
-return-tasks = Bitte dies tun, in dieser Reihenfolge
+return-tasks = Bitte in dieser Reihenfolge erledigen
 return-no-tasks = An den Abformungen selbst ist nichts zu tun.
 return-parcel-missing = Bitte die Sendung vervollständigen
 return-legend = R, L: rechts und links des Patienten. Nummerierter Ring: zu korrigieren; gestrichelt: anzusehen. Dunkel: dünnes Material über dem Löffel; hell: dickes; grau: nicht gemessen.
@@ -67,9 +79,9 @@ return-answered-by = Beantwortet von
 return-answer = Antwort
 return-head = Fall { $case }: Rücksendeblatt
 return-lead = { $count ->
-    [0] Von Ihnen wird nichts verlangt.
-    [one] Die Arbeit kann noch nicht weitergehen: Eines wird von Ihnen gebraucht.
-   *[other] Die Arbeit kann noch nicht weitergehen: { $count } Dinge werden von Ihnen gebraucht.
+    [0] Von Ihnen wird nichts benötigt.
+    [one] Bevor die Arbeit weitergehen kann, bitten wir Sie um eines.
+   *[other] Bevor die Arbeit weitergehen kann, bitten wir Sie um { $count } Dinge.
 }
 return-pictures = Die Seite zu diesem Text zeigt die nummerierten Stellen in einem Bild.
 return-cautions = Dieses Blatt stammt von einer Hilfe bei der Prüfung, keinem Medizinprodukt; es entscheidet die approbierte Fachperson. Vor Handhabung und Versand desinfizieren. Herstellerangaben haben Vorrang.

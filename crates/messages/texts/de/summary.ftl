@@ -195,5 +195,5 @@ summary-report = Bericht: { $path }
 summary-return-note = Rücksendeblatt: { $path }
 summary-return-text = Text zum Rücksendeblatt: { $path }
 summary-result = Ergebnis: { $path }
-summary-no-return-note = Rücksendeblatt: keines geschrieben, da von der Praxis nichts verlangt wird.
+summary-no-return-note = Rücksendeblatt: keines geschrieben, da von der Praxis nichts benötigt wird.
 summary-files = Ergebnisse in { $folder }: { $files }

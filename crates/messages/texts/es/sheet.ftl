@@ -24,15 +24,27 @@ sheet-tasks = Qué hacer, en este orden
 sheet-no-tasks = En las comprobaciones realizadas nada incumple y nada está en duda.
 sheet-in-the-report = en el informe
 sheet-notes-elsewhere = Notas que no cambian el dictamen: { $notes }, { $place }.
-sheet-more-tasks = Y { $more } tareas más, { $place }.
-sheet-more-tasks-and-notes = Y { $more } tareas más y { $notes } notas, { $place }.
+sheet-more-tasks = Y { $more ->
+    [one] 1 tarea
+   *[other] { $more } tareas
+} más, { $place }.
+sheet-more-tasks-and-notes = Y { $more ->
+    [one] 1 tarea
+   *[other] { $more } tareas
+} más y { $notes ->
+    [one] 1 nota
+   *[other] { $notes } notas
+}, { $place }.
 sheet-more-places = { $places }; y { $more } más
 
 ## Las imágenes.
 
 sheet-legend = D, I: derecha e izquierda del paciente. Anillo numerado: lugar que no cumple; a trazos: duda. Oscuro: material delgado sobre la cubeta; claro: 3 mm o más; gris: no medido.
 sheet-hidden = Ocultos en estas vistas: { $ids }. { $legend }
-sheet-more-impressions = { $more } impresiones más { $place }. { $legend }
+sheet-more-impressions = { $more ->
+    [one] 1 impresión
+   *[other] { $more } impresiones
+} más { $place }. { $legend }
 sheet-no-picture = Sin imagen: no se halló hacia dónde mira el escaneo.
 sheet-picture = { $name }, { $view }; marcados: { $ids }
 view-front-up = frente arriba
@@ -59,7 +71,7 @@ sheet-parcel-more = { $what } (y { $more } más { $place })
 return-purpose = Nota de devolución: del laboratorio a la clínica
 return-word = responda, por favor
 return-tasks = Haga esto, por favor, en este orden
-return-no-tasks = No se pide nada sobre las impresiones en sí.
+return-no-tasks = No pedimos nada sobre las impresiones en sí.
 return-parcel-missing = Complete el envío, por favor
 return-legend = D, I: derecha e izquierda del paciente. Anillo numerado: lugar por corregir; a trazos: por revisar. Oscuro: material delgado sobre la cubeta; claro: grueso; gris: no medido.
 return-in-the-text = en el texto que acompaña a esta página
@@ -67,9 +79,9 @@ return-answered-by = Respondido por
 return-answer = Respuesta
 return-head = Caso { $case }: nota de devolución
 return-lead = { $count ->
-    [0] No se le pide nada.
-    [one] El trabajo aún no puede seguir: se le pide una cosa.
-   *[other] El trabajo aún no puede seguir: se le piden { $count } cosas.
+    [0] No le pedimos nada.
+    [one] El trabajo aún no puede seguir: le pedimos una cosa.
+   *[other] El trabajo aún no puede seguir: le pedimos { $count } cosas.
 }
 return-pictures = La página que acompaña a este texto muestra los lugares numerados en una imagen.
 return-cautions = Esta nota procede de una ayuda para la inspección, no de un producto sanitario; decide el profesional clínico autorizado. Desinfecte antes de manipular y enviar. Prevalecen las instrucciones de los fabricantes.

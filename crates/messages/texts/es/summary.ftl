@@ -106,11 +106,11 @@ summary-since-sent = desde que se envió: { $by } % { $size ->
 summary-places-sent = de { $all ->
     [one] 1 lugar
    *[other] { $all } lugares
-} en el escaneo del envío, { $again } de nuevo hallados
+} en el escaneo del envío, { $again } hallados de nuevo
 summary-places-gone = desaparecidos
 summary-places-not-measured = no medidos de nuevo
 summary-colour = según el color, la cubeta ({ $tray }, { $source ->
-    [found] hallado en el escaneo
+    [found] color hallado en el escaneo
    *[given] según lo indicado
 }) se ve en { $shown } de { $all }; el material es { $material }
 summary-landmarks = puntos anatómicos registrados: { $recorded } de { $all }
@@ -140,7 +140,7 @@ figure-tray-at-surface = material de { $figure } de grosor (cubeta en la superfi
 figure-over-stop = material sobre el tope de { $figure } de grosor
 figure-tray-shows = cubeta visible en { $figure } de la superficie
 figure-known-within = grosor conocido con un margen de { $figure }
-figure-scanned = { $figure } escaneado
+figure-scanned = { $figure } escaneados
 figure-flange-thick = aleta de { $figure } de grosor
 figure-flange-high = aleta de { $figure } de altura
 figure-lower-than-other-side = aleta { $figure } más baja que la del otro lado
@@ -174,7 +174,7 @@ figure-old = { $figure } de antigüedad
 place-on-tray = a { $rim } mm del borde de la cubeta por el lado de labios y mejillas, a { $front } mm del centro anterior de ese borde
 summary-on-tray = En la cubeta: { $place }.
 summary-same-action = Lo mismo que en { $id }.
-summary-safety = Seguridad: Rebaje solo fuera de la boca, con protección ocular y contra el polvo; después busque con el dedo bordes cortantes y alíselos.
+summary-safety = Seguridad: Rebaje solo fuera de la boca, con protección ocular y contra el polvo; después busque al tacto bordes cortantes y alíselos.
 adhesive = Adhesivo: Limpie y seque cubeta y material donde añada; ponga adhesivo en la cubeta descubierta y déjelo secar. Priman las instrucciones del fabricante.
 summary-how-to-scan = Cómo escanear para que se pueda evaluar todo: archproof help scanning
 summary-held-back = En espera hasta que se responda la pregunta, porque los lados y los lugares no son seguros: { $checks }

@@ -189,7 +189,7 @@ fn views<'a>(
         legend = text!(
             language,
             "sheet-more-impressions",
-            more = (shown.len() - few.len()).to_string(),
+            more = shown.len() - few.len(),
             place = content.fixed.elsewhere.as_str(),
             legend = legend
         );
@@ -239,20 +239,15 @@ fn tasks(paper: &mut Paper<'_>, content: &Content<'_>, top: f64, bottom: f64) {
         (0, notes) => text!(
             language,
             "sheet-notes-elsewhere",
-            notes = notes.to_string(),
+            notes = notes,
             place = elsewhere
         ),
-        (more, 0) => text!(
-            language,
-            "sheet-more-tasks",
-            more = more.to_string(),
-            place = elsewhere
-        ),
+        (more, 0) => text!(language, "sheet-more-tasks", more = more, place = elsewhere),
         (more, notes) => text!(
             language,
             "sheet-more-tasks-and-notes",
-            more = more.to_string(),
-            notes = notes.to_string(),
+            more = more,
+            notes = notes,
             place = elsewhere
         ),
     };
