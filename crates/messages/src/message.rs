@@ -109,6 +109,18 @@ impl Message {
         }
     }
 
+    /// The same message with other sentences in place of those for which there are some.
+    #[must_use]
+    pub fn replaced(&self, other: impl Fn(&Sentence) -> Option<Self>) -> Self {
+        let same = |sentence: &Sentence| vec![sentence.clone()];
+        let replaced = self.sentences.iter().flat_map(|sentence| {
+            other(sentence).map_or_else(|| same(sentence), |other| other.sentences)
+        });
+        Self {
+            sentences: replaced.collect(),
+        }
+    }
+
     /// What is read in a language.
     #[must_use]
     pub fn text(&self, language: Language) -> String {

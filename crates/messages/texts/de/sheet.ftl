@@ -103,5 +103,12 @@ clinic-disinfection = Angeben, womit und wie lange die Sendung desinfiziert wurd
 clinic-disinfection-time = Angeben, wie viele Minuten die Sendung desinfiziert wurde.
 clinic-prescription = Den schriftlichen Laborauftrag beilegen.
 clinic-readings = Zu knapp zum Entscheiden. Beide vertikalen Dimensionen dreimal messen und die Messwerte angeben.
-
-
+clinic-relief-unknown = Wurde der Löffel hier nach seinem Scan zurückgeschliffen, den bearbeiteten Löffel scannen und diesen Scan senden.
+clinic-altered = Die Oberfläche liegt hier innerhalb der Löffelwand, wie sie gescannt wurde: Der Löffel wurde dort nach seinem Scan zurückgeschliffen oder umgeformt. Die Abformung ansehen: Hier darf kein Löffel frei liegen. Für einen Messwert den bearbeiteten Löffel scannen und diesen Scan senden.
+clinic-too-close = Zu knapp zum Entscheiden: ansehen.
+clinic-wash-thick = Der Wash ist auf einem Zwanzigstel der Fläche dick. Prüfen, ob der Löffel beim Wash ganz saß. Wurde die Kieferrelation vor dem Wash registriert, sie neu registrieren.
+clinic-scan-coarse = Der Scan ist zu grob. Ihn in voller Auflösung exportieren und erneut senden.
+clinic-scan-arch = Den ganzen Kiefer scannen, jeden Funktionsrand von beiden Seiten, und diesen Scan senden; oder den Rand selbst ansehen.
+clinic-cover-uncertain = Die Materialdicke ist zu unsicher, um danach zu urteilen. Mehr von der Rückseite des Löffels mit weniger Rauschen scannen und diesen Scan senden.
+clinic-thin-unsure = Am Scan nicht zu entscheiden: die Abformung hier ansehen. Ist das Material nicht dünn, diese Stelle mit höherer Auflösung neu scannen. Ist es dünn:
+clinic-stop-covered = Material bedeckt diesen Schleimhautstopp. Wurde der Stopp vor dem Wash zurückgeschliffen, dies mitteilen; wenn nicht, saß der Löffel hier nicht ganz, und die Abformung muss wiederholt werden.

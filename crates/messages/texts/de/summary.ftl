@@ -121,13 +121,13 @@ landmarks-not-found = nicht gefunden
 summary-wash = Wash { $jaw ->
     [maxillary] des Oberkiefers
    *[mandibular] des Unterkiefers
-}: Dicke im Median { $median }, 5 bis 95 % { $least } bis { $most }, jeweils ± { $doubt } mm
+}, Dicke: Median { $median }; 5 bis 95 %: { $least } bis { $most }; jeweils ± { $doubt } mm
 wash-resolved = behoben
 wash-still-open = weiter offen
 wash-unclear = zu knapp zum Entscheiden
 wash-new = neu
 summary-interocclusal = interokklusaler Abstand, aus den angegebenen Messwerten: { $distance }
-summary-space = Abstand der Kieferkämme: { $least } bis { $most }, jeweils ± { $doubt } mm; Winkel zwischen ihnen { $angle }
+summary-space = Abstand der Kieferkämme: { $least } bis { $most } mm (jeweils ± { $doubt } mm); Winkel zwischen ihnen { $angle }
 record-in-part = Das Registrat zeigt einen Teil des Kiefers: Der Abstand wurde an { $measured } von { $all } Messstellen gemessen; an { $not_shown } zeigt das Registrat nicht beide Kieferkämme.
 
 ## Die Messgröße eines Befunds.
@@ -175,7 +175,7 @@ place-on-tray = { $rim } mm vom Löffelrand auf der Lippen- und Wangenseite, { $
 summary-on-tray = Am Löffel: { $place }.
 summary-same-action = Vorgehen wie bei { $id }.
 summary-safety = Sicherheit: Nur außerhalb des Mundes schleifen, mit Augen- und Staubschutz; danach nach scharfen Kanten tasten und sie glätten.
-adhesive = Adhäsiv: Wo aufgetragen wird, Löffel und Material reinigen und trocknen; freien Löffel mit Adhäsiv bestreichen, trocknen lassen. Herstellerangaben gehen vor.
+adhesive = Adhäsiv: Wo aufgetragen wird, Löffel und Material reinigen und trocknen; freien Löffel damit bestreichen, trocknen lassen. Herstellerangaben gehen vor.
 summary-how-to-scan = So scannen, dass alles beurteilt werden kann: archproof help scanning
 summary-held-back = Zurückgestellt, bis die Frage beantwortet ist, weil Seiten und Stellen nicht feststehen: { $checks }
 summary-not-judged = Nicht beurteilt: { $checks } ({ $why })

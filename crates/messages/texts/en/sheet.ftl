@@ -91,5 +91,12 @@ clinic-disinfection = State what the set was disinfected with, and for how long.
 clinic-disinfection-time = State for how many minutes the set was disinfected.
 clinic-prescription = Enclose the written prescription.
 clinic-readings = Too close to tell. Measure both vertical dimensions three times and give the readings.
-
-
+clinic-relief-unknown = If the tray was relieved here after it was scanned, scan the relieved tray and send that scan.
+clinic-altered = The surface here lies inside the wall of the tray as it was scanned: the tray was relieved or reshaped there after its scan. Look at the impression: no tray may show here. For a figure, scan the relieved tray and send that scan.
+clinic-too-close = Too close to tell: look at it.
+clinic-wash-thick = The wash is thick over a twentieth of the surface. Check that the tray was fully seated when the wash was taken. If the jaw relation was recorded before the wash, record it again.
+clinic-scan-coarse = The scan is too coarse. Export it at full resolution and send it again.
+clinic-scan-arch = Scan the whole arch, both sides of every flange, and send that scan; or look at the border yourself.
+clinic-cover-uncertain = The material thickness is too uncertain to judge by. Scan more of the back of the tray, with less noise, and send that scan.
+clinic-thin-unsure = Too close to tell from the scan: look at the impression here. If the material is not thin, scan this place again at higher resolution. If it is:
+clinic-stop-covered = Material covers this tissue stop. If the stop was relieved before the wash, tell us; if it was not, the tray was not fully seated here and the impression must be taken again.

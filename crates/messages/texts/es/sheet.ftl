@@ -103,5 +103,12 @@ clinic-disinfection = Indique con qué y durante cuánto tiempo se desinfectó e
 clinic-disinfection-time = Indique durante cuántos minutos se desinfectó el conjunto.
 clinic-prescription = Adjunte la prescripción escrita.
 clinic-readings = Demasiado justo para decidir. Mida ambas dimensiones verticales tres veces e indique las lecturas.
-
-
+clinic-relief-unknown = Si la cubeta se rebajó aquí después de escanearla, escanee la cubeta rebajada y envíe ese escaneo.
+clinic-altered = La superficie queda aquí dentro de la pared de la cubeta tal como se escaneó: la cubeta se rebajó o se modificó allí después de su escaneo. Mire la impresión: aquí no debe verse la cubeta. Para obtener una medida, escanee la cubeta rebajada y envíe ese escaneo.
+clinic-too-close = Demasiado justo para decidir: mírelo.
+clinic-wash-thick = El lavado es grueso en una vigésima parte de la superficie. Compruebe que la cubeta asentó del todo al tomar el lavado. Si la relación intermaxilar se registró antes del lavado, regístrela de nuevo.
+clinic-scan-coarse = El escaneo es demasiado grueso. Expórtelo con toda la resolución y envíelo de nuevo.
+clinic-scan-arch = Escanee toda la arcada, ambos lados de cada aleta, y envíe ese escaneo; o mire usted mismo el borde.
+clinic-cover-uncertain = El grosor del material es demasiado incierto para juzgar por él. Escanee más del dorso de la cubeta, con menos ruido, y envíe ese escaneo.
+clinic-thin-unsure = El escaneo no permite decidirlo: mire aquí la impresión. Si el material no es delgado, escanee de nuevo este lugar con mayor resolución. Si lo es:
+clinic-stop-covered = El material cubre este tope tisular. Si el tope se rebajó antes del lavado, indíquenoslo; si no, la cubeta no asentó del todo aquí y hay que repetir la impresión.

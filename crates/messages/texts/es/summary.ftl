@@ -121,13 +121,13 @@ landmarks-not-found = no encontrados
 summary-wash = lavado { $jaw ->
     [maxillary] superior
    *[mandibular] inferior
-}: mediana del grosor { $median }, del 5 al 95 % de { $least } a { $most }, cada valor ± { $doubt } mm
+}, grosor: mediana { $median }; del 5 al 95 %: { $least } a { $most }; cada valor ± { $doubt } mm
 wash-resolved = resueltos
 wash-still-open = aún abiertos
 wash-unclear = demasiado justos para decidir
 wash-new = nuevos
 summary-interocclusal = distancia interoclusal, según las lecturas dadas: { $distance }
-summary-space = espacio entre los rebordes: de { $least } a { $most }, cada valor ± { $doubt } mm; ángulo entre ellos { $angle }
+summary-space = espacio entre los rebordes: de { $least } a { $most } mm (cada valor ± { $doubt } mm); ángulo entre ellos { $angle }
 record-in-part = El registro muestra una parte de la arcada: el espacio se midió en { $measured } de { $all } estaciones; en { $not_shown } el registro no muestra ambos rebordes.
 
 ## La magnitud de un hallazgo.

@@ -3,13 +3,16 @@
 
 use crate::result::Finding;
 use judge::Check;
-use messages::{Language, Message, message};
+use messages::{Language, Message, Sentence, message};
 
 /// What a finding asks of the clinic.
 pub(super) fn in_plain_words(finding: &Finding, language: Language) -> String {
     match of_check(finding) {
         Some(own) => own.text(language),
-        None => turned(finding.instruction_in(language), language),
+        None if finding.instruction_messages.sentences().is_empty() => {
+            finding.instruction_in(language)
+        }
+        None => (finding.instruction_messages.replaced(of_sentence)).text(language),
     }
 }
 
@@ -27,67 +30,29 @@ fn of_check(finding: &Finding) -> Option<Message> {
     })
 }
 
-/// Sentences for whoever runs the program, by their English text, and what they are to a
-/// clinic.
-fn sentences() -> [(&'static str, Message); 8] {
-    [
-        (
-            "The case holds no jaw relation: give the scan of the record or the vertical dimension under \
-             [jaw_relation], or say why there is none (no_jaw_relation_because under [parcel]).",
-            message!("clinic-jaw-relation"),
-        ),
-        (
-            "There is no list of what must be in the parcel: give it as `expected` under [parcel].",
-            message!("clinic-list"),
-        ),
-        (
-            "The case holds one jaw only: add the impression of the other, or say why there is none \
-             (one_arch_because under [parcel]).",
-            message!("clinic-one-jaw"),
-        ),
-        (
-            "State what the set was disinfected with (disinfectant).",
-            message!("clinic-disinfectant"),
-        ),
-        (
-            "State what the set was disinfected with, and for how long (disinfectant, disinfection_min). If it was \
-             not yet, clean and disinfect it before it is handled.",
-            message!("clinic-disinfection"),
-        ),
-        (
-            "State for how many minutes the set was disinfected (disinfection_min).",
-            message!("clinic-disinfection-time"),
-        ),
-        (
-            "Say whether the written prescription is enclosed (prescription = true), and enclose it.",
-            message!("clinic-prescription"),
-        ),
-        (
-            "Too close to the limit to tell. Measure both vertical dimensions three times and give the readings \
-             (vertical_dimension_readings_mm, rest_vertical_dimension_readings_mm).",
-            message!("clinic-readings"),
-        ),
-    ]
-}
-
-/// Parts of English sentences that hold figures or belong to several instructions.
-const PARTS: [(&str, &str); 5] = [
-    ("this figure is too low: scan", "scan"),
-    ("and check again", "and send that scan"),
-    ("Too close to the limit to tell", "Too close to tell"),
-    ("thicker than the limit", "thick"),
-    ("say so (stops_relieved = true)", "tell us"),
-];
-
-fn turned(instruction: String, language: Language) -> String {
-    let whole = sentences()
-        .into_iter()
-        .fold(instruction, |text, (ours, theirs)| {
-            text.replace(ours, &theirs.text(language))
-        });
-    PARTS
-        .iter()
-        .fold(whole, |text, (ours, theirs)| text.replace(ours, theirs))
+/// What a sentence for whoever runs the program is to a clinic; `None` of a sentence that
+/// needs no program.
+fn of_sentence(sentence: &Sentence) -> Option<Message> {
+    Some(match sentence.key.as_ref() {
+        "parcel-no-record" => message!("clinic-jaw-relation"),
+        "parcel-no-list" => message!("clinic-list"),
+        "parcel-one-jaw" => message!("clinic-one-jaw"),
+        "disinfectant-not-stated" => message!("clinic-disinfectant"),
+        "disinfection-not-stated" => message!("clinic-disinfection"),
+        "disinfection-time-not-stated" => message!("clinic-disinfection-time"),
+        "prescription-not-stated" => message!("clinic-prescription"),
+        "interocclusal-unsure" => message!("clinic-readings"),
+        "relief-unknown" => message!("clinic-relief-unknown"),
+        "show-through-altered" => message!("clinic-altered"),
+        "too-close-to-tell" => message!("clinic-too-close"),
+        "wash-thick" => message!("clinic-wash-thick"),
+        "scan-coarse" => message!("clinic-scan-coarse"),
+        "border-scan-arch" => message!("clinic-scan-arch"),
+        "cover-uncertain" => message!("clinic-cover-uncertain"),
+        "thin-cover-unsure" => message!("clinic-thin-unsure"),
+        "tissue-stop-covered-in-wash" => message!("clinic-stop-covered"),
+        _ => return None,
+    })
 }
 
 #[cfg(test)]
@@ -96,7 +61,8 @@ mod tests {
 
     #[test]
     fn a_sentence_for_the_program_is_one_for_the_clinic_in_each_language() {
-        let ours = "State what the set was disinfected with (disinfectant).";
+        let ours = message!("disinfectant-not-stated").then(message!("relief-unknown"));
+        let asked = ours.replaced(of_sentence);
         for (language, theirs) in [
             (
                 Language::English,
@@ -111,9 +77,31 @@ mod tests {
                 "Indique con qué se desinfectó el conjunto.",
             ),
         ] {
-            assert_eq!(turned(ours.to_owned(), language), theirs);
+            let text = asked.text(language);
+            assert!(text.starts_with(theirs), "{text}");
+            assert!(!text.contains("clinic-"), "{text}");
         }
-        let other = "Relieve the tray here.";
-        assert_eq!(turned(other.to_owned(), Language::German), other);
+        let other = message!("safety");
+        assert_eq!(other.replaced(of_sentence), other);
+    }
+
+    /// Words that name the program, its files or their keys.
+    #[test]
+    fn what_a_clinic_reads_names_no_key_of_a_file() {
+        for language in Language::ALL {
+            for key in [
+                "clinic-relief-unknown",
+                "clinic-altered",
+                "clinic-stop-covered",
+                "clinic-readings",
+                "clinic-jaw-relation",
+            ] {
+                let text = Message::new(key).text(language);
+                assert!(
+                    text != key && !text.contains(['_', '=', '[', '`']),
+                    "{text}"
+                );
+            }
+        }
     }
 }

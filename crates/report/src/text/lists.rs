@@ -273,3 +273,29 @@ fn severity_style(severity: Severity) -> Style {
         Severity::Borderline | Severity::Note => Style::new(),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::testing::checked_with_spots;
+    use messages::Message;
+
+    #[test]
+    fn the_sentence_on_safe_grinding_is_taken_out_of_messages_and_of_english_text() {
+        let result = CaseResult::of(&checked_with_spots());
+        let mut finding = result.findings[0].clone();
+        let relieve = "Relieve the tray here.";
+        finding.instruction = format!("{relieve} {SAFETY}");
+        for messages in [
+            Message::default(),
+            Message::verbatim(finding.instruction.as_str()),
+            Message::verbatim(relieve).then(Message::new(SAFETY_KEY)),
+        ] {
+            finding.instruction_messages = messages;
+            assert!(speaks_of_safety(&finding));
+            for language in Language::ALL {
+                assert_eq!(without_safety(&finding, language), relieve);
+            }
+        }
+    }
+}
