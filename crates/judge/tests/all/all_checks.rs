@@ -14,6 +14,7 @@ use measure::{
     Arch, CoverMethod, Measurement, Missing, NoBorder, NoColour, NoTissue, NotAnImpression as Else,
     Scanned, TrayNotPlaced, TrayThickness,
 };
+use messages::Language;
 use nalgebra::{Isometry3, Point3};
 use rstest::rstest;
 
@@ -152,6 +153,13 @@ fn entries(judged: &JudgedCase) -> Vec<&NotJudged> {
     let mut entries: Vec<&NotJudged> = Vec::new();
     for entry in (judged.impressions[1].not_judged.iter()).chain(&judged.not_judged) {
         assert!(!entry.why.to_string().trim().is_empty(), "{}", entry.what);
+        for (sentence, language) in
+            (entry.why.sentences().iter()).flat_map(|s| Language::ALL.map(|language| (s, language)))
+        {
+            // A sentence without a text reads as its key.
+            assert_ne!(sentence.text(language), sentence.key, "{language}");
+            assert_ne!(sentence.key, "verbatim", "{}", entry.what);
+        }
         if entries.iter().all(|known| known.what != entry.what) {
             entries.push(entry);
         }

@@ -9,4 +9,6 @@ mod landmarks;
 mod mouth;
 mod one_scan;
 mod sentences;
+mod tray_shown;
+mod which_scan;
 mod whole_case;

@@ -10,7 +10,7 @@ use crate::text::rounding::figure;
 use crate::text::steps::pressing;
 use measure::StationFigure;
 use mesh::Unit;
-use messages::Language;
+use messages::{Language, Message};
 use nalgebra::Vector3;
 use parquet_derive::ParquetRecordWriter;
 use schemars::JsonSchema;
@@ -149,8 +149,12 @@ pub struct FindingRow {
     pub right_mm: Option<f64>,
     /// Where it is: toward the patient's front from there, mm.
     pub anterior_mm: Option<f64>,
-    /// What to do about it.
+    /// What to do about it, in English.
     pub instruction: String,
+    /// Key of the instruction in the catalogue of messages; none in rows of earlier versions.
+    pub instruction_key: Option<String>,
+    /// The messages that make the instruction, with their parameters, as JSON.
+    pub instruction_messages: Option<String>,
     /// Labels of the case as `key=value`, in order, with blanks between; empty for none.
     pub labels: Option<String>,
 }
@@ -282,9 +286,18 @@ pub(super) fn of_findings(result: &CaseResult, folder: &str) -> Vec<FindingRow> 
             right_mm: place.map(|p| p[0]),
             anterior_mm: place.map(|p| p[1]),
             instruction: finding.instruction.clone(),
+            instruction_key: (!finding.instruction_key.is_empty())
+                .then(|| finding.instruction_key.clone()),
+            instruction_messages: as_json(&finding.instruction_messages),
         }
     };
     result.findings.iter().map(row).collect()
+}
+
+/// Messages as JSON; `None` where a result of an earlier version holds none.
+fn as_json(messages: &Message) -> Option<String> {
+    let sentences = messages.sentences();
+    (!sentences.is_empty()).then(|| serde_json::to_string(sentences).ok())?
 }
 
 fn place(result: &CaseResult, finding: &Finding) -> Option<[f64; 2]> {
