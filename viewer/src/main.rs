@@ -74,3 +74,23 @@ fn manual() -> ExitCode {
         Err(_) => ExitCode::from(2),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::path::Path;
+
+    #[test]
+    fn what_is_given_is_opened_and_without_it_the_desk() {
+        let given = |arguments: &[&str]| Arguments::try_parse_from(arguments).map(|a| a.source);
+        assert_eq!(given(&["archproof-viewer"]).ok().flatten(), None);
+        for arguments in [
+            &["archproof-viewer", "case.toml"][..],
+            &["archproof-viewer", "case.toml", "--language", "de"],
+        ] {
+            let source = given(arguments).ok().flatten();
+            let input = source.as_ref().map(|source| source.input.as_path());
+            assert_eq!(input, Some(Path::new("case.toml")), "{arguments:?}");
+        }
+    }
+}

@@ -196,7 +196,7 @@ fn open_watched(
     let mut result = CaseResult::of(&checked);
     report::add_return_note(&mut result);
     progress("writing the results".to_owned());
-    let language = source.words.language();
+    let language = source.language();
     report::write_all_watched(&checked, &result, &folder, language, look)?;
     read(result, folder, Some(&checked))
 }

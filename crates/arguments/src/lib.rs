@@ -51,28 +51,13 @@ pub struct Source {
     /// Case code (never the patient's name)
     #[arg(long, value_name = "ID")]
     pub case: Option<String>,
-    /// In which language results are put into words.
-    #[command(flatten)]
-    pub words: Words,
-}
-
-/// In which language results are put into words.
-#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Args)]
-pub struct Words {
+    // Not a group of its own: an optional `Source` that holds one is never there.
     /// Language of summary and sheets [default: the system's]
     ///
     /// The summary on the terminal, the sheet and the return note are in it; result.json,
     /// tables and report.html are in English.
     #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
     pub language: Option<Language>,
-}
-
-impl Words {
-    /// The language that was asked for, or the system's.
-    #[must_use]
-    pub fn language(self) -> Language {
-        self.language.unwrap_or_else(Language::of_system)
-    }
 }
 
 /// The option by which something is said of a scan.
@@ -97,6 +82,12 @@ impl Source {
             input: input.to_owned(),
             ..Self::default()
         }
+    }
+
+    /// The language that was asked for, or the system's.
+    #[must_use]
+    pub fn language(&self) -> Language {
+        self.language.unwrap_or_else(Language::of_system)
     }
 
     /// The case that is to be checked.
@@ -187,7 +178,7 @@ impl From<StageArgument> for Stage {
 }
 
 /// Reads a language by its code.
-fn language_parser() -> impl TypedValueParser<Value = Language> {
+pub fn language_parser() -> impl TypedValueParser<Value = Language> {
     PossibleValuesParser::new(Language::ALL.map(Language::code))
         .try_map(|code| code.parse::<Language>())
 }

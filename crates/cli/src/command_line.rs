@@ -1,11 +1,12 @@
 //! What may be said on the command line.
 
-use arguments::{ArchArgument, Source, StageArgument, Words, unit_parser};
+use arguments::{ArchArgument, Source, StageArgument, language_parser, unit_parser};
 use batch::{NamePattern, Shard};
 use bytesize::ByteSize;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use clap_complete::Shell;
 use mesh::Unit;
+use report::Language;
 use statistics::control::Rule;
 
 use std::ffi::OsString;
@@ -306,8 +307,9 @@ pub struct FolderArguments {
     /// Write no report.html and no sheet for the cases
     #[arg(long)]
     pub no_report: bool,
-    #[command(flatten)]
-    pub words: Words,
+    /// Language of the sheets [default: the system's]
+    #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
+    pub language: Option<Language>,
     /// Memory for the cases in hand, as in 8GiB or in bytes
     #[arg(long, value_name = "BYTES", default_value = "4GiB")]
     pub memory: ByteSize,

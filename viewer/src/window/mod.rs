@@ -25,7 +25,7 @@ use crate::opened::Opened;
 use crate::queue::found::holds_cases;
 use crate::settings::Settings;
 use crate::view::Canvas;
-use arguments::{Source, Words};
+use arguments::Source;
 use drawing::DrawingView;
 use kiss3d::event::{Action, Key, Modifiers, MouseButton, WindowEvent};
 use kiss3d::window::Window;
@@ -33,6 +33,7 @@ use loading::Loading;
 use nalgebra::Point2;
 use opening::{first_window, set_background};
 use queueing::{Dialog, From, Queue};
+use report::Language;
 use scene::Scene;
 use std::io::Write;
 use std::path::PathBuf;
@@ -123,7 +124,7 @@ struct Running {
     /// The unit of scans that it was started with.
     unit: Option<mesh::Unit>,
     /// The language of sheets that it was started with.
-    words: Words,
+    language: Option<Language>,
     settings: Settings,
     options: Options,
     scene: kiss3d::scene::SceneNode3d,
@@ -154,7 +155,7 @@ impl Running {
             initials: String::new(),
             protocol: options.source.as_ref().and_then(|s| s.protocol.clone()),
             unit: options.source.as_ref().and_then(|s| s.unit),
-            words: options.source.as_ref().map(|s| s.words).unwrap_or_default(),
+            language: options.source.as_ref().and_then(|source| source.language),
             settings,
             options,
             scene: kiss3d::scene::SceneNode3d::empty(),

@@ -362,7 +362,7 @@ impl Running {
         Source {
             protocol: self.protocol.clone(),
             unit: self.unit,
-            words: self.words,
+            language: self.language,
             ..Source::of(input)
         }
     }

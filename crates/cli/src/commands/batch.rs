@@ -13,7 +13,7 @@ use check::{CheckOptions, Shelves};
 use judge::{Protocol, Stage};
 use mesh::read::shown_path;
 use report::folder::{Baseline, DriftOptions, Overview, Verdicts};
-use report::json_text;
+use report::{Language, json_text};
 use std::collections::BTreeSet;
 use std::path::Path;
 use std::process::ExitCode;
@@ -152,7 +152,7 @@ fn job(arguments: &FolderArguments) -> Result<Job, Failure> {
             stage: arguments.stage.map_or(Stage::Single, Into::into),
             ids_from_names: arguments.ids_from_names,
             no_report: arguments.no_report,
-            language: arguments.words.language(),
+            language: arguments.language.unwrap_or_else(Language::of_system),
         },
         threads: arguments.threads.map_or_else(cores, usize::from),
         memory: arguments.memory.as_u64(),

@@ -45,7 +45,7 @@ pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failur
             .build_global()?;
     }
     let source = &arguments.source;
-    let language = source.words.language();
+    let language = source.language();
     let case = source.case()?;
     let is_named = source.case.is_some() || source.is_case_file();
     let of_case = is_named.then(|| base.join(default_folder(&case.id)));

@@ -10,7 +10,7 @@ use crate::failure::Failure;
 use crate::terminal::{complain, is_asked_on_terminal, say};
 use ::batch::{Shard, Source as CaseAt, find};
 use ::check::proposal::{case_folders, is_scan};
-use arguments::{Source, Words};
+use arguments::Source;
 use bytesize::ByteSize;
 use mesh::read::shown_path;
 use std::collections::BTreeMap;
@@ -168,7 +168,7 @@ fn all(folder: &Path, cases: usize) -> Result<ExitCode, Failure> {
             unit: None,
             protocol: None,
             no_report: false,
-            words: Words::default(),
+            language: None,
             memory: ByteSize::gib(MEMORY_GIB),
             threads: None,
         },
