@@ -56,8 +56,8 @@ const JOINTS: [TrayJoint; 2] = [
 fn reliefs() -> [Relieved; 3] {
     let to = |room_mm| {
         Ok(vec![Some(PlaceRelieved {
-            deepest_mm: surely(0.9),
-            least_room_mm: surely(room_mm),
+            deepest_mm: certain(0.9),
+            least_room_mm: certain(room_mm),
         })])
     };
     let other_tray = NotRelieved::OtherTray {
@@ -66,7 +66,7 @@ fn reliefs() -> [Relieved; 3] {
     [to(0.4), to(2.4), Err(other_tray)]
 }
 
-fn surely(value: f64) -> Amount {
+fn certain(value: f64) -> Amount {
     Amount {
         value,
         uncertainty: 0.1,
@@ -80,7 +80,7 @@ fn with_walls() -> Vec<Measurement> {
         on_tray: vec![Some(PlaceOnTray {
             at: Point3::origin(),
             vertices: Vec::new(),
-            wall_mm: Some(surely(wall_mm)),
+            wall_mm: Some(certain(wall_mm)),
             to_outer_rim_mm: None,
             to_front_mm: None,
         })],
@@ -97,8 +97,8 @@ fn bent() -> Vec<Measurement> {
         if let Some(registration) = cover.and_then(|cover| cover.registration.as_mut()) {
             let limb = &mut registration.limbs[0];
             *limb = LimbBend {
-                end_toward_tissue_mm: surely(toward_tissue_mm),
-                end_outward_mm: surely(outward_mm),
+                end_toward_tissue_mm: certain(toward_tissue_mm),
+                end_outward_mm: certain(outward_mm),
                 ..limb.clone()
             };
         }
