@@ -23,17 +23,10 @@ pub fn safety() -> Message {
 pub const SAFETY: &str = "Grind only out of the mouth, with eye and dust protection; feel for \
                           sharp edges afterwards and smooth them.";
 
-/// What no scan of an impression shows about its border, in English.
-pub const OVEREXTENSION: &str =
-    "no scan shows whether the border is too long: compare it with the mouth";
-
 /// `maxillary` or `mandibular`.
 #[must_use]
 pub fn arch(arch: Arch) -> &'static str {
-    match arch {
-        Arch::Maxillary => "maxillary",
-        Arch::Mandibular => "mandibular",
-    }
+    arch.name()
 }
 
 /// `right` or `left`: the patient's.
@@ -143,7 +136,5 @@ mod tests {
     #[test]
     fn what_is_said_in_english_alone_is_the_text_of_the_catalogue() {
         assert_eq!(safety().to_string(), SAFETY);
-        let of_border = message!("over-extension-not-shown");
-        assert_eq!(of_border.to_string(), OVEREXTENSION);
     }
 }

@@ -10,7 +10,7 @@ use crate::text::format::capital;
 use crate::text::words::impression_name;
 use maud::{Markup, html};
 use measure::StationFigure;
-use messages::Language;
+use messages::{Language, text};
 
 pub fn part(
     material: &Material<'_>,
@@ -67,7 +67,7 @@ fn ground(material: &Material<'_>, border: &Border) -> Markup {
             @if let Some(least) = material.result.protocol.limits.get("least_border_stretch_mm") {
                 " Only stretches of at least " (limit(least.value, &least.unit)) " are judged. Frenum notches, the posterior "
                 "border and the last 10 mm before it are excluded, so an extreme value in the table is not necessarily a "
-                "fault. " (capital(judge::words::OVEREXTENSION)) "."
+                "fault. " (capital(&text!(Language::English, "over-extension-not-shown"))) "."
             }
         }
     }
