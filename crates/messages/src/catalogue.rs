@@ -32,8 +32,21 @@ macro_rules! languages {
 }
 
 languages!(
-    "names", "common", "findings", "border", "tray", "reasons", "checks", "summary", "sheet",
-    "page"
+    "names",
+    "common",
+    "findings",
+    "border",
+    "tray",
+    "reasons",
+    "checks",
+    "summary",
+    "sheet",
+    "page",
+    "page-findings",
+    "page-impression",
+    "page-case",
+    "drawing",
+    "turning"
 );
 
 /// The files of a language as they are written, as for the letters that a font must hold.

@@ -1,1 +1,1 @@
-# page
+# The report: its frame, verdict and what was not judged.

@@ -12,6 +12,7 @@ use crate::text::{facing, names};
 use check::CheckedCase;
 use judge::{Finding, Severity, words};
 use measure::{Border, Frame, Side};
+use messages::Language;
 
 const TITLE_HEIGHT: f64 = 64.0;
 /// Height of the legend, with the small arch beside it.
@@ -28,7 +29,11 @@ const LEGEND_RIGHT: f64 = RIGHT - ARCH_SIZE[0] - 2.0 * ARCH_ASIDE;
 
 /// The chart of an impression's border as the bytes of an SVG file; `None`
 /// where no border was followed.
-pub(crate) fn border_chart(checked: &CheckedCase, impression: usize) -> Option<Vec<u8>> {
+pub(crate) fn border_chart(
+    checked: &CheckedCase,
+    impression: usize,
+    language: Language,
+) -> Option<Vec<u8>> {
     let measured = checked.impressions[impression].measured()?;
     let (border, arch) = (measured.border.as_ref().ok()?, measured.frame.arch);
     let findings = checked.judged.findings.iter().enumerate();
@@ -46,7 +51,10 @@ pub(crate) fn border_chart(checked: &CheckedCase, impression: usize) -> Option<V
         .map(|track| chart.track_height(track))
         .collect();
     let height = TITLE_HEIGHT + heights.iter().sum::<f64>() + LEGEND_HEIGHT;
-    let title = format!("{}: the border unrolled", heading(checked, impression));
+    let title = format!(
+        "{}: the border unrolled",
+        heading(checked, impression, language)
+    );
     let mut sheet = Sheet::new(WIDTH, height, &title);
     sheet.bold([LEFT, 28.0], Anchor::Start, 18.0, &title);
     let facing = format!("Seen from the tissue side: {}.", facing::words(arch));

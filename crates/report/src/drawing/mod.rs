@@ -25,6 +25,7 @@ mod tests {
     use crate::testing::checked_with_border;
     use judge::Check;
     use measure::{Arch, Scanned};
+    use messages::Language;
 
     fn text(bytes: Vec<u8>) -> String {
         String::from_utf8(bytes).unwrap()
@@ -32,7 +33,7 @@ mod tests {
 
     #[test]
     fn the_chart_says_sides_limits_gaps_and_findings() {
-        let chart = text(border_chart(&checked_with_border(), 0).unwrap());
+        let chart = text(border_chart(&checked_with_border(), 0, Language::English).unwrap());
         for words in [
             "◄ patient's left",
             "patient's right ►",
@@ -72,7 +73,7 @@ mod tests {
             panic!("an impression");
         };
         measurement.frame.arch = arch;
-        let chart = text(border_chart(&checked, 0).unwrap());
+        let chart = text(border_chart(&checked, 0, Language::English).unwrap());
         let beside = |one, other| (x_of(&chart, one) - x_of(&chart, other)) * right_is;
         assert!(x_of(&chart, ends[0]) < x_of(&chart, ends[1]));
         assert!(beside("\n10 R\n", "\n10 L\n") > 0.0);
@@ -89,7 +90,7 @@ mod tests {
             .iter()
             .position(|f| f.check == Check::BorderRadius)
             .unwrap();
-        let drawing = text(finding_section(&checked, knife).unwrap());
+        let drawing = text(finding_section(&checked, knife, Language::English).unwrap());
         for words in [
             "F1 border-radius: buccal flange, patient's left",
             "height 8.00 ± 0.10 mm",
@@ -109,7 +110,7 @@ mod tests {
     fn what_a_case_is_called_cannot_break_a_drawing() {
         let mut checked = checked_with_border();
         checked.case.id = "<A & \"B\">".into();
-        let chart = text(border_chart(&checked, 0).unwrap());
+        let chart = text(border_chart(&checked, 0, Language::English).unwrap());
         assert!(chart.contains("Case &lt;A &amp; \"B\"&gt;, maxillary first pass"));
     }
 }

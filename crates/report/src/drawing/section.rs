@@ -9,6 +9,7 @@ use crate::text::{format, names};
 use check::CheckedCase;
 use judge::{Finding, LimitKey, words};
 use measure::{Border, BorderPart, SectionPoint, Station, StationFigure};
+use messages::Language;
 
 const WIDTH: f64 = 1300.0;
 const HEIGHT: f64 = 640.0;
@@ -29,7 +30,11 @@ const CIRCLE: Stroke = Stroke::dashed(LIMIT, 1.4, "5 3");
 
 /// The drawing of a finding's section as the bytes of an SVG file; `None` for a
 /// finding that is not on a border.
-pub(crate) fn finding_section(checked: &CheckedCase, number: usize) -> Option<Vec<u8>> {
+pub(crate) fn finding_section(
+    checked: &CheckedCase,
+    number: usize,
+    language: Language,
+) -> Option<Vec<u8>> {
     let finding = checked.judged.findings.get(number)?;
     let impression = finding.impression?;
     let measured = checked.impressions[impression].measured()?;
@@ -46,7 +51,7 @@ pub(crate) fn finding_section(checked: &CheckedCase, number: usize) -> Option<Ve
     sheet.bold([40.0, 32.0], Anchor::Start, 18.0, &title);
     let at = format!(
         "{}. Section {:.1} mm of {:.1} mm round the border (s = {:.3}).",
-        heading(checked, impression),
+        heading(checked, impression, language),
         station.s * border.length_mm,
         border.length_mm,
         station.s

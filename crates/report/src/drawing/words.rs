@@ -3,11 +3,17 @@
 use crate::text::names;
 use check::CheckedCase;
 use measure::{Missing, Side};
+use messages::{Language, text};
 
 /// The heading that every drawing begins with: whose case, which impression.
-pub(super) fn heading(checked: &CheckedCase, impression: usize) -> String {
+pub(super) fn heading(checked: &CheckedCase, impression: usize, language: Language) -> String {
     let name = names::impression(checked, impression).replace('-', " ");
-    format!("Case {}, {name}", checked.case.id)
+    text!(
+        language,
+        "drawing-heading",
+        case = checked.case.id.as_str(),
+        impression = name
+    )
 }
 
 /// A reason in few words.

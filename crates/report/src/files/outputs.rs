@@ -82,7 +82,7 @@ pub fn result_json(result: &CaseResult) -> String {
 /// is made if it is not there. Gives the names of the files. A file that was
 /// taken off `result.files` is not made. Files that a result already there
 /// names, and this one does not, are removed; nothing else is.
-/// The sheet and the return note are in `language`; everything else is English.
+/// Pages and drawings are in `language`; tables and `result.json` hold keys besides English.
 ///
 /// Everything is first written aside within the folder and then moved into
 /// place, `result.json` last: whatever fails or is broken off, an earlier
@@ -163,7 +163,7 @@ pub(crate) fn outputs(
         .par_iter()
         .filter_map(|file| {
             look();
-            let bytes = encoded(checked, result, file).transpose()?;
+            let bytes = encoded(checked, result, file, language).transpose()?;
             Some(bytes.map(|bytes| (file.file.clone(), bytes)))
         })
         .collect::<Result<_, WriteError>>()?;
@@ -200,7 +200,7 @@ fn pages(
                 FileKind::ReturnNote => sheet::page(&note()).into_bytes(),
                 FileKind::ReturnNotePdf => sheet::pdf(&note()).map_err(WriteError::Picture)?,
                 FileKind::ReturnText => sheet::return_text(result, language).into_bytes(),
-                _ => page::report(result, &pictures, files).into_bytes(),
+                _ => page::report(result, &pictures, files, language).into_bytes(),
             };
             Ok((file.file.clone(), bytes))
         })
@@ -212,6 +212,7 @@ fn encoded(
     checked: &CheckedCase,
     result: &CaseResult,
     file: &OutputFile,
+    language: Language,
 ) -> Result<Option<Vec<u8>>, WriteError> {
     let number = file.impression.and_then(|n| usize::try_from(n).ok());
     let Some(number) = number.filter(|&n| n < result.impressions.len()) else {
@@ -225,13 +226,13 @@ fn encoded(
             .map(border_table::encoded)
             .transpose()
             .map_err(WriteError::Table)?,
-        FileKind::BorderChart => drawing::border_chart(checked, number),
+        FileKind::BorderChart => drawing::border_chart(checked, number, language),
         FileKind::SectionDrawing => {
             let finding = result
                 .findings
                 .iter()
                 .position(|f| Some(&f.id) == file.finding.as_ref());
-            finding.and_then(|finding| drawing::finding_section(checked, finding))
+            finding.and_then(|finding| drawing::finding_section(checked, finding, language))
         }
         // It shows the other files, and is made of them.
         FileKind::Report

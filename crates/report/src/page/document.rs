@@ -11,7 +11,12 @@ const STYLE: &str = include_str!("style.css");
 
 /// A page that needs no other file and runs nothing.
 pub(crate) fn whole(title: &str, body: &Markup) -> String {
-    document(title, body, &[STYLE], None, Language::English)
+    in_language(title, body, Language::English)
+}
+
+/// A page that needs no other file and runs nothing, in a language.
+pub(super) fn in_language(title: &str, body: &Markup, language: Language) -> String {
+    document(title, body, &[STYLE], None, language)
 }
 
 /// A page in a language, with a style of its own besides that of every page.
@@ -20,8 +25,8 @@ pub(crate) fn with_style(title: &str, body: &Markup, style: &str, language: Lang
 }
 
 /// A page that runs this script alone.
-pub(super) fn with_script(title: &str, body: &Markup, script: &str) -> String {
-    document(title, body, &[STYLE], Some(script), Language::English)
+pub(super) fn with_script(title: &str, body: &Markup, script: &str, language: Language) -> String {
+    document(title, body, &[STYLE], Some(script), language)
 }
 
 fn document(

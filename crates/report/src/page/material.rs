@@ -4,9 +4,11 @@ use crate::files::Output;
 use crate::picture::Pictures;
 use crate::result::CaseResult;
 use maud::{Markup, PreEscaped};
+use messages::Language;
 
 /// What the report is made of.
 pub(super) struct Material<'a> {
+    pub(super) language: Language,
     pub(super) result: &'a CaseResult,
     pub(super) pictures: &'a Pictures,
     /// The other files of the result, drawings among them.

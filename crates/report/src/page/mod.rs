@@ -43,7 +43,7 @@ mod views;
 mod wash;
 
 pub(crate) use cautions::cautions;
-use document::with_script;
+use document::{in_language, with_script};
 pub(crate) use document::{whole, with_style};
 pub use standard::control_page;
 pub(crate) use table::table;
@@ -82,14 +82,20 @@ const PARTS: [Part; 14] = [
 ];
 
 /// The report of a case; `files` are those that lie beside it.
-pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output]) -> String {
+pub(crate) fn report(
+    result: &CaseResult,
+    pictures: &Pictures,
+    files: &[Output],
+    language: Language,
+) -> String {
     let material = Material {
+        language,
         result,
         pictures,
         files,
     };
     let chapters: Vec<Chapter> = PARTS.iter().flat_map(|part| part(&material)).collect();
-    let verdict = verdict_word(result.verdict, Language::English);
+    let verdict = verdict_word(result.verdict, language);
     let title = format!(
         "Case {}: {verdict} - report of the impression check",
         result.case
@@ -102,8 +108,8 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
                     "Case " (result.case) ": "
                     span.verdict { (verdict) }
                 }
-                p.lead { (capital(&what_to_do(result, Language::English))) }
-                @if let Some(times) = &result.times { p.time { (times::in_words(times, Language::English)) "." } }
+                p.lead { (capital(&what_to_do(result, language))) }
+                @if let Some(times) = &result.times { p.time { (times::in_words(times, language)) "." } }
             }
             (contents(&chapters))
             @for chapter in &chapters { (chapter.drawn()) }
@@ -120,8 +126,8 @@ pub(crate) fn report(result: &CaseResult, pictures: &Pictures, files: &[Output])
         }
     };
     match turning::data(&material) {
-        Some(data) => with_script(&title, &html! { (body) (data) }, turning::SCRIPT),
-        None => whole(&title, &body),
+        Some(data) => with_script(&title, &html! { (body) (data) }, turning::SCRIPT, language),
+        None => in_language(&title, &body, language),
     }
 }
 

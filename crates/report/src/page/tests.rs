@@ -10,13 +10,14 @@ use crate::text::format;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use check::CheckedCase;
+use messages::Language;
 use serde_json::Value;
 use sha2::{Digest, Sha256};
 use std::collections::BTreeSet;
 
 fn page(checked: &CheckedCase) -> (CaseResult, String) {
     let result = CaseResult::of(checked);
-    let page = report(&result, &pictures(checked).unwrap(), &[]);
+    let page = report(&result, &pictures(checked).unwrap(), &[], Language::English);
     (result, page)
 }
 
@@ -210,7 +211,7 @@ fn one_script_runs_which_the_policy_names_by_its_checksum() {
     // The result is read back from a file, and may hold anything.
     result.findings[0].zone = Some("</script><script>alert(1)</script>&".to_owned());
     let pictures = pictures(&checked_with_spots()).unwrap();
-    let page = report(&result, &pictures, &[]);
+    let page = report(&result, &pictures, &[], Language::English);
     let (_, scripts) = without_scripts(&page);
     let [surface, scene, run] = scripts[..] else {
         panic!("{} scripts", scripts.len());
@@ -294,7 +295,12 @@ fn however_much_fails_the_front_stays_short_and_nothing_is_lost() {
             ..one.clone()
         })
         .collect();
-    let page = report(&result, &pictures(&checked).unwrap(), &[]);
+    let page = report(
+        &result,
+        &pictures(&checked).unwrap(),
+        &[],
+        Language::English,
+    );
     let front = page.split("<details").next().unwrap();
     assert_eq!(front.matches("Relieve place").count(), 10);
     for number in 1..=30 {

@@ -6,18 +6,15 @@ use super::material::Material;
 use super::overlay;
 use super::overlay::Marked;
 use super::turning;
-use crate::result::CaseResult;
 use crate::text::format::capital;
 use crate::text::steps::{Step, steps};
 use crate::text::words::{finding_place, impression_name, place_on_tray, verdict_word};
 use maud::{Markup, html};
-use messages::Language;
 
 pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
-    let result = material.result;
     let body = html! {
         div.beside {
-            div { (in_order(result)) (verdicts(result)) }
+            div { (in_order(material)) (verdicts(material)) }
             div.overview { (overview(material)) }
             @if let Some(figure) = turning::figure(material) { (figure) }
         }
@@ -29,25 +26,26 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
 /// full or in the table of further places all the same.
 const MOST_STEPS: usize = 10;
 
-fn in_order(result: &CaseResult) -> Markup {
-    let steps = steps(result);
+fn in_order(material: &Material<'_>) -> Markup {
+    let steps = steps(material.result);
     let (open, further) = steps.split_at(steps.len().min(MOST_STEPS));
     html! {
         @if open.is_empty() {
             p { "No failures and no open questions in the checks that were made." }
         } @else {
-            ol.steps { @for step in open { (item(result, step)) } }
+            ol.steps { @for step in open { (item(material, step)) } }
         }
         @if !further.is_empty() {
             p { "More is to be done: see the table of further places." }
             (folded("further-steps", &html! { h3 { "Further steps, in their order" } }, &html! {
-                ol.steps start=(open.len() + 1) { @for step in further { (item(result, step)) } }
+                ol.steps start=(open.len() + 1) { @for step in further { (item(material, step)) } }
             }))
         }
     }
 }
 
-fn item(result: &CaseResult, step: &Step<'_>) -> Markup {
+fn item(material: &Material<'_>, step: &Step<'_>) -> Markup {
+    let result = material.result;
     html! {
         li {
             (step.instruction) " "
@@ -56,9 +54,9 @@ fn item(result: &CaseResult, step: &Step<'_>) -> Markup {
                     li {
                         a href={ "#" (finding.id) } { (finding.id) } " "
                         (finding.check.replace('-', " "))
-                        @let place = finding_place(result, finding, Language::English);
+                        @let place = finding_place(result, finding, material.language);
                         @if !place.is_empty() { ", " (place) }
-                        @if let Some(place) = place_on_tray(result, finding, Language::English) { "; on the tray " (place) }
+                        @if let Some(place) = place_on_tray(result, finding, material.language) { "; on the tray " (place) }
                     }
                 }
             }
@@ -67,13 +65,14 @@ fn item(result: &CaseResult, step: &Step<'_>) -> Markup {
 }
 
 /// The verdict on each impression.
-fn verdicts(result: &CaseResult) -> Markup {
+fn verdicts(material: &Material<'_>) -> Markup {
+    let result = material.result;
     html! {
         ul.verdicts {
             @for (number, impression) in result.impressions.iter().enumerate() {
                 li {
-                    a href={ "#impression-" (number + 1) } { (capital(&impression_name(impression, Language::English))) }
-                    ": " strong { (verdict_word(impression.verdict, Language::English)) }
+                    a href={ "#impression-" (number + 1) } { (capital(&impression_name(impression, material.language))) }
+                    ": " strong { (verdict_word(impression.verdict, material.language)) }
                     @if impression.superseded { " (a wash followed)" }
                     @if let Some(least) = impression.cover.as_ref().and_then(|cover| cover.min_mm) {
                         "; least thickness " (quantity(least, impression.cover.as_ref().and_then(|cover| cover.uncertainty_mm), "mm"))

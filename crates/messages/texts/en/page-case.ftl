@@ -1,0 +1,1 @@
+# The report: chapters of the case.

@@ -1,0 +1,1 @@
+# The impression in 3D on the page.

@@ -1,0 +1,2 @@
+# Drawings of the border: chart and sections.
+drawing-heading = Caso { $case }, { $impression }
