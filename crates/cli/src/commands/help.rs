@@ -14,7 +14,7 @@ use std::path::Path;
 const SCANNING: &str = include_str!("../pages/scanning.md");
 
 /// The pages, by topic; each begins with its topic and what it is about.
-const PAGES: [(&str, &str); 9] = [
+const PAGES: [(&str, &str); 10] = [
     ("start", include_str!("../pages/start.md")),
     ("scanning", SCANNING),
     ("case-file", include_str!("../pages/case-file.md")),
@@ -25,6 +25,7 @@ const PAGES: [(&str, &str); 9] = [
     ),
     ("window", include_str!("../pages/window.md")),
     ("batch", include_str!("../pages/batch.md")),
+    ("queue", include_str!("../pages/queue.md")),
     ("measuring", include_str!("../pages/measuring.md")),
     ("accuracy", include_str!("../pages/accuracy.md")),
 ];
