@@ -35,7 +35,7 @@ pub(super) fn judge(subject: &Subject<'_>, shown: TrayShown<'_>) -> Vec<Finding>
 
 fn by_cover(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Finding> {
     let mut least = judged_by(LimitKey::ShowThrough, subject, cover, number)?;
-    if is_relieved(subject, cover, &least.figure) {
+    if is_altered(subject, cover, &least.figure) {
         // No material can be there: the tray was not as its scan shows it.
         least.severity = least.severity.max(Severity::Borderline);
         return Some(least.finding(
@@ -63,10 +63,13 @@ fn by_cover(subject: &Subject<'_>, cover: &Cover, number: usize) -> Option<Findi
     Some(least.finding(subject, Check::ShowThrough, number, instruction))
 }
 
-/// Whether a patch of a wash lies deeper inside the wall of the scanned tray than any
-/// uncertainty explains: trays are relieved between the passes.
-fn is_relieved(subject: &Subject<'_>, cover: &Cover, least: &Figure) -> bool {
-    if subject.input().stage != Stage::Wash || cover.registration.is_none() {
+/// Whether a patch lies deeper inside the wall of the scanned tray than any uncertainty
+/// explains, on an impression whose tray may have changed since its scan: trays are relieved
+/// between the passes, and a tray of the shelf was scanned once, long ago.
+fn is_altered(subject: &Subject<'_>, cover: &Cover, least: &Figure) -> bool {
+    let input = subject.input();
+    let may_have_changed = input.stage == Stage::Wash || input.is_from_shelf();
+    if !may_have_changed || cover.registration.is_none() {
         return false;
     }
     let level_mm = subject.limit(LimitKey::ShowThrough).value;

@@ -3,7 +3,7 @@
 
 use crate::one_scan::{codes, judged, judged_by};
 use fixtures::impression::*;
-use judge::{Check, Evidence, Protocol, Severity, Stage, Verdict, judge_case};
+use judge::{Case, Check, Evidence, Protocol, Severity, Stage, Verdict, judge_case};
 use measure::tray_fit::Amount;
 use measure::{
     Arch, Contrast, CoverMethod, EdgeExtent, NoColour, OuterExcess, Scanned, Spot, TrayNotPlaced,
@@ -39,18 +39,23 @@ fn a_spot_is_judged_by_its_least_cover(
 
 // Nothing can be recorded inside the wall of a tray that is still there.
 #[rstest]
-#[case::at_the_tray(-0.1, Stage::Wash, Severity::Fail)]
-#[case::in_the_wall_as_scanned(-0.4, Stage::Wash, Severity::Borderline)]
-#[case::before_any_relief(-0.4, Stage::FirstPass, Severity::Fail)]
-fn a_wash_inside_the_wall_as_scanned_is_a_question(
+#[case::at_the_tray(-0.1, Stage::Wash, Some("tray.stl"), Severity::Fail)]
+#[case::in_the_wall_as_scanned(-0.4, Stage::Wash, Some("tray.stl"), Severity::Borderline)]
+#[case::before_any_relief(-0.4, Stage::FirstPass, Some("tray.stl"), Severity::Fail)]
+#[case::in_a_tray_of_the_shelf(-0.4, Stage::FirstPass, None, Severity::Borderline)]
+#[case::at_a_tray_of_the_shelf(-0.1, Stage::FirstPass, None, Severity::Fail)]
+fn an_impression_inside_the_wall_of_a_tray_that_may_have_changed_is_a_question(
     #[case] min_mm: f64,
     #[case] stage: Stage,
+    #[case] tray: Option<&str>,
     #[case] severity: Severity,
 ) {
     let mut measurement = sound();
     measurement.spots = vec![spot(min_mm)];
     let scanned = Scanned::Impression(Box::new(measurement));
-    let case = one(Some(Arch::Maxillary), stage);
+    let mut input = input(Some(Arch::Maxillary), stage);
+    input.tray = tray.map(Into::into);
+    let case = Case::of_one("test", input);
     let judged = judge_case(&case, &[evidence(&scanned, 0)], None, &Protocol::default());
     let found = judged
         .findings
