@@ -47,5 +47,5 @@ pub use road::{
     check_case, judged,
 };
 pub use shelf::{CheckedShelf, NamedTrial, Shelf, ShelfError, Shelves};
-pub use shelf_fit::{CheckedFit, FitError, FitSource};
+pub use shelf_fit::{CheckedFit, FitError, FitSource, SuitedTrays};
 pub use trays::CheckedRelief;

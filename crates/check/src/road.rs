@@ -7,9 +7,11 @@ use crate::load::{LoadedScan, load_all};
 use crate::parts::CheckedParts;
 use crate::pieces::CheckedPieces;
 use crate::shelf::{CheckedShelf, Shelf, ShelfError, Shelves};
+use crate::shelf_fit::SuitedTrays;
 use crate::trays::{CheckedRelief, Relief, shared_trays, stops};
 use judge::{
-    Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, Scanner, Stage, judge_case,
+    Case, Evidence, ImpressionInput, JudgedCase, Protocol, ScanFacts, Scanner, Stage, Verdict,
+    judge_case,
 };
 use measure::landmarks::LandmarkMark;
 use measure::pair::{NoPair, NoTransit, Transit, Wash, changed_in_transit, compare};
@@ -87,6 +89,8 @@ pub struct CheckedImpression {
     pub relief: Option<CheckedRelief>,
     /// What measuring gave.
     pub scanned: Scanned,
+    /// Which tray of the shelf suits the mouth, where the impression is to be taken again.
+    pub next_tray: Option<SuitedTrays>,
 }
 
 /// An impression as it was sent, beside it as it arrived.
@@ -263,13 +267,37 @@ pub fn check_case(
         (record, relation)
     });
     progress(Step::Judging);
-    Ok(judged(
-        case,
-        options.protocol.clone(),
-        impressions,
-        pairs,
-        relation,
-    ))
+    let checked = judged(case, options.protocol.clone(), impressions, pairs, relation);
+    Ok(match &shelf {
+        Some(shelf) => with_next_trays(checked, shelf),
+        None => checked,
+    })
+}
+
+/// With the trays of the shelf tried in where an impression is to be taken again.
+fn with_next_trays(checked: CheckedCase, shelf: &Arc<Shelf>) -> CheckedCase {
+    let scanner = checked.case.scanner(&checked.protocol);
+    let next: Vec<Option<SuitedTrays>> = (checked.impressions.par_iter().enumerate())
+        .map(|(number, one)| {
+            let verdict = checked.judged.impressions[number].verdict;
+            if verdict != Verdict::Retake || checked.case.is_superseded(number) {
+                return None;
+            }
+            let settings = MeasureSettings {
+                declared_jaw: checked.case.impressions[number].declared,
+                scanner_uncertainty_mm: scanner.length_uncertainty_mm,
+                ..MeasureSettings::default()
+            };
+            SuitedTrays::for_retake(&one.scan, shelf, &settings)
+        })
+        .collect();
+    let impressions = checked.impressions.into_iter().zip(next);
+    CheckedCase {
+        impressions: impressions
+            .map(|(one, next_tray)| CheckedImpression { next_tray, ..one })
+            .collect(),
+        ..checked
+    }
 }
 
 /// What impressions are measured with.
@@ -377,6 +405,7 @@ impl Given<'_> {
             tray,
             shelf: on_shelf,
             scanned,
+            next_tray: None,
         }
     }
 }

@@ -3,13 +3,14 @@
 
 use crate::load::{LoadedScan, load};
 use crate::shelf::{Shelf, ShelfError};
-use judge::shelf_fit::{Advice, advice};
+use judge::shelf_fit::{Advice, advice, advice_for_retake};
 use judge::{Protocol, ProtocolError};
 use measure::tray::{ShelfFit, fit};
 use measure::{Arch, MeasureSettings, NotAnImpression};
 use mesh::read::shown_path;
 use mesh::{ReadError, Unit};
 use std::path::PathBuf;
+use std::sync::Arc;
 use thiserror::Error;
 
 /// A mouth, and the shelf of which a tray is to be taken for it.
@@ -27,17 +28,41 @@ pub struct FitSource {
     pub protocol: Option<PathBuf>,
 }
 
-/// How the trays of a shelf suit a mouth, and what to do.
+/// A scan of a mouth, and how the trays of a shelf suit it.
 #[derive(Debug)]
 pub struct CheckedFit {
     /// The scan.
     pub scan: LoadedScan,
+    /// How the trays suit.
+    pub trays: SuitedTrays,
+}
+
+/// How the trays of a shelf suit a mouth, and what to do.
+#[derive(Debug, Clone)]
+pub struct SuitedTrays {
     /// The trays.
-    pub shelf: Shelf,
+    pub shelf: Arc<Shelf>,
     /// How they suit.
     pub fit: ShelfFit,
     /// What to do.
     pub advice: Advice,
+}
+
+impl SuitedTrays {
+    /// For an impression that is to be taken again, from the scan of that impression; `None`
+    /// where it does not show the mouth.
+    pub(crate) fn for_retake(
+        scan: &LoadedScan,
+        shelf: &Arc<Shelf>,
+        settings: &MeasureSettings,
+    ) -> Option<Self> {
+        let fit = fit(&scan.mesh, shelf.trays(), settings).ok()?;
+        Some(Self {
+            advice: advice_for_retake(&fit),
+            shelf: Arc::clone(shelf),
+            fit,
+        })
+    }
 }
 
 /// Why no tray can be tried in; its text is one line for people.
@@ -90,11 +115,11 @@ impl FitSource {
             scan: self.scan.clone(),
             why,
         })?;
-        Ok(CheckedFit {
+        let trays = SuitedTrays {
             advice: advice(&fit),
-            scan,
-            shelf,
+            shelf: Arc::new(shelf),
             fit,
-        })
+        };
+        Ok(CheckedFit { scan, trays })
     }
 }

@@ -41,6 +41,18 @@ pub enum Advice {
 /// one whose clearance is most even and nearest to what is wanted.
 #[must_use]
 pub fn advice(fit: &ShelfFit) -> Advice {
+    // A mouth or a cast has no border: its scan ends where it was left off.
+    advised(fit, !fit.is_positive)
+}
+
+/// [`advice`] for an impression that is to be taken again, from the scan of that impression:
+/// where it ends, the new one may have to go on.
+#[must_use]
+pub fn advice_for_retake(fit: &ShelfFit) -> Advice {
+    advised(fit, false)
+}
+
+fn advised(fit: &ShelfFit, shows_border: bool) -> Advice {
     let placed = fit
         .trays
         .iter()
@@ -59,17 +71,19 @@ pub fn advice(fit: &ShelfFit) -> Advice {
         least.value - least.uncertainty > LEAST_ROOM_MM
             && found.touches.is_empty()
             && has_usable_median(found)
-            && past_border(fit, found).is_empty()
+            && past_border(found, shows_border).is_empty()
     };
     if let Some((tray, _)) = placed.iter().find(|(_, found)| suits(found)) {
         return Advice::Take(*tray);
     }
-    let adapted = placed.iter().find(|(_, found)| can_be_adapted(fit, found));
+    let adapted = placed
+        .iter()
+        .find(|(_, found)| can_be_adapted(found, shows_border));
     match adapted {
         Some((tray, found)) => Advice::Adapt {
             tray: *tray,
             bend: found.touches.clone(),
-            shorten: past_border(fit, found),
+            shorten: past_border(found, shows_border),
         },
         None => Advice::Individual,
     }
@@ -88,21 +102,20 @@ fn has_usable_median(found: &Clearance) -> bool {
     median.value - median.uncertainty >= least && median.value + median.uncertainty <= most
 }
 
-/// Where a tray's edge reaches past the border. A mouth or a cast has none: its scan ends
-/// where it was left off.
+/// Where a tray's edge reaches past the border; nowhere if the scan does not show it.
 fn past_border(
-    fit: &ShelfFit,
     found: &Clearance,
+    shows_border: bool,
 ) -> Vec<(measure::Zone, Option<measure::Side>, f64)> {
-    let edges = found.edges.iter().filter(|_| !fit.is_positive);
+    let edges = found.edges.iter().filter(|_| shows_border);
     edges
         .filter(|edge| edge.median_mm < -MOST_PAST_BORDER_MM)
         .map(|edge| (edge.zone, edge.side, -edge.median_mm))
         .collect()
 }
 
-fn can_be_adapted(fit: &ShelfFit, found: &Clearance) -> bool {
-    let past = past_border(fit, found);
+fn can_be_adapted(found: &Clearance, shows_border: bool) -> bool {
+    let past = past_border(found, shows_border);
     let touching: f64 = found.touches.iter().map(|touch| touch.area_mm2).sum();
     has_usable_median(found)
         && found
@@ -200,9 +213,16 @@ mod tests {
             }],
             ..clearance(0.8, 2.2, 0.6)
         };
-        let Advice::Adapt { shorten, .. } = told(vec![placed(long)]) else {
+        let Advice::Adapt { shorten, .. } = told(vec![placed(long.clone())]) else {
             panic!("it can be shortened");
         };
         assert_eq!(shorten, [(Zone::PosteriorPalatalSeal, None, 2.0)]);
+        // An impression that is taken again may have ended too early.
+        let again = ShelfFit {
+            arch: Arch::Maxillary,
+            is_positive: false,
+            trays: vec![placed(long)],
+        };
+        assert_eq!(advice_for_retake(&again), Advice::Take(0));
     }
 }

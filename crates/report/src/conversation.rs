@@ -105,6 +105,7 @@ fn checked(given: Given) -> CheckedCase {
             } else {
                 Scanned::Impression(Box::new(one.measurement))
             },
+            next_tray: None,
         });
     }
     let pairs = (0..case.impressions.len())

@@ -52,6 +52,7 @@ pub use files::outputs::{
 pub use files::repeats::write_repeats;
 pub use messages::Language;
 pub use page::control_page;
+pub use result::Conclusion;
 pub use scanning::scanning_page;
 pub use sheet::add_return_note;
 pub use studies::agreement::AgreementResult;
@@ -61,7 +62,7 @@ pub use studies::control::{ControlError, ControlResult, InControl, check_standar
 pub use studies::gauge::GaugeResult;
 pub use studies::inspection::{InspectedScan, Inspection};
 pub use studies::repeat::{KnownRepeatability, NotKnown, RepeatResult};
-pub use studies::shelf_fit::{Conclusion, FitResult};
+pub use studies::shelf_fit::FitResult;
 pub use text::agreement::agreement_text;
 pub use text::artefact::artefact_text;
 pub use text::control::control_text;

@@ -145,6 +145,7 @@ pub(crate) fn checked_whole() -> CheckedCase {
         parts: None,
         pieces: None,
         scanned: Scanned::Impression(Box::new(measurement)),
+        next_tray: None,
     };
     let pair = CheckedPair {
         first_pass: 0,
@@ -253,6 +254,7 @@ fn checked(measurement: Measurement, tray: Option<LoadedScan>) -> CheckedCase {
         parts: None,
         pieces: None,
         scanned: Scanned::Impression(Box::new(measurement)),
+        next_tray: None,
     };
     judged(
         case,

@@ -21,7 +21,7 @@ pub fn run(arguments: &FitArguments) -> Result<ExitCode, Failure> {
     } else {
         say(&fit_text(&result))?;
     }
-    Ok(ExitCode::from(match result.conclusion {
+    Ok(ExitCode::from(match result.tried.conclusion {
         Conclusion::Take => 0,
         Conclusion::Adapt | Conclusion::Individual => 1,
         Conclusion::NoneOfThisJaw => 3,

@@ -193,3 +193,11 @@ summary-return-text = Text of the return note: { $path }
 summary-result = Result: { $path }
 summary-no-return-note = Return note: none was written, since nothing is asked of the clinic.
 summary-files = Results in { $folder }: { $files }
+
+# Which tray of the shelf to take for an impression that is to be taken again.
+next-tray-take = For the new impression take tray { $tray } of the shelf: it touches nowhere; median clearance { $median }, by the tissue that this impression shows.
+next-tray-same = For the new impression no tray of the shelf suits better than { $tray }, which was used: it touches nowhere; median clearance { $median }, by the tissue that this impression shows.
+next-tray-adapt = For the new impression no tray of the shelf fits as it is. { $tray } comes nearest: bend it away from the tissue where it touches ({ $places }).
+next-tray-individual = For the new impression no tray of the shelf comes near enough: make an individual tray.
+next-tray-none = For the new impression the shelf holds no tray of this jaw.
+next-tray-try = Try it in the mouth first.

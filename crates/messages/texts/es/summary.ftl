@@ -197,3 +197,11 @@ summary-return-text = Texto de la nota de devolución: { $path }
 summary-result = Resultado: { $path }
 summary-no-return-note = Nota de devolución: no se escribió ninguna, porque no se pide nada a la clínica.
 summary-files = Resultados en { $folder }: { $files }
+
+# Qué cubeta de existencias tomar para una impresión que se repite.
+next-tray-take = Para la nueva impresión tome la cubeta { $tray } de existencias: no toca en ningún punto; holgura mediana { $median }, según el tejido que muestra esta impresión.
+next-tray-same = Para la nueva impresión ninguna cubeta de existencias se adapta mejor que { $tray }, la que se usó: no toca en ningún punto; holgura mediana { $median }, según el tejido que muestra esta impresión.
+next-tray-adapt = Para la nueva impresión ninguna cubeta de existencias sirve tal como está. La que más se acerca es { $tray }: dóblela para separarla del tejido donde lo toca ({ $places }).
+next-tray-individual = Para la nueva impresión ninguna cubeta de existencias se acerca lo suficiente: confeccione una cubeta individual.
+next-tray-none = Para la nueva impresión no hay cubetas de existencias de este maxilar.
+next-tray-try = Pruébela primero en la boca.

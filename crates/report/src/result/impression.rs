@@ -12,6 +12,7 @@ use super::numbering::{Before, defects};
 use super::scan::{ScanResult, TrayJoint, TrayScan};
 use super::tray_chosen::TrayChosen;
 use super::tray_fit::TrayFit;
+use super::trays_tried::TraysTried;
 use crate::text::names;
 use crate::text::rounding::{confidence, direction, point};
 use check::CheckedCase;
@@ -47,6 +48,10 @@ pub struct ImpressionResult {
     /// Which tray of the shelf it was taken in; `null` where none was looked for there, or found.
     #[serde(default)]
     pub tray_chosen: Option<TrayChosen>,
+    /// Which tray of the shelf to take for the new impression, by the scan of this one; `null`
+    /// where it is not to be taken again, or no shelf was given.
+    #[serde(default)]
+    pub next_tray: Option<TraysTried>,
     /// SHA-256 of the scans of the tray's pieces, where it came in pieces; then that of `tray`
     /// is of these in their order.
     #[serde(default)]
@@ -176,6 +181,8 @@ impl ImpressionResult {
                 .as_deref()
                 .map(|tray| TrayScan::of(tray, &names::tray(checked, number))),
             tray_chosen: one.shelf.as_ref().and_then(TrayChosen::of),
+            next_tray: (one.next_tray.as_ref())
+                .map(|tried| TraysTried::of(tried, one.scan.unit.unit())),
             tray_pieces: (one.pieces.iter())
                 .flat_map(|pieces| pieces.scans.iter().map(|piece| piece.sha256.clone()))
                 .collect(),

@@ -27,6 +27,7 @@ mod times;
 mod tray_bend;
 mod tray_chosen;
 mod tray_fit;
+mod trays_tried;
 mod wash;
 
 pub use as_sent::{AsSent, ChangeInTransit, Damage, DamageWord, PlaceThen};
@@ -56,6 +57,7 @@ pub use times::{StepTime, Times};
 pub use tray_bend::LimbBend;
 pub use tray_chosen::{TrayChosen, TrayTrial};
 pub use tray_fit::{TrayFit, TraySeating, TrayZone};
+pub use trays_tried::{ClearanceResult, Conclusion, EdgeResult, TrayResult, TraysTried};
 pub use wash::{Wash, WashPlace};
 
 #[cfg(test)]

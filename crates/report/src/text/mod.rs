@@ -13,6 +13,7 @@ mod lists;
 pub(crate) mod material_added;
 pub(crate) mod measured;
 pub(crate) mod names;
+pub(crate) mod next_tray;
 mod of_impression;
 pub(crate) mod repeat;
 pub(crate) mod rounding;

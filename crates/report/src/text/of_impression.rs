@@ -1,6 +1,7 @@
 //! What the summary says of each impression.
 
 use super::format;
+use super::next_tray::next_tray;
 use super::words::{
     impression_name, landmark_name, place_kind, side_word, tray_found, verdict_word, zone_name,
 };
@@ -31,6 +32,9 @@ pub(super) fn write_impression(
     }
     if let Some(chosen) = &impression.tray_chosen {
         writeln!(out, "    {}", tray_found(chosen, language))?;
+    }
+    if let Some(next) = next_tray(impression, language) {
+        writeln!(out, "    {next}")?;
     }
     if let Some(cover) = impression.cover.as_ref().filter(|_| !has_question) {
         write_cover(out, cover, language)?;

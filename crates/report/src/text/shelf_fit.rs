@@ -2,8 +2,8 @@
 
 use super::format;
 use super::words::{arch_word, side_word};
-use crate::result::Side;
-use crate::studies::shelf_fit::{ClearanceResult, Conclusion, EdgeResult, FitResult, TrayResult};
+use crate::result::{ClearanceResult, Conclusion, EdgeResult, Side, TrayResult};
+use crate::studies::shelf_fit::FitResult;
 use messages::Language;
 use std::fmt::{self, Write};
 
@@ -18,14 +18,14 @@ pub fn fit_text(result: &FitResult) -> String {
 
 fn write_text(out: &mut String, result: &FitResult) -> fmt::Result {
     write_conclusion(out, result)?;
-    let [from, to] = result.wanted_clearance_mm;
+    let [from, to] = result.tried.wanted_clearance_mm;
     let wanted = format!("{from} to {to} mm");
     writeln!(
         out,
         "\n{:<20}{:>10}{:>10}{:>10}{:>14}  {:<44}  touches",
         "tray", "least, mm", "median", "± (k = 2)", wanted, "edge to border, least"
     )?;
-    for tray in &result.trays {
+    for tray in &result.tried.trays {
         write_tray(out, tray)?;
     }
     writeln!(
@@ -48,12 +48,12 @@ fn write_text(out: &mut String, result: &FitResult) -> fmt::Result {
 
 fn write_conclusion(out: &mut String, result: &FitResult) -> fmt::Result {
     let arch = arch_word(result.arch);
-    let name = result.tray.as_deref().unwrap_or_default();
-    match result.conclusion {
+    let name = result.tried.tray.as_deref().unwrap_or_default();
+    match result.tried.conclusion {
         Conclusion::Take => writeln!(out, "TAKE {name} ({arch}): it touches nowhere."),
         Conclusion::Adapt => {
             writeln!(out, "NONE FITS ({arch}): {name} comes nearest. Adapt it:")?;
-            for touch in &result.bend {
+            for touch in &result.tried.bend {
                 writeln!(
                     out,
                     "  Bend it away from the {}: it reaches {:.1} mm into the tissue over {}.",
@@ -62,7 +62,7 @@ fn write_conclusion(out: &mut String, result: &FitResult) -> fmt::Result {
                     format::area(touch.area_mm2)
                 )?;
             }
-            for edge in &result.shorten {
+            for edge in &result.tried.shorten {
                 writeln!(
                     out,
                     "  Shorten it at the {}: its edge reaches {:.1} mm past the border.",
