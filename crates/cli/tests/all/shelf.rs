@@ -198,3 +198,23 @@ fn the_size_to_take_is_said_with_a_table() {
     assert_eq!(tray.code, Some(2), "{}", tray.out);
     assert_eq!(tray.complaint.lines().count(), 1, "{}", tray.complaint);
 }
+
+// All of the tray within 6 mm of the tissue would be a retake.
+#[test]
+fn with_a_retake_the_tray_for_the_new_impression_is_said() {
+    let folder = folder_with_shelf(|_| true);
+    let protocol = "trays = \"shelf\"\n[limits]\nshow_through_mm = { value = 6.0 }\nthin_cover_mm = { value = 7.0 }\n";
+    fs::write(folder.path().join("protocol.toml"), protocol).unwrap();
+    let strict = ["check", "upper.ply", "--protocol", "protocol.toml"];
+    let result = checked(folder.path(), &strict);
+    assert_eq!(result["verdict"], "retake", "{}", result["findings"]);
+    let next = &result["impressions"][0]["next_tray"];
+    assert_eq!(next["conclusion"], "take");
+    assert_eq!(next["tray"], "upper-2");
+    assert_eq!(next["trays"].as_array().unwrap().len(), 3);
+    let summary = run(folder.path(), &[&strict[..], &["--no-report"]].concat()).out;
+    let says = "no tray of the shelf suits better than upper-2, which was used";
+    assert!(summary.contains(says), "{summary}");
+    let sound = checked(folder.path(), &BARE);
+    assert_eq!(sound["impressions"][0]["next_tray"], Value::Null);
+}
