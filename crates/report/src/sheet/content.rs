@@ -4,6 +4,7 @@ use crate::result::{CaseResult, Finding, ImpressionResult, Severity};
 use crate::text::format::capital;
 use crate::text::headline::what_to_do;
 use crate::text::material_added::adds_material;
+use crate::text::next_tray::next_tray;
 use crate::text::steps::{pressing, steps};
 use crate::text::times;
 use crate::text::words::{check_name, finding_place, impression_name, verdict_word};
@@ -111,6 +112,7 @@ impl<'a> Content<'a> {
                         .map(|finding| place(result, finding, language))
                         .collect(),
                 })
+                .chain(next_trays(result, language))
                 .collect(),
             parcel: match result.consignment {
                 None => Parcel::NotStated,
@@ -172,6 +174,18 @@ pub(super) fn of_parcel(finding: &&Finding) -> bool {
             check,
             Check::ParcelIncomplete | Check::PrescriptionMissing | Check::DisinfectionNotStated
         )
+    })
+}
+
+/// Which tray of the shelf to take for each impression that is to be taken again.
+fn next_trays(result: &CaseResult, language: Language) -> impl Iterator<Item = Task> {
+    let several = result.impressions.len() > 1;
+    result.impressions.iter().filter_map(move |impression| {
+        let name = several.then(|| impression_name(impression, language));
+        Some(Task {
+            text: next_tray(impression, language)?,
+            places: name.into_iter().collect(),
+        })
     })
 }
 
