@@ -27,6 +27,9 @@ pub(crate) const NO_SIDE_WITHIN_MM: f64 = 1.0;
 /// Half the widest trough of a ridge: the channel of a denture-bearing ridge is 8
 /// to 14 mm wide (common practice, no source).
 pub(crate) const TROUGH_HALF_WIDTH_MM: f64 = 7.0;
+/// The same under a shallow palate, which rises 1.5 mm from the crest only this far in (own
+/// choice, no source).
+pub(crate) const WIDE_TROUGH_HALF_WIDTH_MM: f64 = 10.0;
 /// Least depth of a ridge's trough (own choice, no source).
 pub(crate) const TROUGH_LEAST_DEPTH_MM: f32 = 1.5;
 /// Greatest depth of a ridge's trough: a deeper one is a step of the tray (own

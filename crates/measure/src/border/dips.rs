@@ -88,12 +88,19 @@ fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
     let steepness = |dip: &ProfileDip| dip.depth_mm / dip.width_mm;
     let apart_mm =
         |a: &ProfileDip, b: &ProfileDip| a.bottom.abs_diff(b.bottom) as f64 * STATION_STEP_MM;
+    // A floor with two low places is found from either.
+    let is_the_same = |own: &ProfileDip, other: &ProfileDip| {
+        const ALIKE_MM: f64 = 0.1;
+        (own.depth_mm - other.depth_mm).abs() <= ALIKE_MM
+            && (own.from..=own.to).contains(&other.bottom)
+    };
     let lies_beside_notch = |own: &ProfileDip| {
         dips.iter().any(|other| {
             other.kind.may_be_frenum()
                 && other.frenum_place == own.frenum_place
                 && steepness(other) > steepness(own)
                 && apart_mm(own, other) > own.width_mm / 2.0
+                && !is_the_same(own, other)
         })
     };
     dips.iter()

@@ -133,7 +133,7 @@ impl HeightProfile {
         }));
         found.extend(
             (short_stretches(&bridged.heights).into_iter())
-                .map(|dip| bridged.classified(dip, false)),
+                .map(|dip| bridged.classified(dip, dip.from.midpoint(dip.to), false)),
         );
         without_repeats(found)
     }
@@ -193,6 +193,10 @@ impl HeightProfile {
         }
         let sides = |part: f64| widths_above(depth, part * depth_mm, bottom);
         let [wide, width_mm, narrow] = [0.25, 0.5, 0.75].map(|part| sides(part).iter().sum());
+        // The lowest place of a level floor is anywhere on it.
+        let [before, after] = sides(0.5);
+        let middle =
+            bottom.saturating_add_signed(((after - before) / 2.0 / STATION_STEP_MM) as isize);
         let is_pointed =
             WIDENING.contains(&(wide / width_mm)) && WIDENING_LOW.contains(&(width_mm / narrow));
         let unclassified = ProfileDip {
@@ -205,7 +209,7 @@ impl HeightProfile {
             depth_mm,
             width_mm,
         };
-        let mut dip = self.classified(unclassified, is_pointed);
+        let mut dip = self.classified(unclassified, middle, is_pointed);
         let half = |k: &usize| depth[*k] >= depth_mm / 2.0;
         let within = |k: &usize| depth[*k] > 0.1 * depth_mm;
         (dip.from, dip.to) = if dip.kind.may_be_frenum() {
@@ -222,9 +226,9 @@ impl HeightProfile {
         Some(dip)
     }
 
-    /// A dip with what it is, by its place, size and ends.
-    fn classified(&self, dip: ProfileDip, is_pointed: bool) -> ProfileDip {
-        let frenum_place = self.frenum_place[dip.bottom];
+    /// A dip with what it is, by the place of its middle, its size and ends.
+    fn classified(&self, dip: ProfileDip, middle: usize, is_pointed: bool) -> ProfileDip {
+        let frenum_place = self.frenum_place[middle];
         let is_narrow = dip.width_mm <= anatomy::NOTCH_NARROW_WIDTH_MM;
         // A narrow notch elsewhere may be an accessory band.
         let may_be_frenum = match frenum_place {

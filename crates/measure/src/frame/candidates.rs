@@ -26,6 +26,8 @@ pub(super) struct Candidate {
     pub map: HeightMap,
     /// Trough bottoms in that system by direction from their centre.
     pub bottoms: crest::Bottoms,
+    /// Half the widest trough that was looked for, mm.
+    pub half_width_mm: f64,
 }
 
 /// Mean of the outward normals by area: zero for a closed surface, by the
@@ -100,16 +102,20 @@ fn turned(mesh: &Mesh, axis: &UnitVector3<f64>) -> Vec<Point3<f64>> {
     mesh.vertices().iter().map(|p| turn * p).collect()
 }
 
-/// Turns an axis until it stands square to the crest line seen along it.
-/// `None` where no trough sweeps round an arch.
-pub(super) fn settled(mesh: &Mesh, axis: UnitVector3<f64>) -> Option<Candidate> {
+/// Turns an axis until it stands square to the crest line seen along it, of a trough no
+/// wider than twice `half_width_mm`. `None` where no trough sweeps round an arch.
+pub(super) fn settled(
+    mesh: &Mesh,
+    axis: UnitVector3<f64>,
+    half_width_mm: f64,
+) -> Option<Candidate> {
     const TURNS: usize = 6;
     const STILL: f64 = 0.1 * std::f64::consts::PI / 180.0;
     let mut axis = axis;
     for turn_number in 0..TURNS {
         let turn = basis_along(&axis);
         let map = map_along(mesh, &axis, FINE_CELL_MM);
-        let depths = map.valley_depths(anatomy::TROUGH_HALF_WIDTH_MM);
+        let depths = map.valley_depths(half_width_mm);
         let bottoms = crest::Bottoms::seen_from_centre(&map, &depths)?;
         if bottoms.sweep() < LEAST_SWEEP {
             return None;
@@ -123,6 +129,7 @@ pub(super) fn settled(mesh: &Mesh, axis: UnitVector3<f64>) -> Option<Candidate> 
                 shows_outside: shows_outside(&map, &depths),
                 map,
                 bottoms,
+                half_width_mm,
             });
         }
         axis = Unit::new_normalize(turn.inverse() * upright.into_inner());

@@ -299,9 +299,9 @@ pub struct CrestLine {
 
 impl CrestLine {
     /// Traces the crest line on a height map in local directions, whose plane
-    /// of symmetry lies at `midline_x`.
-    pub fn trace(map: &HeightMap, midline_x: f64) -> Option<Self> {
-        let depths = map.valley_depths(anatomy::TROUGH_HALF_WIDTH_MM);
+    /// of symmetry lies at `midline_x`, by a trough no wider than twice `half_width_mm`.
+    pub fn trace(map: &HeightMap, midline_x: f64, half_width_mm: f64) -> Option<Self> {
+        let depths = map.valley_depths(half_width_mm);
         let deepest = Bottoms::seen_from_centre(map, &depths)?;
         let first = Self::through(&deepest, |from_front| {
             limb_length(from_front, midline_x, 0.0)

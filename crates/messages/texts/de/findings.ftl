@@ -57,6 +57,7 @@ void-dry = Hier war Luft eingeschlossen. Die Stelle trocknen, damit der Wash sie
 void-at-seal = Hier war Luft eingeschlossen, wo die Prothese abdichten muss. Das Modell bekommt hier eine Gipsperle: sie abtragen, wenn die Fläche ringsum die wahre Form zeigt. Sonst die Stelle trocknen, die Blase mit Wash füllen und die Abformung neu einsetzen.
 void = Hier war Luft eingeschlossen. Das Modell bekommt hier eine Gipsperle, die abgetragen werden muss. Ist die Perle zu groß, um ringsum die wahre Fläche zu erkennen, die Wash-Abformung wiederholen.
 void-or-pressed = Zuerst ansehen, ob hier der Löffel gedrückt hat: Am Grund dieser Vertiefung ist das Material über ihm nur { $cover } dick. Wenn nicht, die Vertiefung wie eine Blase behandeln.
+void-or-landmark = { $landmark }: Zuerst ansehen, ob diese Vertiefung die Landmarke selbst ist. Wenn nicht, sie wie eine Blase behandeln.
 nodule = Hier ist eine Materialperle, die nicht nach Gewebe aussieht. Ansehen und mit dem Mund vergleichen; gehört sie nicht zur Anatomie, vor dem Ausgießen entfernen.
 fold = Diese Rille sieht aus, als wären zwei Materialfronten aufeinandergetroffen, ohne sich zu verbinden. Ansehen. Hat sich das Material gefaltet oder verzogen, eine Wash-Abformung darüber nehmen; hat die Schleimhaut diese Furche, so lassen.
 hole = Hier wurde nichts gescannt: diese Stelle noch einmal scannen. Hat die Abformung selbst ein Loch, muss der Wash es füllen.

@@ -51,6 +51,7 @@ void-dry = Air was trapped here. Dry the place, so that the wash fills it.
 void-at-seal = Air was trapped here, where the denture must seal. The cast will have a stone bead here: trim it if the surface around it shows the true shape. Otherwise dry the place, fill the void with wash and seat the impression again.
 void = Air was trapped here. The cast will have a stone bead here that must be trimmed. If the bead is too large for the true surface to be seen around it, repeat the wash.
 void-or-pressed = Look first whether the tray pressed here: the material over it is only { $cover } thick at the bottom of this pit. If it did not, treat the pit as a void.
+void-or-landmark = Look first whether this hollow is the { $landmark } itself. If it is not, treat it as a void.
 nodule = There is a bead here that does not look like tissue. Inspect it and compare it with the mouth; if it is not anatomy, remove it before pouring.
 fold = This groove looks as if two fronts of material met without bonding. Inspect it. If the material folded or dragged, take a wash over it; if the mucosa has this furrow, leave it.
 hole = Nothing was scanned here: scan this place again. If the impression itself has a hole, the wash must fill it.

@@ -57,6 +57,7 @@ void-dry = Aquí quedó aire atrapado. Seque el lugar para que el lavado lo rell
 void-at-seal = Aquí quedó aire atrapado, donde la prótesis debe sellar. El modelo tendrá aquí una perla de yeso: recórtela si la superficie a su alrededor muestra la forma verdadera. Si no, seque el lugar, rellene la burbuja con material de lavado y asiente de nuevo la impresión.
 void = Aquí quedó aire atrapado. El modelo tendrá aquí una perla de yeso que hay que recortar. Si la perla es demasiado grande para ver la superficie verdadera a su alrededor, repita el lavado.
 void-or-pressed = Mire primero si aquí presionó la cubeta: en el fondo de esta depresión el material sobre ella solo tiene { $cover } de grosor. Si no fue así, trate la depresión como una burbuja.
+void-or-landmark = Mire primero si esta depresión es { $landmark }. Si no lo es, trátela como una burbuja.
 nodule = Aquí hay un nódulo que no parece tejido. Examínelo y compárelo con la boca; si no es anatomía, elimínelo antes del vaciado.
 fold = Este surco parece el encuentro de dos frentes de material que no se unieron. Examínelo. Si el material se plegó o se arrastró, tome un lavado encima; si la mucosa tiene este surco, déjelo.
 hole = Aquí no se escaneó nada: escanee de nuevo este punto. Si la propia impresión tiene un agujero, el lavado debe rellenarlo.

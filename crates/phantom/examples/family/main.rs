@@ -1,5 +1,5 @@
 //! Writes members of the broad family as case folders:
-//! `family FOLDER COUNT [--edge MM] [--faults]`; with `--faults` each has one.
+//! `family FOLDER COUNT [--from SEED] [--edge MM] [--faults]`; with `--faults` each has one.
 //! `family --sheet FILE.png COUNT [--edge MM]` draws the first ones on one sheet.
 
 mod sheet;
@@ -29,9 +29,10 @@ fn main() -> Result<(), Box<dyn Error>> {
         return sheet::write(Path::new(file), count.parse()?, edge_mm, member);
     }
     let [folder, count] = arguments.get(..2).unwrap_or_default() else {
-        return Err("FOLDER COUNT [--edge MM] [--faults]".into());
+        return Err("FOLDER COUNT [--from SEED] [--edge MM] [--faults]".into());
     };
-    for seed in 0..count.parse()? {
+    let from: u64 = after("--from").map_or(Ok(0), |text| text.parse())?;
+    for seed in from..from + count.parse::<u64>()? {
         let folder = Path::new(folder).join(format!("{seed:05}"));
         write_case(&folder, &member(seed), edge_mm)?;
     }
