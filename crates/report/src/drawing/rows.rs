@@ -3,12 +3,13 @@
 use super::canvas::{Anchor, GREY, INK, LIMIT, PALE, Sheet, SheetPoint, Stroke, text_width};
 use super::plot::{Across, Chart, SMALL};
 use super::track::Track;
-use super::words::short_reason;
-use crate::text::figures::station_figure;
+use super::words::{at_least, at_most, short_reason};
+use crate::text::figures::{figure_name, station_figure};
 use crate::text::format::capital;
 use crate::text::names;
 use judge::{Check, Finding, LimitKey, Severity};
 use measure::{DipKind, Missing, Reading, Station, StationFigure};
+use messages::{Language, Value, text};
 
 /// A limit from below.
 pub(super) const LEAST: Stroke = Stroke::dashed(LIMIT, 1.6, "8 4");
@@ -33,11 +34,12 @@ impl Row {
 
     fn limits(&self) -> impl Iterator<Item = Limit> {
         let of = station_figure(self.figure);
-        let limit =
-            |key: Option<LimitKey>, stroke, words| key.map(|key| Limit { key, stroke, words });
+        let limit = |key: Option<LimitKey>, stroke, words: fn(Language, String) -> String| {
+            key.map(|key| Limit { key, stroke, words })
+        };
         let both = [
-            limit(of.least, LEAST, "at least"),
-            limit(of.most, MOST, "at most"),
+            limit(of.least, LEAST, at_least),
+            limit(of.most, MOST, at_most),
         ];
         both.into_iter().flatten()
     }
@@ -111,15 +113,14 @@ pub(super) fn draw_row(
     track: &Track,
     frame: &RowFrame,
 ) {
-    let depth = chart.checked.protocol.value(LimitKey::FlangeDepth);
-    let name = capital(station_figure(row.figure).name);
-    let title = if row.figure == StationFigure::Thickness {
-        format!("{name}, mm, {depth} mm below the border")
-    } else {
-        format!("{name}, mm")
-    };
+    let title = title(row, chart);
     if let Some(why) = only_reason(row, chart, track) {
-        let words = format!("{title}: none ({why})");
+        let words = text!(
+            chart.language,
+            "chart-row-none",
+            row = title,
+            why = why.message()
+        );
         sheet.bold([frame.left, frame.top + 20.0], Anchor::Start, 12.0, &words);
         return;
     }
@@ -143,6 +144,23 @@ pub(super) fn draw_row(
         if judge::station_figure_of(finding.check) == Some(row.figure) {
             draw_mark(sheet, track, frame, &scale, (number, finding));
         }
+    }
+}
+
+/// What a row shows.
+fn title(row: &Row, chart: &Chart<'_>) -> String {
+    let name = capital(&figure_name(row.figure, chart.language));
+    if row.figure == StationFigure::Thickness {
+        let depth = chart.checked.protocol.value(LimitKey::FlangeDepth);
+        let depth = Value::figure(depth.to_string());
+        text!(
+            chart.language,
+            "chart-row-at-depth",
+            figure = name,
+            depth = depth
+        )
+    } else {
+        text!(chart.language, "chart-row", figure = name)
     }
 }
 
@@ -226,15 +244,15 @@ fn draw_gaps(
         let to = frame.across.px(last.1 + half_step).min(frame.right);
         let top = scale.y(scale.most_mm) + 2.0;
         sheet.hatched([from, top], [to, scale.bottom]);
-        let words = short_reason(why);
+        let words = short_reason(why, chart.language);
         let middle = f64::midpoint(from, to);
-        let half = text_width(words, SMALL) / 2.0;
+        let half = text_width(&words, SMALL) / 2.0;
         if to - from > 2.0 * half + 6.0 {
             let y = clear_of_limits(row, chart, first.0, scale, [top, scale.bottom]);
-            sheet.label([middle, y + 4.0], Anchor::Middle, SMALL, words);
+            sheet.label([middle, y + 4.0], Anchor::Middle, SMALL, &words);
         } else if to - from > 12.0 {
             // Beside a narrow gap there is room in the sheet's middle only.
-            sheet.upright([middle + 4.0, scale.bottom - 4.0], SMALL, words);
+            sheet.upright([middle + 4.0, scale.bottom - 4.0], SMALL, &words);
         }
     }
 }
@@ -307,7 +325,8 @@ fn draw_curve(
 struct Limit {
     key: LimitKey,
     stroke: Stroke,
-    words: &'static str,
+    /// The words for a limit from that side.
+    words: fn(Language, String) -> String,
 }
 
 /// A limit as a stepped line, its value written where the curve leaves room; 0
@@ -336,7 +355,7 @@ fn draw_limit(
         let from = frame.across.px(first.1 - half_step).max(frame.left);
         let to = frame.across.px(last.1 + half_step).min(frame.right);
         sheet.line([from, y], [to, y], drawn.stroke);
-        let words = format!("{} {mm} mm", drawn.words);
+        let words = (drawn.words)(chart.language, format!("{mm} mm"));
         let width = text_width(&words, SMALL);
         if to - from > width + 8.0 {
             let x = room_along(curve, y - 8.0, [from + 5.0, to - width - 3.0], width);
@@ -383,7 +402,8 @@ fn draw_notches(
         // An open triangle that points up into the notch.
         let corners = [[x, y], [x - 5.0, y + 9.0], [x + 5.0, y + 9.0], [x, y]];
         sheet.polyline(&corners, Stroke::whole(INK, 1.3));
-        let words = format!("frenum, {:.1} mm deep", dip.depth.mm);
+        let depth = Value::number(dip.depth.mm, 1);
+        let words = text!(chart.language, "chart-frenum", depth = depth);
         sheet.label([x, scale.bottom - 5.0], Anchor::Middle, SMALL, &words);
     }
 }

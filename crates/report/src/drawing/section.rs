@@ -2,14 +2,15 @@
 
 use super::canvas::{Anchor, GREY, INK, LIMIT, Sheet, SheetPoint, Stroke, TRAY, text_width};
 use super::locator::Locator;
-use super::words::{heading, patient_side};
-use crate::text::figures::station_figure;
+use super::words::{at_least, at_most, heading, numbered, patient_side};
+use crate::text::figures::{figure_name, station_figure};
 use crate::text::format::capital;
+use crate::text::words::zone_name;
 use crate::text::{format, names};
 use check::CheckedCase;
-use judge::{Finding, LimitKey, words};
-use measure::{Border, BorderPart, SectionPoint, Station, StationFigure};
-use messages::Language;
+use judge::{Bound, Finding, LimitKey, words};
+use measure::{Border, BorderPart, Measured, SectionPoint, Station, StationFigure};
+use messages::{Language, Value, text};
 
 const WIDTH: f64 = 1300.0;
 const HEIGHT: f64 = 640.0;
@@ -17,6 +18,12 @@ const HEIGHT: f64 = 640.0;
 const FIELD: [SheetPoint; 2] = [[40.0, 104.0], [700.0, 580.0]];
 const TABLE_LEFT: f64 = 760.0;
 const TABLE_RIGHT: f64 = 1060.0;
+/// Baseline of the table's first line.
+const TABLE_TOP: f64 = FIELD[0][1] + 6.0;
+const LINE: f64 = 18.0;
+const ABOVE_HEADING: f64 = 8.0;
+/// Height of the legend under the table, to the edge of the sheet.
+const LEGEND_HEIGHT: f64 = 135.0;
 /// Upper left corner and size of the small arch.
 const ARCH_AT: SheetPoint = [1080.0, 96.0];
 const ARCH_SIZE: [f64; 2] = [200.0, 230.0];
@@ -41,39 +48,41 @@ pub(crate) fn finding_section(
     let border = measured.border.as_ref().ok()?;
     let worst = finding.stretch?.worst;
     let station = border.stations.get(worst)?;
-    let place = format!(
-        "{}, {}",
-        words::zone(station.zone),
-        patient_side(station.side)
+    let title = format!(
+        "{}: {}, {}",
+        numbered(&names::finding(number), finding.check, language),
+        zone_name(words::zone(station.zone), language),
+        patient_side(station.side, language)
     );
-    let title = format!("{} {}: {place}", names::finding(number), finding.check);
-    let mut sheet = Sheet::new(WIDTH, HEIGHT, &title);
+    let table = StationTable {
+        language,
+        checked,
+        finding,
+        border,
+        station,
+    };
+    let height = table.height().max(HEIGHT);
+    let mut sheet = Sheet::new(WIDTH, height, &title);
     sheet.bold([40.0, 32.0], Anchor::Start, 18.0, &title);
-    let at = format!(
-        "{}. Section {:.1} mm of {:.1} mm round the border (s = {:.3}).",
-        heading(checked, impression, language),
-        station.s * border.length_mm,
-        border.length_mm,
-        station.s
+    let at = text!(
+        language,
+        "section-place",
+        heading = heading(checked, impression, language),
+        at = Value::number(station.s * border.length_mm, 1),
+        length = Value::number(border.length_mm, 1),
+        s = Value::number(station.s, 3)
     );
     sheet.text([40.0, 54.0], Anchor::Start, SMALL, &at);
     let view = View::of(station);
     draw_outlines(&mut sheet, &view, station);
-    draw_sides(&mut sheet, station);
-    draw_dimensions(&mut sheet, &view, station);
+    draw_sides(&mut sheet, station, language);
+    draw_dimensions(&mut sheet, &view, station, language);
     draw_scale_bar(&mut sheet, &view);
-    let arch = Locator::draw(&mut sheet, border, &measured.frame, ARCH_AT, ARCH_SIZE);
+    let frame = &measured.frame;
+    let arch = Locator::draw(&mut sheet, border, frame, language, ARCH_AT, ARCH_SIZE);
     arch.mark_section(&mut sheet, worst, &names::finding(number));
-    draw_arch_caption(&mut sheet);
-    draw_table(
-        &mut sheet,
-        &StationTable {
-            checked,
-            finding,
-            border,
-            station,
-        },
-    );
+    draw_arch_caption(&mut sheet, language);
+    draw_table(&mut sheet, &table);
     Some(sheet.encoded())
 }
 
@@ -131,40 +140,47 @@ fn draw_outlines(sheet: &mut Sheet, view: &View, station: &Station) {
 }
 
 /// Which way the section is looked at.
-fn draw_sides(sheet: &mut Sheet, station: &Station) {
+fn draw_sides(sheet: &mut Sheet, station: &Station, language: Language) {
+    let ridge = || text!(language, "section-toward-ridge");
     let [inward, outward] = match station.part {
-        BorderPart::Outer => ["◄ toward the ridge", "toward lip or cheek ►"],
-        BorderPart::Lingual => ["◄ toward the ridge", "toward the tongue ►"],
-        BorderPart::Posterior => ["◄ toward the front", "toward the back ►"],
+        BorderPart::Outer => [ridge(), text!(language, "section-toward-lip")],
+        BorderPart::Lingual => [ridge(), text!(language, "section-toward-tongue")],
+        BorderPart::Posterior => [
+            text!(language, "section-toward-front"),
+            text!(language, "section-toward-back"),
+        ],
     };
     let y = FIELD[0][1] - 16.0;
-    sheet.bold([FIELD[0][0], y], Anchor::Start, SMALL, inward);
-    sheet.bold([FIELD[1][0], y], Anchor::End, SMALL, outward);
+    let (inward, outward) = (format!("◄ {inward}"), format!("{outward} ►"));
+    sheet.bold([FIELD[0][0], y], Anchor::Start, SMALL, &inward);
+    sheet.bold([FIELD[1][0], y], Anchor::End, SMALL, &outward);
     let middle = f64::midpoint(FIELD[0][0], FIELD[1][0]);
-    sheet.text(
-        [middle, y],
-        Anchor::Middle,
-        SMALL,
-        "▲ seating axis, toward the tissue",
-    );
+    let axis = format!("▲ {}", text!(language, "section-axis"));
+    sheet.text([middle, y], Anchor::Middle, SMALL, &axis);
 }
 
-fn draw_dimensions(sheet: &mut Sheet, view: &View, station: &Station) {
+fn draw_dimensions(sheet: &mut Sheet, view: &View, station: &Station, language: Language) {
     let border = view.px([0.0, 0.0]);
-    draw_height(sheet, view, station, border);
-    draw_thickness(sheet, view, station);
+    draw_height(sheet, view, station, border, language);
+    draw_thickness(sheet, view, station, language);
     draw_overlap(sheet, view, station, border);
-    draw_roll(sheet, view, station);
+    draw_roll(sheet, view, station, language);
     sheet.dot(border, 4.5, INK);
     sheet.label(
         [border[0] + 8.0, border[1] - 10.0],
         Anchor::Start,
         SMALL,
-        "border",
+        &text!(language, "section-border"),
     );
 }
 
-fn draw_height(sheet: &mut Sheet, view: &View, station: &Station, border: SheetPoint) {
+fn draw_height(
+    sheet: &mut Sheet,
+    view: &View,
+    station: &Station,
+    border: SheetPoint,
+    language: Language,
+) {
     let Some(crest) = station.section.crest else {
         return;
     };
@@ -174,7 +190,8 @@ fn draw_height(sheet: &mut Sheet, view: &View, station: &Station, border: SheetP
         let arm = |size: f64| [at[0] + size, at[1] + size * sense];
         sheet.line(arm(-5.0), arm(5.0), Stroke::whole(INK, 2.0));
     }
-    sheet.label([at[0], at[1] + 20.0], Anchor::Middle, SMALL, "crest");
+    let crest = text!(language, "section-crest");
+    sheet.label([at[0], at[1] + 20.0], Anchor::Middle, SMALL, &crest);
     let Ok(height) = station.flange_height else {
         return;
     };
@@ -182,19 +199,28 @@ fn draw_height(sheet: &mut Sheet, view: &View, station: &Station, border: SheetP
     sheet.line([x - 6.0, border[1]], [border[0] - 6.0, border[1]], HELP);
     sheet.line([x - 6.0, at[1]], [at[0] - 6.0, at[1]], HELP);
     sheet.dimension([x, at[1]], [x, border[1]]);
-    let words = format!("height {}", format::measured(height));
+    let words = text!(language, "section-height", figure = of_station(height));
     // A name longer than its line goes on above the border, clear of the crest.
     let centred = f64::midpoint(at[1], border[1]) + text_width(&words, SMALL) / 2.0;
     sheet.upright([x - 6.0, centred.min(at[1] - 8.0)], SMALL, &words);
 }
 
-fn draw_thickness(sheet: &mut Sheet, view: &View, station: &Station) {
+/// A figure of a station as it is printed.
+fn of_station(figure: Measured) -> Value {
+    Value::figure(format::measured(figure))
+}
+
+fn draw_thickness(sheet: &mut Sheet, view: &View, station: &Station, language: Language) {
     let (Some(ends), Ok(thickness)) = (station.section.thickness, station.flange_thickness) else {
         return;
     };
     let [from, to] = ends.map(|p| view.px(p));
     sheet.dimension(from, to);
-    let words = format!("thickness {}", format::measured(thickness));
+    let words = text!(
+        language,
+        "section-thickness",
+        figure = of_station(thickness)
+    );
     let beside = [to[0] + 10.0, to[1] + 4.0];
     if beside[0] + text_width(&words, SMALL) < TABLE_LEFT - 10.0 {
         sheet.label(beside, Anchor::Start, SMALL, &words);
@@ -223,7 +249,7 @@ fn draw_overlap(sheet: &mut Sheet, view: &View, station: &Station, border: Sheet
     );
 }
 
-fn draw_roll(sheet: &mut Sheet, view: &View, station: &Station) {
+fn draw_roll(sheet: &mut Sheet, view: &View, station: &Station, language: Language) {
     let (Some(centre), Ok(radius)) = (station.section.roll_centre, station.border_radius) else {
         return;
     };
@@ -237,7 +263,7 @@ fn draw_roll(sheet: &mut Sheet, view: &View, station: &Station) {
     sheet.line(middle, rim, Stroke::whole(LIMIT, 1.2));
     let clear = [middle[0] + px + 34.0, middle[1] - px * 0.45];
     sheet.line(rim, [clear[0] - 4.0, clear[1] - 4.0], HELP);
-    let words = format!("radius {}", format::measured(radius));
+    let words = text!(language, "section-radius", figure = of_station(radius));
     sheet.label(clear, Anchor::Start, SMALL, &words);
 }
 
@@ -258,17 +284,18 @@ fn draw_scale_bar(sheet: &mut Sheet, view: &View) {
     );
 }
 
-fn draw_arch_caption(sheet: &mut Sheet) {
+fn draw_arch_caption(sheet: &mut Sheet, language: Language) {
     let middle = ARCH_AT[0] + ARCH_SIZE[0] / 2.0;
     let mut y = ARCH_AT[1] + ARCH_SIZE[1] + 16.0;
-    for line in ["Where the section lies,", "seen as in the pictures"] {
-        sheet.text([middle, y], Anchor::Middle, SMALL, line);
+    for line in wrapped(&text!(language, "section-arch"), ARCH_SIZE[0]) {
+        sheet.text([middle, y], Anchor::Middle, SMALL, &line);
         y += 17.0;
     }
 }
 
 /// What the table beside the drawing says.
 struct StationTable<'a> {
+    language: Language,
     checked: &'a CheckedCase,
     finding: &'a Finding,
     border: &'a Border,
@@ -276,98 +303,128 @@ struct StationTable<'a> {
 }
 
 impl StationTable<'_> {
-    /// Figures of the station, with their limits in its zone.
+    /// Figures of the station, with their limits in its zone; whether each line is a heading.
     fn lines(&self) -> Vec<(bool, String)> {
-        let limit = |key: Option<LimitKey>, words: &str| {
+        let figures = StationFigure::ALL.into_iter();
+        let stretch = self.about_finding().into_iter();
+        stretch
+            .chain(figures.flat_map(|figure| self.about_figure(figure)))
+            .collect()
+    }
+
+    fn about_figure(&self, figure: StationFigure) -> Vec<(bool, String)> {
+        let (language, of) = (self.language, station_figure(figure));
+        let limit = |key: Option<LimitKey>, words: fn(Language, String) -> String| {
             let mm = self.checked.protocol.limit(key?).in_zone(self.station.zone);
-            (mm > 0.0).then(|| format!("{words} {mm} mm"))
+            (mm > 0.0).then(|| words(language, format!("{mm} mm")))
         };
-        let depth = self.checked.protocol.value(LimitKey::FlangeDepth);
-        let mut lines = self.about_finding();
-        for figure in StationFigure::ALL {
-            let of = station_figure(figure);
-            let name = capital(of.name);
-            let name = if figure == StationFigure::Thickness {
-                format!("{name}, {depth} mm down")
-            } else {
-                name
-            };
-            let reading = self.station.figure(figure);
-            let limits = [limit(of.least, "at least"), limit(of.most, "at most")];
-            lines.push((true, name));
-            lines.push((
-                false,
-                reading.map_or_else(|why| format!("none: {why}"), format::measured),
-            ));
-            let limits: Vec<String> = limits.into_iter().flatten().collect();
-            if !limits.is_empty() {
-                lines.push((false, format!("limit: {}", limits.join(", "))));
-            }
-        }
-        lines
+        let name = capital(&figure_name(figure, language));
+        let name = if figure == StationFigure::Thickness {
+            let depth = self.checked.protocol.value(LimitKey::FlangeDepth);
+            let depth = Value::figure(depth.to_string());
+            text!(
+                language,
+                "section-figure-at-depth",
+                figure = name,
+                depth = depth
+            )
+        } else {
+            name
+        };
+        let reading = match self.station.figure(figure) {
+            Ok(found) => of_station(found).text(language),
+            Err(why) => text!(language, "section-none", why = why.message()),
+        };
+        let limits = [limit(of.least, at_least), limit(of.most, at_most)];
+        let limits: Vec<String> = limits.into_iter().flatten().collect();
+        let limits = (!limits.is_empty())
+            .then(|| text!(language, "section-limit", limits = limits.join(", ")));
+        let lines = [(true, name), (false, reading)].into_iter();
+        lines.chain(limits.map(|limits| (false, limits))).collect()
     }
 
     /// The stretch and the figure that the finding is about.
     fn about_finding(&self) -> Vec<(bool, String)> {
+        let language = self.language;
         let stretch = self.finding.stretch.map(|stretch| {
             let range = words::stretch(self.border, self.finding.arch, stretch.from, stretch.to);
-            (true, format!("Stretch {range}"))
+            (true, text!(language, "section-stretch", range = range))
         });
         let figure = self.finding.figure.as_ref().map(|figure| {
-            let found = format!(
-                "found: {}, {} {}{}",
-                format::decided(
-                    figure.measured,
-                    figure.uncertainty,
-                    figure.bound,
-                    &figure.unit
-                ),
-                figure.bound.in_words(),
-                figure.limit(),
-                format::unit(&figure.unit)
+            let (unit, bound) = (&figure.unit, figure.bound);
+            let limit = format!("{}{}", figure.limit(), format::unit(unit));
+            let limit = match bound {
+                Bound::AtLeast(_) => at_least(language, limit),
+                Bound::AtMost(_) => at_most(language, limit),
+            };
+            let measured = format::decided(figure.measured, figure.uncertainty, bound, unit);
+            let found = text!(
+                language,
+                "section-found",
+                figure = Value::figure(measured),
+                limit = limit
             );
             (false, found)
         });
         stretch.into_iter().chain(figure).collect()
     }
+
+    /// The lines as they fit the table's width.
+    fn wrapped(&self) -> Vec<(bool, Vec<String>)> {
+        let lines = self.lines().into_iter();
+        lines
+            .map(|(is_heading, text)| (is_heading, wrapped(&text, TABLE_RIGHT - TABLE_LEFT)))
+            .collect()
+    }
+
+    /// Height of the sheet that holds the table, px.
+    fn height(&self) -> f64 {
+        let lines = self.wrapped().into_iter();
+        let lines: f64 = lines
+            .map(|(is_heading, lines)| {
+                lines.len() as f64 * LINE + if is_heading { ABOVE_HEADING } else { 0.0 }
+            })
+            .sum();
+        TABLE_TOP + lines + LEGEND_HEIGHT
+    }
 }
 
 fn draw_table(sheet: &mut Sheet, table: &StationTable<'_>) {
-    let mut y = FIELD[0][1] + 6.0;
-    for (is_heading, text) in table.lines() {
+    let mut y = TABLE_TOP;
+    for (is_heading, lines) in table.wrapped() {
         if is_heading {
-            y += 8.0;
+            y += ABOVE_HEADING;
         }
-        for line in wrapped(&text, TABLE_RIGHT - TABLE_LEFT) {
+        for line in lines {
             if is_heading {
                 sheet.bold([TABLE_LEFT, y], Anchor::Start, SMALL, &line);
             } else {
                 sheet.text([TABLE_LEFT, y], Anchor::Start, SMALL, &line);
             }
-            y += 18.0;
+            y += LINE;
         }
     }
-    y += 16.0;
+    draw_legend(sheet, table.language, y + 16.0);
+}
+
+fn draw_legend(sheet: &mut Sheet, language: Language, top: f64) {
+    let mut y = top;
     for (stroke, words) in [
-        (TISSUE, "tissue face"),
-        (OUTER, "outer face"),
-        (TRAY_LINE, "tray"),
-        (CIRCLE, "circle through the roll"),
+        (TISSUE, text!(language, "section-tissue-face")),
+        (OUTER, text!(language, "section-outer-face")),
+        (TRAY_LINE, text!(language, "section-tray")),
+        (CIRCLE, text!(language, "section-circle")),
         (
             Stroke::dashed(INK, 1.2, "1 3"),
-            "overlap, to the nearest tray",
+            text!(language, "section-overlap"),
         ),
     ] {
         sheet.line([TABLE_LEFT, y - 4.0], [TABLE_LEFT + 40.0, y - 4.0], stroke);
-        sheet.text([TABLE_LEFT + 50.0, y], Anchor::Start, SMALL, words);
+        sheet.text([TABLE_LEFT + 50.0, y], Anchor::Start, SMALL, &words);
         y += 19.0;
     }
-    sheet.text(
-        [TABLE_LEFT, y + 4.0],
-        Anchor::Start,
-        SMALL,
-        "Uncertainties are expanded (k = 2).",
-    );
+    let note = text!(language, "section-uncertainties");
+    sheet.text([TABLE_LEFT, y + 4.0], Anchor::Start, SMALL, &note);
 }
 
 /// A text in lines that are no wider than `width`, px.

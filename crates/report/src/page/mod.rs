@@ -31,6 +31,7 @@ mod parcel;
 mod provenance;
 mod relief;
 mod scan;
+mod sentence;
 mod space_chart;
 mod standard;
 mod table;
