@@ -37,15 +37,15 @@ chart-frenum = Bändchen, { $depth } mm tief
 
 ## Warum ein Abschnitt keinen Wert hat, in wenigen Worten.
 
-gap-tissue-side-only = nur Schleimhautseite
+gap-tissue-side-only = nur Gewebeseite
 gap-scan-ends = Scan endet hier
 gap-no-surface = nicht gescannt
-gap-no-crest = kein Kieferkamm hier
+gap-no-crest = kein Kieferkamm
 gap-flange-too-low = Rand zu niedrig
 gap-no-roll = keine Rundung
 gap-no-tray = kein Löffelscan
 gap-at-the-cut = hier zerteilt
-gap-off-the-summit = Linie neben der Höhe
+gap-off-the-summit = Linie abseits
 
 ## Die Legende des Diagramms.
 
@@ -77,10 +77,10 @@ section-figure-at-depth = { $figure }, { $depth } mm tief
 section-none = kein Wert: { $why }
 section-limit = Grenzwert: { $limits }
 section-stretch = Abschnitt { $range }
-section-found = gefunden: { $figure }, { $limit }
+section-found = gemessen: { $figure }, { $limit }
 section-tissue-face = Schleimhautseite
 section-outer-face = Außenseite
 section-tray = Löffel
 section-circle = Kreis durch die Randrundung
-section-overlap = Überstand, bis zum nächsten Löffelpunkt
-section-uncertainties = Unsicherheiten sind erweitert (k = 2).
+section-overlap = Überstand, bis zum Löffel
+section-uncertainties = Erweiterte Unsicherheiten (k = 2).

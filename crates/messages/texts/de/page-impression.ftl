@@ -85,6 +85,7 @@ border-chart = { $impression }: der Rand abgewickelt, die labiale Mittellinie in
 border-chart-facing = { $impression }: der Rand abgewickelt, die labiale Mittellinie in der Mitte, { $facing }.
 border-chart-table = Dieselben Werte stehen in { $table }.
 border-chart-label = Randdiagramm, { $impression }
+drag-sideways = Zur Seite ziehen, um alles zu sehen.
 
 ## Materialdicke.
 
@@ -131,7 +132,7 @@ status-not-found = nicht gefunden
 landmarks-no-place = keine Lage bekannt
 landmarks-not-seen = nicht erkannt
 landmarks-detected = auf der Oberfläche gefunden
-landmarks-marked = von Hand markiert
+landmarks-marked = vom Bediener markiert
 
 ## Der Löffel.
 
@@ -252,8 +253,8 @@ scan-least-void = { $across } breit, { $depth } tief
 ## Der Wash.
 
 wash-chapter = Wash
-wash-over-maxillary = Oberkiefer: Wash über der Abformung davor
-wash-over-mandibular = Unterkiefer: Wash über der Abformung davor
+wash-over-maxillary = Oberkiefer: Wash über der vorherigen Abformung
+wash-over-mandibular = Unterkiefer: Wash über der vorherigen Abformung
 wash-thickness-of = Dicke des Wash
 wash-measured-over = Gemessen auf { $area } gescannter Schleimhautseite.
 wash-added = Eindeutig hinzugekommen ist Material auf { $added } davon, eindeutig tiefer als vorher liegt die Oberfläche auf { $lowered }; Unterschiede innerhalb der Unsicherheit zählen nicht.

@@ -27,7 +27,7 @@ drawing-midline = línea media
 
 chart-title = { $heading }: el borde desarrollado
 chart-seen = Visto desde el lado tisular: { $facing }.
-chart-outer = Borde labial y bucal, con la parte posterior en ambos extremos
+chart-outer = Borde labial y bucal, parte posterior en los extremos
 chart-lingual = Borde lingual
 chart-axis = mm a lo largo del borde desde la { $midline } (D: hacia la derecha del paciente, I: hacia la izquierda)
 chart-row = { $figure }, mm
@@ -38,14 +38,14 @@ chart-frenum = frenillo, prof. { $depth } mm
 ## Por qué un tramo no tiene valor, en pocas palabras.
 
 gap-tissue-side-only = solo lado tisular
-gap-scan-ends = el escaneo termina aquí
+gap-scan-ends = fin del escaneo
 gap-no-surface = no escaneado
-gap-no-crest = aquí no hay cresta
-gap-flange-too-low = aleta demasiado baja
+gap-no-crest = sin cresta
+gap-flange-too-low = aleta muy baja
 gap-no-roll = sin redondeo
-gap-no-tray = sin escaneo de cubeta
+gap-no-tray = cubeta no escaneada
 gap-at-the-cut = cortado aquí
-gap-off-the-summit = línea fuera de la cima
+gap-off-the-summit = línea desviada
 
 ## La leyenda del gráfico.
 
@@ -77,10 +77,10 @@ section-figure-at-depth = { $figure }, a { $depth } mm de profundidad
 section-none = sin valor: { $why }
 section-limit = límite: { $limits }
 section-stretch = Tramo { $range }
-section-found = hallado: { $figure }, { $limit }
+section-found = medido: { $figure }, { $limit }
 section-tissue-face = cara tisular
 section-outer-face = cara externa
 section-tray = cubeta
 section-circle = círculo por el redondeo del borde
-section-overlap = extensión, hasta la cubeta más cercana
-section-uncertainties = Las incertidumbres son expandidas (k = 2).
+section-overlap = extensión, hasta la cubeta
+section-uncertainties = Incertidumbres expandidas (k = 2).

@@ -85,6 +85,7 @@ border-chart = { $impression }: el borde desarrollado, con la línea media labia
 border-chart-facing = { $impression }: el borde desarrollado, con la línea media labial en el centro y { $facing }.
 border-chart-table = Los mismos valores están en { $table }.
 border-chart-label = Gráfico del borde, { $impression }
+drag-sideways = Deslícelo de lado para verlo entero.
 
 ## Grosor del material.
 
@@ -119,19 +120,19 @@ landmarks-in-full = Puntos anatómicos en detalle
 landmarks-of-jaw = Puntos anatómicos del maxilar
 head-number = N.º
 head-landmark = Punto anatómico
-head-recorded = Registrado
+head-recorded = Registro
 head-place-uncertainty = Incertidumbre de la posición (k = 2)
 head-confidence = Confianza
 head-source = Origen
-status-recorded = registrado
+status-recorded = registro completo
 status-reached = lugar alcanzado, sin verificar
-status-cut-short = incompleto
-status-obscured = oculto
-status-not-found = no encontrado
+status-cut-short = registro incompleto
+status-obscured = lugar oculto
+status-not-found = sin detectar
 landmarks-no-place = posición desconocida
-landmarks-not-seen = no detectado
-landmarks-detected = hallado en la superficie
-landmarks-marked = marcado a mano
+landmarks-not-seen = sin detectar
+landmarks-detected = detección en la superficie
+landmarks-marked = marcado por un operador
 
 ## La cubeta.
 
@@ -252,16 +253,16 @@ scan-least-void = { $across } de ancho, { $depth } de profundidad
 ## El lavado.
 
 wash-chapter = Lavado
-wash-over-maxillary = Maxilar superior: lavado sobre la impresión anterior
-wash-over-mandibular = Maxilar inferior: lavado sobre la impresión anterior
+wash-over-maxillary = Maxilar superior: lavado sobre la impresión previa
+wash-over-mandibular = Maxilar inferior: lavado sobre la impresión previa
 wash-thickness-of = Grosor del lavado
 wash-measured-over = Se midió en { $area } de superficie tisular escaneada.
-wash-added = Claramente se añadió material en el { $added } de ella, y la superficie queda claramente por debajo de la anterior en el { $lowered }; las diferencias dentro de la incertidumbre no cuentan.
+wash-added = Claramente se añadió material en el { $added } de ella, y la superficie queda claramente por debajo de la previa en el { $lowered }; las diferencias dentro de la incertidumbre no cuentan.
 wash-map-is = El mapa es { $map }.
 wash-no-places = Antes del lavado no había cubeta visible ni material delgado.
 wash-places-before = Lugares antes del lavado
 wash-new-places = Nuevos en el lavado: { $places }.
-head-thickness-before = Grosor mínimo anterior
+head-thickness-before = Grosor mínimo previo
 head-thickness-now = Grosor mínimo actual (k = 2)
 head-under-wash = Bajo el lavado
 wash-not-scanned = el lavado no se escaneó ahí

@@ -2,38 +2,31 @@
 
 use super::canvas::{Anchor, GREY, INK, LIMIT, Sheet, SheetPoint, Stroke, TRAY, text_width};
 use super::locator::Locator;
-use super::words::{at_least, at_most, heading, numbered, patient_side};
-use crate::text::figures::{figure_name, station_figure};
-use crate::text::format::capital;
+use super::section_table::{StationTable, draw_table, of_station, wrapped};
+use super::words::{heading, numbered, patient_side};
+use crate::text::names;
 use crate::text::words::zone_name;
-use crate::text::{format, names};
 use check::CheckedCase;
-use judge::{Bound, Finding, LimitKey, words};
-use measure::{Border, BorderPart, Measured, SectionPoint, Station, StationFigure};
+use judge::words;
+use measure::{BorderPart, SectionPoint, Station};
 use messages::{Language, Value, text};
 
 const WIDTH: f64 = 1300.0;
 const HEIGHT: f64 = 640.0;
 /// The part of the sheet that the section fills: from, to.
-const FIELD: [SheetPoint; 2] = [[40.0, 104.0], [700.0, 580.0]];
-const TABLE_LEFT: f64 = 760.0;
-const TABLE_RIGHT: f64 = 1060.0;
-/// Baseline of the table's first line.
-const TABLE_TOP: f64 = FIELD[0][1] + 6.0;
-const LINE: f64 = 18.0;
-const ABOVE_HEADING: f64 = 8.0;
-/// Height of the legend under the table, to the edge of the sheet.
-const LEGEND_HEIGHT: f64 = 135.0;
+pub(super) const FIELD: [SheetPoint; 2] = [[40.0, 104.0], [700.0, 580.0]];
+pub(super) const TABLE_LEFT: f64 = 760.0;
+pub(super) const TABLE_RIGHT: f64 = 1060.0;
 /// Upper left corner and size of the small arch.
 const ARCH_AT: SheetPoint = [1080.0, 96.0];
 const ARCH_SIZE: [f64; 2] = [200.0, 230.0];
-const SMALL: f64 = 13.0;
+pub(super) const SMALL: f64 = 13.0;
 
-const TISSUE: Stroke = Stroke::whole(INK, 2.8);
-const OUTER: Stroke = Stroke::dashed(INK, 1.8, "9 3");
-const TRAY_LINE: Stroke = Stroke::dashed(TRAY, 3.2, "2 2");
+pub(super) const TISSUE: Stroke = Stroke::whole(INK, 2.8);
+pub(super) const OUTER: Stroke = Stroke::dashed(INK, 1.8, "9 3");
+pub(super) const TRAY_LINE: Stroke = Stroke::dashed(TRAY, 3.2, "2 2");
 const HELP: Stroke = Stroke::whole(GREY, 0.8);
-const CIRCLE: Stroke = Stroke::dashed(LIMIT, 1.4, "5 3");
+pub(super) const CIRCLE: Stroke = Stroke::dashed(LIMIT, 1.4, "5 3");
 
 /// The drawing of a finding's section as the bytes of an SVG file; `None` for a
 /// finding that is not on a border.
@@ -205,11 +198,6 @@ fn draw_height(
     sheet.upright([x - 6.0, centred.min(at[1] - 8.0)], SMALL, &words);
 }
 
-/// A figure of a station as it is printed.
-fn of_station(figure: Measured) -> Value {
-    Value::figure(format::measured(figure))
-}
-
 fn draw_thickness(sheet: &mut Sheet, view: &View, station: &Station, language: Language) {
     let (Some(ends), Ok(thickness)) = (station.section.thickness, station.flange_thickness) else {
         return;
@@ -291,153 +279,4 @@ fn draw_arch_caption(sheet: &mut Sheet, language: Language) {
         sheet.text([middle, y], Anchor::Middle, SMALL, &line);
         y += 17.0;
     }
-}
-
-/// What the table beside the drawing says.
-struct StationTable<'a> {
-    language: Language,
-    checked: &'a CheckedCase,
-    finding: &'a Finding,
-    border: &'a Border,
-    station: &'a Station,
-}
-
-impl StationTable<'_> {
-    /// Figures of the station, with their limits in its zone; whether each line is a heading.
-    fn lines(&self) -> Vec<(bool, String)> {
-        let figures = StationFigure::ALL.into_iter();
-        let stretch = self.about_finding().into_iter();
-        stretch
-            .chain(figures.flat_map(|figure| self.about_figure(figure)))
-            .collect()
-    }
-
-    fn about_figure(&self, figure: StationFigure) -> Vec<(bool, String)> {
-        let (language, of) = (self.language, station_figure(figure));
-        let limit = |key: Option<LimitKey>, words: fn(Language, String) -> String| {
-            let mm = self.checked.protocol.limit(key?).in_zone(self.station.zone);
-            (mm > 0.0).then(|| words(language, format!("{mm} mm")))
-        };
-        let name = capital(&figure_name(figure, language));
-        let name = if figure == StationFigure::Thickness {
-            let depth = self.checked.protocol.value(LimitKey::FlangeDepth);
-            let depth = Value::figure(depth.to_string());
-            text!(
-                language,
-                "section-figure-at-depth",
-                figure = name,
-                depth = depth
-            )
-        } else {
-            name
-        };
-        let reading = match self.station.figure(figure) {
-            Ok(found) => of_station(found).text(language),
-            Err(why) => text!(language, "section-none", why = why.message()),
-        };
-        let limits = [limit(of.least, at_least), limit(of.most, at_most)];
-        let limits: Vec<String> = limits.into_iter().flatten().collect();
-        let limits = (!limits.is_empty())
-            .then(|| text!(language, "section-limit", limits = limits.join(", ")));
-        let lines = [(true, name), (false, reading)].into_iter();
-        lines.chain(limits.map(|limits| (false, limits))).collect()
-    }
-
-    /// The stretch and the figure that the finding is about.
-    fn about_finding(&self) -> Vec<(bool, String)> {
-        let language = self.language;
-        let stretch = self.finding.stretch.map(|stretch| {
-            let range = words::stretch(self.border, self.finding.arch, stretch.from, stretch.to);
-            (true, text!(language, "section-stretch", range = range))
-        });
-        let figure = self.finding.figure.as_ref().map(|figure| {
-            let (unit, bound) = (&figure.unit, figure.bound);
-            let limit = format!("{}{}", figure.limit(), format::unit(unit));
-            let limit = match bound {
-                Bound::AtLeast(_) => at_least(language, limit),
-                Bound::AtMost(_) => at_most(language, limit),
-            };
-            let measured = format::decided(figure.measured, figure.uncertainty, bound, unit);
-            let found = text!(
-                language,
-                "section-found",
-                figure = Value::figure(measured),
-                limit = limit
-            );
-            (false, found)
-        });
-        stretch.into_iter().chain(figure).collect()
-    }
-
-    /// The lines as they fit the table's width.
-    fn wrapped(&self) -> Vec<(bool, Vec<String>)> {
-        let lines = self.lines().into_iter();
-        lines
-            .map(|(is_heading, text)| (is_heading, wrapped(&text, TABLE_RIGHT - TABLE_LEFT)))
-            .collect()
-    }
-
-    /// Height of the sheet that holds the table, px.
-    fn height(&self) -> f64 {
-        let lines = self.wrapped().into_iter();
-        let lines: f64 = lines
-            .map(|(is_heading, lines)| {
-                lines.len() as f64 * LINE + if is_heading { ABOVE_HEADING } else { 0.0 }
-            })
-            .sum();
-        TABLE_TOP + lines + LEGEND_HEIGHT
-    }
-}
-
-fn draw_table(sheet: &mut Sheet, table: &StationTable<'_>) {
-    let mut y = TABLE_TOP;
-    for (is_heading, lines) in table.wrapped() {
-        if is_heading {
-            y += ABOVE_HEADING;
-        }
-        for line in lines {
-            if is_heading {
-                sheet.bold([TABLE_LEFT, y], Anchor::Start, SMALL, &line);
-            } else {
-                sheet.text([TABLE_LEFT, y], Anchor::Start, SMALL, &line);
-            }
-            y += LINE;
-        }
-    }
-    draw_legend(sheet, table.language, y + 16.0);
-}
-
-fn draw_legend(sheet: &mut Sheet, language: Language, top: f64) {
-    let mut y = top;
-    for (stroke, words) in [
-        (TISSUE, text!(language, "section-tissue-face")),
-        (OUTER, text!(language, "section-outer-face")),
-        (TRAY_LINE, text!(language, "section-tray")),
-        (CIRCLE, text!(language, "section-circle")),
-        (
-            Stroke::dashed(INK, 1.2, "1 3"),
-            text!(language, "section-overlap"),
-        ),
-    ] {
-        sheet.line([TABLE_LEFT, y - 4.0], [TABLE_LEFT + 40.0, y - 4.0], stroke);
-        sheet.text([TABLE_LEFT + 50.0, y], Anchor::Start, SMALL, &words);
-        y += 19.0;
-    }
-    let note = text!(language, "section-uncertainties");
-    sheet.text([TABLE_LEFT, y + 4.0], Anchor::Start, SMALL, &note);
-}
-
-/// A text in lines that are no wider than `width`, px.
-fn wrapped(text: &str, width: f64) -> Vec<String> {
-    let mut lines: Vec<String> = Vec::new();
-    for word in text.split(' ') {
-        match lines.last_mut() {
-            Some(line) if text_width(line, SMALL) + text_width(word, SMALL) + SMALL < width => {
-                line.push(' ');
-                line.push_str(word);
-            }
-            _ => lines.push(word.to_owned()),
-        }
-    }
-    lines
 }

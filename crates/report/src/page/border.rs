@@ -72,7 +72,7 @@ pub fn chart(
         div class=(if is_high { "high" } else { "wide" }) {
             figure.chart {
                 div.scroll role="region" tabindex="0" aria-label=(label) { (chart) }
-                figcaption {
+                figcaption data-sideways=(text!(language, "drag-sideways")) {
                     (name_and_facing) " "
                     (text!(language, "border-chart-table", table = border.table.as_str()))
                 }

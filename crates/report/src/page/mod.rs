@@ -37,6 +37,8 @@ mod standard;
 mod table;
 #[cfg(test)]
 mod tests;
+#[cfg(test)]
+mod tests_languages;
 mod tray_fit;
 mod turning;
 mod verdict;
