@@ -148,7 +148,7 @@ fn drawings(checked: &CheckedCase, language: Language) -> Vec<String> {
 
 #[rstest::rstest]
 #[case::german(Language::German, [
-    "Fall D-1043, Oberkiefer, Abformung vor dem Wash",
+    "Fall D-1042, Oberkiefer, Abformung vor dem Wash",
     "◄ linke Patientenseite",
     "ab der labialen Mittellinie",
     "Höhe des Funktionsrandes, mm",
@@ -163,7 +163,7 @@ fn drawings(checked: &CheckedCase, language: Language) -> Vec<String> {
     "nach vestibulär ►",
 ])]
 #[case::spanish(Language::Spanish, [
-    "Caso D-1043, maxilar superior, impresión antes del lavado",
+    "Caso D-1042, maxilar superior, impresión antes del lavado",
     "◄ lado izquierdo del paciente",
     "desde la línea media labial",
     "Altura de la aleta, mm",
