@@ -14,6 +14,8 @@ use messages::{Language, Value, text};
 /// Baseline of the table's first line.
 const TABLE_TOP: f64 = FIELD[0][1] + 6.0;
 const LINE: f64 = 18.0;
+/// The space between words that stay in one line.
+const UNBROKEN: &str = "\u{a0}";
 const ABOVE_HEADING: f64 = 8.0;
 /// Height of the legend under the table, to the edge of the sheet.
 const LEGEND_HEIGHT: f64 = 135.0;
@@ -41,7 +43,7 @@ impl StationTable<'_> {
         let (language, of) = (self.language, station_figure(figure));
         let limit = |key: Option<LimitKey>, words: fn(Language, String) -> String| {
             let mm = self.checked.protocol.limit(key?).in_zone(self.station.zone);
-            (mm > 0.0).then(|| words(language, format!("{mm} mm")))
+            (mm > 0.0).then(|| unbroken(&words(language, format!("{mm} mm"))))
         };
         let name = capital(&figure_name(figure, language));
         let name = if figure == StationFigure::Thickness {
@@ -87,7 +89,7 @@ impl StationTable<'_> {
                 language,
                 "section-found",
                 figure = Value::figure(measured),
-                limit = limit
+                limit = unbroken(&limit)
             );
             (false, found)
         });
@@ -158,11 +160,16 @@ pub(super) fn of_station(figure: Measured) -> Value {
     Value::figure(format::measured(figure))
 }
 
+/// Words that stay in one line.
+fn unbroken(text: &str) -> String {
+    text.replace(' ', UNBROKEN)
+}
+
 /// A text in lines that are no wider than `width`, px; a figure keeps its unit beside it.
 pub(super) fn wrapped(text: &str, width: f64) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     for word in text.replace(" mm", "\u{a0}mm").split(' ') {
-        let word = word.replace('\u{a0}', " ");
+        let word = word.replace(UNBROKEN, " ");
         match lines.last_mut() {
             Some(line) if text_width(line, SMALL) + text_width(&word, SMALL) + SMALL < width => {
                 line.push(' ');
