@@ -7,12 +7,13 @@ use super::locator::Locator;
 use super::plot::{Across, Chart, LEFT, RIGHT, SMALL, WIDTH};
 use super::rows::{ROWS, RowFrame, draw_row, row_height};
 use super::track::{Track, tracks};
-use super::words::{heading, patient_side};
+use super::words::{heading, numbered, patient_side, side_letter};
+use crate::text::words::zone_name;
 use crate::text::{facing, names};
 use check::CheckedCase;
 use judge::{Finding, Severity, words};
-use measure::{Border, Frame, Side};
-use messages::Language;
+use measure::Frame;
+use messages::{Language, text};
 
 const TITLE_HEIGHT: f64 = 64.0;
 /// Height of the legend, with the small arch beside it.
@@ -38,6 +39,7 @@ pub(crate) fn border_chart(
     let (border, arch) = (measured.border.as_ref().ok()?, measured.frame.arch);
     let findings = checked.judged.findings.iter().enumerate();
     let chart = Chart {
+        language,
         checked,
         border,
         arch,
@@ -51,20 +53,21 @@ pub(crate) fn border_chart(
         .map(|track| chart.track_height(track))
         .collect();
     let height = TITLE_HEIGHT + heights.iter().sum::<f64>() + LEGEND_HEIGHT;
-    let title = format!(
-        "{}: the border unrolled",
-        heading(checked, impression, language)
+    let title = text!(
+        language,
+        "chart-title",
+        heading = heading(checked, impression, language)
     );
     let mut sheet = Sheet::new(WIDTH, height, &title);
     sheet.bold([LEFT, 28.0], Anchor::Start, 18.0, &title);
-    let facing = format!("Seen from the tissue side: {}.", facing::words(arch));
+    let facing = text!(language, "chart-seen", facing = facing::message(arch));
     sheet.text([LEFT, 50.0], Anchor::Start, 12.5, &facing);
     let mut top = TITLE_HEIGHT;
     for (track, height) in tracks.iter().zip(&heights) {
         chart.draw_track(&mut sheet, track, top);
         top += height;
     }
-    draw_legend(&mut sheet, top + 8.0);
+    draw_legend(&mut sheet, language, top + 8.0);
     chart.draw_arch(&mut sheet, &measured.frame, top + 12.0);
     Some(sheet.encoded())
 }
@@ -98,7 +101,7 @@ impl Chart<'_> {
         let rows: f64 = ROWS.iter().map(|row| row_height(row, self, track)).sum();
         let lanes_of = |named: &[Named]| lane_count(named) as f64 * LANE;
         44.0 + lanes_of(&self.bracketed(track, across).0)
-            + lanes_of(&zones(self.border, track, across))
+            + lanes_of(&zones(self, track, across))
             + rows
             + 46.0
     }
@@ -106,27 +109,19 @@ impl Chart<'_> {
     fn draw_track(&self, sheet: &mut Sheet, track: &Track, top: f64) {
         let across = Across::of(track);
         let mut at = top + 16.0;
-        sheet.bold(
-            [LEFT, at],
-            Anchor::Start,
-            SIDE,
-            &format!("◄ {}", patient_side(Some(facing::on_the_left(self.arch)))),
-        );
-        sheet.bold(
-            [RIGHT, at],
-            Anchor::End,
-            SIDE,
-            &format!("{} ►", patient_side(Some(facing::on_the_right(self.arch)))),
-        );
+        let [left, right] = [facing::on_the_left, facing::on_the_right]
+            .map(|side| patient_side(Some(side(self.arch)), self.language));
+        sheet.bold([LEFT, at], Anchor::Start, SIDE, &format!("◄ {left}"));
+        sheet.bold([RIGHT, at], Anchor::End, SIDE, &format!("{right} ►"));
         sheet.bold(
             [f64::midpoint(LEFT, RIGHT), at],
             Anchor::Middle,
             14.0,
-            track.title,
+            &track.title.text(self.language),
         );
         at += 12.0;
         at = self.draw_findings(sheet, track, across, at);
-        at = draw_zones(sheet, &zones(self.border, track, across), at);
+        at = draw_zones(sheet, &zones(self, track, across), at);
         let rows_top = at;
         for row in &ROWS {
             let height = row_height(row, self, track);
@@ -152,7 +147,14 @@ impl Chart<'_> {
     /// Where the findings of the chart lie on the arch.
     fn draw_arch(&self, sheet: &mut Sheet, frame: &Frame, top: f64) {
         let left = RIGHT - ARCH_SIZE[0] - ARCH_ASIDE;
-        let arch = Locator::draw(sheet, self.border, frame, [left, top], ARCH_SIZE);
+        let arch = Locator::draw(
+            sheet,
+            self.border,
+            frame,
+            self.language,
+            [left, top],
+            ARCH_SIZE,
+        );
         let worst = |finding: &Finding| finding.stretch.map(|stretch| stretch.worst);
         let named: Vec<(usize, String)> = (self.findings.iter())
             .filter_map(|(number, finding)| Some((worst(finding)?, names::finding(*number))))
@@ -171,7 +173,7 @@ impl Chart<'_> {
                 spans.into_iter().map(move |(from, to)| {
                     let named = Named {
                         span: (across.px(from) - 1.0, across.px(to) + 1.0),
-                        name: format!("{} {}", names::finding(number), finding.check),
+                        name: numbered(&names::finding(number), finding.check, self.language),
                     };
                     (named, finding)
                 })
@@ -202,8 +204,9 @@ impl Chart<'_> {
             let mm = tick as f64 * TICK_MM;
             let x = across.px(mm);
             sheet.line([x, top], [x, top + 4.0], Stroke::whole(INK, 1.0));
+            let letter = |side| format!(" {}", side_letter(side, self.language));
             let side = match tick {
-                0 => "",
+                0 => String::new(),
                 ..0 => letter(facing::on_the_left(self.arch)),
                 1.. => letter(facing::on_the_right(self.arch)),
             };
@@ -214,24 +217,13 @@ impl Chart<'_> {
                 &format!("{:.0}{side}", mm.abs()),
             );
         }
-        let words = format!(
-            "mm along the border from the {} (R: to the patient's right, L: to the patient's left)",
-            track.midline
-        );
+        let words = text!(self.language, "chart-axis", midline = track.midline.clone());
         sheet.text(
             [f64::midpoint(LEFT, RIGHT), top + 32.0],
             Anchor::Middle,
             12.0,
             &words,
         );
-    }
-}
-
-/// After a distance along the border.
-fn letter(side: Side) -> &'static str {
-    match side {
-        Side::Right => " R",
-        Side::Left => " L",
     }
 }
 
@@ -253,8 +245,8 @@ fn lane_count(named: &[Named]) -> usize {
 }
 
 /// Runs of stations in one zone.
-fn zones(border: &Border, track: &Track, across: Across) -> Vec<Named> {
-    let zone = |number: usize| border.stations[number].zone;
+fn zones(chart: &Chart<'_>, track: &Track, across: Across) -> Vec<Named> {
+    let zone = |number: usize| chart.border.stations[number].zone;
     track
         .stations
         .chunk_by(|a, b| zone(a.0) == zone(b.0))
@@ -262,7 +254,7 @@ fn zones(border: &Border, track: &Track, across: Across) -> Vec<Named> {
             let (first, last) = run.first().zip(run.last())?;
             Some(Named {
                 span: (across.px(first.1), across.px(last.1)),
-                name: words::zone(zone(first.0)).to_owned(),
+                name: zone_name(words::zone(zone(first.0)), chart.language),
             })
         })
         .collect()
@@ -284,15 +276,15 @@ fn draw_zones(sheet: &mut Sheet, zones: &[Named], top: f64) -> f64 {
     bottom + 4.0
 }
 
-fn draw_legend(sheet: &mut Sheet, top: f64) {
+fn draw_legend(sheet: &mut Sheet, language: Language, top: f64) {
     let mut at = [LEFT, top + 14.0];
-    let mut entry = |sheet: &mut Sheet, draw: &dyn Fn(&mut Sheet, [f64; 2]), words: &str| {
-        let width = 44.0 + text_width(words, SMALL) + 20.0;
+    let mut entry = |sheet: &mut Sheet, draw: &dyn Fn(&mut Sheet, [f64; 2]), words: String| {
+        let width = 44.0 + text_width(&words, SMALL) + 20.0;
         if at[0] + width > LEGEND_RIGHT {
             at = [LEFT, at[1] + 20.0];
         }
         draw(sheet, at);
-        sheet.text([at[0] + 44.0, at[1]], Anchor::Start, SMALL, words);
+        sheet.text([at[0] + 44.0, at[1]], Anchor::Start, SMALL, &words);
         at[0] += width;
     };
     let sample = |stroke: Stroke| {
@@ -300,27 +292,23 @@ fn draw_legend(sheet: &mut Sheet, top: f64) {
             sheet.line([at[0], at[1] - 4.0], [at[0] + 36.0, at[1] - 4.0], stroke);
         }
     };
-    entry(
-        sheet,
-        &super::rows::sample,
-        "measured, with its expanded uncertainty (k = 2)",
-    );
-    entry(sheet, &sample(super::rows::LEAST), "limit: no less");
-    entry(sheet, &sample(super::rows::MOST), "limit: no more");
+    let measured = text!(language, "legend-measured");
+    entry(sheet, &super::rows::sample, measured);
+    let no_less = text!(language, "legend-no-less");
+    entry(sheet, &sample(super::rows::LEAST), no_less);
+    let no_more = text!(language, "legend-no-more");
+    entry(sheet, &sample(super::rows::MOST), no_more);
     let hatch = |sheet: &mut Sheet, at: [f64; 2]| {
         sheet.hatched([at[0], at[1] - 11.0], [at[0] + 36.0, at[1] + 2.0]);
     };
-    entry(sheet, &hatch, "no figure, with the reason");
-    entry(sheet, &sample(severity_stroke(Severity::Fail)), "fails ■");
-    entry(
-        sheet,
-        &sample(severity_stroke(Severity::Borderline)),
-        "cannot be decided ◆",
-    );
-    entry(sheet, &sample(severity_stroke(Severity::Note)), "note ●");
-    entry(
-        sheet,
-        &sample(Stroke::whole(LIMIT, 0.0)),
-        "marks stand at the worst station of a finding, numbered as in result.json",
-    );
+    entry(sheet, &hatch, text!(language, "legend-no-figure"));
+    for (severity, words) in [
+        (Severity::Fail, text!(language, "legend-fails")),
+        (Severity::Borderline, text!(language, "legend-undecided")),
+        (Severity::Note, text!(language, "legend-note")),
+    ] {
+        entry(sheet, &sample(severity_stroke(severity)), words);
+    }
+    let marks = text!(language, "legend-marks");
+    entry(sheet, &sample(Stroke::whole(LIMIT, 0.0)), marks);
 }

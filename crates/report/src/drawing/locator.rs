@@ -1,9 +1,11 @@
 //! A small arch beside a drawing, that shows where its place lies: the border seen
-//! as the impression is in pictures, with R and L as large as there.
+//! as the impression is in pictures, with the letters of its sides as large as there.
 
 use super::canvas::{Anchor, GREY, INK, Sheet, SheetPoint, Stroke};
+use super::words::side_letter;
 use crate::text::facing;
 use measure::{Border, BorderPart, Frame, Side};
+use messages::{Language, text};
 
 /// Size of the letters of the patient's sides, px, in pictures and here.
 pub(crate) const SIDE_LETTER: f64 = 30.0;
@@ -26,6 +28,7 @@ impl<'a> Locator<'a> {
         sheet: &mut Sheet,
         border: &'a Border,
         frame: &'a Frame,
+        language: Language,
         [left, top]: SheetPoint,
         [width, height]: [f64; 2],
     ) -> Self {
@@ -58,17 +61,14 @@ impl<'a> Locator<'a> {
             (facing::on_the_right(frame.arch), left + width, Anchor::End),
         ];
         for (side, x, anchor) in letters {
-            let letter = match side {
-                Side::Right => "R",
-                Side::Left => "L",
-            };
-            sheet.bold([x, top + SIDE_LETTER * 0.8], anchor, SIDE_LETTER, letter);
+            let letter = side_letter(side, language);
+            sheet.bold([x, top + SIDE_LETTER * 0.8], anchor, SIDE_LETTER, &letter);
         }
         sheet.text(
             [left + width / 2.0, top + 12.0],
             Anchor::Middle,
             SMALL,
-            "front",
+            &text!(language, "view-front"),
         );
         locator
     }

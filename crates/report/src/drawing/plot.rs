@@ -4,6 +4,7 @@ use super::track::Track;
 use check::CheckedCase;
 use judge::Finding;
 use measure::{Arch, Border};
+use messages::Language;
 
 pub(super) const WIDTH: f64 = 1280.0;
 pub(super) const LEFT: f64 = 62.0;
@@ -34,6 +35,7 @@ impl Across {
 
 /// What a chart is drawn of.
 pub(super) struct Chart<'a> {
+    pub language: Language,
     pub checked: &'a CheckedCase,
     pub border: &'a Border,
     pub arch: Arch,

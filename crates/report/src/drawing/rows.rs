@@ -3,12 +3,13 @@
 use super::canvas::{Anchor, GREY, INK, LIMIT, PALE, Sheet, SheetPoint, Stroke, text_width};
 use super::plot::{Across, Chart, SMALL};
 use super::track::Track;
-use super::words::short_reason;
-use crate::text::figures::station_figure;
+use super::words::{at_least, at_most, short_reason};
+use crate::text::figures::{figure_name, station_figure};
 use crate::text::format::capital;
 use crate::text::names;
 use judge::{Check, Finding, LimitKey, Severity};
 use measure::{DipKind, Missing, Reading, Station, StationFigure};
+use messages::{Language, Value, text};
 
 /// A limit from below.
 pub(super) const LEAST: Stroke = Stroke::dashed(LIMIT, 1.6, "8 4");
@@ -33,11 +34,12 @@ impl Row {
 
     fn limits(&self) -> impl Iterator<Item = Limit> {
         let of = station_figure(self.figure);
-        let limit =
-            |key: Option<LimitKey>, stroke, words| key.map(|key| Limit { key, stroke, words });
+        let limit = |key: Option<LimitKey>, stroke, words: fn(Language, String) -> String| {
+            key.map(|key| Limit { key, stroke, words })
+        };
         let both = [
-            limit(of.least, LEAST, "at least"),
-            limit(of.most, MOST, "at most"),
+            limit(of.least, LEAST, at_least),
+            limit(of.most, MOST, at_most),
         ];
         both.into_iter().flatten()
     }
@@ -111,15 +113,14 @@ pub(super) fn draw_row(
     track: &Track,
     frame: &RowFrame,
 ) {
-    let depth = chart.checked.protocol.value(LimitKey::FlangeDepth);
-    let name = capital(station_figure(row.figure).name);
-    let title = if row.figure == StationFigure::Thickness {
-        format!("{name}, mm, {depth} mm below the border")
-    } else {
-        format!("{name}, mm")
-    };
+    let title = title(row, chart);
     if let Some(why) = only_reason(row, chart, track) {
-        let words = format!("{title}: none ({why})");
+        let words = text!(
+            chart.language,
+            "chart-row-none",
+            row = title,
+            why = why.message()
+        );
         sheet.bold([frame.left, frame.top + 20.0], Anchor::Start, 12.0, &words);
         return;
     }
@@ -131,10 +132,11 @@ pub(super) fn draw_row(
     );
     let scale = scale(row, chart, track, frame);
     draw_grid(sheet, frame, &scale);
-    draw_gaps(sheet, row, chart, track, frame, &scale);
+    let reasons = draw_gaps(sheet, row, chart, track, frame, &scale);
     let curve = draw_curve(sheet, row, chart, track, frame, &scale);
+    let drawn = Drawn { curve, reasons };
     for limit in row.limits() {
-        draw_limit(sheet, chart, track, frame, &scale, &limit, &curve);
+        draw_limit(sheet, chart, track, frame, &scale, &limit, &drawn);
     }
     if row.figure == StationFigure::Height {
         draw_notches(sheet, chart, track, frame, &scale);
@@ -143,6 +145,23 @@ pub(super) fn draw_row(
         if judge::station_figure_of(finding.check) == Some(row.figure) {
             draw_mark(sheet, track, frame, &scale, (number, finding));
         }
+    }
+}
+
+/// What a row shows.
+fn title(row: &Row, chart: &Chart<'_>) -> String {
+    let name = capital(&figure_name(row.figure, chart.language));
+    if row.figure == StationFigure::Thickness {
+        let depth = chart.checked.protocol.value(LimitKey::FlangeDepth);
+        let depth = Value::figure(depth.to_string());
+        text!(
+            chart.language,
+            "chart-row-at-depth",
+            figure = name,
+            depth = depth
+        )
+    } else {
+        text!(chart.language, "chart-row", figure = name)
     }
 }
 
@@ -206,6 +225,8 @@ fn draw_grid(sheet: &mut Sheet, frame: &RowFrame, scale: &Scale) {
     );
 }
 
+/// Hatches the stretches without a figure, and writes the reason on each; returns places
+/// along those letters.
 fn draw_gaps(
     sheet: &mut Sheet,
     row: &Row,
@@ -213,7 +234,8 @@ fn draw_gaps(
     track: &Track,
     frame: &RowFrame,
     scale: &Scale,
-) {
+) -> Vec<SheetPoint> {
+    let mut letters = Vec::new();
     let why = |number: usize| row.reading(&chart.border.stations[number]).err();
     let half_step = half_step(track);
     let runs = track.stations.chunk_by(|a, b| why(a.0) == why(b.0));
@@ -226,17 +248,28 @@ fn draw_gaps(
         let to = frame.across.px(last.1 + half_step).min(frame.right);
         let top = scale.y(scale.most_mm) + 2.0;
         sheet.hatched([from, top], [to, scale.bottom]);
-        let words = short_reason(why);
+        let words = short_reason(why, chart.language);
         let middle = f64::midpoint(from, to);
-        let half = text_width(words, SMALL) / 2.0;
+        let half = text_width(&words, SMALL) / 2.0;
         if to - from > 2.0 * half + 6.0 {
             let y = clear_of_limits(row, chart, first.0, scale, [top, scale.bottom]);
-            sheet.label([middle, y + 4.0], Anchor::Middle, SMALL, words);
+            sheet.label([middle, y + 4.0], Anchor::Middle, SMALL, &words);
+            letters.extend(steps(2.0 * half).map(|step| [middle - half + step, y]));
         } else if to - from > 12.0 {
             // Beside a narrow gap there is room in the sheet's middle only.
-            sheet.upright([middle + 4.0, scale.bottom - 4.0], SMALL, words);
+            let bottom = scale.bottom - 4.0;
+            sheet.upright([middle + 4.0, bottom], SMALL, &words);
+            letters.extend(steps(2.0 * half).map(|step| [middle, bottom - step]));
         }
     }
+    letters
+}
+
+/// From 0 to a length in small steps, px.
+fn steps(length: f64) -> impl Iterator<Item = f64> {
+    const STEP_PX: f64 = 8.0;
+    let count = (length / STEP_PX).ceil().max(1.0);
+    (0..=count as u32).map(move |step| length * f64::from(step) / count)
 }
 
 /// A height between top and bottom where no limit of a station runs: the
@@ -307,7 +340,8 @@ fn draw_curve(
 struct Limit {
     key: LimitKey,
     stroke: Stroke,
-    words: &'static str,
+    /// The words for a limit from that side.
+    words: fn(Language, String) -> String,
 }
 
 /// A limit as a stepped line, its value written where the curve leaves room; 0
@@ -318,10 +352,10 @@ fn draw_limit(
     track: &Track,
     frame: &RowFrame,
     scale: &Scale,
-    drawn: &Limit,
-    curve: &[SheetPoint],
+    of: &Limit,
+    drawn: &Drawn,
 ) {
-    let limit = chart.checked.protocol.limit(drawn.key);
+    let limit = chart.checked.protocol.limit(of.key);
     let value = |number: usize| limit.in_zone(chart.border.stations[number].zone);
     let half_step = half_step(track);
     for run in track.stations.chunk_by(|a, b| value(a.0) == value(b.0)) {
@@ -335,25 +369,35 @@ fn draw_limit(
         let y = scale.y(mm);
         let from = frame.across.px(first.1 - half_step).max(frame.left);
         let to = frame.across.px(last.1 + half_step).min(frame.right);
-        sheet.line([from, y], [to, y], drawn.stroke);
-        let words = format!("{} {mm} mm", drawn.words);
+        sheet.line([from, y], [to, y], of.stroke);
+        let words = (of.words)(chart.language, format!("{mm} mm"));
         let width = text_width(&words, SMALL);
         if to - from > width + 8.0 {
-            let x = room_along(curve, y - 8.0, [from + 5.0, to - width - 3.0], width);
+            let x = room_along(drawn, y - 8.0, [from + 5.0, to - width - 3.0], width);
             sheet.label([x, y - 4.0], Anchor::Start, SMALL, &words);
         }
     }
 }
 
+/// What is in a row already.
+struct Drawn {
+    curve: Vec<SheetPoint>,
+    /// Places along the reasons why there is no figure.
+    reasons: Vec<SheetPoint>,
+}
+
 /// Where between two places lettering of some width at height `y` has a curve
-/// above or below it that keeps away: the first such place, else the first.
-fn room_along(curve: &[SheetPoint], y: f64, [from, to]: [f64; 2], width: f64) -> f64 {
+/// above or below it that keeps away, and no reason on it: the first such place, else the
+/// first.
+fn room_along(drawn: &Drawn, y: f64, [from, to]: [f64; 2], width: f64) -> f64 {
     const STEP_PX: f64 = 24.0;
     const CLEAR_PX: f64 = 11.0;
     let is_clear = |x: f64| {
         let beside = |p: &&SheetPoint| (x - 6.0..=x + width + 6.0).contains(&p[0]);
-        let mut near = curve.iter().filter(beside).peekable();
-        near.peek().is_some() && near.all(|p| (p[1] - y).abs() > CLEAR_PX)
+        let mut near = drawn.curve.iter().filter(beside).peekable();
+        let mut reasons = drawn.reasons.iter().filter(beside);
+        let keeps_away = |p: &SheetPoint| (p[1] - y).abs() > CLEAR_PX;
+        near.peek().is_some() && near.all(keeps_away) && reasons.all(keeps_away)
     };
     (0..)
         .map(|i| from + STEP_PX * f64::from(i))
@@ -383,7 +427,8 @@ fn draw_notches(
         // An open triangle that points up into the notch.
         let corners = [[x, y], [x - 5.0, y + 9.0], [x + 5.0, y + 9.0], [x, y]];
         sheet.polyline(&corners, Stroke::whole(INK, 1.3));
-        let words = format!("frenum, {:.1} mm deep", dip.depth.mm);
+        let depth = Value::number(dip.depth.mm, 1);
+        let words = text!(chart.language, "chart-frenum", depth = depth);
         sheet.label([x, scale.bottom - 5.0], Anchor::Middle, SMALL, &words);
     }
 }

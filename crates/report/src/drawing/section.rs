@@ -2,31 +2,31 @@
 
 use super::canvas::{Anchor, GREY, INK, LIMIT, Sheet, SheetPoint, Stroke, TRAY, text_width};
 use super::locator::Locator;
-use super::words::{heading, patient_side};
-use crate::text::figures::station_figure;
-use crate::text::format::capital;
-use crate::text::{format, names};
+use super::section_table::{StationTable, draw_table, of_station, wrapped};
+use super::words::{heading, numbered, patient_side};
+use crate::text::names;
+use crate::text::words::zone_name;
 use check::CheckedCase;
-use judge::{Finding, LimitKey, words};
-use measure::{Border, BorderPart, SectionPoint, Station, StationFigure};
-use messages::Language;
+use judge::words;
+use measure::{BorderPart, SectionPoint, Station};
+use messages::{Language, Value, text};
 
 const WIDTH: f64 = 1300.0;
 const HEIGHT: f64 = 640.0;
 /// The part of the sheet that the section fills: from, to.
-const FIELD: [SheetPoint; 2] = [[40.0, 104.0], [700.0, 580.0]];
-const TABLE_LEFT: f64 = 760.0;
-const TABLE_RIGHT: f64 = 1060.0;
+pub(super) const FIELD: [SheetPoint; 2] = [[40.0, 104.0], [700.0, 580.0]];
+pub(super) const TABLE_LEFT: f64 = 760.0;
+pub(super) const TABLE_RIGHT: f64 = 1060.0;
 /// Upper left corner and size of the small arch.
 const ARCH_AT: SheetPoint = [1080.0, 96.0];
 const ARCH_SIZE: [f64; 2] = [200.0, 230.0];
-const SMALL: f64 = 13.0;
+pub(super) const SMALL: f64 = 13.0;
 
-const TISSUE: Stroke = Stroke::whole(INK, 2.8);
-const OUTER: Stroke = Stroke::dashed(INK, 1.8, "9 3");
-const TRAY_LINE: Stroke = Stroke::dashed(TRAY, 3.2, "2 2");
+pub(super) const TISSUE: Stroke = Stroke::whole(INK, 2.8);
+pub(super) const OUTER: Stroke = Stroke::dashed(INK, 1.8, "9 3");
+pub(super) const TRAY_LINE: Stroke = Stroke::dashed(TRAY, 3.2, "2 2");
 const HELP: Stroke = Stroke::whole(GREY, 0.8);
-const CIRCLE: Stroke = Stroke::dashed(LIMIT, 1.4, "5 3");
+pub(super) const CIRCLE: Stroke = Stroke::dashed(LIMIT, 1.4, "5 3");
 
 /// The drawing of a finding's section as the bytes of an SVG file; `None` for a
 /// finding that is not on a border.
@@ -41,39 +41,41 @@ pub(crate) fn finding_section(
     let border = measured.border.as_ref().ok()?;
     let worst = finding.stretch?.worst;
     let station = border.stations.get(worst)?;
-    let place = format!(
-        "{}, {}",
-        words::zone(station.zone),
-        patient_side(station.side)
+    let title = format!(
+        "{}: {}, {}",
+        numbered(&names::finding(number), finding.check, language),
+        zone_name(words::zone(station.zone), language),
+        patient_side(station.side, language)
     );
-    let title = format!("{} {}: {place}", names::finding(number), finding.check);
-    let mut sheet = Sheet::new(WIDTH, HEIGHT, &title);
+    let table = StationTable {
+        language,
+        checked,
+        finding,
+        border,
+        station,
+    };
+    let height = table.height().max(HEIGHT);
+    let mut sheet = Sheet::new(WIDTH, height, &title);
     sheet.bold([40.0, 32.0], Anchor::Start, 18.0, &title);
-    let at = format!(
-        "{}. Section {:.1} mm of {:.1} mm round the border (s = {:.3}).",
-        heading(checked, impression, language),
-        station.s * border.length_mm,
-        border.length_mm,
-        station.s
+    let at = text!(
+        language,
+        "section-place",
+        heading = heading(checked, impression, language),
+        at = Value::number(station.s * border.length_mm, 1),
+        length = Value::number(border.length_mm, 1),
+        s = Value::number(station.s, 3)
     );
     sheet.text([40.0, 54.0], Anchor::Start, SMALL, &at);
     let view = View::of(station);
     draw_outlines(&mut sheet, &view, station);
-    draw_sides(&mut sheet, station);
-    draw_dimensions(&mut sheet, &view, station);
+    draw_sides(&mut sheet, station, language);
+    draw_dimensions(&mut sheet, &view, station, language);
     draw_scale_bar(&mut sheet, &view);
-    let arch = Locator::draw(&mut sheet, border, &measured.frame, ARCH_AT, ARCH_SIZE);
+    let frame = &measured.frame;
+    let arch = Locator::draw(&mut sheet, border, frame, language, ARCH_AT, ARCH_SIZE);
     arch.mark_section(&mut sheet, worst, &names::finding(number));
-    draw_arch_caption(&mut sheet);
-    draw_table(
-        &mut sheet,
-        &StationTable {
-            checked,
-            finding,
-            border,
-            station,
-        },
-    );
+    draw_arch_caption(&mut sheet, language);
+    draw_table(&mut sheet, &table);
     Some(sheet.encoded())
 }
 
@@ -131,40 +133,47 @@ fn draw_outlines(sheet: &mut Sheet, view: &View, station: &Station) {
 }
 
 /// Which way the section is looked at.
-fn draw_sides(sheet: &mut Sheet, station: &Station) {
+fn draw_sides(sheet: &mut Sheet, station: &Station, language: Language) {
+    let ridge = || text!(language, "section-toward-ridge");
     let [inward, outward] = match station.part {
-        BorderPart::Outer => ["◄ toward the ridge", "toward lip or cheek ►"],
-        BorderPart::Lingual => ["◄ toward the ridge", "toward the tongue ►"],
-        BorderPart::Posterior => ["◄ toward the front", "toward the back ►"],
+        BorderPart::Outer => [ridge(), text!(language, "section-toward-lip")],
+        BorderPart::Lingual => [ridge(), text!(language, "section-toward-tongue")],
+        BorderPart::Posterior => [
+            text!(language, "section-toward-front"),
+            text!(language, "section-toward-back"),
+        ],
     };
     let y = FIELD[0][1] - 16.0;
-    sheet.bold([FIELD[0][0], y], Anchor::Start, SMALL, inward);
-    sheet.bold([FIELD[1][0], y], Anchor::End, SMALL, outward);
+    let (inward, outward) = (format!("◄ {inward}"), format!("{outward} ►"));
+    sheet.bold([FIELD[0][0], y], Anchor::Start, SMALL, &inward);
+    sheet.bold([FIELD[1][0], y], Anchor::End, SMALL, &outward);
     let middle = f64::midpoint(FIELD[0][0], FIELD[1][0]);
-    sheet.text(
-        [middle, y],
-        Anchor::Middle,
-        SMALL,
-        "▲ seating axis, toward the tissue",
-    );
+    let axis = format!("▲ {}", text!(language, "section-axis"));
+    sheet.text([middle, y], Anchor::Middle, SMALL, &axis);
 }
 
-fn draw_dimensions(sheet: &mut Sheet, view: &View, station: &Station) {
+fn draw_dimensions(sheet: &mut Sheet, view: &View, station: &Station, language: Language) {
     let border = view.px([0.0, 0.0]);
-    draw_height(sheet, view, station, border);
-    draw_thickness(sheet, view, station);
+    draw_height(sheet, view, station, border, language);
+    draw_thickness(sheet, view, station, language);
     draw_overlap(sheet, view, station, border);
-    draw_roll(sheet, view, station);
+    draw_roll(sheet, view, station, language);
     sheet.dot(border, 4.5, INK);
     sheet.label(
         [border[0] + 8.0, border[1] - 10.0],
         Anchor::Start,
         SMALL,
-        "border",
+        &text!(language, "section-border"),
     );
 }
 
-fn draw_height(sheet: &mut Sheet, view: &View, station: &Station, border: SheetPoint) {
+fn draw_height(
+    sheet: &mut Sheet,
+    view: &View,
+    station: &Station,
+    border: SheetPoint,
+    language: Language,
+) {
     let Some(crest) = station.section.crest else {
         return;
     };
@@ -174,7 +183,8 @@ fn draw_height(sheet: &mut Sheet, view: &View, station: &Station, border: SheetP
         let arm = |size: f64| [at[0] + size, at[1] + size * sense];
         sheet.line(arm(-5.0), arm(5.0), Stroke::whole(INK, 2.0));
     }
-    sheet.label([at[0], at[1] + 20.0], Anchor::Middle, SMALL, "crest");
+    let crest = text!(language, "section-crest");
+    sheet.label([at[0], at[1] + 20.0], Anchor::Middle, SMALL, &crest);
     let Ok(height) = station.flange_height else {
         return;
     };
@@ -182,19 +192,23 @@ fn draw_height(sheet: &mut Sheet, view: &View, station: &Station, border: SheetP
     sheet.line([x - 6.0, border[1]], [border[0] - 6.0, border[1]], HELP);
     sheet.line([x - 6.0, at[1]], [at[0] - 6.0, at[1]], HELP);
     sheet.dimension([x, at[1]], [x, border[1]]);
-    let words = format!("height {}", format::measured(height));
+    let words = text!(language, "section-height", figure = of_station(height));
     // A name longer than its line goes on above the border, clear of the crest.
     let centred = f64::midpoint(at[1], border[1]) + text_width(&words, SMALL) / 2.0;
     sheet.upright([x - 6.0, centred.min(at[1] - 8.0)], SMALL, &words);
 }
 
-fn draw_thickness(sheet: &mut Sheet, view: &View, station: &Station) {
+fn draw_thickness(sheet: &mut Sheet, view: &View, station: &Station, language: Language) {
     let (Some(ends), Ok(thickness)) = (station.section.thickness, station.flange_thickness) else {
         return;
     };
     let [from, to] = ends.map(|p| view.px(p));
     sheet.dimension(from, to);
-    let words = format!("thickness {}", format::measured(thickness));
+    let words = text!(
+        language,
+        "section-thickness",
+        figure = of_station(thickness)
+    );
     let beside = [to[0] + 10.0, to[1] + 4.0];
     if beside[0] + text_width(&words, SMALL) < TABLE_LEFT - 10.0 {
         sheet.label(beside, Anchor::Start, SMALL, &words);
@@ -223,7 +237,7 @@ fn draw_overlap(sheet: &mut Sheet, view: &View, station: &Station, border: Sheet
     );
 }
 
-fn draw_roll(sheet: &mut Sheet, view: &View, station: &Station) {
+fn draw_roll(sheet: &mut Sheet, view: &View, station: &Station, language: Language) {
     let (Some(centre), Ok(radius)) = (station.section.roll_centre, station.border_radius) else {
         return;
     };
@@ -237,7 +251,7 @@ fn draw_roll(sheet: &mut Sheet, view: &View, station: &Station) {
     sheet.line(middle, rim, Stroke::whole(LIMIT, 1.2));
     let clear = [middle[0] + px + 34.0, middle[1] - px * 0.45];
     sheet.line(rim, [clear[0] - 4.0, clear[1] - 4.0], HELP);
-    let words = format!("radius {}", format::measured(radius));
+    let words = text!(language, "section-radius", figure = of_station(radius));
     sheet.label(clear, Anchor::Start, SMALL, &words);
 }
 
@@ -258,129 +272,11 @@ fn draw_scale_bar(sheet: &mut Sheet, view: &View) {
     );
 }
 
-fn draw_arch_caption(sheet: &mut Sheet) {
+fn draw_arch_caption(sheet: &mut Sheet, language: Language) {
     let middle = ARCH_AT[0] + ARCH_SIZE[0] / 2.0;
     let mut y = ARCH_AT[1] + ARCH_SIZE[1] + 16.0;
-    for line in ["Where the section lies,", "seen as in the pictures"] {
-        sheet.text([middle, y], Anchor::Middle, SMALL, line);
+    for line in wrapped(&text!(language, "section-arch"), ARCH_SIZE[0]) {
+        sheet.text([middle, y], Anchor::Middle, SMALL, &line);
         y += 17.0;
     }
-}
-
-/// What the table beside the drawing says.
-struct StationTable<'a> {
-    checked: &'a CheckedCase,
-    finding: &'a Finding,
-    border: &'a Border,
-    station: &'a Station,
-}
-
-impl StationTable<'_> {
-    /// Figures of the station, with their limits in its zone.
-    fn lines(&self) -> Vec<(bool, String)> {
-        let limit = |key: Option<LimitKey>, words: &str| {
-            let mm = self.checked.protocol.limit(key?).in_zone(self.station.zone);
-            (mm > 0.0).then(|| format!("{words} {mm} mm"))
-        };
-        let depth = self.checked.protocol.value(LimitKey::FlangeDepth);
-        let mut lines = self.about_finding();
-        for figure in StationFigure::ALL {
-            let of = station_figure(figure);
-            let name = capital(of.name);
-            let name = if figure == StationFigure::Thickness {
-                format!("{name}, {depth} mm down")
-            } else {
-                name
-            };
-            let reading = self.station.figure(figure);
-            let limits = [limit(of.least, "at least"), limit(of.most, "at most")];
-            lines.push((true, name));
-            lines.push((
-                false,
-                reading.map_or_else(|why| format!("none: {why}"), format::measured),
-            ));
-            let limits: Vec<String> = limits.into_iter().flatten().collect();
-            if !limits.is_empty() {
-                lines.push((false, format!("limit: {}", limits.join(", "))));
-            }
-        }
-        lines
-    }
-
-    /// The stretch and the figure that the finding is about.
-    fn about_finding(&self) -> Vec<(bool, String)> {
-        let stretch = self.finding.stretch.map(|stretch| {
-            let range = words::stretch(self.border, self.finding.arch, stretch.from, stretch.to);
-            (true, format!("Stretch {range}"))
-        });
-        let figure = self.finding.figure.as_ref().map(|figure| {
-            let found = format!(
-                "found: {}, {} {}{}",
-                format::decided(
-                    figure.measured,
-                    figure.uncertainty,
-                    figure.bound,
-                    &figure.unit
-                ),
-                figure.bound.in_words(),
-                figure.limit(),
-                format::unit(&figure.unit)
-            );
-            (false, found)
-        });
-        stretch.into_iter().chain(figure).collect()
-    }
-}
-
-fn draw_table(sheet: &mut Sheet, table: &StationTable<'_>) {
-    let mut y = FIELD[0][1] + 6.0;
-    for (is_heading, text) in table.lines() {
-        if is_heading {
-            y += 8.0;
-        }
-        for line in wrapped(&text, TABLE_RIGHT - TABLE_LEFT) {
-            if is_heading {
-                sheet.bold([TABLE_LEFT, y], Anchor::Start, SMALL, &line);
-            } else {
-                sheet.text([TABLE_LEFT, y], Anchor::Start, SMALL, &line);
-            }
-            y += 18.0;
-        }
-    }
-    y += 16.0;
-    for (stroke, words) in [
-        (TISSUE, "tissue face"),
-        (OUTER, "outer face"),
-        (TRAY_LINE, "tray"),
-        (CIRCLE, "circle through the roll"),
-        (
-            Stroke::dashed(INK, 1.2, "1 3"),
-            "overlap, to the nearest tray",
-        ),
-    ] {
-        sheet.line([TABLE_LEFT, y - 4.0], [TABLE_LEFT + 40.0, y - 4.0], stroke);
-        sheet.text([TABLE_LEFT + 50.0, y], Anchor::Start, SMALL, words);
-        y += 19.0;
-    }
-    sheet.text(
-        [TABLE_LEFT, y + 4.0],
-        Anchor::Start,
-        SMALL,
-        "Uncertainties are expanded (k = 2).",
-    );
-}
-
-/// A text in lines that are no wider than `width`, px.
-fn wrapped(text: &str, width: f64) -> Vec<String> {
-    let mut lines: Vec<String> = Vec::new();
-    for word in text.split(' ') {
-        match lines.last_mut() {
-            Some(line) if text_width(line, SMALL) + text_width(word, SMALL) + SMALL < width => {
-                line.push(' ');
-                line.push_str(word);
-            }
-            _ => lines.push(word.to_owned()),
-        }
-    }
-    lines
 }

@@ -4,14 +4,15 @@
 use crate::text::facing;
 use judge::Stretch;
 use measure::{Arch, Border, BorderPart, Side};
+use messages::{Message, message};
 
 /// A stretch of border laid out in a line, seen as the impression is in pictures.
 #[derive(Debug, Clone)]
 pub struct Track {
     /// What is shown.
-    pub title: &'static str,
+    pub title: Message,
     /// The midline in its middle.
-    pub midline: &'static str,
+    pub midline: Message,
     /// Stations with their distance along the border from the midline, mm, positive
     /// toward the right of the page, in that order.
     pub stations: Vec<(usize, f64)>,
@@ -25,8 +26,8 @@ pub fn tracks(border: &Border, arch: Arch) -> Vec<Track> {
     };
     let lingual = lingual_run(border);
     let mut outer = Track {
-        title: "Labial and buccal border, the back at both ends",
-        midline: "labial midline",
+        title: message!("chart-outer"),
+        midline: message!("midline-labial"),
         stations: (0..border.stations.len())
             .filter(|number| !lingual.contains(number))
             .map(|number| {
@@ -42,8 +43,8 @@ pub fn tracks(border: &Border, arch: Arch) -> Vec<Track> {
     if let Some(middle) = lingual_midline(border, &lingual) {
         let along = |number: usize| border.stations[number].s * border.length_mm;
         let mut inner = Track {
-            title: "Lingual border",
-            midline: "lingual midline",
+            title: message!("chart-lingual"),
+            midline: message!("midline-lingual"),
             // The line comes from the patient's left here.
             stations: lingual
                 .iter()

@@ -1,111 +1,149 @@
 //! The impression as it was sent beside it as it arrived.
 
-use super::figure::{limit, none, quantity, share};
+use super::figure::{at_most, limit, none, quantity, share};
 use super::material::Material;
+use super::sentence::{PARTS, form_of, sentence};
 use super::table::{place, table, words};
-use crate::result::{ChangeInTransit, ImpressionResult};
-use crate::text::words::side_word;
+use crate::result::{ChangeInTransit, Damage, DamageWord, ImpressionResult, PlaceThen};
+use crate::text::words::place_kind;
 use maud::{Markup, html};
-use messages::Language;
+use messages::{Language, text};
 
 pub fn part(
     material: &Material<'_>,
     _number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
+    let language = material.language;
     let sent = impression.as_sent.as_ref()?;
     let limit_of = |key| match material.result.protocol.limits.get(key) {
-        Some(of) => html! { "at most " (limit(of.value, "mm")) },
-        None => none("the protocol holds no such limit"),
+        Some(of) => at_most(language, of.value, "mm"),
+        None => none(language, &text!(language, "since-sent-no-limit")),
     };
     Some(html! {
-        h3 { "Change since the impression was sent" }
-        @if let Some(why) = &sent.unused { p { "The scan as sent was not compared: " (why) "." } }
+        h3 { (text!(language, "since-sent")) }
+        @if let Some(why) = sent.unused_in(language) { p { (text!(language, "since-sent-unused", why = why)) } }
         @if let Some(change) = &sent.change {
-            (table("Change of the arch as a whole", &["Figure", "Measured (k = 2)", "Limit"], &arch(change, &limit_of("most_arch_change_mm"))))
+            (arch(language, change, &limit_of("most_arch_change_mm")))
             p {
-                "Addition silicone shrinks by 0.3 % in a week, which is 0.13 mm over 42 mm; the standard allows "
-                "1.5 %. After allowing for bend and size, " (share(change.unchanged_share)) " of the tissue surface lies on the scan as sent."
+                (sentence(
+                    &text!(language, "since-sent-ground", share = PARTS[0]),
+                    &[share(language, change.unchanged_share)],
+                ))
             }
             @if change.damage.is_empty() {
-                p { "No place changed by itself by more than its uncertainty (" (limit(change.uncertainty_mm, "mm")) " on half of the surface)." }
+                p {
+                    (sentence(
+                        &text!(language, "since-sent-no-damage", uncertainty = PARTS[0]),
+                        &[limit(language, change.uncertainty_mm, "mm")],
+                    ))
+                }
             } @else {
-                (table("Places that changed by themselves", &["What", "Where", "Moved (k = 2)", "Area", "Limit"], &damage(change, &limit_of("most_local_change_mm"))))
+                (damage(language, change, &limit_of("most_local_change_mm")))
             }
-            @if !change.places.is_empty() {
-                (table("Places on the scan as sent", &["What it was", "Where", "As it arrived"], &places(change)))
-            }
+            @if !change.places.is_empty() { (places(language, change)) }
         }
     })
 }
 
-fn arch(change: &ChangeInTransit, limit: &Markup) -> Vec<Vec<Markup>> {
-    let of = |name: String, mm, uncertainty_mm, limit| {
+fn arch(language: Language, change: &ChangeInTransit, limit: &Markup) -> Markup {
+    let of = |name: String, mm, uncertainty_mm| {
         vec![
-            html! { (name) },
-            quantity(mm, Some(uncertainty_mm), "mm"),
-            limit,
+            words(name),
+            quantity(language, mm, Some(uncertainty_mm), "mm"),
+            limit.clone(),
         ]
     };
     let bends = change.bends.iter().flat_map(|bend| {
-        let side = side_word(bend.side, Language::English);
+        let side = form_of(bend.side);
         [
             of(
-                format!("{side} heel toward the tissue, beside the front"),
+                text!(language, "since-sent-heel-toward-tissue", side = side),
                 bend.end_toward_tissue_mm,
                 bend.end_toward_tissue_uncertainty_mm,
-                limit.clone(),
             ),
             of(
-                format!("{side} heel outward, beside the front"),
+                text!(language, "since-sent-heel-outward", side = side),
                 bend.end_outward_mm,
                 bend.end_outward_uncertainty_mm,
-                limit.clone(),
             ),
         ]
     });
     let larger = vec![
-        words("larger evenly"),
+        words(text!(language, "since-sent-larger")),
         quantity(
+            language,
             change.larger_percent,
             Some(change.larger_uncertainty_percent),
             "%",
         ),
-        words("judged by the heels"),
+        words(text!(language, "since-sent-judged-by-heels")),
     ];
     let apart = of(
-        "heels farther apart, in all".to_owned(),
+        text!(language, "since-sent-heels-apart"),
         change.heels_apart_mm,
         change.heels_apart_uncertainty_mm,
-        limit.clone(),
     );
-    [larger, apart].into_iter().chain(bends).collect()
+    let rows: Vec<Vec<Markup>> = [larger, apart].into_iter().chain(bends).collect();
+    let columns = [
+        text!(language, "head-figure"),
+        text!(language, "head-measured"),
+        text!(language, "head-limit"),
+    ];
+    table(&text!(language, "since-sent-arch"), &columns, &rows)
 }
 
-fn damage(change: &ChangeInTransit, limit: &Markup) -> Vec<Vec<Markup>> {
-    let row = |damage: &crate::result::Damage| {
+fn damage(language: Language, change: &ChangeInTransit, limit: &Markup) -> Markup {
+    let row = |damage: &Damage| {
         vec![
-            words(damage.kind.in_words()),
-            place(Some(&damage.zone), damage.side),
-            quantity(damage.depth_mm, Some(damage.depth_uncertainty_mm), "mm"),
-            quantity(damage.area_mm2, None, "mm2"),
+            words(damage_kind(language, damage.kind)),
+            place(language, Some(&damage.zone), damage.side),
+            quantity(
+                language,
+                damage.depth_mm,
+                Some(damage.depth_uncertainty_mm),
+                "mm",
+            ),
+            quantity(language, damage.area_mm2, None, "mm2"),
             limit.clone(),
         ]
     };
-    change.damage.iter().map(row).collect()
+    let rows: Vec<Vec<Markup>> = change.damage.iter().map(row).collect();
+    let columns = [
+        text!(language, "head-what"),
+        text!(language, "head-where"),
+        text!(language, "head-moved"),
+        text!(language, "head-area"),
+        text!(language, "head-limit"),
+    ];
+    table(&text!(language, "since-sent-damage"), &columns, &rows)
 }
 
-fn places(change: &ChangeInTransit) -> Vec<Vec<Markup>> {
-    let row = |then: &crate::result::PlaceThen| {
+fn damage_kind(language: Language, kind: DamageWord) -> String {
+    match kind {
+        DamageWord::MissingAtBorder => text!(language, "since-sent-torn"),
+        DamageWord::PressedIn => text!(language, "since-sent-pressed-in"),
+        DamageWord::StuckOn => text!(language, "since-sent-stuck-on"),
+    }
+}
+
+fn places(language: Language, change: &ChangeInTransit) -> Markup {
+    let row = |then: &PlaceThen| {
         vec![
-            words(&then.kind),
-            place(Some(&then.zone), then.side),
+            words(place_kind(&then.kind, language)),
+            place(language, Some(&then.zone), then.side),
             match then.found_again {
-                Some(true) => words("found again"),
-                Some(false) => words("gone"),
-                None => none("not measured there"),
+                Some(true) => words(text!(language, "since-sent-found-again")),
+                Some(false) => words(text!(language, "since-sent-gone")),
+                None => none(language, &text!(language, "since-sent-not-measured")),
             },
         ]
     };
-    change.places.iter().map(row).collect()
+    let rows: Vec<Vec<Markup>> = change.places.iter().map(row).collect();
+    let columns = [
+        text!(language, "head-what-it-was"),
+        text!(language, "head-where"),
+        text!(language, "head-as-it-arrived"),
+    ];
+    table(&text!(language, "since-sent-places"), &columns, &rows)
 }

@@ -1,11 +1,12 @@
 //! The border: the least and greatest of its figures, and its chart.
 
-use super::figure::{exact, limit, none, quantity};
+use super::figure::{at_least, at_most, exact, limit, none, quantity};
 use super::material::Material;
+use super::sentence::{PARTS, sentence};
 use super::table::{place, table, words};
 use crate::result::{Border, BorderPart, ImpressionResult, ProtocolResult, Station};
 use crate::text::facing;
-use crate::text::figures::station_figure;
+use crate::text::figures::{figure_name, station_figure};
 use crate::text::format::capital;
 use crate::text::words::impression_name;
 use maud::{Markup, html};
@@ -17,14 +18,28 @@ pub fn part(
     _number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
+    let language = material.language;
     let border = impression.border.as_ref()?;
     let rows: Vec<Vec<Markup>> = StationFigure::ALL
         .into_iter()
-        .flat_map(|figure| rows(figure, &border.stations, &material.result.protocol))
+        .flat_map(|figure| {
+            rows(
+                language,
+                figure,
+                &border.stations,
+                &material.result.protocol,
+            )
+        })
         .collect();
+    let columns = [
+        text!(language, "head-figure"),
+        text!(language, "head-measured"),
+        text!(language, "head-limit"),
+        text!(language, "head-where"),
+    ];
     Some(html! {
-        h3 { "Border" }
-        (table("Extremes along the border", &["Figure", "Measured (k = 2)", "Limit", "Where"], &rows))
+        h3 { (text!(language, "along-border")) }
+        (table(&text!(language, "along-border-extremes"), &columns, &rows))
     })
 }
 
@@ -34,22 +49,32 @@ pub fn chart(
     _number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
+    let language = material.language;
     let border = impression.border.as_ref()?;
     let Some(chart) = material.drawing(&border.chart) else {
         return Some(ground(material, border));
     };
-    let name = impression_name(impression, Language::English);
+    let name = impression_name(impression, language);
     // A chart with a lingual track is higher than a landscape page.
     let mut parts = border.stations.iter().map(|station| station.part);
     let is_high = parts.any(|part| part == BorderPart::Lingual);
+    let name_and_facing = match impression.arch.detected {
+        Some(arch) => text!(
+            language,
+            "border-chart-facing",
+            impression = capital(&name),
+            facing = facing::message(arch.into())
+        ),
+        None => text!(language, "border-chart", impression = capital(&name)),
+    };
+    let label = text!(language, "border-chart-label", impression = name);
     Some(html! {
         div class=(if is_high { "high" } else { "wide" }) {
             figure.chart {
-                div.scroll role="region" tabindex="0" aria-label={ "Chart of the border, " (name) } { (chart) }
-                figcaption {
-                    (capital(&name)) ": the border unrolled, the labial midline in the middle"
-                    @if let Some(arch) = impression.arch.detected { ", " (facing::words(arch.into())) }
-                    ". The same figures are in " (border.table) "."
+                div.scroll role="region" tabindex="0" aria-label=(label) { (chart) }
+                figcaption data-sideways=(text!(language, "drag-sideways")) {
+                    (name_and_facing) " "
+                    (text!(language, "border-chart-table", table = border.table.as_str()))
                 }
             }
             (ground(material, border))
@@ -59,15 +84,26 @@ pub fn chart(
 
 /// What the figures along the border are of.
 fn ground(material: &Material<'_>, border: &Border) -> Markup {
+    let language = material.language;
     html! {
         p.aside {
-            "Length of the border " (quantity(border.length_mm, None, "mm")) "."
-            @if !border.closed { " The scan does not show the border all the way round." }
-            " Flange thickness is measured " (exact(border.flange_depth_mm, "mm")) " below the border."
+            (sentence(
+                &text!(language, "along-border-length", length = PARTS[0]),
+                &[quantity(language, border.length_mm, None, "mm")],
+            ))
+            @if !border.closed { " " (text!(language, "along-border-open")) }
+            " "
+            (sentence(
+                &text!(language, "along-border-depth", depth = PARTS[0]),
+                &[exact(language, border.flange_depth_mm, "mm")],
+            ))
             @if let Some(least) = material.result.protocol.limits.get("least_border_stretch_mm") {
-                " Only stretches of at least " (limit(least.value, &least.unit)) " are judged. Frenum notches, the posterior "
-                "border and the last 10 mm before it are excluded, so an extreme value in the table is not necessarily a "
-                "fault. " (capital(&text!(Language::English, "over-extension-not-shown"))) "."
+                " "
+                (sentence(
+                    &text!(language, "along-border-judged", least = PARTS[0]),
+                    &[limit(language, least.value, &least.unit)],
+                ))
+                " " (capital(&text!(language, "over-extension-not-shown"))) "."
             }
         }
     }
@@ -75,11 +111,13 @@ fn ground(material: &Material<'_>, border: &Border) -> Markup {
 
 /// Least and greatest of a figure, each with the limit on its side.
 fn rows(
+    language: Language,
     figure: StationFigure,
     stations: &[Station],
     protocol: &ProtocolResult,
 ) -> Vec<Vec<Markup>> {
     let of = station_figure(figure);
+    let name = figure_name(figure, language);
     let had: Vec<(&Station, f64, Option<f64>)> = stations
         .iter()
         .filter_map(|station| {
@@ -87,34 +125,36 @@ fn rows(
             Some((station, reading.mm?, reading.uncertainty_mm))
         })
         .collect();
-    if had.is_empty() {
-        let why = none("could not be measured at any point of the border");
-        return vec![vec![words(of.name), why, words(""), words("")]];
-    }
-    let least = had
-        .iter()
-        .min_by(|a, b| a.1.total_cmp(&b.1))
-        .map(|found| ("least", found, of.least, "at least "));
-    let most = had
-        .iter()
-        .max_by(|a, b| a.1.total_cmp(&b.1))
-        .map(|found| ("greatest", found, of.most, "at most "));
-    [least, most]
-        .into_iter()
-        .flatten()
-        .map(|(which, (station, value, doubt), key, bound)| {
-            let limiting = key.and_then(|key| in_zone(protocol, key.name(), &station.zone));
-            vec![
-                words(format!("{which} {}", of.name)),
-                quantity(*value, *doubt, "mm"),
-                match limiting.filter(|mm| *mm > 0.0) {
-                    Some(mm) => html! { (bound) (limit(mm, "mm")) },
-                    None => words("no limit"),
-                },
-                place(Some(&station.zone), station.side),
-            ]
-        })
-        .collect()
+    let by_value =
+        |a: &&(&Station, f64, Option<f64>), b: &&(&Station, f64, Option<f64>)| a.1.total_cmp(&b.1);
+    let Some((least, most)) = had.iter().min_by(by_value).zip(had.iter().max_by(by_value)) else {
+        let why = none(language, &text!(language, "along-border-not-measured"));
+        return vec![vec![words(name), why, words(""), words("")]];
+    };
+    let row = |what: String, found: &(&Station, f64, Option<f64>), bound: Option<Markup>| {
+        let (station, value, doubt) = *found;
+        vec![
+            words(what),
+            quantity(language, value, doubt, "mm"),
+            bound.unwrap_or_else(|| words(text!(language, "cell-no-limit"))),
+            place(language, Some(&station.zone), station.side),
+        ]
+    };
+    let bound = |key: Option<judge::LimitKey>, station: &Station| {
+        in_zone(protocol, key?.name(), &station.zone).filter(|mm| *mm > 0.0)
+    };
+    vec![
+        row(
+            text!(language, "along-border-least", figure = name.as_str()),
+            least,
+            bound(of.least, least.0).map(|mm| at_least(language, mm, "mm")),
+        ),
+        row(
+            text!(language, "along-border-greatest", figure = name.as_str()),
+            most,
+            bound(of.most, most.0).map(|mm| at_most(language, mm, "mm")),
+        ),
+    ]
 }
 
 /// A limit as it is in a zone.

@@ -1,44 +1,55 @@
 //! Cover over the tissue surface, and its patches of little cover.
 
-use super::figure::{area, exact, limit, none, quantity, share};
+use super::figure::{area, at_most, exact, limit, none, quantity, share};
 use super::material::Material;
+use super::sentence::{PARTS, sentence};
 use super::table::{place, table, words};
 use crate::result::{
     Cover, CoverMethod, ImpressionResult, ProtocolResult, Spot, SpotKind, TrayColour,
 };
+use crate::text::words::place_kind;
 use maud::{Markup, html};
+use messages::{Language, text};
 
 pub fn part(
     material: &Material<'_>,
     _number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
+    let language = material.language;
     let cover = impression.cover.as_ref()?;
-    let protocol = &material.result.protocol;
-    let figures = figures(cover, protocol);
+    let figures = figures(language, cover, &material.result.protocol);
+    let columns = [
+        text!(language, "head-figure"),
+        text!(language, "head-measured"),
+        text!(language, "head-limit"),
+    ];
     Some(html! {
-        h3 { "Material thickness" }
+        h3 { (text!(language, "thickness")) }
         @if !figures.is_empty() {
-            (table("Material thickness over the tray", &["Figure", "Measured (k = 2)", "Limit"], &figures))
+            (table(&text!(language, "thickness-over-tray"), &columns, &figures))
         }
     })
 }
 
 /// What the thickness was measured over, and by what.
 pub fn ground(
-    _material: &Material<'_>,
+    material: &Material<'_>,
     _number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
+    let language = material.language;
     let cover = impression.cover.as_ref()?;
     Some(html! {
         p {
-            "Thickness was measured over " (area(cover.area_judged_mm2)) " of tissue surface, flange slopes included. Such areas are "
-            "larger than the classic denture-bearing areas: by about 60 % in the upper and 100 % in the lower jaw. "
-            "It was measured by " (method(cover.method)) "."
-            (of_the_tray(cover))
+            (sentence(
+                &text!(language, "thickness-measured-over", area = PARTS[0]),
+                &[area(language, cover.area_judged_mm2)],
+            ))
+            " " (method(language, cover.method))
+            (of_the_tray(language, cover))
         }
-        @if let Some(colour) = &impression.tray_colour { (of_the_colours(colour)) }
+        @if let Some(colour) = &impression.tray_colour { (of_the_colours(language, colour)) }
     })
 }
 
@@ -48,28 +59,32 @@ pub fn patches(
     _number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
+    let language = material.language;
     let spots = &impression.cover.as_ref()?.spots;
     if spots.is_empty() {
         return None;
     }
     let protocol = &material.result.protocol;
-    let rows: Vec<Vec<Markup>> = spots.iter().map(|spot| row(protocol, spot)).collect();
+    let rows: Vec<Vec<Markup>> = (spots.iter())
+        .map(|spot| row(language, protocol, spot))
+        .collect();
     let columns = [
-        "Patch",
-        "What",
-        "Where",
-        "Least thickness (k = 2)",
-        "Limit",
-        "Area (k = 2)",
+        text!(language, "head-patch"),
+        text!(language, "head-what"),
+        text!(language, "head-where"),
+        text!(language, "head-least-thickness"),
+        text!(language, "head-limit"),
+        text!(language, "head-patch-area"),
     ];
+    let heading = text!(language, "patches");
     Some(html! {
-        h3 { "Patches of thin material" }
-        (table("Patches of thin material", &columns, &rows))
+        h3 { (heading) }
+        (table(&heading, &columns, &rows))
     })
 }
 
 /// Where the tray's scan lies, or what its thickness was said to be.
-fn of_the_tray(cover: &Cover) -> Markup {
+fn of_the_tray(language: Language, cover: &Cover) -> Markup {
     let placed = (cover.fitting_share).zip(
         cover
             .registration_rms_mm
@@ -77,101 +92,176 @@ fn of_the_tray(cover: &Cover) -> Markup {
     );
     html! {
         @if let Some((fitting, (rms, doubt))) = placed {
-            " The tray lies on " (share(fitting)) " of the outer surface, root mean square distance "
-            (exact(rms, "mm")) ", its place known to ± " (exact(doubt, "mm")) " (k = 2)."
+            " "
+            (sentence(
+                &text!(language, "thickness-tray-lies", share = PARTS[0], rms = PARTS[1], uncertainty = PARTS[2]),
+                &[share(language, fitting), exact(language, rms, "mm"), exact(language, doubt, "mm")],
+            ))
         }
         @if let Some(mm) = cover.tray_thickness_mm {
-            " The tray's thickness was stated as " (quantity(mm, cover.tray_thickness_uncertainty_mm, "mm"))
-            "; the thickness is not known opposite material that laps over the tray's outer face."
+            " "
+            (sentence(
+                &text!(language, "thickness-tray-stated", thickness = PARTS[0]),
+                &[quantity(language, mm, cover.tray_thickness_uncertainty_mm, "mm")],
+            ))
         }
     }
 }
 
-fn of_the_colours(colour: &TrayColour) -> Markup {
+fn of_the_colours(language: Language, colour: &TrayColour) -> Markup {
+    let mm2 = |value| exact(language, value, "mm2");
+    let shows = text!(
+        language,
+        "colour-tray-shows",
+        tray = PARTS[0],
+        source = if colour.inferred { "found" } else { "given" },
+        shown = PARTS[1],
+        judged = PARTS[2],
+        material = PARTS[3]
+    );
+    let shows = sentence(
+        &shows,
+        &[
+            html! { code { (colour.tray) } },
+            mm2(colour.tray_seen_mm2),
+            area(language, colour.area_judged_mm2),
+            html! { code { (colour.material) } },
+        ],
+    );
+    let apart = sentence(
+        &text!(
+            language,
+            "colour-apart",
+            difference = PARTS[0],
+            separation = PARTS[1],
+            other = PARTS[2]
+        ),
+        &[
+            exact(language, colour.difference, "1"),
+            exact(language, colour.separation, "1"),
+            mm2(colour.other_mm2),
+        ],
+    );
     html! {
         p {
-            "By colour, tray (" code { (colour.tray) } ", "
-            @if colour.inferred { "found on the outer surface" } @else { "as given" }
-            ") shows over " (exact(colour.tray_seen_mm2, "mm2")) " of " (area(colour.area_judged_mm2))
-            "; the material is " code { (colour.material) } ". They lie " (exact(colour.difference, "1"))
-            " apart in CIELAB and " (exact(colour.separation, "1"))
-            " standard deviations of the scan's colours; a third colour covers "
-            (exact(colour.other_mm2, "mm2")) "."
+            (shows) " " (apart)
             @if let Some(beside) = &colour.beside_cover {
-                " Beside the thickness map: bare by both " (exact(beside.both_mm2, "mm2"))
-                ", by colour alone " (exact(beside.colour_only_mm2, "mm2"))
-                ", by cover alone " (exact(beside.cover_only_mm2, "mm2")) "."
+                " "
+                (sentence(
+                    &text!(language, "colour-beside-map", both = PARTS[0], colour = PARTS[1], cover = PARTS[2]),
+                    &[mm2(beside.both_mm2), mm2(beside.colour_only_mm2), mm2(beside.cover_only_mm2)],
+                ))
             }
         }
     }
 }
 
-fn method(method: CoverMethod) -> &'static str {
+fn method(language: Language, method: CoverMethod) -> String {
     match method {
-        CoverMethod::TrayScan => "the registered scan of the empty tray",
-        CoverMethod::TwoSided => {
-            "the thickness of material and tray together, less a stated tray thickness"
-        }
-        CoverMethod::Colour => {
-            "the colours of tray and material; how thick the material is, they do not tell"
-        }
+        CoverMethod::TrayScan => text!(language, "thickness-by-tray-scan"),
+        CoverMethod::TwoSided => text!(language, "thickness-by-both-sides"),
+        CoverMethod::Colour => text!(language, "thickness-by-colour"),
     }
 }
 
-fn figures(cover: &Cover, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
-    let above = |key: &str, word: &str| match protocol.limits.get(key) {
-        Some(found) => html! { (word) " " (limit(found.value, &found.unit)) },
-        None => words("no limit"),
-    };
-    let mm = |value| quantity(value, cover.uncertainty_mm, "mm");
+fn figures(language: Language, cover: &Cover, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
+    let no_limit = || words(text!(language, "cell-no-limit"));
+    let above = protocol
+        .limits
+        .get("show_through_mm")
+        .map_or_else(no_limit, |found| {
+            sentence(
+                &text!(language, "cell-above", limit = PARTS[0]),
+                &[limit(language, found.value, &found.unit)],
+            )
+        });
+    let uncertain = protocol
+        .limits
+        .get("cover_uncertainty_mm")
+        .map_or_else(no_limit, |found| {
+            at_most(language, found.value, &found.unit)
+        });
+    let mm = |value| quantity(language, value, cover.uncertainty_mm, "mm");
     let rows = [
-        cover
-            .min_mm
-            .map(|least| vec![words("least"), mm(least), above("show_through_mm", "above")]),
-        cover
-            .p05_mm
-            .map(|p05| vec![words("5th percentile"), mm(p05), words("no limit")]),
-        cover
-            .median_mm
-            .map(|median| vec![words("median"), mm(median), words("no limit")]),
+        (cover.min_mm).map(|least| vec![words(text!(language, "row-least")), mm(least), above]),
+        (cover.p05_mm).map(|p05| vec![words(text!(language, "row-p05")), mm(p05), no_limit()]),
+        (cover.median_mm)
+            .map(|median| vec![words(text!(language, "row-median")), mm(median), no_limit()]),
         cover.uncertainty_mm.map(|doubt| {
             vec![
-                words("uncertainty of a value (k = 2)"),
-                exact(doubt, "mm"),
-                above("cover_uncertainty_mm", "at most"),
+                words(text!(language, "row-uncertainty")),
+                exact(language, doubt, "mm"),
+                uncertain,
             ]
         }),
     ];
     rows.into_iter().flatten().collect()
 }
 
-fn row(protocol: &ProtocolResult, spot: &Spot) -> Vec<Markup> {
-    let (what, key) = match (spot.kind, spot.stop) {
-        (SpotKind::ShowThrough, Some(_)) => ("tissue stop, as it should show", "show_through_mm"),
+/// What a patch is, and the key of its limit.
+fn kind(language: Language, spot: &Spot) -> (String, &'static str) {
+    match (spot.kind, spot.stop) {
+        (SpotKind::ShowThrough, Some(_)) => (text!(language, "patch-stop"), "show_through_mm"),
         (SpotKind::ShowThrough, None) if spot.confidence.is_some() => {
-            ("show-through, by colour", "least_spot_area_mm2")
+            (text!(language, "patch-by-colour"), "least_spot_area_mm2")
         }
         (SpotKind::ShowThrough, None) if spot.edge.is_some() => {
-            ("bare tray edge", "show_through_mm")
+            (text!(language, "patch-tray-edge"), "show_through_mm")
         }
-        (SpotKind::ShowThrough, None) => ("show-through", "show_through_mm"),
-        (SpotKind::Thin, _) => ("thin", "thin_cover_mm"),
+        (SpotKind::ShowThrough, None) => (place_kind("show-through", language), "show_through_mm"),
+        (SpotKind::Thin, _) => (place_kind("thin", language), "thin_cover_mm"),
+    }
+}
+
+fn row(language: Language, protocol: &ProtocolResult, spot: &Spot) -> Vec<Markup> {
+    let (what, key) = kind(language, spot);
+    let what = match &spot.around {
+        Some(around) => text!(
+            language,
+            "patch-around",
+            patch = what,
+            around = around.as_str()
+        ),
+        None => what,
     };
-    let limiting = protocol.limits.get(key);
+    let area = quantity(
+        language,
+        spot.area_mm2,
+        Some(spot.area_uncertainty_mm2),
+        "mm2",
+    );
     vec![
         words(&spot.id),
-        html! { (what) @if let Some(around) = &spot.around { " around " (around) } },
-        place(Some(&spot.zone), spot.side),
+        words(what),
+        place(language, Some(&spot.zone), spot.side),
         match spot.min_mm {
-            Some(mm) => quantity(mm, spot.min_uncertainty_mm, "mm"),
-            None => none("found by its colour"),
+            Some(mm) => quantity(language, mm, spot.min_uncertainty_mm, "mm"),
+            None => none(language, &text!(language, "found-by-colour")),
         },
-        html! { @if let Some(found) = limiting { (limit(found.value, &found.unit)) } },
         html! {
-            (quantity(spot.area_mm2, Some(spot.area_uncertainty_mm2), "mm2"))
-            @if let Some(edge) = &spot.edge {
-                ", " (quantity(edge.length_mm, Some(edge.length_uncertainty_mm), "mm")) " long"
+            @if let Some(found) = protocol.limits.get(key) {
+                (limit(language, found.value, &found.unit))
             }
+        },
+        match &spot.edge {
+            Some(edge) => sentence(
+                &text!(
+                    language,
+                    "patch-area-and-length",
+                    area = PARTS[0],
+                    length = PARTS[1]
+                ),
+                &[
+                    area,
+                    quantity(
+                        language,
+                        edge.length_mm,
+                        Some(edge.length_uncertainty_mm),
+                        "mm",
+                    ),
+                ],
+            ),
+            None => area,
         },
     ]
 }

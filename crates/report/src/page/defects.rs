@@ -5,46 +5,59 @@ use super::material::Material;
 use super::table::{place, table, words};
 use crate::result::{Defect, DefectKind, ImpressionResult};
 use maud::{Markup, html};
+use messages::{Language, text};
 
 pub fn part(
-    _material: &Material<'_>,
+    material: &Material<'_>,
     _number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
     if impression.defects.is_empty() {
         return None;
     }
-    let rows: Vec<Vec<Markup>> = impression.defects.iter().map(row).collect();
+    let language = material.language;
+    let defects = impression.defects.iter();
+    let rows: Vec<Vec<Markup>> = defects.map(|defect| row(language, defect)).collect();
     let columns = [
-        "Defect",
-        "What",
-        "Where",
-        "Width (k = 2)",
-        "Depth or height (k = 2)",
-        "Area of its opening",
+        text!(language, "head-defect"),
+        text!(language, "head-what"),
+        text!(language, "head-where"),
+        text!(language, "head-width"),
+        text!(language, "head-depth-or-height"),
+        text!(language, "head-opening"),
     ];
+    let heading = text!(language, "defects");
     Some(html! {
-        h3 { "Defects of the tissue surface" }
-        p { "Those that miss a limit are findings; the limits of each kind stand in the table of limits." }
-        (table("Defects of the tissue surface", &columns, &rows))
+        h3 { (heading) }
+        p { (text!(language, "defects-limits")) }
+        (table(&heading, &columns, &rows))
     })
 }
 
-fn row(defect: &Defect) -> Vec<Markup> {
+fn row(language: Language, defect: &Defect) -> Vec<Markup> {
     vec![
         words(&defect.id),
-        words(match defect.kind {
-            DefectKind::Void => "void",
-            DefectKind::Nodule => "nodule",
-            DefectKind::Fold => "fold",
-            DefectKind::Hole => "hole in the scan",
-        }),
-        place(Some(&defect.zone), defect.side),
-        quantity(defect.across_mm, Some(defect.across_uncertainty_mm), "mm"),
+        words(kind(language, defect.kind)),
+        place(language, Some(&defect.zone), defect.side),
+        quantity(
+            language,
+            defect.across_mm,
+            Some(defect.across_uncertainty_mm),
+            "mm",
+        ),
         match defect.depth_mm {
-            Some(depth) => quantity(depth, defect.depth_uncertainty_mm, "mm"),
-            None => none("a hole has no depth"),
+            Some(depth) => quantity(language, depth, defect.depth_uncertainty_mm, "mm"),
+            None => none(language, &text!(language, "defect-no-depth")),
         },
-        quantity(defect.area_mm2, None, "mm2"),
+        quantity(language, defect.area_mm2, None, "mm2"),
     ]
+}
+
+fn kind(language: Language, kind: DefectKind) -> String {
+    match kind {
+        DefectKind::Void => text!(language, "defect-void"),
+        DefectKind::Nodule => text!(language, "defect-nodule"),
+        DefectKind::Fold => text!(language, "defect-fold"),
+        DefectKind::Hole => text!(language, "defect-hole"),
+    }
 }

@@ -132,7 +132,7 @@ pub fn figure(finding: &Finding) -> Option<Markup> {
     let unit = finding.unit.as_deref().unwrap_or("1");
     let bound = finding.bound.unwrap_or(Bound::AtLeast);
     Some(html! {
-        (decided(measured, finding.uncertainty, bound.of(limiting), unit))
-        ", " (bound.in_words()) " " (limit(limiting, unit))
+        (decided(Language::English, measured, finding.uncertainty, bound.of(limiting), unit))
+        ", " (bound.in_words()) " " (limit(Language::English, limiting, unit))
     })
 }

@@ -8,7 +8,7 @@ use crate::result::ImpressionResult;
 use crate::text::format::capital;
 use crate::text::words::{impression_name, verdict_word};
 use maud::{Markup, html};
-use messages::Language;
+use messages::text;
 
 /// A part of an impression's account; `None` where there is nothing for it.
 type Part = fn(&Material<'_>, usize, &ImpressionResult) -> Option<Markup>;
@@ -41,15 +41,12 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
 }
 
 fn chapter(material: &Material<'_>, number: usize, impression: &ImpressionResult) -> Chapter {
-    let name = impression_name(impression, Language::English);
-    let heading = format!(
-        "{}: {}",
-        capital(&name),
-        verdict_word(impression.verdict, Language::English)
-    );
+    let language = material.language;
+    let name = impression_name(impression, language);
+    let verdict = verdict_word(impression.verdict, language);
+    let heading = format!("{}: {verdict}", capital(&name));
     let more = drawn(&SECOND, material, number, impression);
-    let more_of =
-        html! { h3 { "More of the " (name) ": other views, landmarks, tray, defects, scan" } };
+    let more_of = html! { h3 { (text!(language, "more-of-impression", impression = name)) } };
     let id = format!("impression-{}", number + 1);
     let body = html! {
         (drawn(&FIRST, material, number, impression))

@@ -36,8 +36,8 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
 /// A limit from below and one from above, as far as there are such.
 fn between(protocol: &ProtocolResult, least: &str, most: &str) -> Markup {
     html! {
-        @if let Some(found) = protocol.limits.get(least) { "at least " (limit(found.value, &found.unit)) }
-        @if let Some(found) = protocol.limits.get(most) { " at most " (limit(found.value, &found.unit)) }
+        @if let Some(found) = protocol.limits.get(least) { "at least " (limit(Language::English, found.value, &found.unit)) }
+        @if let Some(found) = protocol.limits.get(most) { " at most " (limit(Language::English, found.value, &found.unit)) }
     }
 }
 
@@ -84,7 +84,11 @@ fn rows(relation: &JawRelation, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
                 }
                 _ => relation.reading_uncertainty_mm,
             };
-            Some(vec![words(word), quantity(mm?, doubt, "mm"), limits])
+            Some(vec![
+                words(word),
+                quantity(Language::English, mm?, doubt, "mm"),
+                limits,
+            ])
         })
         .collect();
     rows.extend(measured(relation, protocol));
@@ -113,7 +117,7 @@ fn measured(relation: &JawRelation, protocol: &ProtocolResult) -> Vec<Vec<Markup
             };
             rows.push(vec![
                 words(word),
-                quantity(mm, relation.uncertainty_mm, "mm"),
+                quantity(Language::English, mm, relation.uncertainty_mm, "mm"),
                 limits,
             ]);
         }
@@ -121,7 +125,12 @@ fn measured(relation: &JawRelation, protocol: &ProtocolResult) -> Vec<Vec<Markup
     if let Some(angle) = relation.ridge_angle_deg {
         rows.push(vec![
             words("angle between the ridges"),
-            quantity(angle, relation.ridge_angle_uncertainty_deg, "deg"),
+            quantity(
+                Language::English,
+                angle,
+                relation.ridge_angle_uncertainty_deg,
+                "deg",
+            ),
             between(protocol, "", "most_ridge_angle_deg"),
         ]);
     }

@@ -6,20 +6,21 @@ use super::table::{table, words};
 use crate::result::{ImpressionResult, Landmark, LandmarkSource, LandmarkStatus};
 use crate::text::words::landmark_name;
 use maud::{Markup, html};
-use messages::Language;
+use messages::{Language, text};
 
 /// The key to the landmarks of the picture.
 pub fn key(
-    _material: &Material<'_>,
+    material: &Material<'_>,
     _number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
+    let language = material.language;
     (!impression.landmarks.is_empty()).then(|| {
         html! {
-            h3 { "Landmarks" }
+            h3 { (text!(language, "landmarks")) }
             ul.key {
                 @for landmark in &impression.landmarks {
-                    li { (landmark.id) " " (landmark_name(landmark, Language::English)) ": " strong { (status(landmark.status)) } }
+                    li { (landmark.id) " " (landmark_name(landmark, language)) ": " strong { (status(language, landmark.status)) } }
                 }
             }
         }
@@ -27,59 +28,61 @@ pub fn key(
 }
 
 pub fn part(
-    _material: &Material<'_>,
+    material: &Material<'_>,
     _number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
     if impression.landmarks.is_empty() {
         return None;
     }
-    let rows: Vec<Vec<Markup>> = impression.landmarks.iter().map(row).collect();
+    let language = material.language;
+    let landmarks = impression.landmarks.iter();
+    let rows: Vec<Vec<Markup>> = landmarks.map(|landmark| row(language, landmark)).collect();
     let columns = [
-        "No.",
-        "Landmark",
-        "Recorded",
-        "Position uncertainty (k = 2)",
-        "Confidence",
-        "Source",
+        text!(language, "head-number"),
+        text!(language, "head-landmark"),
+        text!(language, "head-recorded"),
+        text!(language, "head-place-uncertainty"),
+        text!(language, "head-confidence"),
+        text!(language, "head-source"),
     ];
     Some(html! {
-        h3 { "Landmarks in full" }
-        (table("Landmarks of the jaw", &columns, &rows))
+        h3 { (text!(language, "landmarks-in-full")) }
+        (table(&text!(language, "landmarks-of-jaw"), &columns, &rows))
     })
 }
 
-fn row(landmark: &Landmark) -> Vec<Markup> {
+fn row(language: Language, landmark: &Landmark) -> Vec<Markup> {
     vec![
         words(&landmark.id),
-        words(landmark_name(landmark, Language::English)),
+        words(landmark_name(landmark, language)),
         html! {
-            (status(landmark.status))
-            @if let Some(why) = &landmark.why { span.aside { ": " (why) } }
+            (status(language, landmark.status))
+            @if let Some(why) = landmark.why_in(language) { span.aside { ": " (why) } }
         },
         match landmark.uncertainty_mm {
-            Some(mm) => html! { "± " (exact(mm, "mm")) },
-            None => none("no place"),
+            Some(mm) => html! { "± " (exact(language, mm, "mm")) },
+            None => none(language, &text!(language, "landmarks-no-place")),
         },
         if landmark.point.is_some() {
-            share(landmark.confidence)
+            share(language, landmark.confidence)
         } else {
-            none("not seen")
+            none(language, &text!(language, "landmarks-not-seen"))
         },
         match landmark.source {
-            LandmarkSource::Detected => words("found on the surface"),
-            LandmarkSource::Marked => words("marked by an operator"),
+            LandmarkSource::Detected => words(text!(language, "landmarks-detected")),
+            LandmarkSource::Marked => words(text!(language, "landmarks-marked")),
         },
     ]
 }
 
 /// Whether a landmark was recorded, in words.
-pub fn status(status: LandmarkStatus) -> &'static str {
+pub fn status(language: Language, status: LandmarkStatus) -> String {
     match status {
-        LandmarkStatus::Recorded => "recorded",
-        LandmarkStatus::Reached => "place reached, not verified",
-        LandmarkStatus::CutShort => "cut short",
-        LandmarkStatus::Obscured => "obscured",
-        LandmarkStatus::NotFound => "not found",
+        LandmarkStatus::Recorded => text!(language, "status-recorded"),
+        LandmarkStatus::Reached => text!(language, "status-reached"),
+        LandmarkStatus::CutShort => text!(language, "status-cut-short"),
+        LandmarkStatus::Obscured => text!(language, "status-obscured"),
+        LandmarkStatus::NotFound => text!(language, "status-not-found"),
     }
 }

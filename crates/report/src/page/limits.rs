@@ -22,9 +22,9 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
             vec![
                 html! { @if let Some(gist) = gist { (gist) br; } code { (name) } },
                 html! {
-                    (limit(found.value, &found.unit))
+                    (limit(material.language, found.value, &found.unit))
                     @for (value, zones) in by_value(&found.zones) {
-                        br; (limit(value, &found.unit)) ": " (zones.join(", "))
+                        br; (limit(material.language, value, &found.unit)) ": " (zones.join(", "))
                     }
                 },
                 words(match found.level {

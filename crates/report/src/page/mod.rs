@@ -31,11 +31,14 @@ mod parcel;
 mod provenance;
 mod relief;
 mod scan;
+mod sentence;
 mod space_chart;
 mod standard;
 mod table;
 #[cfg(test)]
 mod tests;
+#[cfg(test)]
+mod tests_languages;
 mod tray_fit;
 mod turning;
 mod verdict;

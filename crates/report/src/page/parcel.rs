@@ -36,7 +36,7 @@ fn papers(material: &Material<'_>, said: &Consignment) -> Vec<Vec<Markup>> {
     let limits = &material.result.protocol.limits;
     let given = |is: bool| if is { "given" } else { "not given" };
     let bound = |key: &str, word: &str| {
-        html! { @if let Some(found) = limits.get(key) { (word) " " (limit(found.value, &found.unit)) " " } }
+        html! { @if let Some(found) = limits.get(key) { (word) " " (limit(material.language, found.value, &found.unit)) " " } }
     };
     let prescription = match said.prescription {
         Some(true) => "enclosed",
@@ -45,7 +45,7 @@ fn papers(material: &Material<'_>, said: &Consignment) -> Vec<Vec<Markup>> {
     };
     let time = html! {
         @match said.disinfection_min {
-            Some(minutes) => (exact(minutes, "min")),
+            Some(minutes) => (exact(material.language, minutes, "min")),
             None => "not stated",
         }
     };

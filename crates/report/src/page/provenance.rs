@@ -43,7 +43,7 @@ fn rows(result: &CaseResult) -> Vec<Vec<Markup>> {
     let scanner = &result.scanner;
     rows.push(vec![
         words("scanner: uncertainty of a length (k = 2)"),
-        limit(scanner.length_uncertainty_mm, "mm"),
+        limit(Language::English, scanner.length_uncertainty_mm, "mm"),
     ]);
     rows.push(vec![
         words("scanner: source of that uncertainty"),
@@ -80,7 +80,12 @@ fn rows(result: &CaseResult) -> Vec<Vec<Markup>> {
 /// steps add up to more than the whole.
 fn durations(times: &Times) -> Markup {
     let rows: Vec<Vec<Markup>> = (times.steps.iter())
-        .map(|step| vec![words(&step.step), exact(step.duration_s, "s")])
+        .map(|step| {
+            vec![
+                words(&step.step),
+                exact(Language::English, step.duration_s, "s"),
+            ]
+        })
         .collect();
     html! {
         section class="time" {

@@ -2,180 +2,271 @@
 
 use super::figure::{area, count, exact, limit, none, quantity, share};
 use super::material::Material;
+use super::sentence::{PARTS, sentence};
 use super::table::{place, table, words};
-use crate::result::{ImpressionResult, ScanResult, TrayJoint, TrayScan};
+use crate::result::{ImpressionResult, ScanResult, TrayJoint, TrayScan, ZoneScan};
 use crate::text::format::capital;
 use crate::text::words::tray_found;
 use maud::{Markup, html};
-use messages::Language;
+use messages::{Language, text};
 
 pub fn part(
     material: &Material<'_>,
     _number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
+    let language = material.language;
     let edge = material.result.protocol.limits.get("median_edge_mm");
-    let zones: Vec<Vec<Markup>> = impression
-        .zones
+    let scan = &impression.scan;
+    let trays = impression.tray.iter();
+    let warnings = scan
+        .warnings
         .iter()
-        .map(|zone| {
-            vec![
-                place(Some(&zone.zone), zone.side),
-                area(zone.area_mm2),
-                share(zone.coverage),
-                exact(zone.median_edge_mm, "mm"),
-                exact(zone.noise_mm, "mm"),
-                html! { (exact(zone.least_void_across_mm, "mm")) " across, " (exact(zone.least_void_depth_mm, "mm")) " deep" },
-            ]
-        })
-        .collect();
-    let columns = [
-        "Part",
-        "Area",
-        "Scanned",
-        "Median edge",
-        "Noise (standard deviation)",
-        "Smallest void that can be seen",
-    ];
+        .chain(trays.flat_map(|tray| &tray.warnings));
+    let of_scan = text!(language, "scan-of-impression");
+    let of_tray = text!(language, "scan-of-tray");
     Some(html! {
-        h3 { "Scan" }
-        (table("The scan of the impression", &["Fact", "Value"], &facts(&impression.scan, edge.map(|l| l.value))))
+        h3 { (text!(language, "scan")) }
+        (fact_table(language, &of_scan, &facts(language, scan, edge.map(|l| l.value))))
         @match &impression.tray {
-            Some(tray) => (table("The scan of the empty tray", &["Fact", "Value"], &tray_facts(tray))),
-            None => p { "No scan of the empty tray was given." },
+            Some(tray) => (fact_table(language, &of_tray, &tray_facts(language, tray))),
+            None => p { (text!(language, "scan-no-tray")) },
         }
-        @if let Some(chosen) = &impression.tray_chosen { p { (capital(&tray_found(chosen, Language::English))) "." } }
-        @if !impression.tray_joints.is_empty() {
-            (table("The joints of the tray", &["Pieces", "Gap", "Step"], &joint_facts(&impression.tray_joints)))
-        }
-        @if !impression.scan.parts.is_empty() {
-            (table("The parts of the impression", &["Part", "On the tray", "Distance from it (root mean square)", "Lies within (k = 2)"], &part_facts(&impression.scan)))
-            @if let Some(mm) = impression.scan.cut_width_mm {
-                p { "The impression was cut apart. Its parts were laid on the scan of the whole tray, in whose numbers all places are given; the cuts are " (exact(mm, "mm")) " wide." }
+        @if let Some(chosen) = &impression.tray_chosen { p { (capital(&tray_found(chosen, language))) "." } }
+        @if !impression.tray_joints.is_empty() { (joints(language, &impression.tray_joints)) }
+        @if !scan.parts.is_empty() {
+            (parts(language, scan))
+            @if let Some(mm) = scan.cut_width_mm {
+                p {
+                    (text!(language, "scan-cut-apart")) " "
+                    (sentence(&text!(language, "scan-parts-laid", width = PARTS[0]), &[exact(language, mm, "mm")]))
+                }
             }
         }
-        @let warnings = impression.scan.warnings.iter().chain(impression.tray.iter().flat_map(|tray| &tray.warnings));
-        @for warning in warnings { p { "On reading: " (warning) } }
-        @if !zones.is_empty() {
-            (table("Scan quality by region (properties of the mesh, given without uncertainty)", &columns, &zones))
-        }
+        @for warning in warnings { p { (text!(language, "scan-on-reading", warning = warning.as_str())) } }
+        @if !impression.zones.is_empty() { (zones(language, &impression.zones)) }
     })
 }
 
-fn row(name: &str, value: Markup) -> Vec<Markup> {
-    vec![words(name), value]
+fn fact_table(language: Language, caption: &str, facts: &[Vec<Markup>]) -> Markup {
+    let columns = [text!(language, "head-fact"), text!(language, "head-value")];
+    table(caption, &columns, facts)
 }
 
-fn unit(unit: &str, is_assumed: bool) -> Markup {
-    html! {
-        (unit)
-        @if is_assumed { " (assumed from the size: nobody named it)" } @else { " (as named by the operator)" }
-    }
-}
-
-fn joint_facts(joints: &[TrayJoint]) -> Vec<Vec<Markup>> {
+fn joints(language: Language, joints: &[TrayJoint]) -> Markup {
     let row = |joint: &TrayJoint| {
         let [one, other] = joint.pieces;
-        let within = |mm| quantity(mm, Some(joint.uncertainty_mm), "mm");
+        let within = |mm| quantity(language, mm, Some(joint.uncertainty_mm), "mm");
         vec![
-            html! { (one) " and " (other) },
+            words(text!(
+                language,
+                "list",
+                first = one.to_string(),
+                last = other.to_string()
+            )),
             within(joint.gap_mm),
             within(joint.step_mm),
         ]
     };
-    joints.iter().map(row).collect()
+    let rows: Vec<Vec<Markup>> = joints.iter().map(row).collect();
+    let columns = [
+        text!(language, "head-pieces"),
+        text!(language, "head-gap"),
+        text!(language, "head-step"),
+    ];
+    table(&text!(language, "scan-joints"), &columns, &rows)
 }
 
-fn part_facts(scan: &ScanResult) -> Vec<Vec<Markup>> {
+fn parts(language: Language, scan: &ScanResult) -> Markup {
+    let not_joined = || none(language, &text!(language, "scan-parts-not-joined"));
     let length = |mm: Option<f64>| match mm {
-        Some(mm) => exact(mm, "mm"),
-        None => none("the parts were not joined"),
+        Some(mm) => exact(language, mm, "mm"),
+        None => not_joined(),
     };
-    (scan.parts.iter().enumerate())
+    let rows: Vec<Vec<Markup>> = (scan.parts.iter().enumerate())
         .map(|(number, part)| {
             vec![
                 count(number as u64 + 1),
                 match part.fitting_share {
-                    Some(share) => html! { (format!("{:.0} % of its surface", 100.0 * share)) },
-                    None => none("the parts were not joined"),
+                    Some(share) => {
+                        let share = format!("{:.0}", 100.0 * share);
+                        words(text!(language, "scan-part-share", share = share))
+                    }
+                    None => not_joined(),
                 },
                 length(part.rms_mm),
                 length(part.uncertainty_mm),
             ]
         })
-        .collect()
+        .collect();
+    let columns = [
+        text!(language, "head-part-of-impression"),
+        text!(language, "head-on-tray"),
+        text!(language, "head-distance-from-it"),
+        text!(language, "head-lies-within"),
+    ];
+    table(&text!(language, "scan-parts"), &columns, &rows)
 }
 
-fn facts(scan: &ScanResult, coarsest_mm: Option<f64>) -> Vec<Vec<Markup>> {
+fn zones(language: Language, zones: &[ZoneScan]) -> Markup {
+    let row = |zone: &ZoneScan| {
+        vec![
+            place(language, Some(&zone.zone), zone.side),
+            area(language, zone.area_mm2),
+            share(language, zone.coverage),
+            exact(language, zone.median_edge_mm, "mm"),
+            exact(language, zone.noise_mm, "mm"),
+            sentence(
+                &text!(
+                    language,
+                    "scan-least-void",
+                    across = PARTS[0],
+                    depth = PARTS[1]
+                ),
+                &[
+                    exact(language, zone.least_void_across_mm, "mm"),
+                    exact(language, zone.least_void_depth_mm, "mm"),
+                ],
+            ),
+        ]
+    };
+    let rows: Vec<Vec<Markup>> = zones.iter().map(row).collect();
+    let columns = [
+        text!(language, "head-part-of-arch"),
+        text!(language, "head-area"),
+        text!(language, "head-scanned"),
+        text!(language, "head-median-edge"),
+        text!(language, "head-noise"),
+        text!(language, "head-least-void"),
+    ];
+    table(&text!(language, "scan-by-region"), &columns, &rows)
+}
+
+fn unit(language: Language, unit: &str, is_assumed: bool) -> Markup {
+    words(if is_assumed {
+        text!(language, "scan-unit-assumed", unit = unit)
+    } else {
+        text!(language, "scan-unit-named", unit = unit)
+    })
+}
+
+fn yes_or_no(language: Language, is: bool) -> String {
+    if is {
+        text!(language, "cell-yes")
+    } else {
+        text!(language, "cell-no")
+    }
+}
+
+fn free_text(language: Language, carries_text: bool) -> Markup {
+    words(if carries_text {
+        text!(language, "scan-carries-text")
+    } else {
+        text!(language, "cell-no")
+    })
+}
+
+/// What is said of every scan first: its file and the numbers in it.
+fn of_the_file(
+    language: Language,
+    file: &str,
+    sha256: &str,
+    unit: Markup,
+    [triangles, vertices]: [u64; 2],
+) -> Vec<Vec<Markup>> {
     vec![
-        row("file", words(&scan.file)),
-        row("checksum (SHA-256)", html! { code { (scan.sha256) } }),
-        row("unit of its numbers", unit(&scan.unit, scan.unit_assumed)),
-        row(
-            "triangles, vertices",
-            html! { (count(scan.triangles)) ", " (count(scan.vertices)) },
+        vec![words(text!(language, "scan-file")), words(file)],
+        vec![
+            words(text!(language, "scan-checksum")),
+            html! { code { (sha256) } },
+        ],
+        vec![words(text!(language, "scan-unit")), unit],
+        vec![
+            words(text!(language, "scan-size")),
+            html! { (count(triangles)) ", " (count(vertices)) },
+        ],
+    ]
+}
+
+fn facts(language: Language, scan: &ScanResult, coarsest_mm: Option<f64>) -> Vec<Vec<Markup>> {
+    let row = |name: String, value: Markup| vec![words(name), value];
+    let of_this_mesh =
+        |value: Markup| sentence(&text!(language, "scan-exact", value = PARTS[0]), &[value]);
+    let edge = exact(language, scan.median_edge_mm, "mm");
+    let edge = match coarsest_mm {
+        Some(mm) => sentence(
+            &text!(
+                language,
+                "scan-exact-with-limit",
+                value = PARTS[0],
+                limit = PARTS[1]
+            ),
+            &[edge, limit(language, mm, "mm")],
         ),
-        row("connected parts", count(scan.components)),
-        row("loops of open edges", count(scan.boundary_loops)),
+        None => of_this_mesh(edge),
+    };
+    let noise = match scan.noise_mm {
+        Some(mm) => sentence(
+            &text!(language, "scan-noise-value", noise = PARTS[0]),
+            &[exact(language, mm, "mm")],
+        ),
+        None => none(language, &text!(language, "scan-no-noise")),
+    };
+    let outer = match scan.has_outer_surface {
+        Some(is) => yes_or_no(language, is),
+        None => text!(language, "cell-not-known"),
+    };
+    let mut facts = of_the_file(
+        language,
+        &scan.file,
+        &scan.sha256,
+        unit(language, &scan.unit, scan.unit_assumed),
+        [scan.triangles, scan.vertices],
+    );
+    facts.extend([
+        row(text!(language, "scan-components"), count(scan.components)),
         row(
-            "edges of three triangles or more",
+            text!(language, "scan-open-loops"),
+            count(scan.boundary_loops),
+        ),
+        row(
+            text!(language, "scan-branching-edges"),
             count(scan.non_manifold_edges),
         ),
-        row("triangles without area", count(scan.degenerate_triangles)),
         row(
-            "median edge",
-            html! {
-                (exact(scan.median_edge_mm, "mm")) " (exact, of this mesh)"
-                @if let Some(mm) = coarsest_mm { ", limit " (limit(mm, "mm")) }
-            },
+            text!(language, "scan-flat-triangles"),
+            count(scan.degenerate_triangles),
+        ),
+        row(text!(language, "scan-median-edge"), edge),
+        row(
+            text!(language, "scan-mesh-area"),
+            of_this_mesh(area(language, scan.area_mm2)),
+        ),
+        row(text!(language, "scan-noise"), noise),
+        row(text!(language, "scan-outer-surface"), words(outer)),
+        row(
+            text!(language, "scan-colour"),
+            words(yes_or_no(language, scan.has_colour)),
         ),
         row(
-            "area of the whole mesh",
-            html! { (area(scan.area_mm2)) " (exact, of this mesh)" },
+            text!(language, "scan-free-text"),
+            free_text(language, scan.carries_text),
         ),
-        row(
-            "noise along the normal (standard deviation)",
-            match scan.noise_mm {
-                Some(mm) => html! { (exact(mm, "mm")) " (its own uncertainty is not stated)" },
-                None => none("it could not be determined"),
-            },
-        ),
-        row(
-            "outer surface scanned too",
-            words(match scan.has_outer_surface {
-                Some(true) => "yes",
-                Some(false) => "no",
-                None => "not known",
-            }),
-        ),
-        row("colour", words(if scan.has_colour { "yes" } else { "no" })),
-        row(
-            "free text in the file",
-            words(if scan.carries_text {
-                "yes: it may name a person"
-            } else {
-                "no"
-            }),
-        ),
-    ]
+    ]);
+    facts
 }
 
-fn tray_facts(tray: &TrayScan) -> Vec<Vec<Markup>> {
-    vec![
-        row("file", words(&tray.file)),
-        row("checksum (SHA-256)", html! { code { (tray.sha256) } }),
-        row("unit of its numbers", unit(&tray.unit, tray.unit_assumed)),
-        row(
-            "triangles, vertices",
-            html! { (count(tray.triangles)) ", " (count(tray.vertices)) },
-        ),
-        row(
-            "free text in the file",
-            words(if tray.carries_text {
-                "yes: it may name a person"
-            } else {
-                "no"
-            }),
-        ),
-    ]
+fn tray_facts(language: Language, tray: &TrayScan) -> Vec<Vec<Markup>> {
+    let mut facts = of_the_file(
+        language,
+        &tray.file,
+        &tray.sha256,
+        unit(language, &tray.unit, tray.unit_assumed),
+        [tray.triangles, tray.vertices],
+    );
+    facts.push(vec![
+        words(text!(language, "scan-free-text")),
+        free_text(language, tray.carries_text),
+    ]);
+    facts
 }

@@ -2,89 +2,104 @@
 
 use super::figure::{exact, limit, none, quantity};
 use super::material::Material;
+use super::sentence::{PARTS, form_of, sentence};
 use super::table::{place, table, words};
-use crate::result::{ImpressionResult, LimbBend, ProtocolResult, Side, TraySeating, TrayZone};
+use crate::result::{ImpressionResult, LimbBend, ProtocolResult, TraySeating, TrayZone};
 use maud::{Markup, html};
+use messages::{Language, text};
 
 pub fn part(
     material: &Material<'_>,
     _number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
+    let language = material.language;
     let fit = impression.tray_fit.as_ref()?;
     let protocol = &material.result.protocol;
-    let zones: Vec<Vec<Markup>> = fit.zones.iter().map(zone).collect();
     let bends = impression.cover.iter().flat_map(|cover| &cover.tray_bend);
-    let bends: Vec<Vec<Markup>> = bends.flat_map(|limb| bend(limb, protocol)).collect();
+    let bends: Vec<Vec<Markup>> = bends
+        .flat_map(|limb| bend(language, limb, protocol))
+        .collect();
     Some(html! {
-        h3 { "Tray" }
+        h3 { (text!(language, "tray-position")) }
         @if let Some(seating) = &fit.seating {
-            (table(
-                "Tray position compared with the position that would have given the most even thickness",
-                &["Deviation", "Measured (k = 2)", "Limit"],
-                &rows(seating, protocol),
-            ))
-            p {
-                "Thickness varies with a standard deviation of " (exact(seating.cover_sd_mm, "mm")) "; in the best tray "
-                "position it would be " (exact(seating.even_sd_mm, "mm")) "."
-            }
+            (seated(language, seating, protocol))
         }
         @if !bends.is_empty() {
             (table(
-                "Bend of the tray between its scan and the impression, beside its front",
-                &["Place", "Moved (k = 2)", "Limit"],
+                &text!(language, "tray-bend"),
+                &[text!(language, "head-place"), text!(language, "head-moved"), text!(language, "head-limit")],
                 &bends,
             ))
         }
-        @if !zones.is_empty() {
-            (table("The tray in each part of the arch, medians", &["Part", "Tray's edge to border (k = 2)", "Material thickness (k = 2)"], &zones))
-        }
+        @if !fit.zones.is_empty() { (zones(language, &fit.zones)) }
     })
 }
 
-fn rows(seating: &TraySeating, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
-    let row = |what: &str, value: f64, doubt: f64, key: &str| {
+fn seated(language: Language, seating: &TraySeating, protocol: &ProtocolResult) -> Markup {
+    let columns = [
+        text!(language, "head-deviation"),
+        text!(language, "head-measured"),
+        text!(language, "head-limit"),
+    ];
+    let even = text!(language, "tray-evenness", found = PARTS[0], best = PARTS[1]);
+    let even = sentence(
+        &even,
+        &[
+            exact(language, seating.cover_sd_mm, "mm"),
+            exact(language, seating.even_sd_mm, "mm"),
+        ],
+    );
+    html! {
+        (table(&text!(language, "tray-position-compared"), &columns, &rows(language, seating, protocol)))
+        p { (even) }
+    }
+}
+
+fn rows(language: Language, seating: &TraySeating, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
+    let row = |what: String, value: f64, doubt: f64, key: &str| {
         let found = protocol.limits.get(key)?;
+        let either_way = text!(language, "cell-at-most-either-way", limit = PARTS[0]);
         Some(vec![
             words(what),
-            quantity(value, Some(doubt), &found.unit),
-            html! { "at most " (limit(found.value, &found.unit)) " either way" },
+            quantity(language, value, Some(doubt), &found.unit),
+            sentence(&either_way, &[limit(language, found.value, &found.unit)]),
         ])
     };
     let (shift, tilt) = ("most_tray_shift_mm", "most_tray_tilt_deg");
     [
         row(
-            "to the patient's right",
+            text!(language, "tray-to-right"),
             seating.right_mm,
             seating.right_uncertainty_mm,
             shift,
         ),
         row(
-            "to the front",
+            text!(language, "tray-to-front"),
             seating.anterior_mm,
             seating.anterior_uncertainty_mm,
             shift,
         ),
         row(
-            "tilted, front nearer to the tissue",
+            text!(language, "tray-tilted-front"),
             seating.front_up_deg,
             seating.front_up_uncertainty_deg,
             tilt,
         ),
         row(
-            "tilted, patient's right nearer to the tissue",
+            text!(language, "tray-tilted-right"),
             seating.right_up_deg,
             seating.right_up_uncertainty_deg,
             tilt,
         ),
         row(
-            "turned, front toward the patient's right",
+            text!(language, "tray-turned-right"),
             seating.turned_right_deg,
             seating.turned_right_uncertainty_deg,
             tilt,
         ),
         row(
-            "wide, over the width of the arch",
+            text!(language, "tray-wider"),
             seating.wider_mm,
             seating.wider_uncertainty_mm,
             "most_tray_width_mm",
@@ -95,64 +110,77 @@ fn rows(seating: &TraySeating, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
     .collect()
 }
 
-fn bend(limb: &LimbBend, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
-    let side = match limb.side {
-        Side::Right => "right",
-        Side::Left => "left",
+fn bend(language: Language, limb: &LimbBend, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
+    let side = form_of(limb.side);
+    let no_limit = || words(text!(language, "cell-no-limit"));
+    let at_end = || match protocol.limits.get("most_tray_bend_mm") {
+        Some(found) => sentence(
+            &text!(language, "cell-at-most-in-all", limit = PARTS[0]),
+            &[limit(language, found.value, &found.unit)],
+        ),
+        None => no_limit(),
     };
-    let most = protocol.limits.get("most_tray_bend_mm");
-    let row = |place: &str, way: &str, value: f64, doubt: f64| {
+    let row = |place: String, value: f64, doubt: f64, limit: Markup| {
         vec![
-            html! { (side) " limb, " (place) ": " (way) },
-            quantity(value, Some(doubt), "mm"),
-            match most {
-                Some(found) if place == "end" => {
-                    html! { "at most " (limit(found.value, &found.unit)) " in all" }
-                }
-                _ => words("no limit"),
-            },
+            words(place),
+            quantity(language, value, Some(doubt), "mm"),
+            limit,
         ]
     };
     vec![
         row(
-            "end",
-            "toward the tissue",
+            text!(language, "limb-end-toward-tissue", side = side),
             limb.end_toward_tissue_mm,
             limb.end_toward_tissue_uncertainty_mm,
+            at_end(),
         ),
         row(
-            "end",
-            "outward",
+            text!(language, "limb-end-outward", side = side),
             limb.end_outward_mm,
             limb.end_outward_uncertainty_mm,
+            at_end(),
         ),
         row(
-            "middle",
-            "toward the tissue",
+            text!(language, "limb-middle-toward-tissue", side = side),
             limb.middle_toward_tissue_mm,
             limb.middle_toward_tissue_uncertainty_mm,
+            no_limit(),
         ),
         row(
-            "middle",
-            "outward",
+            text!(language, "limb-middle-outward", side = side),
             limb.middle_outward_mm,
             limb.middle_outward_uncertainty_mm,
+            no_limit(),
         ),
     ]
 }
 
-fn zone(zone: &TrayZone) -> Vec<Markup> {
-    let amount = |value: Option<f64>, doubt, why| match value {
-        Some(mm) => quantity(mm, doubt, "mm"),
-        None => none(why),
+fn zones(language: Language, zones: &[TrayZone]) -> Markup {
+    let rows: Vec<Vec<Markup>> = zones.iter().map(|one| zone(language, one)).collect();
+    let columns = [
+        text!(language, "head-part-of-arch"),
+        text!(language, "head-edge-to-border"),
+        text!(language, "head-thickness"),
+    ];
+    table(&text!(language, "tray-by-part"), &columns, &rows)
+}
+
+fn zone(language: Language, zone: &TrayZone) -> Vec<Markup> {
+    let amount = |value: Option<f64>, doubt, why: String| match value {
+        Some(mm) => quantity(language, mm, doubt, "mm"),
+        None => none(language, &why),
     };
     vec![
-        place(Some(&zone.zone), zone.side),
+        place(language, Some(&zone.zone), zone.side),
         amount(
             zone.edge_to_border_mm,
             zone.edge_to_border_uncertainty_mm,
-            "no border here",
+            text!(language, "tray-no-border-here"),
         ),
-        amount(zone.cover_mm, zone.cover_uncertainty_mm, "not known here"),
+        amount(
+            zone.cover_mm,
+            zone.cover_uncertainty_mm,
+            text!(language, "tray-not-known-here"),
+        ),
     ]
 }

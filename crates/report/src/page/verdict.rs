@@ -75,9 +75,9 @@ fn verdicts(material: &Material<'_>) -> Markup {
                     ": " strong { (verdict_word(impression.verdict, material.language)) }
                     @if impression.superseded { " (a wash followed)" }
                     @if let Some(least) = impression.cover.as_ref().and_then(|cover| cover.min_mm) {
-                        "; least thickness " (quantity(least, impression.cover.as_ref().and_then(|cover| cover.uncertainty_mm), "mm"))
+                        "; least thickness " (quantity(material.language, least, impression.cover.as_ref().and_then(|cover| cover.uncertainty_mm), "mm"))
                         @if let Some(found) = result.protocol.limits.get("show_through_mm") {
-                            ", at least " (limit(found.value, &found.unit))
+                            ", at least " (limit(material.language, found.value, &found.unit))
                         }
                     }
                 }

@@ -1,6 +1,7 @@
 //! An impression as it was sent, beside it as it arrived, in a result.
 
 use super::common::{Point, Side};
+use super::findings::{MessageOfCatalogue, in_language};
 use super::scan::TrayScan;
 use super::tray_bend::LimbBend;
 use crate::text::names;
@@ -10,6 +11,7 @@ use judge::words;
 use measure::pair::{self, DamageKind, PlaceKind, Transit};
 use measure::{DefectKind, SpotKind};
 use mesh::Unit;
+use messages::{Language, Message};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -22,6 +24,10 @@ pub struct AsSent {
     pub change: Option<ChangeInTransit>,
     /// Why they could not; `null` where they could.
     pub unused: Option<String>,
+    /// The messages that make this reason, each with its key and its parameters.
+    #[serde(default)]
+    #[schemars(with = "Vec<MessageOfCatalogue>")]
+    pub unused_messages: Message,
 }
 
 /// How an impression changed from the scan in which it was sent to the scan in which it arrived;
@@ -106,7 +112,21 @@ impl AsSent {
             scan: TrayScan::of(&sent.scan, &names::as_sent(checked, number)),
             change: (sent.transit.as_ref().ok()).map(|found| ChangeInTransit::of(found, unit)),
             unused: sent.transit.as_ref().err().map(ToString::to_string),
+            unused_messages: sent
+                .transit
+                .as_ref()
+                .err()
+                .map(Message::from)
+                .unwrap_or_default(),
         })
+    }
+
+    /// Why the two scans could not be compared, in a language; in English where a result of an
+    /// earlier version holds no messages.
+    #[must_use]
+    pub fn unused_in(&self, language: Language) -> Option<String> {
+        let unused = self.unused.as_ref()?;
+        Some(in_language(&self.unused_messages, unused, language))
     }
 }
 
@@ -168,17 +188,6 @@ impl PlaceThen {
             side: found.side.map(Into::into),
             at: point(&found.at, unit),
             found_again: found.is_there,
-        }
-    }
-}
-
-impl DamageWord {
-    /// In words.
-    pub(crate) fn in_words(self) -> &'static str {
-        match self {
-            Self::MissingAtBorder => "missing at the border",
-            Self::PressedIn => "pressed in",
-            Self::StuckOn => "stuck on",
         }
     }
 }

@@ -6,7 +6,7 @@ use super::colour::TrayColour;
 use super::common::{Arch, Point, Verdict};
 use super::cover::{Cover, SurfaceFile};
 use super::defects::{Defect, ZoneScan};
-use super::findings::{NotJudged, not_judged};
+use super::findings::{MessageOfCatalogue, NotJudged, in_language, not_judged};
 use super::landmarks::Landmark;
 use super::numbering::{Before, defects};
 use super::scan::{ScanResult, TrayJoint, TrayScan};
@@ -17,6 +17,7 @@ use crate::text::names;
 use crate::text::rounding::{confidence, direction, point};
 use check::CheckedCase;
 use mesh::Unit;
+use messages::{Language, Message};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -64,6 +65,10 @@ pub struct ImpressionResult {
     pub tray_relieved: Option<TrayScan>,
     /// Why that scan tells nothing; `null` where it does, or there is none.
     pub tray_relieved_unused: Option<String>,
+    /// The messages that make this reason, each with its key and its parameters.
+    #[serde(default)]
+    #[schemars(with = "Vec<MessageOfCatalogue>")]
+    pub tray_relieved_unused_messages: Message,
     /// The scan of the same impression as it was sent, where this is as it arrived; `null` without
     /// one.
     #[serde(default)]
@@ -191,6 +196,10 @@ impl ImpressionResult {
                 .map(|relief| TrayScan::of(&relief.scan, &names::tray_relieved(checked, number))),
             tray_relieved_unused: (one.relief.as_ref())
                 .and_then(|relief| Some(relief.places.as_ref().err()?.to_string())),
+            tray_relieved_unused_messages: (one.relief.as_ref())
+                .and_then(|relief| relief.places.as_ref().err())
+                .map(Message::from)
+                .unwrap_or_default(),
             as_sent: AsSent::of(checked, number),
             frame: frame.map(|frame| Frame::of(frame, unit)),
             cover: Cover::of(checked, number, before.spots),
@@ -209,5 +218,14 @@ impl ImpressionResult {
             zones: zones.map(ZoneScan::of).collect(),
             not_judged: not_judged(&judged.not_judged),
         }
+    }
+
+    /// Why the scan of the relieved tray tells nothing, in a language; in English where a
+    /// result of an earlier version holds no messages.
+    #[must_use]
+    pub fn tray_relieved_unused_in(&self, language: Language) -> Option<String> {
+        let unused = self.tray_relieved_unused.as_ref()?;
+        let messages = &self.tray_relieved_unused_messages;
+        Some(in_language(messages, unused, language))
     }
 }

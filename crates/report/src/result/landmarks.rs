@@ -1,10 +1,12 @@
 //! Landmarks in a result.
 
 use super::common::{Point, Side};
+use super::findings::{MessageOfCatalogue, in_language};
 use super::numbering::landmark_id;
 use crate::text::rounding::{confidence, figure, point};
 use judge::words;
 use mesh::Unit;
+use messages::{Language, Message};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -69,6 +71,10 @@ pub struct Landmark {
     pub zone: Option<String>,
     /// Why it was not seen; `null` where it was.
     pub why: Option<String>,
+    /// The messages that make this reason, each with its key and its parameters.
+    #[serde(default)]
+    #[schemars(with = "Vec<MessageOfCatalogue>")]
+    pub why_messages: Message,
 }
 
 impl From<judge::LandmarkStatus> for LandmarkStatus {
@@ -119,6 +125,20 @@ impl Landmark {
             covered_percent: found.extent.covered.map(|covered| figure(covered.percent)),
             zone: found.zone.map(|zone| words::zone(zone).to_owned()),
             why: found.seen.as_ref().err().map(ToString::to_string),
+            why_messages: found
+                .seen
+                .as_ref()
+                .err()
+                .map(Message::from)
+                .unwrap_or_default(),
         }
+    }
+
+    /// Why it was not seen, in a language; in English where a result of an earlier version
+    /// holds no messages.
+    #[must_use]
+    pub fn why_in(&self, language: Language) -> Option<String> {
+        let why = self.why.as_ref()?;
+        Some(in_language(&self.why_messages, why, language))
     }
 }

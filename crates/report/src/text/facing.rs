@@ -5,6 +5,7 @@
 //! lower.
 
 use measure::{Arch, Side};
+use messages::{Message, message};
 
 /// The patient's side on the right of the page.
 pub fn on_the_right(arch: Arch) -> Side {
@@ -23,9 +24,9 @@ pub fn on_the_left(arch: Arch) -> Side {
 }
 
 /// Where the patient's right is, in words.
-pub fn words(arch: Arch) -> &'static str {
+pub fn message(arch: Arch) -> Message {
     match on_the_right(arch) {
-        Side::Right => "the patient's right on the right, as in the pictures",
-        Side::Left => "the patient's right on the left, as in the pictures",
+        Side::Right => message!("facing-right-on-the-right"),
+        Side::Left => message!("facing-right-on-the-left"),
     }
 }

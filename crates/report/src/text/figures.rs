@@ -2,10 +2,11 @@
 
 use judge::LimitKey;
 pub use measure::StationFigure;
+use messages::{Language, text};
 
 /// What a figure of the stations is called and what limits it.
 pub struct FigureWords {
-    /// Its name in words.
+    /// Its name in English words.
     pub name: &'static str,
     /// Its name in tables, without its unit.
     pub column: &'static str,
@@ -43,5 +44,28 @@ pub fn station_figure(figure: StationFigure) -> FigureWords {
             least: Some(LimitKey::OverlapLeast),
             most: Some(LimitKey::OverlapMost),
         },
+    }
+}
+
+/// The name of a figure of the stations in a language.
+pub(crate) fn figure_name(figure: StationFigure, language: Language) -> String {
+    match figure {
+        StationFigure::Height => text!(language, "station-height"),
+        StationFigure::Thickness => text!(language, "station-thickness"),
+        StationFigure::Radius => text!(language, "station-radius"),
+        StationFigure::Overlap => text!(language, "station-overlap"),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_figure_has_one_english_name() {
+        for figure in StationFigure::ALL {
+            let name = figure_name(figure, Language::English);
+            assert_eq!(name, station_figure(figure).name);
+        }
     }
 }

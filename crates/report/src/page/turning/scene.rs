@@ -200,7 +200,7 @@ fn places(material: &Material<'_>, number: usize, impression: &ImpressionResult)
             radius_mm: 0.0,
             stretch_mm: Vec::new(),
             turn: None,
-            words: format!("{name}: {}.", status(landmark.status)),
+            words: format!("{name}: {}.", status(Language::English, landmark.status)),
             name,
         })
     });
