@@ -45,7 +45,12 @@ fn picture(material: &Material<'_>, wash: &Wash) -> Option<Markup> {
     let number = usize::try_from(wash.impression).ok()?;
     let picture = material.pictures.washes.get(number)?.as_ref()?;
     let impression = material.result.impressions.get(number)?;
-    Some(overlay::wash(impression, wash.map.as_ref()?, picture))
+    Some(overlay::wash(
+        impression,
+        wash.map.as_ref()?,
+        picture,
+        material.language,
+    ))
 }
 
 const PLACES: [&str; 7] = [

@@ -16,6 +16,7 @@ pub(crate) mod names;
 mod of_impression;
 pub(crate) mod repeat;
 pub(crate) mod rounding;
+pub(crate) mod safety;
 pub(crate) mod shelf_fit;
 pub(crate) mod steps;
 pub mod summary;

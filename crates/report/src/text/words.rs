@@ -41,6 +41,24 @@ pub(crate) fn check_name(code: &str, language: Language) -> String {
     named(&Message::name("check", code), code, language)
 }
 
+/// Several checks by their names; by their codes where these are the same.
+pub(crate) fn check_names(codes: &[&str], language: Language) -> String {
+    let named = codes.iter().map(|code| {
+        let name = check_name(code, language);
+        if name.replace(' ', "-") == *code {
+            (*code).to_owned()
+        } else {
+            name
+        }
+    });
+    named.collect::<Vec<_>>().join(", ")
+}
+
+/// How a vertical dimension or centric relation was found: `by lip contact`.
+pub(crate) fn found_by(words: &str, language: Language) -> String {
+    named(&Message::name("found", words), words, language)
+}
+
 /// What a place of a scan is: `short border`.
 pub(crate) fn place_kind(kind: &str, language: Language) -> String {
     named(&Message::name("place", kind), kind, language)

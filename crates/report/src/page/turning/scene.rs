@@ -2,14 +2,16 @@
 
 use crate::page::landmarks::status;
 use crate::page::material::Material;
-use crate::page::overlay::{MOST_MARKS, point_mm, radius_mm, stretch};
-use crate::picture::{Solid, THICKNESS_FROM_MM, THICKNESS_STEP_MM, View};
-use crate::result::{CaseResult, Finding, ImpressionResult, Severity, Side};
+use crate::page::overlay::{MOST_MARKS, point_mm, radius_mm, stretch, view_name};
+use crate::picture::{Solid, THICKNESS_FROM_MM, THICKNESS_STEP_MM};
+use crate::result::{Finding, ImpressionResult, Severity, Side};
 use crate::text::format::capital;
 use crate::text::measured::finding_figure;
 use crate::text::rounding::to_decimals;
-use crate::text::words::{finding_place, impression_name, landmark_name, side_word};
-use messages::Language;
+use crate::text::words::{
+    check_name, finding_place, impression_name, landmark_name, side_word, zone_name,
+};
+use messages::{Language, text};
 use nalgebra::Point3;
 use serde::Serialize;
 
@@ -18,7 +20,27 @@ use serde::Serialize;
 pub struct Scene {
     /// The colours of the scale, evenly spaced, from its dark end.
     colours: Vec<[u8; 3]>,
+    words: Words,
     surfaces: Vec<Surface>,
+}
+
+/// What the script says by itself. It puts a place and a figure where `{place}` and
+/// `{thickness}` are.
+#[derive(Serialize)]
+struct Words {
+    right: String,
+    left: String,
+    front: String,
+    a_place: String,
+    closer: String,
+    farther: String,
+    show: String,
+    no_surface: String,
+    off_tissue: String,
+    not_measured: String,
+    not_known: String,
+    thick: String,
+    tray_at_surface: String,
 }
 
 /// An impression.
@@ -27,13 +49,17 @@ struct Surface {
     /// Number of the impression in the case, from 1; its bytes are in the element `surface-N`.
     number: usize,
     name: String,
+    /// What its picture is called.
+    title: String,
+    /// What is said when it comes to be shown.
+    shown: String,
     is_superseded: bool,
     vertices: usize,
     triangles: usize,
     low_mm: [f64; 3],
     step_mm: f64,
     thickness: Thickness,
-    /// Parts of the arch in words; number 1 of a vertex is the first of them.
+    /// Parts of the arch as a sentence begins; number 1 of a vertex is the first of them.
     parts: Vec<String>,
     views: Vec<Seen>,
     /// The patient's right, left and front.
@@ -57,7 +83,9 @@ struct Thickness {
 /// A way to look at it.
 #[derive(Serialize)]
 struct Seen {
-    name: &'static str,
+    name: String,
+    /// What is said when it comes to be shown.
+    shown: String,
     turn: [f64; 4],
 }
 
@@ -72,6 +100,8 @@ struct Place {
     stretch_mm: Vec<[f64; 3]>,
     /// How its close picture looks at it.
     turn: Option<[f64; 4]>,
+    /// What a button that leads to it is called.
+    show: String,
     /// Its name in a list.
     name: String,
     /// What is said of it.
@@ -99,6 +129,7 @@ impl Scene {
         let colour = |step| colorous::VIRIDIS.eval_continuous(share(step)).as_array();
         (!surfaces.is_empty()).then(|| Self {
             colours: (0..COLOURS).map(colour).collect(),
+            words: Words::of(material.language),
             surfaces,
         })
     }
@@ -112,14 +143,48 @@ impl Scene {
     }
 }
 
+impl Words {
+    fn of(language: Language) -> Self {
+        let (place, thickness) = ("{place}", "{thickness}");
+        Self {
+            right: text!(language, "side-letter", side = "right"),
+            left: text!(language, "side-letter", side = "left"),
+            front: text!(language, "view-front"),
+            a_place: text!(language, "turning-a-place"),
+            closer: text!(language, "turning-closer"),
+            farther: text!(language, "turning-farther"),
+            show: text!(language, "turning-show"),
+            no_surface: text!(language, "turning-no-surface"),
+            off_tissue: text!(language, "turning-off-tissue"),
+            not_measured: text!(language, "turning-not-measured", place = place),
+            not_known: text!(language, "turning-not-known", place = place),
+            thick: text!(
+                language,
+                "turning-thick",
+                place = place,
+                thickness = thickness
+            ),
+            tray_at_surface: text!(
+                language,
+                "turning-tray-at-surface",
+                place = place,
+                thickness = thickness
+            ),
+        }
+    }
+}
+
 impl Surface {
     fn of(material: &Material<'_>, number: usize, impression: &ImpressionResult) -> Option<Self> {
+        let language = material.language;
         let solid = material.pictures.solids.get(number)?.as_ref()?;
         let views = material.pictures.views.get(number)?;
         let views: Vec<Seen> = (views.iter())
             .filter_map(|picture| {
+                let name = view_name(picture.view?, language);
                 Some(Seen {
-                    name: picture.view.map(View::name)?,
+                    shown: text!(language, "turning-shown", name = name.as_str()),
+                    name,
                     turn: turn(picture.camera.turn()),
                 })
             })
@@ -127,16 +192,19 @@ impl Surface {
         let border = impression.border.as_ref();
         let stations = border.iter().flat_map(|border| &border.stations);
         let mm = |point: &[f64; 3]| Some(short(&point_mm(impression, point)?));
+        let name = capital(&impression_name(impression, language));
         (!views.is_empty()).then(|| Self {
             number: number + 1,
-            name: capital(&impression_name(impression, Language::English)),
+            title: text!(language, "turning-name", name = name.as_str()),
+            shown: text!(language, "turning-shown", name = name.as_str()),
+            name,
             is_superseded: impression.superseded,
             vertices: solid.surface.vertices,
             triangles: solid.surface.triangles,
             low_mm: solid.low_mm.coords.into(),
             step_mm: solid.step_mm,
             thickness: Thickness::of(impression),
-            parts: parts(impression),
+            parts: parts(impression, language),
             views,
             around_mm: around(solid),
             border_mm: stations.filter_map(|s| mm(&s.point)).collect(),
@@ -160,15 +228,18 @@ impl Thickness {
     }
 }
 
-fn parts(impression: &ImpressionResult) -> Vec<String> {
+fn parts(impression: &ImpressionResult, language: Language) -> Vec<String> {
     let parts = impression.surface.iter().flat_map(|file| &file.parts);
-    parts.map(|part| in_words(&part.zone, part.side)).collect()
+    parts
+        .map(|part| capital(&in_words(&part.zone, part.side, language)))
+        .collect()
 }
 
-fn in_words(zone: &str, side: Option<Side>) -> String {
+fn in_words(zone: &str, side: Option<Side>, language: Language) -> String {
+    let zone = zone_name(zone, language);
     match side {
-        Some(side) => format!("{zone}, {}", side_word(side, Language::English)),
-        None => zone.to_owned(),
+        Some(side) => format!("{zone}, {}", side_word(side, language)),
+        None => zone,
     }
 }
 
@@ -178,21 +249,19 @@ fn around(solid: &Solid) -> [[f64; 3]; 3] {
 
 /// Findings of an impression, most urgent first, and its landmarks.
 fn places(material: &Material<'_>, number: usize, impression: &ImpressionResult) -> Vec<Place> {
+    let language = material.language;
     let findings = material.result.findings.iter().enumerate();
     let of_findings = findings
         .filter(|(_, finding)| finding.impression == Some(number as u64))
         .filter_map(|(order, finding)| {
             let close = material.pictures.close.get(order).and_then(Option::as_ref);
             let looked = close.map(|picture| turn(picture.camera.turn()));
-            of_finding(material.result, impression, finding, looked)
+            of_finding(material, impression, finding, looked)
         })
         .take(MOST_MARKS);
     let of_landmarks = impression.landmarks.iter().filter_map(|landmark| {
-        let name = format!(
-            "{} {}",
-            landmark.id,
-            landmark_name(landmark, Language::English)
-        );
+        let id = landmark.id.as_str();
+        let name = format!("{id} {}", landmark_name(landmark, language));
         Some(Place {
             id: landmark.id.clone(),
             kind: Kind::Landmark,
@@ -200,7 +269,13 @@ fn places(material: &Material<'_>, number: usize, impression: &ImpressionResult)
             radius_mm: 0.0,
             stretch_mm: Vec::new(),
             turn: None,
-            words: format!("{name}: {}.", status(landmark.status)),
+            show: text!(language, "turning-show-place", id = id),
+            words: text!(
+                language,
+                "turning-landmark",
+                name = name.as_str(),
+                status = status(landmark.status)
+            ),
             name,
         })
     });
@@ -208,20 +283,21 @@ fn places(material: &Material<'_>, number: usize, impression: &ImpressionResult)
 }
 
 fn of_finding(
-    result: &CaseResult,
+    material: &Material<'_>,
     impression: &ImpressionResult,
     finding: &Finding,
     turn: Option<[f64; 4]>,
 ) -> Option<Place> {
     let mm = |point: &[f64; 3]| Some(short(&point_mm(impression, point)?));
-    let place = finding_place(result, finding, Language::English);
-    let zone = (finding.zone.as_ref()).map(|zone| in_words(zone, finding.side));
-    let check = finding.check.replace('-', " ");
+    let language = material.language;
+    let place = finding_place(material.result, finding, language);
+    let zone = (finding.zone.as_ref()).map(|zone| in_words(zone, finding.side, language));
+    let check = check_name(&finding.check, language);
     let of = |place: &str| match place {
         "" => format!("{} {check}", finding.id),
         place => format!("{} {check}, {place}", finding.id),
     };
-    let figure = finding_figure(finding, Language::English)
+    let figure = finding_figure(finding, language)
         .map_or(String::new(), |figure| format!(": {figure}"));
     Some(Place {
         id: finding.id.clone(),
@@ -236,6 +312,7 @@ fn of_finding(
             .filter_map(|station| mm(&station.point))
             .collect(),
         turn,
+        show: text!(language, "turning-show-place", id = finding.id.as_str()),
         name: of(zone.as_deref().unwrap_or_default()),
         words: format!("{}{figure}.", of(&place)),
     })
