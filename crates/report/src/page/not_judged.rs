@@ -82,7 +82,7 @@ fn of_impressions(
     let impressions = result.impressions.iter();
     impressions
         .filter(move |impression| impression.superseded == superseded)
-        .flat_map(|impression| {
+        .flat_map(move |impression| {
             gathered(
                 &impression_name(impression, language),
                 &impression.not_judged,

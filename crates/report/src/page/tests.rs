@@ -110,7 +110,7 @@ fn every_figure_is_that_of_the_result() {
         let mut said = Said::default();
         said.take(&serde_json::from_str(&result_json(&result)).unwrap());
         for key in judge::LimitKey::ALL {
-            said.words.extend(words_of(key.gist()));
+            said.words.extend(words_of(&key.gist().to_string()));
         }
         let (figures, rest) = read(&page);
         assert!(figures.len() > 60, "{}", figures.len());

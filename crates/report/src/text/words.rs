@@ -237,6 +237,32 @@ mod tests {
     use measure::landmarks::LandmarkName;
 
     #[test]
+    fn every_way_to_find_a_relation_is_known_in_each_language() {
+        use judge::{CentricRelationBy as Centric, VerticalDimensionBy as Vertical};
+        let vertical = [
+            Vertical::RestPosition,
+            Vertical::LipContact,
+            Vertical::ExistingDenture,
+            Vertical::Speech,
+            Vertical::Swallowing,
+            Vertical::Other,
+        ];
+        let centric = [
+            Centric::Guided,
+            Centric::GothicArch,
+            Centric::Swallowing,
+            Centric::Other,
+        ];
+        let vertical = vertical.map(Vertical::in_words).into_iter();
+        for words in vertical.chain(centric.map(Centric::in_words)) {
+            assert_eq!(found_by(words, Language::English), words);
+            for language in [Language::German, Language::Spanish] {
+                assert_ne!(found_by(words, language), words);
+            }
+        }
+    }
+
+    #[test]
     fn every_name_of_a_result_is_known_in_each_language_and_the_same_in_english() {
         let checks = Check::ALL.map(Check::code).into_iter();
         let parts = Part::ALL.map(Part::name);
