@@ -4,6 +4,7 @@
 
 page-at-least = mindestens { $limit }
 page-at-most = höchstens { $limit }
+page-between = mindestens { $least }, höchstens { $most }
 page-no-limit = kein Grenzwert
 page-figure = Messgröße
 page-measured-so = Gemessen (k = 2)
@@ -88,7 +89,7 @@ page-methods = Methoden
 page-method-material = Materialdicke
 page-method-material-is = An einem Punkt der Schleimhautseite der Abstand zum nächsten Punkt des Löffels; null oder negativ, wo der Löffel an der Oberfläche liegt oder sie durchdringt.
 page-method-height = Höhe des Funktionsrandes
-page-method-height-is = Im Schnitt, vom Kammpunkt zum Randpunkt, entlang der Einsetzachse.
+page-method-height-is = Im Schnitt, vom Kieferkammpunkt zum Randpunkt, entlang der Einsetzachse.
 page-method-thickness = Dicke des Funktionsrandes
 page-method-thickness-is = Im Schnitt, von der Schleimhautseite zur Außenseite, quer zur Einsetzachse, in einer angegebenen Tiefe unter dem Rand.
 page-method-radius = Randradius
@@ -108,7 +109,7 @@ page-limits-of = Grenzwerte: { $protocol }
 page-limits-of-case = Grenzwerte, nach denen der Fall beurteilt wurde
 page-limit = Grenzwert
 page-value = Wert
-page-if-missed = Bei Verletzung
+page-if-missed = Folge
 page-source = Quelle
 page-level = { $level ->
     [fail] Mangel
@@ -147,7 +148,7 @@ limit-thin-cover-mm = Materialdicke, unter der das Material als dünn gilt.
 limit-least-spot-area-mm2 = Kleinere Stellen gelten als Rauschen.
 limit-relief-room-mm = Raum für Material, den das Zurückschleifen des Löffels schaffen soll.
 limit-tray-wall-left-mm = Geringste Wandstärke des Löffels, die beim Zurückschleifen bleiben muss.
-limit-show-through-share-percent = Anteil der Schleimhautseite, auf dem Löffel frei liegen darf, ehe Zurückschleifen und Wash nicht mehr genügen.
+limit-show-through-share-percent = Anteil der Schleimhautseite, auf dem der Löffel frei liegen darf, ehe Zurückschleifen und Wash nicht mehr genügen.
 limit-stop-cover-mm = Größte Materialdicke über einem angegebenen Schleimhautstopp.
 limit-stop-size-mm = Seitenlänge eines Schleimhautstopps.
 limit-cover-uncertainty-mm = Größte erweiterte Unsicherheit, mit der die Materialdicke beurteilt werden darf.
@@ -192,8 +193,8 @@ limit-wash-spread-mm = Größter Unterschied zwischen den dicken und den dünnen
 limit-landmark-margin-mm = Wie weit der Rand mindestens jenseits einer Landmarke verläuft.
 limit-landmark-reach-mm = Geringster Abstand von einer Hamularkerbe, einem Tuber oder einem Trigonum retromolare zum Rand dahinter; darunter endet die Abformung davor.
 limit-landmark-covered-percent = Kleinster Anteil der Fläche einer Landmarke, der innerhalb des Randes liegen muss.
-limit-landmark-clearance-mm = Wie nahe an einer Landmarke ein Fehler oder das Ende des Scans sie unbrauchbar macht.
-limit-landmark-search-mm = Wie nahe an der erwarteten Stelle eine nicht erkannte Landmarke mit dem, was dort ist, als verloren gilt.
+limit-landmark-clearance-mm = Bis zu welchem Abstand ein Fehler oder das Ende des Scans eine Landmarke unbrauchbar macht.
+limit-landmark-search-mm = Bis zu welchem Abstand von ihrer erwarteten Stelle eine nicht erkannte Landmarke durch einen Fehler dort als verloren gilt.
 limit-least-interarch-space-mm = Geringster Abstand der Kieferkammlinien.
 limit-most-ridge-angle-deg = Größter Winkel zwischen den Ebenen der Kieferkammlinien.
 limit-least-interocclusal-distance-mm = Kleinster interokklusaler Abstand, der ohne Rückfrage hingenommen wird.

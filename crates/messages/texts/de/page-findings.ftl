@@ -17,6 +17,7 @@ page-measured = Gemessen: { $figure }.
 page-listed-as = In den Tabellen unten als { $name } aufgeführt.
 page-do = Zu tun:
 page-section = Schnitt zu { $finding }
+page-drag = Seitlich ziehen, um alles zu sehen.
 page-section-caption = Schnitt an der ungünstigsten Stelle von { $finding }, mit Maßen.
 
 ## Hinweise.

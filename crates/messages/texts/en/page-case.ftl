@@ -4,6 +4,7 @@
 
 page-at-least = at least { $limit }
 page-at-most = at most { $limit }
+page-between = at least { $least }, at most { $most }
 page-no-limit = no limit
 page-figure = Figure
 page-measured-so = Measured (k = 2)

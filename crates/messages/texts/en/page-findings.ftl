@@ -17,6 +17,7 @@ page-measured = Measured { $figure }.
 page-listed-as = Listed as { $name } in the tables below.
 page-do = Do:
 page-section = Section of { $finding }
+page-drag = Drag it sideways to see all of it.
 page-section-caption = Section at the worst place of { $finding }, with its dimensions.
 
 ## Notes.

@@ -4,6 +4,7 @@
 
 page-at-least = mínimo { $limit }
 page-at-most = máximo { $limit }
+page-between = mínimo { $least }, máximo { $most }
 page-no-limit = sin límite
 page-figure = Magnitud
 page-measured-so = Medido (k = 2)
@@ -192,8 +193,8 @@ limit-wash-spread-mm = Diferencia máxima entre las partes gruesas y las delgada
 limit-landmark-margin-mm = Cuánto debe pasar el borde, como mínimo, más allá de un punto anatómico.
 limit-landmark-reach-mm = Distancia mínima de una escotadura hamular, tuberosidad o almohadilla retromolar al borde que queda más allá; por debajo de ella, la impresión termina antes.
 limit-landmark-covered-percent = Parte mínima del área de un punto anatómico que debe quedar dentro del borde.
-limit-landmark-clearance-mm = A qué distancia de un punto anatómico un defecto o el final del escaneo lo inutiliza.
-limit-landmark-search-mm = A qué distancia del lugar esperado se da por perdido, con lo que haya allí, un punto anatómico no visto.
+limit-landmark-clearance-mm = Hasta qué distancia de un punto anatómico lo inutiliza un defecto o el final del escaneo.
+limit-landmark-search-mm = Hasta qué distancia del lugar esperado un defecto hace dar por perdido un punto anatómico no visto.
 limit-least-interarch-space-mm = Espacio mínimo entre las líneas de las crestas.
 limit-most-ridge-angle-deg = Ángulo máximo entre los planos de las líneas de las crestas.
 limit-least-interocclusal-distance-mm = Distancia interoclusal mínima que se admite sin preguntar.

@@ -17,6 +17,7 @@ page-measured = Medido: { $figure }.
 page-listed-as = Figura como { $name } en las tablas de abajo.
 page-do = Qué hacer:
 page-section = Sección de { $finding }
+page-drag = Arrástrela hacia un lado para verla entera.
 page-section-caption = Sección en el lugar más desfavorable de { $finding }, con sus medidas.
 
 ## Notas.

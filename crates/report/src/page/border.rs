@@ -1,6 +1,7 @@
 //! The border: the least and greatest of its figures, and its chart.
 
 use super::figure::{exact, limit, none, quantity};
+use super::findings::drag;
 use super::material::Material;
 use super::table::{place, table, words};
 use crate::result::{Border, BorderPart, ImpressionResult, ProtocolResult, Station};
@@ -46,7 +47,7 @@ pub fn chart(
         div class=(if is_high { "high" } else { "wide" }) {
             figure.chart {
                 div.scroll role="region" tabindex="0" aria-label={ "Chart of the border, " (name) } { (chart) }
-                figcaption {
+                figcaption data-drag=(drag(material.language)) {
                     (capital(&name)) ": the border unrolled, the labial midline in the middle"
                     @if let Some(arch) = impression.arch.detected { ", " (facing::words(arch.into())) }
                     ". The same figures are in " (border.table) "."

@@ -122,11 +122,16 @@ fn article(material: &Material<'_>, finding: &Finding) -> Markup {
             @if let Some(drawing) = drawing {
                 figure.section {
                     div.scroll role="region" tabindex="0" aria-label=(text!(language, "page-section", finding = id)) { (drawing) }
-                    figcaption { (text!(language, "page-section-caption", finding = id)) }
+                    figcaption data-drag=(drag(language)) { (text!(language, "page-section-caption", finding = id)) }
                 }
             }
         }
     }
+}
+
+/// What is said, on a phone, under a drawing that is wider than its screen.
+pub fn drag(language: Language) -> String {
+    text!(language, "page-drag")
 }
 
 /// What the check is, from its page.

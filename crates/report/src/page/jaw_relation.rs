@@ -1,6 +1,6 @@
 //! The relation of the jaws.
 
-use super::bounds::{at_least, at_most};
+use super::bounds::bounds;
 use super::chapter::Chapter;
 use super::figure::quantity;
 use super::material::Material;
@@ -47,11 +47,7 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     vec![Chapter::first("jaw-relation", &heading, body)]
 }
 
-fn rows(
-    relation: &JawRelation,
-    protocol: &ProtocolResult,
-    language: Language,
-) -> Vec<Vec<Markup>> {
+fn rows(relation: &JawRelation, protocol: &ProtocolResult, language: Language) -> Vec<Vec<Markup>> {
     let mut rows = given(relation, protocol, language);
     rows.extend(measured(relation, protocol, language));
     rows
@@ -63,9 +59,7 @@ fn given(
     protocol: &ProtocolResult,
     language: Language,
 ) -> Vec<Vec<Markup>> {
-    let between = |least, most| {
-        html! { (at_least(protocol, least, language)) " " (at_most(protocol, most, language)) }
-    };
+    let between = |least, most| bounds(protocol, [Some(least), Some(most)], language);
     let reading = relation.reading_uncertainty_mm;
     let no_limit = || words(text!(language, "page-no-limit"));
     let given = [
@@ -127,7 +121,7 @@ fn measured(
         (
             text!(language, "page-least-space"),
             space(least),
-            at_least(protocol, "least_interarch_space_mm", language),
+            bounds(protocol, [Some("least_interarch_space_mm"), None], language),
         ),
         (
             text!(language, "page-most-space"),
@@ -137,7 +131,7 @@ fn measured(
         (
             text!(language, "page-ridge-angle"),
             angle,
-            at_most(protocol, "most_ridge_angle_deg", language),
+            bounds(protocol, [None, Some("most_ridge_angle_deg")], language),
         ),
     ];
     (measured.into_iter())

@@ -56,7 +56,11 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
         ],
         &rows,
     );
-    let heading = text!(language, "page-limits-of", protocol = protocol.name.as_str());
+    let heading = text!(
+        language,
+        "page-limits-of",
+        protocol = protocol.name.as_str()
+    );
     vec![Chapter::second("limits", &heading, body).of_class("limits")]
 }
 

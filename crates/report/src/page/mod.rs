@@ -100,7 +100,12 @@ pub(crate) fn report(
     let chapters: Vec<Chapter> = PARTS.iter().flat_map(|part| part(&material)).collect();
     let verdict = verdict_word(result.verdict, language);
     let case = result.case.as_str();
-    let title = text!(language, "page-title", case = case, verdict = verdict.as_str());
+    let title = text!(
+        language,
+        "page-title",
+        case = case,
+        verdict = verdict.as_str()
+    );
     let heading = text!(language, "sheet-title", case = case, word = PART[0]);
     let body = html! {
         main {

@@ -81,12 +81,7 @@ fn sentences(finding: &Finding, language: Language) -> (Vec<String>, Vec<String>
 }
 
 /// The table of notes.
-pub fn table(
-    result: &CaseResult,
-    caption: &str,
-    notes: &[&Finding],
-    language: Language,
-) -> Markup {
+pub fn table(result: &CaseResult, caption: &str, notes: &[&Finding], language: Language) -> Markup {
     let is_of_safety = notes.iter().any(|note| speaks_of_safety(note));
     html! {
         div.scroll role="group" aria-label=(caption) tabindex="0" {

@@ -1,6 +1,6 @@
 //! The parcel: what must be in it, and what is said of disinfection.
 
-use super::bounds::{at_least, at_most};
+use super::bounds::bounds;
 use super::chapter::Chapter;
 use super::figure::exact;
 use super::material::Material;
@@ -14,7 +14,10 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let Some(said) = &material.result.consignment else {
         return Vec::new();
     };
-    let [packed, missing] = [text!(language, "page-packed"), text!(language, "page-missing")];
+    let [packed, missing] = [
+        text!(language, "page-packed"),
+        text!(language, "page-missing"),
+    ];
     let parts: Vec<Vec<Markup>> = (said.parts.iter())
         .map(|part| {
             let state = if part.packed { &packed } else { &missing };
@@ -34,7 +37,11 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
             (papers(material, said))
             p { (text!(language, "page-disinfect")) }
     };
-    vec![Chapter::first("parcel", &text!(language, "page-parcel"), body)]
+    vec![Chapter::first(
+        "parcel",
+        &text!(language, "page-parcel"),
+        body,
+    )]
 }
 
 fn papers(material: &Material<'_>, said: &Consignment) -> Markup {
@@ -45,8 +52,11 @@ fn papers(material: &Material<'_>, said: &Consignment) -> Markup {
         Some(minutes) => exact(minutes, "min"),
         None => words(text!(language, "page-not-stated")),
     };
-    let [no_record, one_jaw] =
-        [said.no_jaw_relation_reason_given, said.one_arch_reason_given].map(yes);
+    let [no_record, one_jaw] = [
+        said.no_jaw_relation_reason_given,
+        said.one_arch_reason_given,
+    ]
+    .map(yes);
     let nothing = || words("");
     let rows = [
         vec![
@@ -66,7 +76,14 @@ fn papers(material: &Material<'_>, said: &Consignment) -> Markup {
         vec![
             words(text!(language, "page-disinfection-time")),
             time,
-            usual_time(material),
+            bounds(
+                &material.result.protocol,
+                [
+                    Some("least_disinfection_min"),
+                    Some("most_disinfection_min"),
+                ],
+                language,
+            ),
         ],
         vec![
             words(text!(language, "page-no-record-reason")),
@@ -88,13 +105,4 @@ fn papers(material: &Material<'_>, said: &Consignment) -> Markup {
         ],
         &rows,
     )
-}
-
-/// The usual times of disinfection, as far as the protocol limits them.
-fn usual_time(material: &Material<'_>) -> Markup {
-    let (protocol, language) = (&material.result.protocol, material.language);
-    html! {
-        (at_least(protocol, "least_disinfection_min", language)) " "
-        (at_most(protocol, "most_disinfection_min", language)) " "
-    }
 }

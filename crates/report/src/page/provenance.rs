@@ -73,7 +73,12 @@ fn scans(impression: &ImpressionResult, language: Language) -> Vec<(String, Mark
     for (number, part) in impression.scan.parts.iter().enumerate() {
         let number = number + 1;
         rows.push((
-            text!(language, "page-part-sum", part = number, impression = name.as_str()),
+            text!(
+                language,
+                "page-part-sum",
+                part = number,
+                impression = name.as_str()
+            ),
             code(&part.sha256),
         ));
     }

@@ -7,12 +7,10 @@ use super::material::Material;
 use super::overlay;
 use super::overlay::Marked;
 use super::turning;
+use crate::result::ImpressionResult;
 use crate::text::format::capital;
 use crate::text::steps::{Step, steps};
-use crate::result::ImpressionResult;
-use crate::text::words::{
-    check_name, finding_place, impression_name, place_on_tray, verdict_word,
-};
+use crate::text::words::{check_name, finding_place, impression_name, place_on_tray, verdict_word};
 use maud::{Markup, html};
 use messages::text;
 

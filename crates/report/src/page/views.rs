@@ -18,7 +18,10 @@ pub fn main(
         return Some(html! { p { (text!(language, "page-no-pictures")) } });
     };
     let of = |what| overlay::whole(material, number, impression, picture, what);
-    let map = impression.cover.as_ref().and_then(|cover| cover.map.as_ref());
+    let map = impression
+        .cover
+        .as_ref()
+        .and_then(|cover| cover.map.as_ref());
     let colours = match map {
         Some(_) => text!(language, "page-colours"),
         None => text!(language, "page-no-colours"),
@@ -31,7 +34,8 @@ pub fn main(
         note = PART[2]
     );
     let kinds = [Severity::Fail, Severity::Borderline, Severity::Note];
-    let samples = kinds.map(|kind| html! { (overlay::sample(kind)) " " (severity(kind, language)) });
+    let samples =
+        kinds.map(|kind| html! { (overlay::sample(kind)) " " (severity(kind, language)) });
     Some(html! {
         p { (colours) " " (text!(language, "page-sides")) " " (filled(&marks, &samples)) }
         div.views {

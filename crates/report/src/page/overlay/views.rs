@@ -168,12 +168,7 @@ pub fn cover_levels(result: &CaseResult, language: Language) -> Vec<(f64, String
 }
 
 /// The colours of a map of thickness, in mm.
-fn thickness_scale(
-    map: &CoverMap,
-    levels: &[(f64, String)],
-    y: f64,
-    language: Language,
-) -> Markup {
+fn thickness_scale(map: &CoverMap, levels: &[(f64, String)], y: f64, language: Language) -> Markup {
     let what = text!(language, "page-scale-thickness");
     colour_scale(map, &what, levels, y, language)
 }
@@ -198,6 +193,8 @@ pub fn close(material: &Material<'_>, finding: &Finding, picture: &Picture) -> M
         .and_then(|n| result.impressions.get(usize::try_from(n).ok()?));
     let mark = impression.and_then(|impression| mark(impression, finding, picture, &|p| p, 1.0));
     let up = up(picture, language);
+    // Longer words would run into the scale.
+    let size = if up.chars().count() > 16 { 16 } else { 20 };
     let alt = text!(
         language,
         "page-close-picture",
@@ -212,7 +209,7 @@ pub fn close(material: &Material<'_>, finding: &Finding, picture: &Picture) -> M
             @if let Some(mark) = &mark { (outlined(mark)) (label(&mark.at, mark.radius, mark.id)) }
             rect x="0.5" y="0.5" width=(width - 1.0) height=(height - 1.0) fill="none" stroke="#5c5c5c" {}
             (scale_bar(picture.camera.px_per_mm, 6.0, height + 30.0))
-            text x=(width) y=(height + 30.0) text-anchor="end" font-size="20" { (up) }
+            text x=(width) y=(height + 30.0) text-anchor="end" font-size=(size) { (up) }
         }
     }
 }

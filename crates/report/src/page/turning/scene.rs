@@ -297,8 +297,8 @@ fn of_finding(
         "" => format!("{} {check}", finding.id),
         place => format!("{} {check}, {place}", finding.id),
     };
-    let figure = finding_figure(finding, language)
-        .map_or(String::new(), |figure| format!(": {figure}"));
+    let figure =
+        finding_figure(finding, language).map_or(String::new(), |figure| format!(": {figure}"));
     Some(Place {
         id: finding.id.clone(),
         kind: match finding.severity {
