@@ -141,7 +141,7 @@ fn place(finding: &Finding, language: Language) -> Markup {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::testing::checked_with_border;
+    use crate::testing::{checked_whole, checked_with_border, checked_with_spots};
     use messages::{Message, message};
 
     /// A thick flange, or a thin one, on a stretch of border.
@@ -195,6 +195,22 @@ mod tests {
             }
             for words in [once, &safety().text(language)] {
                 assert_eq!(table.matches(words).count(), 1, "{words}");
+            }
+        }
+    }
+
+    #[test]
+    fn notes_are_grouped_alike_in_each_language() {
+        for checked in [checked_whole(), checked_with_border(), checked_with_spots()] {
+            let result = CaseResult::of(&checked);
+            let notes: Vec<&Finding> = result.findings.iter().collect();
+            let ids = |language| -> Vec<Vec<&str>> {
+                let groups = groups(&notes, language).into_iter();
+                let of = |group: Group<'_>| group.findings.iter().map(|f| f.id.as_str()).collect();
+                groups.map(of).collect()
+            };
+            for language in Language::ALL {
+                assert_eq!(ids(language), ids(Language::English), "{language}");
             }
         }
     }
