@@ -204,10 +204,10 @@ mod tests {
         for checked in [checked_whole(), checked_with_border(), checked_with_spots()] {
             let result = CaseResult::of(&checked);
             let notes: Vec<&Finding> = result.findings.iter().collect();
-            let ids = |language| -> Vec<Vec<&str>> {
-                let groups = groups(&notes, language).into_iter();
-                let of = |group: Group<'_>| group.findings.iter().map(|f| f.id.as_str()).collect();
-                groups.map(of).collect()
+            let ids = |language| -> Vec<Vec<String>> {
+                (groups(&notes, language).iter())
+                    .map(|group| group.findings.iter().map(|f| f.id.clone()).collect())
+                    .collect()
             };
             for language in Language::ALL {
                 assert_eq!(ids(language), ids(Language::English), "{language}");
