@@ -10,7 +10,7 @@ use crate::text::format;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use check::CheckedCase;
-use messages::Language;
+use messages::{Language, Message};
 use serde_json::Value;
 use sha2::{Digest, Sha256};
 use std::collections::BTreeSet;
@@ -395,6 +395,7 @@ fn however_much_fails_the_front_stays_short_and_nothing_is_lost() {
             id: format!("F{number}"),
             severity: crate::result::Severity::Fail,
             instruction: format!("Relieve place {number}."),
+            instruction_messages: Message::verbatim(format!("Relieve place {number}.")),
             ..one.clone()
         })
         .collect();
