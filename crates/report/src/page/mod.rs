@@ -21,6 +21,8 @@ mod figure;
 mod filled;
 mod findings;
 mod impression;
+#[cfg(test)]
+mod in_languages;
 mod jaw_relation;
 mod landmarks;
 mod limits;

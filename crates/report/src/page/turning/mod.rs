@@ -3,6 +3,7 @@
 //! printed in any case.
 
 mod scene;
+mod words;
 
 use super::material::Material;
 use super::overlay::{colour_scale, cover_levels};

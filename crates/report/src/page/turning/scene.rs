@@ -1,5 +1,6 @@
 //! What the script of the page is given besides the surfaces: plain numbers and words.
 
+use super::words::Words;
 use crate::page::landmarks::status;
 use crate::page::material::Material;
 use crate::page::overlay::{MOST_MARKS, point_mm, radius_mm, stretch, view_name};
@@ -22,25 +23,6 @@ pub struct Scene {
     colours: Vec<[u8; 3]>,
     words: Words,
     surfaces: Vec<Surface>,
-}
-
-/// What the script says by itself. It puts a place and a figure where `{place}` and
-/// `{thickness}` are.
-#[derive(Serialize)]
-struct Words {
-    right: String,
-    left: String,
-    front: String,
-    a_place: String,
-    closer: String,
-    farther: String,
-    show: String,
-    no_surface: String,
-    off_tissue: String,
-    not_measured: String,
-    not_known: String,
-    thick: String,
-    tray_at_surface: String,
 }
 
 /// An impression.
@@ -140,37 +122,6 @@ impl Scene {
         [('<', "\\u003c"), ('>', "\\u003e"), ('&', "\\u0026")]
             .into_iter()
             .fold(text, |text, (sign, escaped)| text.replace(sign, escaped))
-    }
-}
-
-impl Words {
-    fn of(language: Language) -> Self {
-        let (place, thickness) = ("{place}", "{thickness}");
-        Self {
-            right: text!(language, "side-letter", side = "right"),
-            left: text!(language, "side-letter", side = "left"),
-            front: text!(language, "view-front"),
-            a_place: text!(language, "turning-a-place"),
-            closer: text!(language, "turning-closer"),
-            farther: text!(language, "turning-farther"),
-            show: text!(language, "turning-show"),
-            no_surface: text!(language, "turning-no-surface"),
-            off_tissue: text!(language, "turning-off-tissue"),
-            not_measured: text!(language, "turning-not-measured", place = place),
-            not_known: text!(language, "turning-not-known", place = place),
-            thick: text!(
-                language,
-                "turning-thick",
-                place = place,
-                thickness = thickness
-            ),
-            tray_at_surface: text!(
-                language,
-                "turning-tray-at-surface",
-                place = place,
-                thickness = thickness
-            ),
-        }
     }
 }
 
