@@ -3,6 +3,7 @@
 use crate::severity::Level;
 use crate::words;
 use measure::Zone;
+use messages::Message;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -60,11 +61,11 @@ impl TryFrom<String> for ZoneKey {
 }
 
 macro_rules! limit_keys {
-    ($($(#[doc = $doc:literal])+ $variant:ident = $name:literal,)+) => {
+    ($($(#[$doc:meta])+ $variant:ident = $name:literal,)+) => {
         /// Name of each limit, as written in a protocol file. A name ends with its unit.
         #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
         pub enum LimitKey {
-            $($(#[doc = $doc])+ #[serde(rename = $name)] $variant,)+
+            $($(#[$doc])+ #[serde(rename = $name)] $variant,)+
         }
 
         impl LimitKey {
@@ -90,8 +91,8 @@ macro_rules! limit_keys {
 
             /// What it limits, in one sentence.
             #[must_use]
-            pub fn gist(self) -> &'static str {
-                match self { $(Self::$variant => concat!($($doc),+).trim_ascii(),)+ }
+            pub fn gist(self) -> Message {
+                Message::name("limit", self.name())
             }
 
             /// The name in a protocol file.
@@ -249,4 +250,19 @@ limit_keys! {
     DisinfectionLeast = "least_disinfection_min",
     /// Most usual time of disinfection.
     DisinfectionMost = "most_disinfection_min",
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use messages::Language;
+
+    #[test]
+    fn what_a_limit_limits_is_said_in_each_language() {
+        for gist in LimitKey::ALL.map(LimitKey::gist) {
+            for language in Language::ALL {
+                assert_ne!(gist.text(language), gist.key(), "{language}");
+            }
+        }
+    }
 }

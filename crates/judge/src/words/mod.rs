@@ -19,10 +19,6 @@ pub fn safety() -> Message {
     message!("safety")
 }
 
-/// [`safety`] in English.
-pub const SAFETY: &str = "Grind only out of the mouth, with eye and dust protection; feel for \
-                          sharp edges afterwards and smooth them.";
-
 /// `maxillary` or `mandibular`.
 #[must_use]
 pub fn arch(arch: Arch) -> &'static str {
@@ -127,14 +123,4 @@ pub(crate) fn the_landmark(landmark: &Landmark) -> Message {
 /// A figure with its expanded uncertainty, both to tenths of a millimetre.
 pub(crate) fn tenths_mm(value: f64, uncertainty: f64) -> Value {
     Value::figure(format!("{value:.1} ± {uncertainty:.1} mm"))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn what_is_said_in_english_alone_is_the_text_of_the_catalogue() {
-        assert_eq!(safety().to_string(), SAFETY);
-    }
 }

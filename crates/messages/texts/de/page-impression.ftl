@@ -85,7 +85,6 @@ border-chart = { $impression }: der Rand abgewickelt, die labiale Mittellinie in
 border-chart-facing = { $impression }: der Rand abgewickelt, die labiale Mittellinie in der Mitte, { $facing }.
 border-chart-table = Dieselben Werte stehen in { $table }.
 border-chart-label = Randdiagramm, { $impression }
-drag-sideways = Zur Seite ziehen, um alles zu sehen.
 
 ## Materialdicke.
 

@@ -85,7 +85,6 @@ border-chart = { $impression }: the border unrolled, the labial midline in the m
 border-chart-facing = { $impression }: the border unrolled, the labial midline in the middle, { $facing }.
 border-chart-table = The same figures are in { $table }.
 border-chart-label = Chart of the border, { $impression }
-drag-sideways = Drag it sideways to see all of it.
 
 ## Material thickness.
 

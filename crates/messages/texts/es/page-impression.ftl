@@ -85,7 +85,6 @@ border-chart = { $impression }: el borde desarrollado, con la línea media labia
 border-chart-facing = { $impression }: el borde desarrollado, con la línea media labial en el centro y { $facing }.
 border-chart-table = Los mismos valores están en { $table }.
 border-chart-label = Gráfico del borde, { $impression }
-drag-sideways = Deslícelo de lado para verlo entero.
 
 ## Grosor del material.
 

@@ -9,10 +9,10 @@ use crate::result::{Finding, Severity};
 use crate::text::format::capital;
 use crate::text::words::{impression_name, verdict_word};
 use maud::html;
-use messages::Language;
+use messages::text;
 
 pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
-    let result = material.result;
+    let (result, language) = (material.result, material.language);
     let superseded: Vec<_> = (result.impressions.iter().enumerate())
         .filter(|(_, impression)| impression.superseded)
         .collect();
@@ -25,19 +25,19 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
         .filter(|finding| notes::is_superseded(result, finding))
         .collect();
     let body = html! {
-        p { "A wash followed these impressions, and is judged by itself. They change no verdict." }
+        p { (text!(language, "page-appendix-lead")) }
         @if !notes.is_empty() {
-            (notes::table(result, "Findings before the wash", &notes))
+            (notes::table(result, &text!(language, "page-findings-before-wash"), &notes, language))
             (articles(material, &notes))
         }
         @for (number, one) in superseded {
             h3.impression id={ "impression-" (number + 1) } {
-                (capital(&impression_name(one, Language::English))) ": " (verdict_word(one.verdict, Language::English))
+                (capital(&impression_name(one, language))) ": " (verdict_word(one.verdict, language))
             }
             (impression::in_full(material, number, one))
         }
-        @if let Some(table) = not_judged::superseded(result) { (table) }
+        @if let Some(table) = not_judged::superseded(result, language) { (table) }
     };
-    let heading = "Appendix: before the wash";
-    vec![Chapter::second("appendix", heading, body)]
+    let heading = text!(language, "page-appendix");
+    vec![Chapter::second("appendix", &heading, body)]
 }

@@ -1,8 +1,8 @@
 //! The impression as it was sent beside it as it arrived.
 
 use super::figure::{at_most, limit, none, quantity, share};
+use super::filled::{PART, filled, form_of};
 use super::material::Material;
-use super::sentence::{PARTS, form_of, sentence};
 use super::table::{place, table, words};
 use crate::result::{ChangeInTransit, Damage, DamageWord, ImpressionResult, PlaceThen};
 use crate::text::words::place_kind;
@@ -26,15 +26,15 @@ pub fn part(
         @if let Some(change) = &sent.change {
             (arch(language, change, &limit_of("most_arch_change_mm")))
             p {
-                (sentence(
-                    &text!(language, "since-sent-ground", share = PARTS[0]),
+                (filled(
+                    &text!(language, "since-sent-ground", share = PART[0]),
                     &[share(language, change.unchanged_share)],
                 ))
             }
             @if change.damage.is_empty() {
                 p {
-                    (sentence(
-                        &text!(language, "since-sent-no-damage", uncertainty = PARTS[0]),
+                    (filled(
+                        &text!(language, "since-sent-no-damage", uncertainty = PART[0]),
                         &[limit(language, change.uncertainty_mm, "mm")],
                     ))
                 }

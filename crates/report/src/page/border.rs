@@ -1,8 +1,9 @@
 //! The border: the least and greatest of its figures, and its chart.
 
 use super::figure::{at_least, at_most, exact, limit, none, quantity};
+use super::filled::{PART, filled};
+use super::findings::drag;
 use super::material::Material;
-use super::sentence::{PARTS, sentence};
 use super::table::{place, table, words};
 use crate::result::{Border, BorderPart, ImpressionResult, ProtocolResult, Station};
 use crate::text::facing;
@@ -72,7 +73,7 @@ pub fn chart(
         div class=(if is_high { "high" } else { "wide" }) {
             figure.chart {
                 div.scroll role="region" tabindex="0" aria-label=(label) { (chart) }
-                figcaption data-sideways=(text!(language, "drag-sideways")) {
+                figcaption data-drag=(drag(language)) {
                     (name_and_facing) " "
                     (text!(language, "border-chart-table", table = border.table.as_str()))
                 }
@@ -87,20 +88,20 @@ fn ground(material: &Material<'_>, border: &Border) -> Markup {
     let language = material.language;
     html! {
         p.aside {
-            (sentence(
-                &text!(language, "along-border-length", length = PARTS[0]),
+            (filled(
+                &text!(language, "along-border-length", length = PART[0]),
                 &[quantity(language, border.length_mm, None, "mm")],
             ))
             @if !border.closed { " " (text!(language, "along-border-open")) }
             " "
-            (sentence(
-                &text!(language, "along-border-depth", depth = PARTS[0]),
+            (filled(
+                &text!(language, "along-border-depth", depth = PART[0]),
                 &[exact(language, border.flange_depth_mm, "mm")],
             ))
             @if let Some(least) = material.result.protocol.limits.get("least_border_stretch_mm") {
                 " "
-                (sentence(
-                    &text!(language, "along-border-judged", least = PARTS[0]),
+                (filled(
+                    &text!(language, "along-border-judged", least = PART[0]),
                     &[limit(language, least.value, &least.unit)],
                 ))
                 " " (capital(&text!(language, "over-extension-not-shown"))) "."

@@ -3,25 +3,25 @@
 use super::chapter::Chapter;
 use super::material::Material;
 use maud::{Markup, html};
+use messages::{Language, text};
 
-pub fn chapters(_material: &Material<'_>) -> Vec<Chapter> {
-    vec![chapter()]
+pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
+    vec![chapter(material.language)]
 }
 
-/// The cautions, wherever results are read.
+/// The cautions in English, wherever results are read.
 pub fn cautions() -> Markup {
-    chapter().drawn()
+    chapter(Language::English).drawn()
 }
 
-fn chapter() -> Chapter {
-    let body = html! {
-            ul {
-                li { "This is an aid to inspection. It is not a medical device and makes no diagnosis; the licensed clinician decides, with the impression in hand." }
-                li { "Local regulations and infection-control rules come first. Clean and disinfect the impression before it is handled, scanned or shipped, and state with the parcel what was used and for how long." }
-                li { "Relieve a tray only out of the mouth, with eye and dust protection; feel for sharp edges and smooth them before it goes back." }
-                li { "The instructions of the makers of the elastomer and of the tray take precedence over this page." }
-                li { "A scan of a mouth and what is made of it are health data: keep this page as such data are to be kept where you work." }
-            }
-    };
-    Chapter::first("cautions", "Cautions", body).of_class("notice")
+fn chapter(language: Language) -> Chapter {
+    let cautions = [
+        text!(language, "page-caution-aid"),
+        text!(language, "page-caution-hygiene"),
+        text!(language, "page-caution-relief"),
+        text!(language, "page-caution-makers"),
+        text!(language, "page-caution-data"),
+    ];
+    let body = html! { ul { @for caution in cautions { li { (caution) } } } };
+    Chapter::first("cautions", &text!(language, "page-cautions"), body).of_class("notice")
 }

@@ -3,6 +3,7 @@
 //! a link that leads into it, or by the switch that prints everything.
 
 use maud::{Markup, html};
+use messages::{Language, text};
 
 /// Name of the switch that prints the folded chapters, too.
 const PRINT_EVERYTHING: &str = "print-everything";
@@ -80,7 +81,7 @@ pub(super) fn folded(id: &str, heading: &Markup, body: &Markup) -> Markup {
 }
 
 /// The table of contents, with the switch that prints everything.
-pub(super) fn contents(chapters: &[Chapter]) -> Markup {
+pub(super) fn contents(chapters: &[Chapter], language: Language) -> Markup {
     let of = |depth| {
         chapters
             .iter()
@@ -88,16 +89,14 @@ pub(super) fn contents(chapters: &[Chapter]) -> Markup {
     };
     html! {
         nav.contents aria-labelledby="contents" {
-            h2 #contents { "Contents" }
+            h2 #contents { (text!(language, "page-contents")) }
             ul { @for chapter in of(Depth::First) { (entry(chapter)) } }
-            p { "Folded; a click opens each:" }
+            p { (text!(language, "page-folded")) }
             ul { @for chapter in of(Depth::Second) { (entry(chapter)) } }
             p {
                 input type="checkbox" id=(PRINT_EVERYTHING) autocomplete="off";
-                " " label for=(PRINT_EVERYTHING) { "Print everything" } " "
-                span.aside {
-                    "Without this tick, the print holds what is open on the page: folded parts only where you opened them."
-                }
+                " " label for=(PRINT_EVERYTHING) { (text!(language, "page-print-everything")) } " "
+                span.aside { (text!(language, "page-print-hint")) }
             }
         }
     }

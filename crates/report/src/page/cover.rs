@@ -1,8 +1,8 @@
 //! Cover over the tissue surface, and its patches of little cover.
 
 use super::figure::{area, at_most, exact, limit, none, quantity, share};
+use super::filled::{PART, filled};
 use super::material::Material;
-use super::sentence::{PARTS, sentence};
 use super::table::{place, table, words};
 use crate::result::{
     Cover, CoverMethod, ImpressionResult, ProtocolResult, Spot, SpotKind, TrayColour,
@@ -42,8 +42,8 @@ pub fn ground(
     let cover = impression.cover.as_ref()?;
     Some(html! {
         p {
-            (sentence(
-                &text!(language, "thickness-measured-over", area = PARTS[0]),
+            (filled(
+                &text!(language, "thickness-measured-over", area = PART[0]),
                 &[area(language, cover.area_judged_mm2)],
             ))
             " " (method(language, cover.method))
@@ -93,15 +93,15 @@ fn of_the_tray(language: Language, cover: &Cover) -> Markup {
     html! {
         @if let Some((fitting, (rms, doubt))) = placed {
             " "
-            (sentence(
-                &text!(language, "thickness-tray-lies", share = PARTS[0], rms = PARTS[1], uncertainty = PARTS[2]),
+            (filled(
+                &text!(language, "thickness-tray-lies", share = PART[0], rms = PART[1], uncertainty = PART[2]),
                 &[share(language, fitting), exact(language, rms, "mm"), exact(language, doubt, "mm")],
             ))
         }
         @if let Some(mm) = cover.tray_thickness_mm {
             " "
-            (sentence(
-                &text!(language, "thickness-tray-stated", thickness = PARTS[0]),
+            (filled(
+                &text!(language, "thickness-tray-stated", thickness = PART[0]),
                 &[quantity(language, mm, cover.tray_thickness_uncertainty_mm, "mm")],
             ))
         }
@@ -113,13 +113,13 @@ fn of_the_colours(language: Language, colour: &TrayColour) -> Markup {
     let shows = text!(
         language,
         "colour-tray-shows",
-        tray = PARTS[0],
+        tray = PART[0],
         source = if colour.inferred { "found" } else { "given" },
-        shown = PARTS[1],
-        judged = PARTS[2],
-        material = PARTS[3]
+        shown = PART[1],
+        judged = PART[2],
+        material = PART[3]
     );
-    let shows = sentence(
+    let shows = filled(
         &shows,
         &[
             html! { code { (colour.tray) } },
@@ -128,13 +128,13 @@ fn of_the_colours(language: Language, colour: &TrayColour) -> Markup {
             html! { code { (colour.material) } },
         ],
     );
-    let apart = sentence(
+    let apart = filled(
         &text!(
             language,
             "colour-apart",
-            difference = PARTS[0],
-            separation = PARTS[1],
-            other = PARTS[2]
+            difference = PART[0],
+            separation = PART[1],
+            other = PART[2]
         ),
         &[
             exact(language, colour.difference, "1"),
@@ -147,8 +147,8 @@ fn of_the_colours(language: Language, colour: &TrayColour) -> Markup {
             (shows) " " (apart)
             @if let Some(beside) = &colour.beside_cover {
                 " "
-                (sentence(
-                    &text!(language, "colour-beside-map", both = PARTS[0], colour = PARTS[1], cover = PARTS[2]),
+                (filled(
+                    &text!(language, "colour-beside-map", both = PART[0], colour = PART[1], cover = PART[2]),
                     &[mm2(beside.both_mm2), mm2(beside.colour_only_mm2), mm2(beside.cover_only_mm2)],
                 ))
             }
@@ -170,8 +170,8 @@ fn figures(language: Language, cover: &Cover, protocol: &ProtocolResult) -> Vec<
         .limits
         .get("show_through_mm")
         .map_or_else(no_limit, |found| {
-            sentence(
-                &text!(language, "cell-above", limit = PARTS[0]),
+            filled(
+                &text!(language, "cell-above", limit = PART[0]),
                 &[limit(language, found.value, &found.unit)],
             )
         });
@@ -244,12 +244,12 @@ fn row(language: Language, protocol: &ProtocolResult, spot: &Spot) -> Vec<Markup
             }
         },
         match &spot.edge {
-            Some(edge) => sentence(
+            Some(edge) => filled(
                 &text!(
                     language,
                     "patch-area-and-length",
-                    area = PARTS[0],
-                    length = PARTS[1]
+                    area = PART[0],
+                    length = PART[1]
                 ),
                 &[
                     area,

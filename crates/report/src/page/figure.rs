@@ -1,7 +1,7 @@
 //! Figures on the page. Each carries, in `data-value`, the very number of
 //! `result.json`; what is read is that number, rounded as everywhere else.
 
-use super::sentence::{PARTS, sentence};
+use super::filled::{PART, filled};
 use crate::text::format;
 use maud::{Markup, html};
 use messages::{Language, Value, text};
@@ -56,14 +56,14 @@ pub fn limit(language: Language, value: f64, unit: &str) -> Markup {
 
 /// A limit from below.
 pub fn at_least(language: Language, value: f64, unit: &str) -> Markup {
-    let text = text!(language, "cell-at-least", limit = PARTS[0]);
-    sentence(&text, &[limit(language, value, unit)])
+    let text = text!(language, "cell-at-least", limit = PART[0]);
+    filled(&text, &[limit(language, value, unit)])
 }
 
 /// A limit from above.
 pub fn at_most(language: Language, value: f64, unit: &str) -> Markup {
-    let text = text!(language, "cell-at-most", limit = PARTS[0]);
-    sentence(&text, &[limit(language, value, unit)])
+    let text = text!(language, "cell-at-most", limit = PART[0]);
+    filled(&text, &[limit(language, value, unit)])
 }
 
 /// A number of things.

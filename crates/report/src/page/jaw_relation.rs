@@ -1,138 +1,145 @@
 //! The relation of the jaws.
 
+use super::bounds::bounds;
 use super::chapter::Chapter;
-use super::figure::{limit, quantity};
+use super::figure::quantity;
 use super::material::Material;
 use super::space_chart::chart;
 use super::table::{table, words};
 use crate::result::{JawRelation, ProtocolResult};
-use crate::text::words::part_of_the_record;
+use crate::text::words::{found_by, part_of_the_record};
 use maud::{Markup, html};
-use messages::Language;
+use messages::{Language, text};
 
 pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
+    let language = material.language;
     let Some(relation) = &material.result.jaw_relation else {
         return Vec::new();
     };
     let protocol = &material.result.protocol;
-    let rows = rows(relation, protocol);
+    let rows = rows(relation, protocol, language);
     let body = html! {
             @if !rows.is_empty() {
-                (table("Relation of the jaws", &["Figure", "Measured (k = 2)", "Limits"], &rows))
+                (table(
+                    &text!(language, "page-relation-of-jaws"),
+                    &[
+                        &text!(language, "page-figure"),
+                        &text!(language, "page-measured-so"),
+                        &text!(language, "page-limits"),
+                    ],
+                    &rows,
+                ))
             }
-            @if !relation.stations.is_empty() { (chart(relation, protocol)) }
-            @if let Some(sentence) = part_of_the_record(relation, Language::English) { p { (sentence) } }
-            @for entry in &relation.not_judged { p { "Not judged: the record (" (entry.why) ")." } }
-            @if let Some(by) = &relation.vertical_dimension_by { p { "The vertical dimension of occlusion was found " (by) "." } }
-            @if let Some(by) = &relation.centric_relation_by { p { "Centric relation was found " (by) "." } }
-            p {
-                "The scan of the record shows where the jaws were held. Whether that is centric relation, and "
-                "whether the vertical dimension suits the patient, cannot be read from it."
+            @if !relation.stations.is_empty() { (chart(relation, protocol, language)) }
+            @if let Some(sentence) = part_of_the_record(relation, language) { p { (sentence) } }
+            @for entry in &relation.not_judged {
+                p { (text!(language, "page-record-not-judged", why = entry.why_in(language))) }
             }
+            @if let Some(by) = &relation.vertical_dimension_by {
+                p { (text!(language, "page-vertical-dimension-by", by = found_by(by, language))) }
+            }
+            @if let Some(by) = &relation.centric_relation_by {
+                p { (text!(language, "page-centric-relation-by", by = found_by(by, language))) }
+            }
+            p { (text!(language, "page-record-shows")) }
     };
-    vec![Chapter::first("jaw-relation", "Jaw relation", body)]
+    let heading = text!(language, "page-jaw-relation");
+    vec![Chapter::first("jaw-relation", &heading, body)]
 }
 
-/// A limit from below and one from above, as far as there are such.
-fn between(protocol: &ProtocolResult, least: &str, most: &str) -> Markup {
-    html! {
-        @if let Some(found) = protocol.limits.get(least) { "at least " (limit(Language::English, found.value, &found.unit)) }
-        @if let Some(found) = protocol.limits.get(most) { " at most " (limit(Language::English, found.value, &found.unit)) }
-    }
+fn rows(relation: &JawRelation, protocol: &ProtocolResult, language: Language) -> Vec<Vec<Markup>> {
+    let mut rows = given(relation, protocol, language);
+    rows.extend(measured(relation, protocol, language));
+    rows
 }
 
-fn rows(relation: &JawRelation, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
+/// What was read at the chair, and what follows from it.
+fn given(
+    relation: &JawRelation,
+    protocol: &ProtocolResult,
+    language: Language,
+) -> Vec<Vec<Markup>> {
+    let between = |least, most| bounds(protocol, [Some(least), Some(most)], language);
+    let reading = relation.reading_uncertainty_mm;
+    let no_limit = || words(text!(language, "page-no-limit"));
     let given = [
         (
-            "vertical dimension of occlusion, as given",
+            text!(language, "page-vertical-dimension"),
             relation.vertical_dimension_mm,
-            None,
+            reading,
+            no_limit(),
         ),
         (
-            "vertical dimension at rest, as given",
+            text!(language, "page-rest-vertical-dimension"),
             relation.rest_vertical_dimension_mm,
-            None,
+            reading,
+            no_limit(),
         ),
         (
-            "interocclusal distance, from these",
+            text!(language, "page-interocclusal-distance"),
             relation.interocclusal_distance_mm,
-            Some((
+            relation.interocclusal_distance_uncertainty_mm,
+            between(
                 "least_interocclusal_distance_mm",
                 "most_interocclusal_distance_mm",
-            )),
+            ),
         ),
         (
-            "upper lip length from the base of the nose, as given",
+            text!(language, "page-upper-lip-length"),
             relation.upper_lip_length_mm,
-            Some(("least_upper_lip_length_mm", "most_upper_lip_length_mm")),
+            reading,
+            between("least_upper_lip_length_mm", "most_upper_lip_length_mm"),
         ),
         (
-            "incisive papilla to lip line, as given",
+            text!(language, "page-papilla-to-lip"),
             relation.papilla_to_lip_mm,
-            Some(("least_papilla_to_lip_mm", "most_papilla_to_lip_mm")),
+            reading,
+            between("least_papilla_to_lip_mm", "most_papilla_to_lip_mm"),
         ),
     ];
-    let mut rows: Vec<Vec<Markup>> = given
-        .into_iter()
-        .filter_map(|(word, mm, limits)| {
-            let limits = limits.map_or(words("no limit"), |(least, most)| {
-                between(protocol, least, most)
-            });
-            let doubt = match word {
-                "interocclusal distance, from these" => {
-                    relation.interocclusal_distance_uncertainty_mm
-                }
-                _ => relation.reading_uncertainty_mm,
-            };
+    (given.into_iter())
+        .filter_map(|(what, mm, doubt, limits)| {
             Some(vec![
-                words(word),
-                quantity(Language::English, mm?, doubt, "mm"),
+                words(what),
+                quantity(language, mm?, doubt, "mm"),
                 limits,
             ])
         })
-        .collect();
-    rows.extend(measured(relation, protocol));
-    rows
+        .collect()
 }
 
 /// What the scan of the record gave.
-fn measured(relation: &JawRelation, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
-    let mut rows = Vec::new();
+fn measured(
+    relation: &JawRelation,
+    protocol: &ProtocolResult,
+    language: Language,
+) -> Vec<Vec<Markup>> {
     let spaces = relation.interarch_space_mm.iter().copied();
     let least = spaces.clone().reduce(f64::min);
     let most = spaces.reduce(f64::max);
-    for (word, mm, key) in [
+    let doubt = relation.uncertainty_mm;
+    let space = |mm: Option<f64>| mm.map(|mm| quantity(language, mm, doubt, "mm"));
+    let angle = relation.ridge_angle_deg;
+    let angle =
+        angle.map(|angle| quantity(language, angle, relation.ridge_angle_uncertainty_deg, "deg"));
+    let measured = [
         (
-            "least space between the ridges",
-            least,
-            "least_interarch_space_mm",
+            text!(language, "page-least-space"),
+            space(least),
+            bounds(protocol, [Some("least_interarch_space_mm"), None], language),
         ),
-        ("most space between the ridges", most, ""),
-    ] {
-        if let Some(mm) = mm {
-            let limits = if key.is_empty() {
-                words("no limit")
-            } else {
-                between(protocol, key, "")
-            };
-            rows.push(vec![
-                words(word),
-                quantity(Language::English, mm, relation.uncertainty_mm, "mm"),
-                limits,
-            ]);
-        }
-    }
-    if let Some(angle) = relation.ridge_angle_deg {
-        rows.push(vec![
-            words("angle between the ridges"),
-            quantity(
-                Language::English,
-                angle,
-                relation.ridge_angle_uncertainty_deg,
-                "deg",
-            ),
-            between(protocol, "", "most_ridge_angle_deg"),
-        ]);
-    }
-    rows
+        (
+            text!(language, "page-most-space"),
+            space(most),
+            words(text!(language, "page-no-limit")),
+        ),
+        (
+            text!(language, "page-ridge-angle"),
+            angle,
+            bounds(protocol, [None, Some("most_ridge_angle_deg")], language),
+        ),
+    ];
+    (measured.into_iter())
+        .filter_map(|(what, figure, limits)| Some(vec![words(what), figure?, limits]))
+        .collect()
 }

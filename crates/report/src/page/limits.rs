@@ -5,12 +5,14 @@ use super::figure::limit;
 use super::material::Material;
 use super::table::{table, words};
 use crate::result::Level;
+use crate::text::words::zone_name;
 use judge::LimitKey;
 use maud::{Markup, html};
+use messages::text;
 use std::collections::BTreeMap;
 
 pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
-    let protocol = &material.result.protocol;
+    let (protocol, language) = (&material.result.protocol, material.language);
     let rows: Vec<Vec<Markup>> = protocol
         .limits
         .iter()
@@ -18,33 +20,47 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
             let gist = LimitKey::ALL
                 .iter()
                 .find(|key| key.name() == name)
-                .map(|key| key.gist());
+                .map(|key| key.gist().text(language));
             vec![
                 html! { @if let Some(gist) = gist { (gist) br; } code { (name) } },
                 html! {
-                    (limit(material.language, found.value, &found.unit))
+                    (limit(language, found.value, &found.unit))
                     @for (value, zones) in by_value(&found.zones) {
-                        br; (limit(material.language, value, &found.unit)) ": " (zones.join(", "))
+                        @let zones: Vec<String> = zones.into_iter().map(|zone| zone_name(zone, language)).collect();
+                        br; (limit(language, value, &found.unit)) ": " (zones.join(", "))
                     }
                 },
-                words(match found.level {
-                    Level::Fail => "fails",
-                    Level::Undecided => "not accepted on this measurement",
-                    Level::Note => "noted",
-                }),
+                words(text!(
+                    language,
+                    "page-level",
+                    level = match found.level {
+                        Level::Fail => "fail",
+                        Level::Undecided => "undecided",
+                        Level::Note => "note",
+                    }
+                )),
                 html! {
-                    @if let Some(criterion) = &found.criterion { (criterion) br; "Number: " }
+                    @if let Some(criterion) = &found.criterion { (criterion) br; (text!(language, "page-criterion-number")) " " }
                     (found.source)
                 },
             ]
         })
         .collect();
     let body = table(
-        "Limits that the case was judged by",
-        &["Limit", "Value", "If missed", "Source"],
+        &text!(language, "page-limits-of-case"),
+        &[
+            &text!(language, "page-limit"),
+            &text!(language, "page-value"),
+            &text!(language, "page-if-missed"),
+            &text!(language, "page-source"),
+        ],
         &rows,
     );
-    let heading = format!("Limits: {}", protocol.name);
+    let heading = text!(
+        language,
+        "page-limits-of",
+        protocol = protocol.name.as_str()
+    );
     vec![Chapter::second("limits", &heading, body).of_class("limits")]
 }
 

@@ -3,27 +3,55 @@
 use super::chapter::Chapter;
 use super::material::Material;
 use maud::html;
+use messages::{Language, text};
 
-pub fn chapters(_material: &Material<'_>) -> Vec<Chapter> {
+pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     let body = html! {
-            dl {
-                dt { "Material thickness" }
-                dd { "At a point of the tissue surface, the distance to the nearest point of the tray; zero or negative where tray is at or through the surface." }
-                dt { "Flange height" }
-                dd { "In a section, from the crest point to the border point along the seating axis." }
-                dt { "Flange thickness" }
-                dd { "In a section, from tissue face to outer face, across the seating axis, at a stated depth below the border." }
-                dt { "Border radius" }
-                dd { "Radius of the least-squares circle through the roll of the border." }
-                dt { "Overlap" }
-                dd { "From a border point to the nearest point of the tray: how far material goes past the tray's edge." }
-                dt { "Uncertainty" }
-                dd { "Expanded, with coverage factor k = 2. It holds what the scan's noise, the tray's place and its bend add. What a real elastomer or a scanner's own distortion adds is not included." }
-                dt { "Decision rule" }
-                dd { "That of ISO 14253-1, in general terms: a figure conforms only if it meets its limit by more than its uncertainty and fails only if it misses it by more. Anything in between is too close to call and is never accepted in silence." }
-                dt { "What cannot be known from an impression alone" }
-                dd { "Whether the vestibule was deeper or wider than the material reached; whether lip, cheek and tongue were moved while it was soft; whether a low stretch of border is a broad muscle attachment and a low flange a low ridge; whether the border is too long. Compare those places with the mouth." }
+        dl {
+            @for [what, is] in methods(material.language) {
+                dt { (what) }
+                dd { (is) }
             }
+        }
     };
-    vec![Chapter::second("method", "Methods", body)]
+    let heading = text!(material.language, "page-methods");
+    vec![Chapter::second("method", &heading, body)]
+}
+
+/// Terms, each with what it is.
+fn methods(language: Language) -> [[String; 2]; 8] {
+    [
+        [
+            text!(language, "page-method-material"),
+            text!(language, "page-method-material-is"),
+        ],
+        [
+            text!(language, "page-method-height"),
+            text!(language, "page-method-height-is"),
+        ],
+        [
+            text!(language, "page-method-thickness"),
+            text!(language, "page-method-thickness-is"),
+        ],
+        [
+            text!(language, "page-method-radius"),
+            text!(language, "page-method-radius-is"),
+        ],
+        [
+            text!(language, "page-method-overlap"),
+            text!(language, "page-method-overlap-is"),
+        ],
+        [
+            text!(language, "page-method-uncertainty"),
+            text!(language, "page-method-uncertainty-is"),
+        ],
+        [
+            text!(language, "page-method-decision"),
+            text!(language, "page-method-decision-is"),
+        ],
+        [
+            text!(language, "page-method-unknown"),
+            text!(language, "page-method-unknown-is"),
+        ],
+    ]
 }

@@ -11,14 +11,20 @@
 mod appendix;
 mod as_sent;
 mod border;
+mod bounds;
 mod cautions;
 mod chapter;
 mod cover;
 mod defects;
 mod document;
 mod figure;
+mod filled;
 mod findings;
 mod impression;
+#[cfg(test)]
+mod impression_in_languages;
+#[cfg(test)]
+mod in_languages;
 mod jaw_relation;
 mod landmarks;
 mod limits;
@@ -31,14 +37,11 @@ mod parcel;
 mod provenance;
 mod relief;
 mod scan;
-mod sentence;
 mod space_chart;
 mod standard;
 mod table;
 #[cfg(test)]
 mod tests;
-#[cfg(test)]
-mod tests_languages;
 mod tray_fit;
 mod turning;
 mod verdict;
@@ -59,9 +62,10 @@ use crate::text::headline::what_to_do;
 use crate::text::times;
 use crate::text::words::verdict_word;
 use chapter::{Chapter, contents};
+use filled::{PART, filled};
 use material::Material;
 use maud::html;
-use messages::Language;
+use messages::{Language, text};
 
 /// The chapters that a part of the result gives; none where it holds nothing for them.
 type Part = fn(&Material<'_>) -> Vec<Chapter>;
@@ -99,32 +103,34 @@ pub(crate) fn report(
     };
     let chapters: Vec<Chapter> = PARTS.iter().flat_map(|part| part(&material)).collect();
     let verdict = verdict_word(result.verdict, language);
-    let title = format!(
-        "Case {}: {verdict} - report of the impression check",
-        result.case
+    let case = result.case.as_str();
+    let title = text!(
+        language,
+        "page-title",
+        case = case,
+        verdict = verdict.as_str()
     );
+    let heading = text!(language, "sheet-title", case = case, word = PART[0]);
     let body = html! {
         main {
             header {
-                p.kicker { "Report of the impression check" }
-                h1 {
-                    "Case " (result.case) ": "
-                    span.verdict { (verdict) }
-                }
+                p.kicker { (text!(language, "page-kicker")) }
+                h1 { (filled(&heading, &[html! { span.verdict { (verdict) } }])) }
                 p.lead { (capital(&what_to_do(result, language))) }
                 @if let Some(times) = &result.times { p.time { (times::in_words(times, language)) "." } }
             }
-            (contents(&chapters))
+            (contents(&chapters, language))
             @for chapter in &chapters { (chapter.drawn()) }
-            p.first-depth {
-                "This print is the first part of the report. Its file holds more: notes with their drawings, every "
-                "picture, methods, limits and provenance. Open them there, or tick \"Print everything\"."
-            }
+            p.first-depth { (text!(language, "page-first-depth")) }
         }
         footer {
             p {
-                "Written by " (result.program) ". Protocol: " (result.protocol.name)
-                ". An aid to inspection, not a medical device; the licensed clinician decides."
+                (text!(
+                    language,
+                    "page-written-by",
+                    program = result.program.as_str(),
+                    protocol = result.protocol.name.as_str()
+                ))
             }
         }
     };
@@ -142,5 +148,6 @@ fn files(material: &Material<'_>) -> Vec<Chapter> {
         .map(|(name, _)| name.as_str())
         .collect();
     let body = html! { p { "result.json " @for name in names { (name) " " } } };
-    vec![Chapter::second("files", "Files beside this report", body)]
+    let heading = text!(material.language, "page-files");
+    vec![Chapter::second("files", &heading, body)]
 }

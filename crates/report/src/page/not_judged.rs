@@ -4,12 +4,13 @@ use super::chapter::Chapter;
 use super::material::Material;
 use super::table::{table, words};
 use crate::result::{CaseResult, NotJudged};
-use crate::text::words::impression_name;
+use crate::text::words::{check_names, impression_name};
 use maud::{Markup, html};
-use messages::Language;
+use messages::{Language, text};
 
 pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
-    let rows = rows(entries(material.result));
+    let language = material.language;
+    let rows = rows(entries(material.result, language), language);
     let not_asked: Vec<&str> = (material.result.not_judged.iter())
         .filter(|entry| !entry.asked)
         .map(|entry| entry.check.as_str())
@@ -19,27 +20,38 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     }
     let body = html! {
             @if !rows.is_empty() {
-                p { "The verdict does not cover the following items. Inspect the impression by eye." }
-                (table(CAPTION, &COLUMNS, &rows))
+                p { (text!(language, "page-not-judged-lead")) }
+                (drawn(&rows, language))
             }
-            @if !not_asked.is_empty() { p { "Not part of this check: " (not_asked.join(", ")) "." } }
+            @if !not_asked.is_empty() {
+                p { (text!(language, "summary-not-part", checks = check_names(&not_asked, language))) "." }
+            }
     };
-    vec![Chapter::first("not-judged", "Not judged", body).of_class("notice")]
+    let heading = text!(language, "page-not-judged");
+    vec![Chapter::first("not-judged", &heading, body).of_class("notice")]
 }
 
-const CAPTION: &str = "What was not judged, and why";
-const COLUMNS: [&str; 3] = ["Not judged", "Of", "Why"];
+fn drawn(rows: &[Vec<Markup>], language: Language) -> Markup {
+    let columns = [
+        text!(language, "page-not-judged"),
+        text!(language, "page-of"),
+        text!(language, "page-why"),
+    ];
+    let caption = text!(language, "page-not-judged-and-why");
+    table(&caption, &columns.each_ref().map(String::as_str), rows)
+}
 
 /// The same of impressions that a wash followed; `None` where all was judged.
-pub fn superseded(result: &CaseResult) -> Option<Markup> {
-    let rows = rows(of_impressions(result, true).collect());
-    (!rows.is_empty()).then(|| table(CAPTION, &COLUMNS, &rows))
+pub fn superseded(result: &CaseResult, language: Language) -> Option<Markup> {
+    let entries = of_impressions(result, true, language).collect();
+    let rows = rows(entries, language);
+    (!rows.is_empty()).then(|| drawn(&rows, language))
 }
 
-fn rows(entries: Vec<Entry<'_>>) -> Vec<Vec<Markup>> {
+fn rows(entries: Vec<Entry<'_>>, language: Language) -> Vec<Vec<Markup>> {
     let row = |entry: Entry<'_>| {
         vec![
-            words(entry.checks.join(", ")),
+            words(check_names(&entry.checks, language)),
             words(entry.of),
             words(entry.why),
         ]
@@ -50,37 +62,44 @@ fn rows(entries: Vec<Entry<'_>>) -> Vec<Vec<Markup>> {
 /// Checks that one reason kept from being made.
 struct Entry<'a> {
     of: String,
-    why: &'a str,
+    why: String,
     checks: Vec<&'a str>,
 }
 
 /// Reasons of each impression to be worked from, then those of the case, each once.
-fn entries(result: &CaseResult) -> Vec<Entry<'_>> {
-    of_impressions(result, false)
-        .chain(gathered("the case", &result.not_judged))
+fn entries(result: &CaseResult, language: Language) -> Vec<Entry<'_>> {
+    let the_case = text!(language, "page-the-case");
+    of_impressions(result, false, language)
+        .chain(gathered(&the_case, &result.not_judged, language))
         .collect()
 }
 
-fn of_impressions(result: &CaseResult, superseded: bool) -> impl Iterator<Item = Entry<'_>> {
+fn of_impressions(
+    result: &CaseResult,
+    superseded: bool,
+    language: Language,
+) -> impl Iterator<Item = Entry<'_>> {
     let impressions = result.impressions.iter();
     impressions
         .filter(move |impression| impression.superseded == superseded)
-        .flat_map(|impression| {
+        .flat_map(move |impression| {
             gathered(
-                &impression_name(impression, Language::English),
+                &impression_name(impression, language),
                 &impression.not_judged,
+                language,
             )
         })
 }
 
-fn gathered<'a>(of: &str, not_judged: &'a [NotJudged]) -> Vec<Entry<'a>> {
+fn gathered<'a>(of: &str, not_judged: &'a [NotJudged], language: Language) -> Vec<Entry<'a>> {
     let mut entries: Vec<Entry<'a>> = Vec::new();
     for one in not_judged.iter().filter(|one| one.asked) {
-        match entries.iter_mut().find(|entry| entry.why == one.why) {
+        let why = one.why_in(language);
+        match entries.iter_mut().find(|entry| entry.why == why) {
             Some(entry) => entry.checks.push(&one.check),
             None => entries.push(Entry {
                 of: of.to_owned(),
-                why: &one.why,
+                why,
                 checks: vec![&one.check],
             }),
         }

@@ -24,7 +24,7 @@ pub fn part(
         .filter_map(|(finding, _, on_tray)| after_relief(language, finding, on_tray))
         .collect();
     let picture = material.pictures.trays[number].as_ref();
-    let picture = picture.and_then(|picture| overlay::tray(result, number, impression, picture));
+    let picture = picture.and_then(|picture| overlay::tray(material, number, impression, picture));
     let columns = [
         text!(language, "head-finding"),
         text!(language, "head-where"),

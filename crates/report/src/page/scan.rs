@@ -1,8 +1,8 @@
 //! The scan as a file and as a mesh, and how well each part was scanned.
 
 use super::figure::{area, count, exact, limit, none, quantity, share};
+use super::filled::{PART, filled};
 use super::material::Material;
-use super::sentence::{PARTS, sentence};
 use super::table::{place, table, words};
 use crate::result::{ImpressionResult, ScanResult, TrayJoint, TrayScan, ZoneScan};
 use crate::text::format::capital;
@@ -39,7 +39,7 @@ pub fn part(
             @if let Some(mm) = scan.cut_width_mm {
                 p {
                     (text!(language, "scan-cut-apart")) " "
-                    (sentence(&text!(language, "scan-parts-laid", width = PARTS[0]), &[exact(language, mm, "mm")]))
+                    (filled(&text!(language, "scan-parts-laid", width = PART[0]), &[exact(language, mm, "mm")]))
                 }
             }
         }
@@ -116,12 +116,12 @@ fn zones(language: Language, zones: &[ZoneScan]) -> Markup {
             share(language, zone.coverage),
             exact(language, zone.median_edge_mm, "mm"),
             exact(language, zone.noise_mm, "mm"),
-            sentence(
+            filled(
                 &text!(
                     language,
                     "scan-least-void",
-                    across = PARTS[0],
-                    depth = PARTS[1]
+                    across = PART[0],
+                    depth = PART[1]
                 ),
                 &[
                     exact(language, zone.least_void_across_mm, "mm"),
@@ -191,23 +191,23 @@ fn of_the_file(
 fn facts(language: Language, scan: &ScanResult, coarsest_mm: Option<f64>) -> Vec<Vec<Markup>> {
     let row = |name: String, value: Markup| vec![words(name), value];
     let of_this_mesh =
-        |value: Markup| sentence(&text!(language, "scan-exact", value = PARTS[0]), &[value]);
+        |value: Markup| filled(&text!(language, "scan-exact", value = PART[0]), &[value]);
     let edge = exact(language, scan.median_edge_mm, "mm");
     let edge = match coarsest_mm {
-        Some(mm) => sentence(
+        Some(mm) => filled(
             &text!(
                 language,
                 "scan-exact-with-limit",
-                value = PARTS[0],
-                limit = PARTS[1]
+                value = PART[0],
+                limit = PART[1]
             ),
             &[edge, limit(language, mm, "mm")],
         ),
         None => of_this_mesh(edge),
     };
     let noise = match scan.noise_mm {
-        Some(mm) => sentence(
-            &text!(language, "scan-noise-value", noise = PARTS[0]),
+        Some(mm) => filled(
+            &text!(language, "scan-noise-value", noise = PART[0]),
             &[exact(language, mm, "mm")],
         ),
         None => none(language, &text!(language, "scan-no-noise")),

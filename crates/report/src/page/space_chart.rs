@@ -4,6 +4,7 @@
 use crate::drawing::SIDE_LETTER;
 use crate::result::{JawRelation, ProtocolResult, Side, SpaceStation};
 use maud::{Markup, html};
+use messages::{Language, text};
 use nalgebra::Vector3;
 use std::cmp::Ordering;
 
@@ -11,7 +12,11 @@ use std::cmp::Ordering;
 const ARCH: [f64; 2] = [260.0, 240.0];
 
 /// The space along the upper crest line, seen as the upper impression is.
-pub(super) fn chart(relation: &JawRelation, protocol: &ProtocolResult) -> Markup {
+pub(super) fn chart(
+    relation: &JawRelation,
+    protocol: &ProtocolResult,
+    language: Language,
+) -> Markup {
     const SIZE: [f64; 2] = [800.0, 300.0];
     const LEFT: f64 = 70.0;
     const BOTTOM: f64 = 60.0;
@@ -36,7 +41,12 @@ pub(super) fn chart(relation: &JawRelation, protocol: &ProtocolResult) -> Markup
         .map(|n| f64::from(n) * step)
         .take_while(|mm| *mm <= top)
         .collect();
-    let word = "Space between the ridges along the upper crest line, the patient's right on the right; the dot on the small arch is where it is least";
+    let word = text!(language, "page-space-chart");
+    let ends = [
+        (-reach, text!(language, "side-letter", side = "left")),
+        (0.0, text!(language, "view-front")),
+        (reach, text!(language, "side-letter", side = "right")),
+    ];
     html! {
         figure {
             svg.space viewBox=(format!("0 0 {} {}", SIZE[0] + ARCH[0], SIZE[1])) role="img" aria-label=(word) {
@@ -46,14 +56,14 @@ pub(super) fn chart(relation: &JawRelation, protocol: &ProtocolResult) -> Markup
                 }
                 @if let Some(found) = limiting {
                     line x1=(LEFT) x2=(SIZE[0] - 20.0) y1=(y(found.value)) y2=(y(found.value)) stroke="#444" stroke-dasharray="8 6" {}
-                    text x=(SIZE[0] - 24.0) y=(y(found.value) - 6.0) text-anchor="end" font-size="20" { "limit, least" }
+                    text x=(SIZE[0] - 24.0) y=(y(found.value) - 6.0) text-anchor="end" font-size="20" { (text!(language, "page-space-limit")) }
                 }
                 polyline points=(line.join(" ")) fill="none" stroke="#21918c" stroke-width="4" {}
-                @for (mm, word) in [(-reach, "L"), (0.0, "front"), (reach, "R")] {
-                    text x=(x(mm)) y=(SIZE[1] - BOTTOM + 28.0) text-anchor="middle" font-size="20" { (word) }
+                @for (mm, word) in &ends {
+                    text x=(x(*mm)) y=(SIZE[1] - BOTTOM + 28.0) text-anchor="middle" font-size="20" { (word) }
                 }
-                text x=(LEFT) y=(SIZE[1] - 8.0) font-size="20" { "space, mm" }
-                @if let Some(least) = least(relation) { (small_arch(relation, least, [SIZE[0], 0.0])) }
+                text x=(LEFT) y=(SIZE[1] - 8.0) font-size="20" { (text!(language, "page-space")) }
+                @if let Some(least) = least(relation) { (small_arch(relation, least, [SIZE[0], 0.0], language)) }
             }
             figcaption { (word) "." }
         }
@@ -71,7 +81,12 @@ fn least(relation: &JawRelation) -> Option<&SpaceStation> {
 }
 
 /// The crest line seen as the upper impression is, with a dot at a station.
-fn small_arch(relation: &JawRelation, at: &SpaceStation, [left, top]: [f64; 2]) -> Markup {
+fn small_arch(
+    relation: &JawRelation,
+    at: &SpaceStation,
+    [left, top]: [f64; 2],
+    language: Language,
+) -> Markup {
     let stations = &relation.stations;
     let Some([right, front]) = axes(stations) else {
         return html! {};
@@ -103,9 +118,9 @@ fn small_arch(relation: &JawRelation, at: &SpaceStation, [left, top]: [f64; 2]) 
     html! {
         polyline points=(line.join(" ")) fill="none" stroke="#5c5c5c" stroke-width="3" {}
         circle.place data-of="least" cx=(format!("{:.1}", dot[0])) cy=(format!("{:.1}", dot[1])) r="7" fill="#1a1a1a" {}
-        text x=(left + 20.0) y=(top + 30.0) font-size=(SIDE_LETTER) font-weight="bold" { "L" }
-        text x=(left + ARCH[0] - 20.0) y=(top + 30.0) font-size=(SIDE_LETTER) font-weight="bold" text-anchor="end" { "R" }
-        text x=(left + ARCH[0] / 2.0) y=(top + 24.0) font-size="20" text-anchor="middle" { "front" }
+        text x=(left + 20.0) y=(top + 30.0) font-size=(SIDE_LETTER) font-weight="bold" { (text!(language, "side-letter", side = "left")) }
+        text x=(left + ARCH[0] - 20.0) y=(top + 30.0) font-size=(SIDE_LETTER) font-weight="bold" text-anchor="end" { (text!(language, "side-letter", side = "right")) }
+        text x=(left + ARCH[0] / 2.0) y=(top + 24.0) font-size="20" text-anchor="middle" { (text!(language, "view-front")) }
     }
 }
 

@@ -10,7 +10,7 @@ use crate::text::format;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use check::CheckedCase;
-use messages::Language;
+use messages::{Language, Message};
 use serde_json::Value;
 use sha2::{Digest, Sha256};
 use std::collections::BTreeSet;
@@ -21,7 +21,7 @@ fn page(checked: &CheckedCase) -> (CaseResult, String) {
     (result, page)
 }
 
-fn cases() -> [CheckedCase; 5] {
+pub(super) fn cases() -> [CheckedCase; 5] {
     [
         checked_by_colour(),
         checked_whole(),
@@ -32,7 +32,7 @@ fn cases() -> [CheckedCase; 5] {
 }
 
 /// A page without its scripts, and each of those with its attributes.
-fn without_scripts(page: &str) -> (String, Vec<&str>) {
+pub(super) fn without_scripts(page: &str) -> (String, Vec<&str>) {
     let mut pieces = page.split("<script");
     let mut rest = pieces.next().unwrap().to_owned();
     let mut scripts = Vec::new();
@@ -110,7 +110,7 @@ fn every_figure_is_that_of_the_result() {
         let mut said = Said::default();
         said.take(&serde_json::from_str(&result_json(&result)).unwrap());
         for key in judge::LimitKey::ALL {
-            said.words.extend(words_of(key.gist()));
+            said.words.extend(words_of(&key.gist().to_string()));
         }
         let (figures, rest) = read(&page);
         assert!(figures.len() > 60, "{}", figures.len());
@@ -292,6 +292,7 @@ fn however_much_fails_the_front_stays_short_and_nothing_is_lost() {
             id: format!("F{number}"),
             severity: crate::result::Severity::Fail,
             instruction: format!("Relieve place {number}."),
+            instruction_messages: Message::verbatim(format!("Relieve place {number}.")),
             ..one.clone()
         })
         .collect();

@@ -1,8 +1,8 @@
 //! How the tray suits the mouth, and how it stood.
 
 use super::figure::{exact, limit, none, quantity};
+use super::filled::{PART, filled, form_of};
 use super::material::Material;
-use super::sentence::{PARTS, form_of, sentence};
 use super::table::{place, table, words};
 use crate::result::{ImpressionResult, LimbBend, ProtocolResult, TraySeating, TrayZone};
 use maud::{Markup, html};
@@ -42,8 +42,8 @@ fn seated(language: Language, seating: &TraySeating, protocol: &ProtocolResult) 
         text!(language, "head-measured"),
         text!(language, "head-limit"),
     ];
-    let even = text!(language, "tray-evenness", found = PARTS[0], best = PARTS[1]);
-    let even = sentence(
+    let even = text!(language, "tray-evenness", found = PART[0], best = PART[1]);
+    let even = filled(
         &even,
         &[
             exact(language, seating.cover_sd_mm, "mm"),
@@ -59,11 +59,11 @@ fn seated(language: Language, seating: &TraySeating, protocol: &ProtocolResult) 
 fn rows(language: Language, seating: &TraySeating, protocol: &ProtocolResult) -> Vec<Vec<Markup>> {
     let row = |what: String, value: f64, doubt: f64, key: &str| {
         let found = protocol.limits.get(key)?;
-        let either_way = text!(language, "cell-at-most-either-way", limit = PARTS[0]);
+        let either_way = text!(language, "cell-at-most-either-way", limit = PART[0]);
         Some(vec![
             words(what),
             quantity(language, value, Some(doubt), &found.unit),
-            sentence(&either_way, &[limit(language, found.value, &found.unit)]),
+            filled(&either_way, &[limit(language, found.value, &found.unit)]),
         ])
     };
     let (shift, tilt) = ("most_tray_shift_mm", "most_tray_tilt_deg");
@@ -114,8 +114,8 @@ fn bend(language: Language, limb: &LimbBend, protocol: &ProtocolResult) -> Vec<V
     let side = form_of(limb.side);
     let no_limit = || words(text!(language, "cell-no-limit"));
     let at_end = || match protocol.limits.get("most_tray_bend_mm") {
-        Some(found) => sentence(
-            &text!(language, "cell-at-most-in-all", limit = PARTS[0]),
+        Some(found) => filled(
+            &text!(language, "cell-at-most-in-all", limit = PART[0]),
             &[limit(language, found.value, &found.unit)],
         ),
         None => no_limit(),

@@ -1,9 +1,11 @@
 //! The impression from all sides, coloured by its cover, with the findings.
 
+use super::filled::{PART, filled};
 use super::material::Material;
 use super::{findings::severity, overlay};
 use crate::result::{ImpressionResult, Severity};
 use maud::{Markup, html};
+use messages::text;
 
 /// The tissue side, once with the findings and once with the landmarks.
 pub fn main(
@@ -11,24 +13,31 @@ pub fn main(
     number: usize,
     impression: &ImpressionResult,
 ) -> Option<Markup> {
+    let language = material.language;
     let Some(picture) = material.pictures.views[number].first() else {
-        return Some(html! { p { "No pictures: which way the scan faces was not found." } });
+        return Some(html! { p { (text!(language, "page-no-pictures")) } });
     };
-    let of = |what| overlay::whole(material.result, number, impression, picture, what);
+    let of = |what| overlay::whole(material, number, impression, picture, what);
+    let map = impression
+        .cover
+        .as_ref()
+        .and_then(|cover| cover.map.as_ref());
+    let colours = match map {
+        Some(_) => text!(language, "page-colours"),
+        None => text!(language, "page-no-colours"),
+    };
+    let marks = text!(
+        language,
+        "page-marks",
+        fail = PART[0],
+        borderline = PART[1],
+        note = PART[2]
+    );
+    let kinds = [Severity::Fail, Severity::Borderline, Severity::Note];
+    let samples =
+        kinds.map(|kind| html! { (overlay::sample(kind)) " " (severity(kind, language)) });
     Some(html! {
-        p {
-            @if impression.cover.as_ref().is_some_and(|cover| cover.map.is_some()) {
-                "Colours show the material thickness, the distance from tissue surface to tray; grey where it is not known. "
-            } @else {
-                "Grey: the material thickness was not measured. "
-            }
-            "R and L are the patient's right and left. A ring marks a place, a line a stretch of border: "
-            @for (place, kind) in [Severity::Fail, Severity::Borderline, Severity::Note].into_iter().enumerate() {
-                @if place > 0 { ", " }
-                (overlay::sample(kind)) " " (severity(kind))
-            }
-            "."
-        }
+        p { (colours) " " (text!(language, "page-sides")) " " (filled(&marks, &samples)) }
         div.views {
             (of(overlay::Marked::Findings))
             @if !impression.landmarks.is_empty() { (of(overlay::Marked::Landmarks)) }
@@ -44,9 +53,9 @@ pub fn others(
 ) -> Option<Markup> {
     let pictures = material.pictures.views[number].get(1..)?;
     Some(html! {
-        h3 { "Other views" }
+        h3 { (text!(material.language, "page-other-views")) }
         div.views {
-            @for picture in pictures { (overlay::whole(material.result, number, impression, picture, overlay::Marked::Findings)) }
+            @for picture in pictures { (overlay::whole(material, number, impression, picture, overlay::Marked::Findings)) }
         }
     })
 }

@@ -2,9 +2,9 @@
 
 use super::chapter::Chapter;
 use super::figure::{area, at_most, limit, none, quantity, share};
+use super::filled::{PART, filled};
 use super::material::Material;
 use super::overlay;
-use super::sentence::{PARTS, sentence};
 use super::table::{place, table, words};
 use crate::result::{Arch, ProtocolResult, SpotKind, Wash, WashPlace};
 use crate::text::words::place_kind;
@@ -57,18 +57,18 @@ fn over(language: Language, arch: Arch) -> String {
 fn ground(language: Language, wash: &Wash) -> Markup {
     html! {
         p {
-            (sentence(
-                &text!(language, "wash-measured-over", area = PARTS[0]),
+            (filled(
+                &text!(language, "wash-measured-over", area = PART[0]),
                 &[area(language, wash.area_judged_mm2)],
             ))
             " "
-            (sentence(
-                &text!(language, "wash-added", added = PARTS[0], lowered = PARTS[1]),
+            (filled(
+                &text!(language, "wash-added", added = PART[0], lowered = PART[1]),
                 &[share(language, wash.added_share), share(language, wash.lowered_share)],
             ))
             " "
             @if let Some(map) = &wash.map {
-                (sentence(&text!(language, "wash-map-is", map = PARTS[0]), &[html! { code { (map.file) } }]))
+                (filled(&text!(language, "wash-map-is", map = PART[0]), &[html! { code { (map.file) } }]))
             }
         }
     }
@@ -78,7 +78,12 @@ fn picture(material: &Material<'_>, wash: &Wash) -> Option<Markup> {
     let number = usize::try_from(wash.impression).ok()?;
     let picture = material.pictures.washes.get(number)?.as_ref()?;
     let impression = material.result.impressions.get(number)?;
-    Some(overlay::wash(impression, wash.map.as_ref()?, picture))
+    Some(overlay::wash(
+        impression,
+        wash.map.as_ref()?,
+        picture,
+        material.language,
+    ))
 }
 
 fn thickness(language: Language, wash: &Wash, protocol: &ProtocolResult) -> Markup {

@@ -19,30 +19,12 @@ impl View {
     /// Every view, in the order in which they are shown.
     pub const ALL: [Self; 3] = [Self::Tissue, Self::Outer, Self::Back];
 
-    /// What the view is called.
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::Tissue => "Tissue side",
-            Self::Outer => "Outer side",
-            Self::Back => "Back",
-        }
-    }
-
     /// The name within other names.
     pub fn code(self) -> &'static str {
         match self {
             Self::Tissue => "tissue",
             Self::Outer => "outer",
             Self::Back => "back",
-        }
-    }
-
-    /// Where one looks from, in a clause.
-    pub fn in_words(self) -> &'static str {
-        match self {
-            Self::Tissue => "view of the tissue side, front at the top",
-            Self::Outer => "seen from the tray's side, front up",
-            Self::Back => "seen from behind and above, tissue side up",
         }
     }
 

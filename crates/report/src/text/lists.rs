@@ -3,19 +3,19 @@
 use super::material_added::adds_material;
 use super::measured::finding_figure;
 use super::names::REPORT_FILE;
-use super::words::{cause_word, check_name, finding_place, impression_name, place_on_tray};
+use super::safety::{speaks_of_safety, without_safety};
+use super::words::{
+    cause_word, check_name, check_names, finding_place, impression_name, place_on_tray,
+};
 use crate::result::{CaseResult, Cause, FileKind, Finding, NotJudged, Severity};
 use anstyle::Style;
 use judge::Check;
-use judge::words::SAFETY;
 use messages::{Language, text};
 use std::collections::BTreeMap;
 use std::fmt::{self, Write};
 
 /// Findings that are written out; the rest is counted.
 const MOST_FINDINGS: usize = 12;
-/// Key of the sentence on safe grinding.
-const SAFETY_KEY: &str = "safety";
 
 pub(super) fn write_findings(
     out: &mut String,
@@ -94,19 +94,6 @@ fn check_with_code(code: &str, language: Language) -> String {
     }
 }
 
-/// Several checks by their names; by their codes where these are the same.
-fn checks(codes: &[&str], language: Language) -> String {
-    let named = codes.iter().map(|code| {
-        let name = check_name(code, language);
-        if name.replace(' ', "-") == *code {
-            (*code).to_owned()
-        } else {
-            name
-        }
-    });
-    named.collect::<Vec<_>>().join(", ")
-}
-
 /// Whether a better scan is asked for.
 fn falls_short_of_a_scan(finding: &Finding) -> bool {
     let check = finding.check.parse();
@@ -123,24 +110,6 @@ fn falls_short_of_a_scan(finding: &Finding) -> bool {
                 | Check::TissueArea
                 | Check::Hole)
         )
-}
-
-/// Whether an instruction says how a tray is ground safely. That of a result of an earlier
-/// version holds no messages.
-fn speaks_of_safety(finding: &Finding) -> bool {
-    finding.instruction_messages.holds(SAFETY_KEY) || finding.instruction.contains(SAFETY)
-}
-
-/// An instruction without the sentence on safe grinding, which the summary prints once.
-fn without_safety(finding: &Finding, language: Language) -> String {
-    if finding.instruction_messages.holds(SAFETY_KEY) {
-        return finding
-            .instruction_messages
-            .without(SAFETY_KEY)
-            .text(language);
-    }
-    let instruction = finding.instruction_in(language);
-    instruction.replace(&format!(" {SAFETY}"), "")
 }
 
 /// How many findings are written elsewhere, and where.
@@ -196,7 +165,7 @@ fn write_held_back(out: &mut String, result: &CaseResult, language: Language) ->
     if codes.is_empty() {
         return Ok(());
     }
-    let checks = checks(&codes, language);
+    let checks = check_names(&codes, language);
     writeln!(
         out,
         "{}",
@@ -227,7 +196,7 @@ pub(super) fn write_not_judged(
     if not_asked.is_empty() {
         return Ok(());
     }
-    let checks = checks(&not_asked, language);
+    let checks = check_names(&not_asked, language);
     writeln!(
         out,
         "{}",
@@ -251,7 +220,7 @@ fn write_by_reason(
         }
     }
     for (why, codes) in by_reason {
-        let checks = checks(&codes, language);
+        let checks = check_names(&codes, language);
         let line = match of {
             None => text!(language, "summary-not-judged", checks = checks, why = why),
             Some(of) => text!(
@@ -271,31 +240,5 @@ fn severity_style(severity: Severity) -> Style {
     match severity {
         Severity::Fail => Style::new().bold(),
         Severity::Borderline | Severity::Note => Style::new(),
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::testing::checked_with_spots;
-    use messages::Message;
-
-    #[test]
-    fn the_sentence_on_safe_grinding_is_taken_out_of_messages_and_of_english_text() {
-        let result = CaseResult::of(&checked_with_spots());
-        let mut finding = result.findings[0].clone();
-        let relieve = "Relieve the tray here.";
-        finding.instruction = format!("{relieve} {SAFETY}");
-        for messages in [
-            Message::default(),
-            Message::verbatim(finding.instruction.as_str()),
-            Message::verbatim(relieve).then(Message::new(SAFETY_KEY)),
-        ] {
-            finding.instruction_messages = messages;
-            assert!(speaks_of_safety(&finding));
-            for language in Language::ALL {
-                assert_eq!(without_safety(&finding, language), relieve);
-            }
-        }
     }
 }

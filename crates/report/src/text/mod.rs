@@ -17,6 +17,7 @@ pub(crate) mod next_tray;
 mod of_impression;
 pub(crate) mod repeat;
 pub(crate) mod rounding;
+pub(crate) mod safety;
 pub(crate) mod shelf_fit;
 pub(crate) mod steps;
 pub mod summary;

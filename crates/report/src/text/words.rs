@@ -41,6 +41,24 @@ pub(crate) fn check_name(code: &str, language: Language) -> String {
     named(&Message::name("check", code), code, language)
 }
 
+/// Several checks by their names; by their codes where these are the same.
+pub(crate) fn check_names(codes: &[&str], language: Language) -> String {
+    let named = codes.iter().map(|code| {
+        let name = check_name(code, language);
+        if name.replace(' ', "-") == *code {
+            (*code).to_owned()
+        } else {
+            name
+        }
+    });
+    named.collect::<Vec<_>>().join(", ")
+}
+
+/// How a vertical dimension or centric relation was found: `by lip contact`.
+pub(crate) fn found_by(words: &str, language: Language) -> String {
+    named(&Message::name("found", words), words, language)
+}
+
 /// What a place of a scan is: `short border`.
 pub(crate) fn place_kind(kind: &str, language: Language) -> String {
     named(&Message::name("place", kind), kind, language)
@@ -217,6 +235,32 @@ mod tests {
     use judge::words::{ZONES, zone};
     use judge::{Check, Part};
     use measure::landmarks::LandmarkName;
+
+    #[test]
+    fn every_way_to_find_a_relation_is_known_in_each_language() {
+        use judge::{CentricRelationBy as Centric, VerticalDimensionBy as Vertical};
+        let vertical = [
+            Vertical::RestPosition,
+            Vertical::LipContact,
+            Vertical::ExistingDenture,
+            Vertical::Speech,
+            Vertical::Swallowing,
+            Vertical::Other,
+        ];
+        let centric = [
+            Centric::Guided,
+            Centric::GothicArch,
+            Centric::Swallowing,
+            Centric::Other,
+        ];
+        let vertical = vertical.map(Vertical::in_words).into_iter();
+        for words in vertical.chain(centric.map(Centric::in_words)) {
+            assert_eq!(found_by(words, Language::English), words);
+            for language in [Language::German, Language::Spanish] {
+                assert_ne!(found_by(words, language), words);
+            }
+        }
+    }
 
     #[test]
     fn every_name_of_a_result_is_known_in_each_language_and_the_same_in_english() {

@@ -14,4 +14,4 @@ pub(super) use marks::{MOST_MARKS, point_mm, radius_mm, stretch};
 pub(super) use scales::colour_scale;
 pub(super) use symbols::sample;
 pub(crate) use views::telling;
-pub(super) use views::{Marked, close, cover_levels, tray, wash, whole};
+pub(super) use views::{Marked, close, cover_levels, tray, view_name, wash, whole};

@@ -3,6 +3,7 @@
 use super::sheet::{WIDTH, round};
 use crate::result::CoverMap;
 use maud::{Markup, html};
+use messages::{Language, Value, text};
 
 /// Bands that the colour scale is drawn of.
 const BANDS: u32 = 48;
@@ -22,8 +23,9 @@ pub(super) fn scale_bar(px_per_mm: f64, x: f64, y: f64) -> Markup {
 pub(in crate::page) fn colour_scale(
     map: &CoverMap,
     what: &str,
-    levels: &[(f64, &str)],
+    levels: &[(f64, String)],
     y: f64,
+    language: Language,
 ) -> Markup {
     let (left, right, high) = (340.0, WIDTH - 60.0, 22.0);
     let x = |mm: f64| left + (mm - map.from_mm) / (map.to_mm - map.from_mm) * (right - left);
@@ -38,16 +40,18 @@ pub(in crate::page) fn colour_scale(
         }
         rect x=(left) y=(y) width=(right - left) height=(high) fill="none" stroke="#1a1a1a" {}
         text x=(left) y=(y - 6.0) font-size="20" { (what) }
-        (tick(x(map.from_mm), y + high, map.from_mm, ("", "end")))
-        @for &(mm, word) in levels { (tick(x(mm), y + high, mm, (word, "middle"))) }
-        (tick(x(map.to_mm), y + high, map.to_mm, ("or more", "middle")))
+        (tick(x(map.from_mm), y + high, map.from_mm, ("", "end"), language))
+        @for (mm, word) in levels { (tick(x(*mm), y + high, *mm, (word, "middle"), language)) }
+        @let end = text!(language, "page-scale-end");
+        (tick(x(map.to_mm), y + high, map.to_mm, (&end, "middle"), language))
     }
 }
 
-fn tick(x: f64, y: f64, mm: f64, (word, anchor): (&str, &str)) -> Markup {
+fn tick(x: f64, y: f64, mm: f64, (word, anchor): (&str, &str), language: Language) -> Markup {
+    let figure = Value::figure(mm.to_string()).text(language);
     html! {
         path d={ "M" (round(x)) " " (y - 26.0) " V" (y + 5.0) } stroke="#1a1a1a" stroke-width="2" {}
-        text x=(round(x)) y=(y + 24.0) font-size="20" text-anchor=(anchor) { tspan data-value=(mm) { (mm) } }
+        text x=(round(x)) y=(y + 24.0) font-size="20" text-anchor=(anchor) { tspan data-value=(mm) { (figure) } }
         @if !word.is_empty() {
             text x=(round(x)) y=(y + 43.0) font-size="17" text-anchor="middle" { (word) }
         }

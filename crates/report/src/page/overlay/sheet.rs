@@ -5,6 +5,7 @@ use crate::picture::Picture;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use maud::{Markup, html};
+use messages::{Language, text};
 
 /// A point of a sheet: to the right and down.
 pub(crate) type SheetPoint = [f64; 2];
@@ -25,16 +26,27 @@ pub(super) fn embedded(picture: &Picture, x: f64, y: f64, px: f64) -> Markup {
 }
 
 /// Which side is the patient's right.
-pub(super) fn sides(picture: &Picture, width: f64, y: f64) -> Markup {
-    let [left, right] = picture.sides();
+pub(super) fn sides(picture: &Picture, width: f64, y: f64, language: Language) -> Markup {
+    let [left, right] = picture.sides().map(|side| match side {
+        "R" => text!(language, "side-letter", side = "right"),
+        _ => text!(language, "side-letter", side = "left"),
+    });
+    let up = match picture.up {
+        "front up" => text!(language, "view-front"),
+        _ => up(picture, language),
+    };
     html! {
         text x="8" y=(y) font-size=(SIDE_LETTER) font-weight="bold" { (left) }
         text x=(width - 8.0) y=(y) font-size=(SIDE_LETTER) font-weight="bold" text-anchor="end" { (right) }
-        @if picture.up == "front up" {
-            text x=(width / 2.0) y=(y) font-size=(LETTERING) text-anchor="middle" { "front" }
-        } @else {
-            text x=(width / 2.0) y=(y) font-size=(LETTERING) text-anchor="middle" { (picture.up) }
-        }
+        text x=(width / 2.0) y=(y) font-size=(LETTERING) text-anchor="middle" { (up) }
+    }
+}
+
+/// What of the impression is up on a picture.
+pub(super) fn up(picture: &Picture, language: Language) -> String {
+    match picture.up {
+        "front up" => text!(language, "view-front-up"),
+        _ => text!(language, "view-tissue-side-up"),
     }
 }
 

@@ -19,15 +19,16 @@ function lettering(parent, text, size) {
 
 /* All marks of one surface. */
 class Marks {
-  constructor(svg, surface) {
+  constructor(svg, surface, words) {
     this.svg = svg;
     this.surface = surface;
     svg.replaceChildren();
     this.marks = surface.given.places.map((place) => this.mark(place));
-    this.letters = ["R", "L", "front"].map((word, k) => ({
-      word,
+    const { right, left, front } = words;
+    this.letters = [right, left, front].map((word, k) => ({
+      isFront: k === 2,
       at: surface.around[k],
-      text: lettering(svg, word, word === "front" ? 17 : 26),
+      text: lettering(svg, word, k === 2 ? 17 : 26),
     }));
     for (const { text } of this.letters) text.setAttribute("text-anchor", "middle");
     this.bar = drawn(svg, "path", { stroke: "#1a1a1a", "stroke-width": 2.5, fill: "none" });
@@ -86,15 +87,15 @@ class Marks {
     mark.text.setAttribute("y", place[1]);
   }
 
-  /* R and L stay within the picture; what lies behind the surface is left out. Gives the boxes
+  /* The letters of the sides stay within the picture; what lies behind the surface is left out. Gives the boxes
      that they take. */
   putLetters(look, axes) {
     const within = (value, size) => Math.min(size - 22, Math.max(22, value));
     const taken = [];
-    for (const { at, text, word } of this.letters) {
+    for (const { at, text, isFront } of this.letters) {
       const [x, y] = look.shown(at, axes);
       const inside = [within(x, look.size[0]), within(y, look.size[1])];
-      const isOut = word === "front" && (x !== inside[0] || y !== inside[1]);
+      const isOut = isFront && (x !== inside[0] || y !== inside[1]);
       const isBehind = dot(at, axes[2]) < -0.8 * Math.hypot(...at);
       text.setAttribute("visibility", isBehind || isOut ? "hidden" : "visible");
       text.setAttribute("x", inside[0].toFixed(1));

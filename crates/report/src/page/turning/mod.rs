@@ -3,12 +3,14 @@
 //! printed in any case.
 
 mod scene;
+mod words;
 
 use super::material::Material;
 use super::overlay::{colour_scale, cover_levels};
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use maud::{Markup, PreEscaped, html};
+use messages::text;
 use scene::Scene;
 
 /// The script of the page.
@@ -24,43 +26,44 @@ pub(super) const SCRIPT: &str = concat!(
 
 /// What is shown in place of the still pictures of the overview; the page's script fills it.
 pub(super) fn figure(material: &Material<'_>) -> Option<Markup> {
+    let language = material.language;
     let impressions = &material.result.impressions;
     let solids = material.pictures.solids.iter().flatten();
     let map = (impressions.iter()).find_map(|i| i.cover.as_ref()?.map.as_ref());
     let is_thinned = solids.clone().any(|solid| solid.is_thinned);
     solids.clone().next()?;
+    let kinds = [
+        ("places", text!(language, "turning-findings")),
+        ("landmarks", text!(language, "turning-landmarks")),
+        ("border", text!(language, "turning-border")),
+    ];
     Some(html! {
         figure.turning #turning {
-            div.row #turning-surfaces role="group" aria-label="Impression that is shown" {}
+            div.row #turning-surfaces role="group" aria-label=(text!(language, "turning-surfaces")) {}
             div.stage {
                 canvas #turning-canvas tabindex="0" role="application"
-                    aria-label="The impression in 3D" aria-describedby="turning-keys" {}
+                    aria-label=(text!(language, "turning-canvas")) aria-describedby="turning-keys" {}
                 svg #turning-marks aria-hidden="true" {}
             }
-            p #turning-said role="status" { "Click on the surface or on a mark to read what is there." }
+            p #turning-said role="status" { (text!(language, "turning-click")) }
             @if let Some(map) = map {
-                svg.scale viewBox="290 0 510 98" role="img" aria-label="Colours of the material thickness" {
-                    (colour_scale(map, "material thickness, mm", &cover_levels(material.result), 28.0))
+                svg.scale viewBox="290 0 510 98" role="img" aria-label=(text!(language, "turning-colours")) {
+                    @let what = text!(language, "page-scale-material-thickness");
+                    (colour_scale(map, &what, &cover_levels(material.result, language), 28.0, language))
                 }
             }
-            div.row #turning-buttons role="group" aria-label="Ways to look at it" {}
+            div.row #turning-buttons role="group" aria-label=(text!(language, "turning-ways")) {}
             div.row {
-                label for="turning-place" { "Go to " }
+                label for="turning-place" { (text!(language, "turning-go-to")) " " }
                 select #turning-place {}
-                @for (what, word) in [("places", "Findings"), ("landmarks", "Landmarks"), ("border", "Border")] {
+                @for (what, word) in &kinds {
                     label { input type="checkbox" checked autocomplete="off" id={ "turning-" (what) }; " " (word) }
                 }
             }
             figcaption {
-                span #turning-keys {
-                    "Drag to turn, with Shift or two fingers to move; pinch, or use the wheel after a click, to zoom. "
-                    "Keys: arrows turn, Shift and arrows move, + and − zoom, Home shows the whole. "
-                }
-                "Grey: thickness not known. A click gives the figures of one point; "
-                "the verdict rests on the findings."
-                @if is_thinned {
-                    " A surface of many triangles is simplified in this picture; every figure of the report comes from the full scan."
-                }
+                span #turning-keys { (text!(language, "turning-keys")) " " }
+                (text!(language, "turning-legend"))
+                @if is_thinned { " " (text!(language, "turning-thinned")) }
             }
         }
     })

@@ -1,15 +1,18 @@
 //! What the script of the page is given besides the surfaces: plain numbers and words.
 
+use super::words::Words;
 use crate::page::landmarks::status;
 use crate::page::material::Material;
-use crate::page::overlay::{MOST_MARKS, point_mm, radius_mm, stretch};
-use crate::picture::{Solid, THICKNESS_FROM_MM, THICKNESS_STEP_MM, View};
-use crate::result::{CaseResult, Finding, ImpressionResult, Severity, Side};
+use crate::page::overlay::{MOST_MARKS, point_mm, radius_mm, stretch, view_name};
+use crate::picture::{Solid, THICKNESS_FROM_MM, THICKNESS_STEP_MM};
+use crate::result::{Finding, ImpressionResult, Severity, Side};
 use crate::text::format::capital;
 use crate::text::measured::finding_figure;
 use crate::text::rounding::to_decimals;
-use crate::text::words::{finding_place, impression_name, landmark_name, side_word};
-use messages::Language;
+use crate::text::words::{
+    check_name, finding_place, impression_name, landmark_name, side_word, zone_name,
+};
+use messages::{Language, text};
 use nalgebra::Point3;
 use serde::Serialize;
 
@@ -18,6 +21,7 @@ use serde::Serialize;
 pub struct Scene {
     /// The colours of the scale, evenly spaced, from its dark end.
     colours: Vec<[u8; 3]>,
+    words: Words,
     surfaces: Vec<Surface>,
 }
 
@@ -27,13 +31,17 @@ struct Surface {
     /// Number of the impression in the case, from 1; its bytes are in the element `surface-N`.
     number: usize,
     name: String,
+    /// What its picture is called.
+    title: String,
+    /// What is said when it comes to be shown.
+    shown: String,
     is_superseded: bool,
     vertices: usize,
     triangles: usize,
     low_mm: [f64; 3],
     step_mm: f64,
     thickness: Thickness,
-    /// Parts of the arch in words; number 1 of a vertex is the first of them.
+    /// Parts of the arch as a sentence begins; number 1 of a vertex is the first of them.
     parts: Vec<String>,
     views: Vec<Seen>,
     /// The patient's right, left and front.
@@ -57,7 +65,9 @@ struct Thickness {
 /// A way to look at it.
 #[derive(Serialize)]
 struct Seen {
-    name: &'static str,
+    name: String,
+    /// What is said when it comes to be shown.
+    shown: String,
     turn: [f64; 4],
 }
 
@@ -72,6 +82,8 @@ struct Place {
     stretch_mm: Vec<[f64; 3]>,
     /// How its close picture looks at it.
     turn: Option<[f64; 4]>,
+    /// What a button that leads to it is called.
+    show: String,
     /// Its name in a list.
     name: String,
     /// What is said of it.
@@ -99,6 +111,7 @@ impl Scene {
         let colour = |step| colorous::VIRIDIS.eval_continuous(share(step)).as_array();
         (!surfaces.is_empty()).then(|| Self {
             colours: (0..COLOURS).map(colour).collect(),
+            words: Words::of(material.language),
             surfaces,
         })
     }
@@ -114,12 +127,15 @@ impl Scene {
 
 impl Surface {
     fn of(material: &Material<'_>, number: usize, impression: &ImpressionResult) -> Option<Self> {
+        let language = material.language;
         let solid = material.pictures.solids.get(number)?.as_ref()?;
         let views = material.pictures.views.get(number)?;
         let views: Vec<Seen> = (views.iter())
             .filter_map(|picture| {
+                let name = view_name(picture.view?, language);
                 Some(Seen {
-                    name: picture.view.map(View::name)?,
+                    shown: text!(language, "turning-shown", name = name.as_str()),
+                    name,
                     turn: turn(picture.camera.turn()),
                 })
             })
@@ -127,16 +143,19 @@ impl Surface {
         let border = impression.border.as_ref();
         let stations = border.iter().flat_map(|border| &border.stations);
         let mm = |point: &[f64; 3]| Some(short(&point_mm(impression, point)?));
+        let name = capital(&impression_name(impression, language));
         (!views.is_empty()).then(|| Self {
             number: number + 1,
-            name: capital(&impression_name(impression, Language::English)),
+            title: text!(language, "turning-name", name = name.as_str()),
+            shown: text!(language, "turning-shown", name = name.as_str()),
+            name,
             is_superseded: impression.superseded,
             vertices: solid.surface.vertices,
             triangles: solid.surface.triangles,
             low_mm: solid.low_mm.coords.into(),
             step_mm: solid.step_mm,
             thickness: Thickness::of(impression),
-            parts: parts(impression),
+            parts: parts(impression, language),
             views,
             around_mm: around(solid),
             border_mm: stations.filter_map(|s| mm(&s.point)).collect(),
@@ -160,15 +179,18 @@ impl Thickness {
     }
 }
 
-fn parts(impression: &ImpressionResult) -> Vec<String> {
+fn parts(impression: &ImpressionResult, language: Language) -> Vec<String> {
     let parts = impression.surface.iter().flat_map(|file| &file.parts);
-    parts.map(|part| in_words(&part.zone, part.side)).collect()
+    parts
+        .map(|part| capital(&in_words(&part.zone, part.side, language)))
+        .collect()
 }
 
-fn in_words(zone: &str, side: Option<Side>) -> String {
+fn in_words(zone: &str, side: Option<Side>, language: Language) -> String {
+    let zone = zone_name(zone, language);
     match side {
-        Some(side) => format!("{zone}, {}", side_word(side, Language::English)),
-        None => zone.to_owned(),
+        Some(side) => format!("{zone}, {}", side_word(side, language)),
+        None => zone,
     }
 }
 
@@ -178,21 +200,19 @@ fn around(solid: &Solid) -> [[f64; 3]; 3] {
 
 /// Findings of an impression, most urgent first, and its landmarks.
 fn places(material: &Material<'_>, number: usize, impression: &ImpressionResult) -> Vec<Place> {
+    let language = material.language;
     let findings = material.result.findings.iter().enumerate();
     let of_findings = findings
         .filter(|(_, finding)| finding.impression == Some(number as u64))
         .filter_map(|(order, finding)| {
             let close = material.pictures.close.get(order).and_then(Option::as_ref);
             let looked = close.map(|picture| turn(picture.camera.turn()));
-            of_finding(material.result, impression, finding, looked)
+            of_finding(material, impression, finding, looked)
         })
         .take(MOST_MARKS);
     let of_landmarks = impression.landmarks.iter().filter_map(|landmark| {
-        let name = format!(
-            "{} {}",
-            landmark.id,
-            landmark_name(landmark, Language::English)
-        );
+        let id = landmark.id.as_str();
+        let name = format!("{id} {}", landmark_name(landmark, language));
         Some(Place {
             id: landmark.id.clone(),
             kind: Kind::Landmark,
@@ -200,7 +220,13 @@ fn places(material: &Material<'_>, number: usize, impression: &ImpressionResult)
             radius_mm: 0.0,
             stretch_mm: Vec::new(),
             turn: None,
-            words: format!("{name}: {}.", status(Language::English, landmark.status)),
+            show: text!(language, "turning-show-place", id = id),
+            words: text!(
+                language,
+                "turning-landmark",
+                name = name.as_str(),
+                status = status(language, landmark.status)
+            ),
             name,
         })
     });
@@ -208,21 +234,22 @@ fn places(material: &Material<'_>, number: usize, impression: &ImpressionResult)
 }
 
 fn of_finding(
-    result: &CaseResult,
+    material: &Material<'_>,
     impression: &ImpressionResult,
     finding: &Finding,
     turn: Option<[f64; 4]>,
 ) -> Option<Place> {
     let mm = |point: &[f64; 3]| Some(short(&point_mm(impression, point)?));
-    let place = finding_place(result, finding, Language::English);
-    let zone = (finding.zone.as_ref()).map(|zone| in_words(zone, finding.side));
-    let check = finding.check.replace('-', " ");
+    let language = material.language;
+    let place = finding_place(material.result, finding, language);
+    let zone = (finding.zone.as_ref()).map(|zone| in_words(zone, finding.side, language));
+    let check = check_name(&finding.check, language);
     let of = |place: &str| match place {
         "" => format!("{} {check}", finding.id),
         place => format!("{} {check}, {place}", finding.id),
     };
-    let figure = finding_figure(finding, Language::English)
-        .map_or(String::new(), |figure| format!(": {figure}"));
+    let figure =
+        finding_figure(finding, language).map_or(String::new(), |figure| format!(": {figure}"));
     Some(Place {
         id: finding.id.clone(),
         kind: match finding.severity {
@@ -236,6 +263,7 @@ fn of_finding(
             .filter_map(|station| mm(&station.point))
             .collect(),
         turn,
+        show: text!(language, "turning-show-place", id = finding.id.as_str()),
         name: of(zone.as_deref().unwrap_or_default()),
         words: format!("{}{figure}.", of(&place)),
     })

@@ -20,6 +20,17 @@ function button(parent, words, press) {
   return parent.appendChild(made);
 }
 
+/* A sentence with its parts in their places. */
+function filled(sentence, parts) {
+  return sentence.replace(/\{(\w+)\}/g, (_, name) => parts[name]);
+}
+
+/* Two decimals, with the decimal sign of the page's language. */
+function figure(mm) {
+  const digits = { minimumFractionDigits: 2, maximumFractionDigits: 2, useGrouping: false };
+  return mm.toLocaleString(document.documentElement.lang, digits);
+}
+
 class Turning {
   constructor(scene) {
     this.scene = scene;
@@ -98,10 +109,10 @@ class Turning {
     const views = given.views;
     this.look = new Look(views[0].turn, this.whole(views[0].turn));
     this.flight = null;
-    this.marks = new Marks(element("marks"), this.shown);
-    this.canvas.setAttribute("aria-label", `${given.name}, in 3D`);
+    this.marks = new Marks(element("marks"), this.shown, this.scene.words);
+    this.canvas.setAttribute("aria-label", given.title);
     const select = element("place");
-    const options = [new Option("a place …", "")];
+    const options = [new Option(this.scene.words.a_place, "")];
     for (const place of given.places) options.push(new Option(place.name, place.id));
     select.replaceChildren(...options);
     for (const [number, pressed] of this.choices) {
@@ -130,12 +141,12 @@ class Turning {
   }
 
   buttons() {
-    const { surfaces } = this.scene;
+    const { surfaces, words } = this.scene;
     this.choices = new Map();
     if (surfaces.length > 1) {
       for (const given of surfaces) {
         this.choices.set(given.number, button(element("surfaces"), given.name, () => {
-          this.show(given).then(() => this.say(`${given.name} is shown.`));
+          this.show(given).then(() => this.say(given.shown));
         }));
       }
     }
@@ -143,23 +154,23 @@ class Turning {
     for (const [k, view] of surfaces[0].views.entries()) {
       button(row, view.name, () => {
         this.fly(this.look.seen(this.shown.given.views[k].turn));
-        this.say(`${view.name} is shown.`);
+        this.say(view.shown);
       });
     }
-    button(row, "Closer", () => this.fly({ ...this.look, zoom: this.look.zoom * 1.5 }));
-    button(row, "Farther", () => this.fly({ ...this.look, zoom: Math.max(0.5, this.look.zoom / 1.5) }));
+    button(row, words.closer, () => this.fly({ ...this.look, zoom: this.look.zoom * 1.5 }));
+    button(row, words.farther, () => this.fly({ ...this.look, zoom: Math.max(0.5, this.look.zoom / 1.5) }));
     /* Findings elsewhere on the page get a button that leads here. */
-    const known = new Set(surfaces.flatMap((given) => given.places.map((place) => place.id)));
+    const known = new Map(surfaces.flatMap((given) => given.places.map((place) => [place.id, place.show])));
     for (const heading of document.querySelectorAll("article.finding > h3, ul.refs > li")) {
       const article = heading.closest("article");
       const id = article ? article.id : heading.querySelector("a").hash.slice(1);
       if (!known.has(id)) continue;
       heading.append(" ");
-      const made = button(heading, "Show in 3D", () => {
+      const made = button(heading, words.show, () => {
         this.canvas.scrollIntoView({ block: "nearest" });
         this.flyTo(id);
       });
-      made.setAttribute("aria-label", `Show in 3D: ${id}`);
+      made.setAttribute("aria-label", known.get(id));
       made.className = "to-turning";
     }
   }
@@ -252,17 +263,18 @@ class Turning {
     const [right, upward] = [(x - look.size[0] / 2) / look.scale, (look.size[1] / 2 - y) / look.scale];
     const place = [0, 1, 2].map((k) => look.middle[k] + across[k] * right + up[k] * upward);
     const seen = seenAt(shown, look.axes, place);
-    this.say(seen ? this.reading(readingAt(shown, seen)) : "No surface there.");
+    this.say(seen ? this.reading(readingAt(shown, seen)) : this.scene.words.no_surface);
   }
 
   reading({ mm, part }) {
     const { is_measured, uncertainty_mm } = this.shown.given.thickness;
-    const where = part ? part[0].toUpperCase() + part.slice(1) : "Not on the tissue surface";
-    if (!is_measured) return `${where}. The material thickness was not measured.`;
-    if (mm === null) return `${where}. The material thickness is not known there.`;
-    const doubt = uncertainty_mm === null ? "" : ` ± ${(Math.ceil(uncertainty_mm * 100) / 100).toFixed(2)}`;
-    const aside = mm <= 0 ? " (tray at the surface)" : "";
-    return `${where}: material ${mm.toFixed(2)}${doubt} mm thick${aside}.`;
+    const { words } = this.scene;
+    const place = part || words.off_tissue;
+    if (!is_measured) return filled(words.not_measured, { place });
+    if (mm === null) return filled(words.not_known, { place });
+    const doubt = uncertainty_mm === null ? "" : ` ± ${figure(Math.ceil(uncertainty_mm * 100) / 100)}`;
+    const thickness = `${figure(mm)}${doubt}`;
+    return filled(mm <= 0 ? words.tray_at_surface : words.thick, { place, thickness });
   }
 }
 
