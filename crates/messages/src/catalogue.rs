@@ -49,10 +49,11 @@ languages!(
     "turning"
 );
 
-/// The files of a language as they are written, as for the letters that a font must hold.
+/// The files of a language as they are written, each with its subject, as for the letters that
+/// a font must hold.
 #[must_use]
-pub fn texts_of(language: Language) -> Vec<&'static str> {
-    texts(language).iter().map(|(_, text)| *text).collect()
+pub fn texts_of(language: Language) -> &'static [(&'static str, &'static str)] {
+    texts(language)
 }
 
 static ENGLISH: LazyLock<Bundle> = LazyLock::new(|| bundle(Language::English));

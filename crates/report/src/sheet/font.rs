@@ -123,11 +123,20 @@ mod tests {
     #[test]
     fn both_fonts_hold_every_letter_of_the_catalogue() {
         for language in Language::ALL {
-            let texts = messages::texts_of(language);
-            assert!(texts.len() > 3);
+            // Pages and drawings are read in a browser, which has letters of its own.
+            let is_of_a_page = |subject: &str| {
+                ["page", "drawing", "turning"]
+                    .iter()
+                    .any(|of| subject.starts_with(of))
+            };
+            let texts: String = (messages::texts_of(language).iter())
+                .filter(|(subject, _)| !is_of_a_page(subject))
+                .map(|(_, text)| *text)
+                .collect();
+            assert!(texts.len() > 10_000);
             for weight in Weight::ALL {
                 let face = weight.face().unwrap();
-                for letter in texts.concat().chars().filter(|letter| !letter.is_control()) {
+                for letter in texts.chars().filter(|letter| !letter.is_control()) {
                     assert!(face.glyph_index(letter).is_some(), "{language}: {letter}");
                 }
             }
