@@ -268,3 +268,15 @@ wash-not-scanned = der Wash wurde dort nicht gescannt
 wash-place-resolved = behoben
 wash-place-open = weiter offen
 wash-place-unclear = zu knapp zum Entscheiden
+
+# Serienlöffel, für eine neue Abformung anprobiert.
+next-tray-heading = Löffel für die neue Abformung
+next-tray-column-tray = Löffel
+next-tray-column-least = Abstand, geringster (k = 2)
+next-tray-column-median = Abstand, Median (k = 2)
+next-tray-column-wanted = Gewebe mit { $from } bis { $to } mm
+next-tray-column-touches = Berührt
+next-tray-nowhere = nirgends
+next-tray-other-jaw = ein Löffel des anderen Kiefers
+next-tray-not-placed = ließ sich nicht anprobieren
+next-tray-how = Jeder Löffel liegt dort, wo sein Abstand zum Gewebe, das diese Abformung zeigt, am gleichmäßigsten ist. Sein Rand wird nicht mit dem Rand der Abformung verglichen: Die neue Abformung muss vielleicht darüber hinausreichen.

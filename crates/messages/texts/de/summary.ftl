@@ -199,8 +199,8 @@ summary-no-return-note = Rücksendeblatt: keines geschrieben, da von der Praxis 
 summary-files = Ergebnisse in { $folder }: { $files }
 
 # Welcher Serienlöffel für eine Abformung zu nehmen ist, die wiederholt wird.
-next-tray-take = Für die neue Abformung den Serienlöffel { $tray } nehmen: Er berührt nirgends; mittlerer Abstand { $median }, nach dem Gewebe, das diese Abformung zeigt.
-next-tray-same = Für die neue Abformung passt kein Serienlöffel besser als { $tray }, der verwendet wurde: Er berührt nirgends; mittlerer Abstand { $median }, nach dem Gewebe, das diese Abformung zeigt.
+next-tray-take = Für die neue Abformung den Serienlöffel { $tray } nehmen: Er berührt nirgends; Abstand im Median { $median }, nach dem Gewebe, das diese Abformung zeigt.
+next-tray-same = Für die neue Abformung passt kein Serienlöffel besser als { $tray }, der verwendet wurde: Er berührt nirgends; Abstand im Median { $median }, nach dem Gewebe, das diese Abformung zeigt.
 next-tray-adapt = Für die neue Abformung passt kein Serienlöffel, wie er ist. Am nächsten kommt { $tray }: Ihn vom Gewebe wegbiegen, wo er es berührt ({ $places }).
 next-tray-individual = Für die neue Abformung kommt kein Serienlöffel nahe genug: Einen individuellen Löffel anfertigen.
 next-tray-none = Für die neue Abformung ist kein Serienlöffel dieses Kiefers gescannt.

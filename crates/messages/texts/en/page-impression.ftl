@@ -268,3 +268,15 @@ wash-not-scanned = the wash was not scanned there
 wash-place-resolved = resolved
 wash-place-open = still open
 wash-place-unclear = too close to call
+
+# Trays of the shelf, tried in for a new impression.
+next-tray-heading = Trays for the new impression
+next-tray-column-tray = Tray
+next-tray-column-least = Least clearance (k = 2)
+next-tray-column-median = Median clearance (k = 2)
+next-tray-column-wanted = Tissue with { $from } to { $to } mm
+next-tray-column-touches = Touches
+next-tray-nowhere = nowhere
+next-tray-other-jaw = a tray of the other jaw
+next-tray-not-placed = it could not be tried in
+next-tray-how = Each tray lies where its clearance from the tissue that this impression shows is most even. Its edge is not compared with the border: the new impression may have to go beyond it.

@@ -268,3 +268,15 @@ wash-not-scanned = el lavado no se escaneó ahí
 wash-place-resolved = resuelto
 wash-place-open = aún abierto
 wash-place-unclear = demasiado justo para decidir
+
+# Cubetas de existencias, probadas para una nueva impresión.
+next-tray-heading = Cubetas para la nueva impresión
+next-tray-column-tray = Cubeta
+next-tray-column-least = Holgura mínima (k = 2)
+next-tray-column-median = Holgura mediana (k = 2)
+next-tray-column-wanted = Tejido con { $from } a { $to } mm
+next-tray-column-touches = Toca
+next-tray-nowhere = en ningún punto
+next-tray-other-jaw = cubeta del otro maxilar
+next-tray-not-placed = no se pudo probar
+next-tray-how = Cada cubeta está donde su holgura respecto al tejido que muestra esta impresión es más uniforme. Su borde no se compara con el de la impresión: la nueva quizá deba llegar más allá.

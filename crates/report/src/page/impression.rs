@@ -3,7 +3,7 @@
 
 use super::chapter::{Chapter, folded};
 use super::material::Material;
-use super::{as_sent, border, cover, defects, landmarks, relief, scan, tray_fit, views};
+use super::{as_sent, border, cover, defects, landmarks, next_tray, relief, scan, tray_fit, views};
 use crate::result::ImpressionResult;
 use crate::text::format::capital;
 use crate::text::words::{impression_name, verdict_word};
@@ -13,7 +13,7 @@ use messages::text;
 /// A part of an impression's account; `None` where there is nothing for it.
 type Part = fn(&Material<'_>, usize, &ImpressionResult) -> Option<Markup>;
 
-const FIRST: [Part; 7] = [
+const FIRST: [Part; 8] = [
     views::main,
     surface,
     cover::ground,
@@ -21,6 +21,7 @@ const FIRST: [Part; 7] = [
     as_sent::part,
     border::part,
     border::chart,
+    next_tray::part,
 ];
 
 const SECOND: [Part; 6] = [

@@ -1,7 +1,7 @@
 //! The chapters of one impression in each language.
 
 use super::material::Material;
-use super::{as_sent, border, cover, defects, landmarks, relief, scan, tray_fit, wash};
+use super::{as_sent, border, cover, defects, landmarks, next_tray, relief, scan, tray_fit, wash};
 use crate::drawing::border_chart;
 use crate::files::Output;
 use crate::picture::pictures;
@@ -18,7 +18,7 @@ use std::collections::BTreeSet;
 
 type Part = fn(&Material<'_>, usize, &ImpressionResult) -> Option<Markup>;
 
-const PARTS: [Part; 12] = [
+const PARTS: [Part; 13] = [
     cover::part,
     landmarks::key,
     cover::ground,
@@ -31,6 +31,7 @@ const PARTS: [Part; 12] = [
     tray_fit::part,
     defects::part,
     scan::part,
+    next_tray::part,
 ];
 
 fn cases() -> [CheckedCase; 5] {
@@ -100,6 +101,23 @@ fn result_of(checked: &CheckedCase) -> CaseResult {
         { "sha256": "1", "fitting_share": null, "rms_mm": null, "uncertainty_mm": null },
     ]);
     first["scan"]["cut_width_mm"] = json!(0.8);
+    let touch = json!({
+        "zone": "palate", "side": "left", "depth_mm": 0.4, "area_mm2": 31.0, "at": [0.0, 0.0, 0.0],
+    });
+    let clearance = json!({
+        "least_mm": -0.4, "median_mm": 2.2, "uncertainty_mm": 0.1, "unevenness_mm": 0.5,
+        "wanted_share": 0.6, "over_tray_share": 0.9, "touches": [touch], "edges": [],
+    });
+    let tray = |name: &str, is_other: bool, clearance: Value| {
+        json!({
+            "name": name, "sha256": "0", "is_of_the_other_jaw": is_other, "clearance": clearance,
+        })
+    };
+    first["next_tray"] = json!({
+        "conclusion": "adapt", "tray": "A", "bend": [touch], "shorten": [],
+        "wanted_clearance_mm": [2.0, 3.0],
+        "trays": [tray("A", false, clearance), tray("B", true, Value::Null), tray("C", false, Value::Null)],
+    });
     let defects = ["void", "nodule", "fold", "hole"].map(|kind| {
         let depth = (kind != "hole").then_some(0.7);
         json!({

@@ -30,6 +30,7 @@ mod landmarks;
 mod limits;
 mod material;
 mod method;
+mod next_tray;
 mod not_judged;
 mod notes;
 pub(crate) mod overlay;

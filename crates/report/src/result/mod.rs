@@ -57,7 +57,9 @@ pub use times::{StepTime, Times};
 pub use tray_bend::LimbBend;
 pub use tray_chosen::{TrayChosen, TrayTrial};
 pub use tray_fit::{TrayFit, TraySeating, TrayZone};
-pub use trays_tried::{ClearanceResult, Conclusion, EdgeResult, TrayResult, TraysTried};
+pub use trays_tried::{
+    ClearanceResult, Conclusion, EdgeResult, TouchResult, TrayResult, TraysTried,
+};
 pub use wash::{Wash, WashPlace};
 
 #[cfg(test)]

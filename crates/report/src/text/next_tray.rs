@@ -2,7 +2,7 @@
 
 use super::format;
 use super::words::{side_word, zone_name};
-use crate::result::{Conclusion, ImpressionResult, Side};
+use crate::result::{Conclusion, ImpressionResult, TouchResult};
 use messages::{Language, Message, Value, message};
 
 /// What to do; `None` where the impression is not to be taken again, or no shelf was given.
@@ -15,10 +15,9 @@ pub(crate) fn next_tray(impression: &ImpressionResult, language: Language) -> Op
         format::quantity(found.median_mm, Some(found.uncertainty_mm), "mm")
     });
     let median = Value::figure(median);
-    let touching = (tried.bend.iter()).map(|touch| {
-        let place = place(&touch.zone, touch.side, language);
-        Value::from(Message::verbatim(&place))
-    });
+    let touching = tried.bend.iter();
+    let touching =
+        touching.map(|touch| Value::from(Message::verbatim(touching_place(touch, language))));
     let tried_in = match tried.conclusion {
         Conclusion::Take if was_used => {
             message!("next-tray-same", tray = tray, median = median)
@@ -37,9 +36,10 @@ pub(crate) fn next_tray(impression: &ImpressionResult, language: Language) -> Op
     Some(tried_in.then(try_it).text(language))
 }
 
-fn place(zone: &str, side: Option<Side>, language: Language) -> String {
-    let zone = zone_name(zone, language);
-    match side {
+/// The part of the arch in which a tray touches the tissue.
+pub(crate) fn touching_place(touch: &TouchResult, language: Language) -> String {
+    let zone = zone_name(&touch.zone, language);
+    match touch.side {
         Some(side) => format!("{zone}, {}", side_word(side, language)),
         None => zone,
     }
