@@ -52,7 +52,7 @@ pub struct Source {
     #[arg(long, value_name = "ID")]
     pub case: Option<String>,
     // Not a group of its own: an optional `Source` that holds one is never there.
-    /// Language of summary and sheets [default: the system's]
+    /// Language of summary, report and sheets [default: the system's]
     ///
     /// The summary on the terminal, the sheet and the return note are in it; result.json,
     /// tables and report.html are in English.

@@ -307,7 +307,7 @@ pub struct FolderArguments {
     /// Write no report.html and no sheet for the cases
     #[arg(long)]
     pub no_report: bool,
-    /// Language of the sheets [default: the system's]
+    /// Language of reports and sheets [default: the system's]
     #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
     pub language: Option<Language>,
     /// Memory for the cases in hand, as in 8GiB or in bytes
