@@ -175,6 +175,26 @@ fn it_turns_by_keys_flies_to_findings_and_says_what_is_clicked() {
         "{read}"
     );
 
+    // Its section goes through the place in the middle of the drawing.
+    assert_eq!(
+        browser.value("document.getElementById('turning-cut').hidden"),
+        json!(true)
+    );
+    browser.value("document.getElementById('turning-section').click()");
+    let pieces = browser.value(
+        "document.querySelector('#turning-cut path').getAttribute('d').match(/-?[0-9.]+/g).map(Number)",
+    );
+    let numbers: Vec<f64> = pieces
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|n| n.as_f64().unwrap())
+        .collect();
+    assert!(numbers.len() > 200, "{}", numbers.len());
+    let from_middle = numbers.chunks(2).map(|at| at[0].hypot(at[1]));
+    assert!(from_middle.fold(f64::INFINITY, f64::min) < 0.5);
+    assert!(numbers.iter().step_by(2).all(|across| across.abs() <= 16.0));
+
     let shown = |browser: &mut Browser, what: &str| {
         let display = format!("getComputedStyle(document.querySelector('{what}')).display");
         browser.value(&display) != json!("none")

@@ -26,3 +26,5 @@ turning-not-measured = { $place }. The material thickness was not measured.
 turning-not-known = { $place }. The material thickness is not known there.
 turning-thick = { $place }: material { $thickness } mm thick.
 turning-tray-at-surface = { $place }: material { $thickness } mm thick (tray at the surface).
+turning-section = Section
+turning-section-is = Section through that place, along the seating axis and square to the nearest border; tissue side above, outward to the right. The ring is the place, the bar 5 mm.

@@ -26,3 +26,5 @@ turning-not-measured = { $place }. No se midió el grosor del material.
 turning-not-known = { $place }. El grosor del material no se conoce ahí.
 turning-thick = { $place }: material de { $thickness } mm de grosor.
 turning-tray-at-surface = { $place }: material de { $thickness } mm de grosor (cubeta en la superficie).
+turning-section = Sección
+turning-section-is = Sección por ese punto, según el eje de asentamiento y perpendicular al borde más próximo; lado del tejido arriba, hacia fuera a la derecha. El anillo es el punto, la barra 5 mm.

@@ -37,8 +37,12 @@ function byPointers(turning) {
   });
   canvas.addEventListener("pointermove", (event) => {
     const from = down.get(event.pointerId);
-    if (!from || !turning.look) return;
+    if (!turning.look) return;
     const to = place(event);
+    if (!from) {
+      turning.hover(to);
+      return;
+    }
     const [right, upward] = [to[0] - from[0], from[1] - to[1]];
     if (!hasMoved && Math.hypot(right, upward) < 4) return;
     hasMoved = true;

@@ -19,6 +19,7 @@ pub(super) const SCRIPT: &str = concat!(
     include_str!("turns.js"),
     include_str!("drawing.js"),
     include_str!("pointing.js"),
+    include_str!("section.js"),
     include_str!("marks.js"),
     include_str!("handling.js"),
     include_str!("turning.js"),
@@ -37,6 +38,7 @@ pub(super) fn figure(material: &Material<'_>) -> Option<Markup> {
         ("landmarks", text!(language, "turning-landmarks")),
         ("border", text!(language, "turning-border")),
     ];
+    let section = text!(language, "turning-section");
     Some(html! {
         figure.turning #turning {
             div.row #turning-surfaces role="group" aria-label=(text!(language, "turning-surfaces")) {}
@@ -46,6 +48,14 @@ pub(super) fn figure(material: &Material<'_>) -> Option<Markup> {
                 svg #turning-marks aria-hidden="true" {}
             }
             p #turning-said role="status" { (text!(language, "turning-click")) }
+            div #turning-cut hidden {
+                svg role="img" aria-label=(section) {
+                    path {}
+                    circle r="0.5" {}
+                    line x1="10" x2="15" {}
+                }
+                p { (text!(language, "turning-section-is")) }
+            }
             @if let Some(map) = map {
                 svg.scale viewBox="290 0 510 98" role="img" aria-label=(text!(language, "turning-colours")) {
                     @let what = text!(language, "page-scale-material-thickness");
@@ -59,6 +69,7 @@ pub(super) fn figure(material: &Material<'_>) -> Option<Markup> {
                 @for (what, word) in &kinds {
                     label { input type="checkbox" checked autocomplete="off" id={ "turning-" (what) }; " " (word) }
                 }
+                label { input type="checkbox" autocomplete="off" id="turning-section"; " " (section) }
             }
             figcaption {
                 span #turning-keys { (text!(language, "turning-keys")) " " }

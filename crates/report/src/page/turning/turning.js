@@ -49,6 +49,7 @@ class Turning {
     for (const name of ["places", "landmarks", "border"]) {
       element(name).addEventListener("change", () => this.ask());
     }
+    element("section").addEventListener("change", () => this.cut(this.pointed));
     element("place").addEventListener("change", (event) => this.flyTo(event.target.value));
     new ResizeObserver(() => this.ask()).observe(this.canvas);
   }
@@ -84,6 +85,7 @@ class Turning {
       balls: ballsRound(at, corners),
       kept: this.drawing.kept(numbers, normals(at, corners), corners),
       lines: this.lines(given, fromCentre),
+      border: given.border_mm.map(fromCentre),
     };
   }
 
@@ -111,6 +113,7 @@ class Turning {
     this.flight = null;
     this.marks = new Marks(element("marks"), this.shown, this.scene.words);
     this.canvas.setAttribute("aria-label", given.title);
+    this.cut(null);
     const select = element("place");
     const options = [new Option(this.scene.words.a_place, "")];
     for (const place of given.places) options.push(new Option(place.name, place.id));
@@ -189,6 +192,7 @@ class Turning {
     const zoom = Math.min(...this.look.size) / (CLOSE_MM * this.look.fitting);
     this.fly({ turn: place.turn || given.views[0].turn, middle, zoom });
     this.say(place.words);
+    this.cut(middle);
   }
 
   fly(to) {
@@ -258,12 +262,40 @@ class Turning {
       this.say(mark.place.words);
       return;
     }
+    const seen = this.seen([x, y]);
+    this.say(seen ? this.reading(readingAt(this.shown, seen)) : this.scene.words.no_surface);
+    this.cut(seen && seen.place);
+  }
+
+  /* The surface under a point of the picture, with its place; null where there is none. */
+  seen([x, y]) {
     const { look, shown } = this;
-    const [across, up] = look.axes;
+    const [across, up, toward] = look.axes;
     const [right, upward] = [(x - look.size[0] / 2) / look.scale, (look.size[1] / 2 - y) / look.scale];
     const place = [0, 1, 2].map((k) => look.middle[k] + across[k] * right + up[k] * upward);
     const seen = seenAt(shown, look.axes, place);
-    this.say(seen ? this.reading(readingAt(shown, seen)) : this.scene.words.no_surface);
+    if (!seen) return null;
+    const nearer = seen.depth - dot(toward, place);
+    return { ...seen, place: place.map((part, k) => part + toward[k] * nearer) };
+  }
+
+  /* The section follows the pointer where it is wanted. */
+  hover(point) {
+    if (!element("section").checked || this.isCutting) return;
+    this.isCutting = true;
+    requestAnimationFrame(() => {
+      this.isCutting = false;
+      const seen = this.seen(point);
+      if (seen) this.cut(seen.place);
+    });
+  }
+
+  /* Shows the section through a place where it is wanted. */
+  cut(place) {
+    this.pointed = place;
+    const isWanted = Boolean(place) && element("section").checked;
+    element("cut").hidden = !isWanted;
+    if (isWanted) drawSection(element("cut").querySelector("svg"), sectionAt(this.shown, place));
   }
 
   reading({ mm, part }) {
