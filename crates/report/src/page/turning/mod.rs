@@ -48,7 +48,7 @@ pub(super) fn figure(material: &Material<'_>) -> Option<Markup> {
                 svg #turning-marks aria-hidden="true" {}
             }
             p #turning-said role="status" { (text!(language, "turning-click")) }
-            div #turning-cut hidden {
+            div.cut #turning-cut hidden {
                 svg role="img" aria-label=(section) {
                     path {}
                     circle r="0.5" {}
