@@ -1,5 +1,5 @@
-"""What a folder of a million cases would take: batches of 10 to 160 (with numbers as the
-arguments: of so many, too) small invented cases and joins of 1 000 to 30 000, each beside the last.
+"""What a folder of a million cases would take: batches of 10 to 120 (with numbers as the
+arguments: of so many, too) small invented cases and joins of 1 000 to 20 000, each beside the last.
 Records of the joined cases are copies of a few, each under an id of its own."""
 
 import json
@@ -14,9 +14,9 @@ from batch_folder import CASES, EDGE_MM, batch, cases, fresh, program
 from common import Checks
 
 #: Cases of the batches, and their edges, mm: what is looked at is how the cost grows.
-BATCHES, COARSE_MM = [10, 40, 160], 2.0
+BATCHES, COARSE_MM = [10, 40, 120], 2.0
 #: Shards and cases of each that are joined.
-JOINS = [(10, 100), (10, 1_000), (30, 1_000)]
+JOINS = [(10, 100), (10, 1_000), (20, 1_000)]
 #: Memory of a join must not grow by more than this for each further case: its row in the
 #: list of inputs, and the figures that the charts need.
 MOST_BYTES_A_CASE = 1_500
