@@ -4,6 +4,7 @@
 use crate::one_scan::{codes, judged};
 use fixtures::impression::{sound, spot};
 use judge::{Check, Severity, Verdict};
+use measure::landmarks::{Extent, Landmark, LandmarkName, LandmarkSource, Seen};
 use measure::{Defect, DefectKind, NoTissue, Spot, Zone};
 use nalgebra::Vector3;
 use rstest::rstest;
@@ -90,6 +91,69 @@ fn a_wide_void_over_a_thin_place_is_a_question(
     let severities: Vec<Severity> = voids.map(|f| f.severity).collect();
     assert_eq!(severities, [severity]);
     assert_eq!(judged.verdict, verdict);
+}
+
+// A pad is no narrower than 4.3 mm; a frenum's notch ends where its landmark lies.
+#[rstest]
+#[case::on_a_pad(
+    LandmarkName::RetromolarPad,
+    Zone::RetromolarPad,
+    5.0,
+    0.0,
+    Severity::Borderline
+)]
+#[case::too_small_for_a_pad(
+    LandmarkName::RetromolarPad,
+    Zone::RetromolarPad,
+    3.0,
+    0.0,
+    Severity::Fail
+)]
+#[case::at_a_frenum(
+    LandmarkName::LingualFrenum,
+    Zone::LingualFlange,
+    3.0,
+    2.0,
+    Severity::Borderline
+)]
+#[case::away_from_a_frenum(
+    LandmarkName::LingualFrenum,
+    Zone::LingualFlange,
+    3.0,
+    4.0,
+    Severity::Fail
+)]
+#[case::on_another_landmark(LandmarkName::BuccalShelf, Zone::BuccalShelf, 5.0, 0.0, Severity::Fail)]
+fn a_hollow_where_a_landmark_leaves_one_is_a_question(
+    #[case] name: LandmarkName,
+    #[case] zone: Zone,
+    #[case] across_mm: f64,
+    #[case] away_mm: f64,
+    #[case] severity: Severity,
+) {
+    let mut measurement = sound();
+    let mut void = defect(DefectKind::Void, across_mm, zone);
+    void.from_edge_mm = 2.0;
+    measurement.landmarks = vec![Landmark {
+        name,
+        side: void.side,
+        source: LandmarkSource::Detected,
+        seen: Ok(Seen {
+            point: void.centre + Vector3::new(away_mm, 0.0, 0.0),
+            uncertainty_mm: 0.5,
+            confidence: 0.9,
+            relief_mm: Some(2.0),
+        }),
+        expected: None,
+        zone: Some(zone),
+        extent: Extent::default(),
+        nearby: Vec::new(),
+    }];
+    measurement.tissue.as_mut().unwrap().defects = vec![void];
+    let judged = judged(&measurement);
+    let voids = judged.findings.iter().filter(|f| f.check == Check::Void);
+    let severities: Vec<Severity> = voids.map(|f| f.severity).collect();
+    assert_eq!(severities, [severity]);
 }
 
 #[test]
