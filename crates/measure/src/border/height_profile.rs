@@ -454,6 +454,19 @@ mod tests {
         }
     }
 
+    /// The lowest place of its level floor lies beside where frena are expected.
+    #[test]
+    fn a_dip_lies_where_its_middle_lies() {
+        let floor = |x: f64| (3.0 + 0.06 * (x - 60.0)) * trench(x, 60.0, 10.0);
+        let mut profile = without_frena(|x| 9.0 - floor(x));
+        profile.frenum_place = (0..profile.heights.len())
+            .map(|at| (at as f64 * STATION_STEP_MM <= 61.0).then_some(FrenumPlace::Midline))
+            .collect();
+        let found = profile.dips();
+        assert_eq!(kinds(&found), [DipKind::BroadNotch], "{found:?}");
+        assert!(found[0].bottom as f64 * STATION_STEP_MM > 62.0);
+    }
+
     /// Its far shoulder is higher: that step is steep past the depth of the dip.
     #[test]
     fn a_short_lingual_stretch_between_shoulders_of_two_heights_is_no_wave() {

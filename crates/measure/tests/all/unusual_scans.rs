@@ -3,7 +3,7 @@
 use measure::{Cover, MeasureSettings, Measuring, NoCover, Spot, SpotKind, TrayNotPlaced};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Vector3};
-use phantom::{Arch, Options, Phantom, PlantedSpot, Pose};
+use phantom::{Arch, Member, Options, Phantom, PlantedSpot, Pose};
 use std::sync::LazyLock;
 
 /// Cover, and where there is little of it.
@@ -178,5 +178,34 @@ fn a_tray_of_another_size_is_named_with_both_sizes() {
                 result.cover.map(|c| c.median_mm)
             );
         }
+    }
+}
+
+// Palates less than 4.1 mm deep, from which the trough rises slowly. The last showed a third of its
+// trough to the search for one of the usual width.
+#[test]
+fn under_a_shallow_palate_the_trough_is_seen_all_round() {
+    for seed in [384, 466, 482] {
+        let made = Phantom::new(&Member::sound(seed).options(0.6));
+        let settings = MeasureSettings::default();
+        let measuring = Measuring::new(&made.impression, None, &settings);
+        let found = measuring.frame().expect("an impression");
+        assert_eq!(found.frame.arch, measure::Arch::Maxillary, "{seed}");
+        let off_mm = |place: &Point3<f64>| {
+            let crest = made.truth.crest_line.iter();
+            crest
+                .map(|own| (own - place).norm())
+                .fold(f64::INFINITY, f64::min)
+        };
+        let line = found.crest.points().iter();
+        let from_local = found.frame.local_from_scan().inverse();
+        let farthest = line
+            .map(|place| off_mm(&(from_local * place)))
+            .fold(0.0, f64::max);
+        let length_mm = found.crest.points().len() as f64;
+        assert!(
+            length_mm > 80.0 && farthest < 4.0,
+            "{seed}: {length_mm} mm, {farthest:.1} mm off"
+        );
     }
 }
