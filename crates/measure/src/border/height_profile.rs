@@ -193,7 +193,6 @@ impl HeightProfile {
         }
         let sides = |part: f64| widths_above(depth, part * depth_mm, bottom);
         let [wide, width_mm, narrow] = [0.25, 0.5, 0.75].map(|part| sides(part).iter().sum());
-        // The lowest place of a level floor is anywhere on it.
         let [before, after] = sides(0.5);
         let middle =
             bottom.saturating_add_signed(((after - before) / 2.0 / STATION_STEP_MM) as isize);
@@ -226,9 +225,11 @@ impl HeightProfile {
         Some(dip)
     }
 
-    /// A dip with what it is, by the place of its middle, its size and ends.
+    /// A dip with what it is, by its place, size and ends. A frenum's notch lies where
+    /// frena lie by its lowest place and by its middle.
     fn classified(&self, dip: ProfileDip, middle: usize, is_pointed: bool) -> ProfileDip {
-        let frenum_place = self.frenum_place[middle];
+        let [lowest, middle] = [dip.bottom, middle].map(|at| self.frenum_place[at]);
+        let frenum_place = lowest.filter(|_| lowest == middle);
         let is_narrow = dip.width_mm <= anatomy::NOTCH_NARROW_WIDTH_MM;
         // A narrow notch elsewhere may be an accessory band.
         let may_be_frenum = match frenum_place {
@@ -454,17 +455,21 @@ mod tests {
         }
     }
 
-    /// The lowest place of its level floor lies beside where frena are expected.
+    /// A level floor is lowest anywhere: its middle must lie where frena lie, too.
     #[test]
-    fn a_dip_lies_where_its_middle_lies() {
-        let floor = |x: f64| (3.0 + 0.06 * (x - 60.0)) * trench(x, 60.0, 10.0);
-        let mut profile = without_frena(|x| 9.0 - floor(x));
-        profile.frenum_place = (0..profile.heights.len())
-            .map(|at| (at as f64 * STATION_STEP_MM <= 61.0).then_some(FrenumPlace::Midline))
-            .collect();
-        let found = profile.dips();
-        assert_eq!(kinds(&found), [DipKind::BroadNotch], "{found:?}");
-        assert!(found[0].bottom as f64 * STATION_STEP_MM > 62.0);
+    fn a_dip_that_is_partly_beside_the_place_of_frena_is_a_short_stretch() {
+        let places = |until_mm: f64| {
+            let floor = |x: f64| (3.0 + 0.06 * (x - 60.0)) * trench(x, 60.0, 10.0);
+            let mut profile = without_frena(|x| 9.0 - floor(x));
+            for (at, place) in profile.frenum_place.iter_mut().enumerate() {
+                let is_there = at as f64 * STATION_STEP_MM <= until_mm;
+                *place = is_there.then_some(FrenumPlace::Midline);
+            }
+            kinds(&profile.dips())
+        };
+        assert_eq!(places(58.0), [DipKind::Short]);
+        assert_eq!(places(61.0), [DipKind::Short]);
+        assert_eq!(places(70.0), [DipKind::BroadNotch]);
     }
 
     /// Its far shoulder is higher: that step is steep past the depth of the dip.
