@@ -25,6 +25,20 @@ pub fn of_landmarks(arch: Arch, spoil: &mut SpoilBy<'_>) {
             }
         });
     }
+    let is_pad = |landmark: &Landmark| landmark.name == LandmarkName::RetromolarPad;
+    if let Some(pad) = landmarks(arch).into_iter().find(is_pad) {
+        spoil(&|m| {
+            m.landmarks = vec![pad.clone()];
+            if let Ok(tissue) = &mut m.tissue {
+                tissue.defects = vec![Defect {
+                    across_mm: 5.0,
+                    zone: Zone::RetromolarPad,
+                    side: pad.side,
+                    ..void()
+                }];
+            }
+        });
+    }
 }
 
 /// Landmarks that are missed, covered, or not seen.
