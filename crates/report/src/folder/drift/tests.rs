@@ -280,3 +280,35 @@ fn a_baseline_of_other_limits_or_another_version_says_so() {
         "{said}"
     );
 }
+
+/// A folder is gone through by names, and its cases may have been scanned in any order.
+#[test]
+fn points_are_in_order_of_time_whatever_the_order_of_the_cases() {
+    let rows = thickness_rows(&normal(7, 60));
+    let mut others = rows.clone();
+    others.reverse();
+    others.rotate_left(17);
+    // Fewer are kept than there are: the latest.
+    let [by_time, anew] = [&rows, &others].map(|rows| {
+        let mut series = Series::new(None, 5);
+        rows.iter().for_each(|row| series.add(row, "link"));
+        series.settle();
+        series
+    });
+    let kept = |series: &Series| -> Vec<(String, Vec<_>)> {
+        let of = |group: &series::OfGroup| {
+            let cases = group.latest.iter().map(|point| point.case.clone());
+            (
+                cases.collect::<Vec<_>>().join(" "),
+                group
+                    .days
+                    .iter()
+                    .map(|(day, n)| (day.clone(), *n))
+                    .collect(),
+            )
+        };
+        series.groups.values().map(of).collect()
+    };
+    assert_eq!(kept(&by_time), kept(&anew));
+    assert_eq!(kept(&by_time)[0].0, "C0055 C0056 C0057 C0058 C0059");
+}
