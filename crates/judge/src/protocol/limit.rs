@@ -171,7 +171,7 @@ limit_keys! {
     ScanNoise = "scan_noise_mm",
     /// Most of a part that may have been scanned twice with two layers left.
     DoubleLayer = "double_layer_percent",
-    /// Least confidence, 0 to 1, with which arch and sides must have been told.
+    /// Least confidence, 0 to 1, that arch and sides must be recognised with.
     Orientation = "orientation_confidence",
     /// Depth below the border at which flange thickness is taken.
     FlangeDepth = "flange_depth_mm",

@@ -3,7 +3,7 @@
 use crate::result::Side;
 use maud::{Markup, html};
 
-/// What stands in a sentence for its first, second and further marked-up parts: characters for
+/// Placeholders for the first, second and further marked-up parts of a sentence: characters for
 /// private use, which no text holds.
 pub(super) const PART: [&str; 7] = [
     "\u{e000}", "\u{e001}", "\u{e002}", "\u{e003}", "\u{e004}", "\u{e005}", "\u{e006}",

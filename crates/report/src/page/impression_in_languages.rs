@@ -1,15 +1,13 @@
 //! The chapters of one impression in each language.
 
 use super::material::Material;
+use super::tests::cases;
 use super::{as_sent, border, cover, defects, landmarks, next_tray, relief, scan, tray_fit, wash};
 use crate::drawing::border_chart;
 use crate::files::Output;
 use crate::picture::pictures;
 use crate::result::{CaseResult, ImpressionResult};
-use crate::testing::{
-    checked_by_colour, checked_whole, checked_with_border, checked_with_spots,
-    checked_without_cover,
-};
+use crate::testing::checked_with_spots;
 use check::CheckedCase;
 use maud::Markup;
 use messages::Language;
@@ -33,16 +31,6 @@ const PARTS: [Part; 13] = [
     scan::part,
     next_tray::part,
 ];
-
-fn cases() -> [CheckedCase; 5] {
-    [
-        checked_by_colour(),
-        checked_whole(),
-        checked_with_spots(),
-        checked_without_cover(),
-        checked_with_border(),
-    ]
-}
 
 /// A result with what none of the hand-built cases holds.
 fn result_of(checked: &CheckedCase) -> CaseResult {

@@ -51,7 +51,7 @@ mod tests {
     use crate::result::{CaseResult, TraysTried};
     use crate::testing::checked_whole;
 
-    fn told(tried: &serde_json::Value, language: Language) -> Option<String> {
+    fn said_of(tried: &serde_json::Value, language: Language) -> Option<String> {
         let mut result = CaseResult::of(&checked_whole());
         let impression = &mut result.impressions[0];
         assert_eq!(next_tray(impression, language), None);
@@ -74,24 +74,24 @@ mod tests {
 
     #[test]
     fn the_tray_for_the_new_impression_is_named_with_what_to_do() {
-        let told = |conclusion, tray| told(&tried(conclusion, tray), Language::English).unwrap();
+        let said = |conclusion, tray| said_of(&tried(conclusion, tray), Language::English).unwrap();
         assert_eq!(
-            told("take", Some("upper-3")),
+            said("take", Some("upper-3")),
             "For the new impression take tray upper-3 of the shelf: it touches nowhere; median \
              clearance 2.41 ± 0.10 mm, by the tissue that this impression shows. Try it in the mouth first."
         );
-        let adapted = told("adapt", Some("upper-3"));
+        let adapted = said("adapt", Some("upper-3"));
         assert!(
             adapted.contains("buccal flange, patient's left"),
             "{adapted}"
         );
-        assert!(told("individual", None).ends_with("make an individual tray."));
-        assert!(told("none_of_this_jaw", None).contains("no tray of this jaw"));
+        assert!(said("individual", None).ends_with("make an individual tray."));
+        assert!(said("none_of_this_jaw", None).contains("no tray of this jaw"));
         for language in Language::ALL {
-            let told = self::told(&tried("take", Some("upper-3")), language).unwrap();
+            let said = said_of(&tried("take", Some("upper-3")), language).unwrap();
             assert!(
-                told.contains("upper-3") && !told.contains("next-tray"),
-                "{told}"
+                said.contains("upper-3") && !said.contains("next-tray"),
+                "{said}"
             );
         }
     }
