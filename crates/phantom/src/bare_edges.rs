@@ -2,6 +2,7 @@
 
 use crate::arch_curve::ArchPlace;
 use crate::options::{BareEdge, TrayEdge};
+use crate::shaping::norm;
 use crate::tray::Tray;
 use nalgebra::{Isometry3, Point3, Vector3};
 use serde::Serialize;
@@ -86,7 +87,7 @@ impl BareStrip {
         let height = off.dot(&axis);
         let across = (off.dot(&run.cross(&axis)).abs() - 0.5 * self.wanted.width_mm).max(0.0);
         let past = (gone.abs() - 0.5 * self.wanted.length_mm).max(0.0);
-        let beside = across.hypot(past);
+        let beside = norm(across, past);
         let beyond = (-height - 0.8).max(0.0) * 4.0 + (height - DEPTH_MM).max(0.0) * 4.0;
         let rounding = (beside - EVEN_RAMP_MM / RAMP).max(0.0);
         RAMP * beside + 0.5 * rounding * rounding + beyond
@@ -94,7 +95,7 @@ impl BareStrip {
 
     /// Whether the strip can matter above a point of the plan.
     pub(crate) fn touches_column(&self, x: f64, y: f64) -> bool {
-        let near = |(p, _): &(Point3<f64>, _)| (p.x - x).hypot(p.y - y) < 7.0;
+        let near = |(p, _): &(Point3<f64>, _)| norm(p.x - x, p.y - y) < 7.0;
         self.line.iter().step_by(10).any(near)
     }
 
@@ -181,7 +182,7 @@ fn opening(
     reach: f64,
 ) -> Option<Vec<(Point3<f64>, Vector3<f64>)>> {
     let at = tray.arch().point(ArchPlace { along, out: 0.0 });
-    let off = |hole: &&[f64; 2]| (hole[0] - at.x).hypot(hole[1] - at.y);
+    let off = |hole: &&[f64; 2]| norm(hole[0] - at.x, hole[1] - at.y);
     let hole = (tray.holes().iter()).min_by(|a, b| off(a).total_cmp(&off(b)))?;
     let radius = tray.hole_radius() + 0.5 * wanted.width_mm;
     let half = (reach.min(0.98 * PI * radius) / STEP_MM) as i64;

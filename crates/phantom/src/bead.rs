@@ -1,5 +1,6 @@
 //! Round cuts and additions.
 
+use crate::shaping::norm;
 use nalgebra::Point3;
 
 /// A round cut into the material (a void, a fold) or addition to it (a nodule):
@@ -34,7 +35,7 @@ impl Bead {
     pub fn touches_column(&self, x: f64, y: f64) -> bool {
         self.spine
             .iter()
-            .any(|c| (x - c.x).hypot(y - c.y) < self.radius + 2.5)
+            .any(|c| norm(x - c.x, y - c.y) < self.radius + 2.5)
     }
 }
 

@@ -1,5 +1,6 @@
 //! The least-squares circle through points of a plane.
 
+use crate::shaping::norm;
 use nalgebra::{Matrix3, Vector3};
 
 /// Radius of the circle whose distances to the points have the least sum of
@@ -10,7 +11,7 @@ pub(crate) fn fitted_radius(points: &[[f64; 2]]) -> Option<f64> {
         let (mut normal, mut right) = (Matrix3::zeros(), Vector3::zeros());
         for &[x, y] in points {
             let (dx, dy) = (x - circle.x, y - circle.y);
-            let reach = dx.hypot(dy).max(1e-12);
+            let reach = norm(dx, dy).max(1e-12);
             let row = Vector3::new(-dx / reach, -dy / reach, -1.0);
             normal += row * row.transpose();
             right -= row * (reach - circle.z);

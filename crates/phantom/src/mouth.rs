@@ -5,7 +5,7 @@ use crate::arch_curve::{ArchCurve, ArchPlace};
 use crate::back::Back;
 use crate::jaw::Arch;
 use crate::options::FlangeSide;
-use crate::shaping::{bell, rise};
+use crate::shaping::{bell, norm, rise};
 use crate::stations::{Stations, mix_fields};
 use crate::trough::Trough;
 use nalgebra::Point2;
@@ -217,14 +217,14 @@ impl Relief {
     pub fn height(&self, x: f64, y: f64) -> f64 {
         match *self {
             Self::Bell { at, widths, height } => {
-                height * bell(((x - at.x) / widths[0]).hypot((y - at.y) / widths[1]))
+                height * bell(norm((x - at.x) / widths[0], (y - at.y) / widths[1]))
             }
             Self::Pad {
                 at,
                 half_axes,
                 height,
             } => {
-                let rho = ((x - at.x) / half_axes[0]).hypot((y - at.y) / half_axes[1]);
+                let rho = norm((x - at.x) / half_axes[0], (y - at.y) / half_axes[1]);
                 height * (1.0 - rise(rho, 0.25, 1.3))
             }
             Self::Fold {

@@ -6,7 +6,7 @@ use crate::jaw::Arch;
 use crate::mesher::{self, Grid, Solid};
 use crate::options::{Options, Pose};
 use crate::rebuilt::rebuilt;
-use crate::shaping::{common, joined};
+use crate::shaping::{common, joined, norm};
 use crate::{Phantom, scan};
 use mesh::{Mesh, Topology};
 use nalgebra::Point3;
@@ -195,7 +195,7 @@ impl Body {
             (place.along - number.clamp(-last, last) * apart) / along,
             (place.out - c.section.crest_out) / across,
         ];
-        let rho = off[0].hypot(off[1]);
+        let rho = norm(off[0], off[1]);
         let top = c.section.crest_z - height + 2.0 * rho * rho;
         ((rho - 1.0) * along)
             .max((top - z) * 0.8)
@@ -231,8 +231,8 @@ impl Body {
             Arch::Maxillary => FROM_WALL_MM - place.out,
             Arch::Mandibular => FROM_WALL_MM - place.out.abs(),
         };
-        let through_floor = (radius - off(place.along).hypot(off(place.out))).min(from_walls);
-        let through_wall = (radius - off(place.along).hypot(off(z)))
+        let through_floor = (radius - norm(off(place.along), off(place.out))).min(from_walls);
+        let through_wall = (radius - norm(off(place.along), off(z)))
             .min(place.out - FROM_WALL_MM - 1.5)
             .min(z - 1.0);
         through_floor.max(through_wall)

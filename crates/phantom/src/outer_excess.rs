@@ -2,6 +2,7 @@
 
 use crate::arch_curve::ArchPlace;
 use crate::options::OuterExcess;
+use crate::shaping::norm;
 use crate::tray::Tray;
 use nalgebra::{Isometry3, Point3};
 use serde::Serialize;
@@ -51,22 +52,22 @@ impl Pad {
 
     /// How far a point lies outside the pad, mm, by its distance from the tray's shell.
     pub(crate) fn distance(&self, p: &Point3<f64>, shell: f64) -> f64 {
-        let aside = (p.x - self.foot.x).hypot(p.y - self.foot.y);
+        let aside = norm(p.x - self.foot.x, p.y - self.foot.y);
         let beside = (aside - self.wanted.radius_mm).max(0.0);
         let under = p.z - self.foot.z - self.half_wall;
-        ((shell - self.wanted.thickness_mm + SLOPE * beside) / SLOPE.hypot(1.0)).max(under)
+        ((shell - self.wanted.thickness_mm + SLOPE * beside) / norm(SLOPE, 1.0)).max(under)
     }
 
     /// Whether the pad can matter above a point of the plan.
     pub(crate) fn touches_column(&self, x: f64, y: f64) -> bool {
         let reach = self.wanted.radius_mm + self.wanted.thickness_mm / SLOPE + 3.0;
-        (x - self.foot.x).hypot(y - self.foot.y) < reach
+        norm(x - self.foot.x, y - self.foot.y) < reach
     }
 
     pub(crate) fn truth(&self, pose: &Isometry3<f64>) -> OuterExcessTruth {
         let (radius, thickness) = (self.wanted.radius_mm, self.wanted.thickness_mm);
         let fall = thickness - FILM_MM;
-        let flank = PI * (2.0 * radius + fall / SLOPE) * fall.hypot(fall / SLOPE);
+        let flank = PI * (2.0 * radius + fall / SLOPE) * norm(fall, fall / SLOPE);
         OuterExcessTruth {
             foot: pose * self.foot,
             thickness_mm: thickness,

@@ -1,6 +1,8 @@
 //! The section through a stock tray's mid-surface: straight walls and floors
 //! joined by arcs, with its exact distance.
 
+use crate::shaping::norm;
+
 type Vec2 = [f64; 2];
 
 #[derive(Debug, Clone, Copy)]
@@ -95,7 +97,7 @@ impl Profile {
         let straight = |(from, to): (Vec2, Vec2)| Piece::Straight {
             from,
             direction: unit(sub(to, from)),
-            length: sub(to, from)[0].hypot(sub(to, from)[1]),
+            length: norm(sub(to, from)[0], sub(to, from)[1]),
         };
         let (top, base) = ends[0];
         let outer = Wall {
@@ -169,8 +171,8 @@ impl Profile {
             let run = dot(offset, wall.up);
             let aside = -cross(wall.up, offset) * sense;
             let over = (run - wall.run_to(top)).max(-run).max(0.0);
-            to_cut = to_cut.min(over.hypot(aside));
-            let endless = (-run).max(0.0).hypot(aside);
+            to_cut = to_cut.min(norm(over, aside));
+            let endless = norm((-run).max(0.0), aside);
             if endless < nearest.0 {
                 nearest = (endless, aside.signum());
             }
@@ -195,7 +197,7 @@ impl Piece {
                 let run = dot(offset, direction);
                 let aside = cross(direction, offset);
                 (
-                    (run - length).max(-run).max(0.0).hypot(aside),
+                    norm((run - length).max(-run).max(0.0), aside),
                     aside.signum(),
                 )
             }
@@ -210,7 +212,7 @@ impl Piece {
                 if cross(from, spoke) * turn < 0.0 || cross(spoke, to) * turn < 0.0 {
                     return (f64::INFINITY, 1.0);
                 }
-                let left = (radius - spoke[0].hypot(spoke[1])) * turn;
+                let left = (radius - norm(spoke[0], spoke[1])) * turn;
                 (left.abs(), left.signum())
             }
         }
@@ -234,7 +236,7 @@ fn cross(a: Vec2, b: Vec2) -> f64 {
 }
 
 fn unit(a: Vec2) -> Vec2 {
-    let length = a[0].hypot(a[1]).max(1e-12);
+    let length = norm(a[0], a[1]).max(1e-12);
     [a[0] / length, a[1] / length]
 }
 

@@ -1,6 +1,7 @@
 //! Planted places where the material over the tray is thin or missing.
 
 use crate::options::SpotKind;
+use crate::shaping::norm;
 use nalgebra::{Point3, Vector3};
 
 /// A round place where the tissue surface comes near the tray: `least` cover
@@ -68,7 +69,7 @@ impl Spot {
     #[must_use]
     pub fn touches_column(&self, x: f64, y: f64) -> bool {
         let reach = self.radius + DEPTH_MM * (1.0 / self.ramp + 1.2);
-        (x - self.foot.x).hypot(y - self.foot.y) < reach
+        norm(x - self.foot.x, y - self.foot.y) < reach
     }
 
     /// Radius around the axis within which cover stays below `limit` mm on a flat tray.

@@ -8,6 +8,7 @@ use crate::mesher::Solid;
 use crate::mouth::FrenumPlace;
 use crate::options::FlangeSide;
 use crate::place::least_at;
+use crate::shaping::norm;
 use crate::truth::{BorderPart, BorderPoint, Landmark};
 use nalgebra::{Point3, Vector3};
 use rayon::prelude::*;
@@ -185,7 +186,7 @@ impl Impression {
             .map(|d| d / (2.0 * H))
         };
         let [gu, gw] = gradient(from[0], from[1]);
-        let size = gu.hypot(gw).max(1e-9);
+        let size = norm(gu, gw).max(1e-9);
         let mut at = [from[0] + step * gw / size, from[1] - step * gu / size];
         for _ in 0..2 {
             let [gu, gw] = gradient(at[0], at[1]);

@@ -10,6 +10,7 @@
 use crate::arch_curve::{ArchCurve, ArchPlace};
 use crate::options::TrayForm;
 use crate::profile::{Profile, ProfileDistance};
+use crate::shaping::norm;
 use crate::stations::Stations;
 use nalgebra::{Point3, Vector3};
 
@@ -190,7 +191,7 @@ impl Tray {
                 };
                 let at = self.arch.point(place);
                 // Inside a bend rows run together.
-                let is_apart = |&[x, y]: &[f64; 2]| (at.x - x).hypot(at.y - y) >= 0.95 * apart;
+                let is_apart = |&[x, y]: &[f64; 2]| norm(at.x - x, at.y - y) >= 0.95 * apart;
                 if holes.iter().all(is_apart) {
                     holes.push([at.x, at.y]);
                 }
@@ -300,7 +301,7 @@ impl Tray {
             behind: -self.limb_length - y,
             tops,
             off_hole: (self.holes.iter())
-                .map(|hole| (x - hole[0]).hypot(y - hole[1]) - self.hole_radius)
+                .map(|hole| norm(x - hole[0], y - hole[1]) - self.hole_radius)
                 .fold(f64::INFINITY, f64::min),
             plan: [x, y],
             near_edge: [
@@ -365,7 +366,7 @@ impl Tray {
         column: &TrayColumn,
         z: f64,
     ) -> TrayDistance {
-        let to_middle = found.to_cut.hypot(column.behind.max(0.0)).min(to_edge);
+        let to_middle = norm(found.to_cut, column.behind.max(0.0)).min(to_edge);
         let shell = (to_middle - self.half_thickness).min(to_edge - self.rim_radius());
         let surface = match &self.handle {
             // The handle's root ends in the middle of the shell.
@@ -396,7 +397,7 @@ impl Tray {
 /// their faces meet.
 fn outside_both(a: f64, b: f64) -> f64 {
     if a > 0.0 && b > 0.0 {
-        a.hypot(b)
+        norm(a, b)
     } else {
         a.max(b)
     }
@@ -472,6 +473,6 @@ impl Handle {
             .sqrt();
         let across = to_line - self.thickness / 2.0 + rounding;
         let aside = x.abs() - self.width / 2.0 + rounding;
-        across.max(0.0).hypot(aside.max(0.0)) + across.max(aside).min(0.0) - rounding
+        norm(across.max(0.0), aside.max(0.0)) + across.max(aside).min(0.0) - rounding
     }
 }
