@@ -13,6 +13,7 @@ use clap::{CommandFactory, Parser};
 use command_line::Arguments;
 use commands::start;
 use failure::Failure;
+use messages::Language;
 use std::ffi::OsString;
 use std::process::ExitCode;
 
@@ -20,15 +21,16 @@ fn main() -> ExitCode {
     interrupt::watch();
     match carried_out() {
         Ok(code) => code,
-        Err(failure) => {
-            terminal::complain(&failure);
+        Err((failure, language)) => {
+            terminal::complain(&failure.message().text(language));
             failure::EXIT_CODE.into()
         }
     }
 }
 
 /// Carries out the command, or what a path without a command asks for.
-fn carried_out() -> Result<ExitCode, Failure> {
+/// Where that fails, the failure comes with the language to say it in.
+fn carried_out() -> Result<ExitCode, (Failure, Language)> {
     let given: Vec<OsString> = std::env::args_os().skip(1).collect();
     let is_command = |path: &std::path::Path| {
         let known = Arguments::command();
@@ -36,12 +38,18 @@ fn carried_out() -> Result<ExitCode, Failure> {
             .is_some_and(|name| known.find_subcommand(name).is_some())
     };
     if let Some(path) = start::path_given(&given).filter(|path| !is_command(path)) {
-        return start::run(&path);
+        return start::run(&path).map_err(in_system_language);
     }
     if start::is_double_click(&given)
         && let Some(opened) = start::desk()
     {
-        return opened;
+        return opened.map_err(in_system_language);
     }
-    commands::run(Arguments::parse())
+    let arguments = Arguments::parse();
+    let language = arguments.language();
+    commands::run(arguments).map_err(|failure| (failure, language))
+}
+
+fn in_system_language(failure: Failure) -> (Failure, Language) {
+    (failure, Language::of_system())
 }

@@ -4,12 +4,12 @@
 use crate::check::Check;
 use crate::nearest::nearest;
 use crate::not_judged::Part;
-use messages::Message;
+use messages::{Message, message};
 use thiserror::Error;
 
 /// Nothing that results print has this code.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
-#[error("'{code}' is not the code of a check{}", did_you_mean(*.nearest))]
+#[error("{}", self.message())]
 pub struct UnknownCode {
     /// What was asked for.
     pub code: String,
@@ -17,8 +17,21 @@ pub struct UnknownCode {
     pub nearest: Option<&'static str>,
 }
 
-fn did_you_mean(nearest: Option<&str>) -> String {
-    nearest.map_or_else(String::new, |name| format!("; did you mean {name}?"))
+impl UnknownCode {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        message!(
+            "unknown-code",
+            code = self.code.as_str(),
+            is = if self.nearest.is_some() {
+                "near"
+            } else {
+                "far"
+            },
+            nearest = self.nearest.unwrap_or_default()
+        )
+    }
 }
 
 /// Every code with what it is in one sentence: checks, then parts.

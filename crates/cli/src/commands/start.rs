@@ -13,6 +13,7 @@ use ::check::proposal::{case_folders, is_scan};
 use arguments::Source;
 use bytesize::ByteSize;
 use mesh::read::shown_path;
+use messages::Language;
 use std::collections::BTreeMap;
 use std::ffi::OsString;
 use std::io::{self, IsTerminal};
@@ -143,7 +144,7 @@ fn checked(path: &Path) -> Result<ExitCode, Failure> {
     let checked = check::run_in(&arguments, path.parent().unwrap_or(Path::new("")))?;
     // What was checked counts, whether or not there is a program that shows the sheet.
     if let Err(why) = check::open_sheet(&checked.folder) {
-        complain(&why);
+        complain(&why.message().text(Language::of_system()));
     }
     Ok(checked.code)
 }

@@ -161,21 +161,22 @@ fn write_maps(out: &mut String, result: &CaseResult, language: Language) -> fmt:
     Ok(())
 }
 
-/// What was odd about the files, in the words of their reader, which are English.
+/// What was odd about the files.
 fn write_warnings(out: &mut String, result: &CaseResult, language: Language) -> fmt::Result {
     for impression in &result.impressions {
         let scan = &impression.scan;
-        let of_tray = impression
-            .tray
-            .iter()
-            .flat_map(|tray| tray.warnings.iter().map(|warning| (&tray.file, warning)));
-        let of_scan = scan.warnings.iter().map(|warning| (&scan.file, warning));
+        let of_tray = impression.tray.iter().flat_map(|tray| {
+            let warnings = tray.warnings_in(language).into_iter();
+            warnings.map(|warning| (&tray.file, warning))
+        });
+        let warnings = scan.warnings_in(language).into_iter();
+        let of_scan = warnings.map(|warning| (&scan.file, warning));
         for (file, warning) in of_scan.chain(of_tray) {
             let line = text!(
                 language,
                 "summary-reading",
                 file = file.as_str(),
-                warning = warning.as_str()
+                warning = warning
             );
             writeln!(out, "{line}")?;
         }
