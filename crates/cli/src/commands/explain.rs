@@ -8,7 +8,7 @@ use std::fmt::Write;
 
 pub fn run(code: Option<&str>, language: Language) -> Result<(), Failure> {
     match code {
-        Some(code) => say(page(code)?)?,
+        Some(code) => say(page(code, language)?)?,
         None => say(&list(language))?,
     }
     Ok(())
