@@ -67,7 +67,9 @@ pub use judging::{JudgedCase, JudgedImpression, judge_case};
 pub use landmarks::{JudgedLandmark, LandmarkStatus};
 pub use located::{Located, TomlFault, TomlFileError};
 pub use not_judged::{NotJudged, Part, Unjudged};
-pub use protocol::{Limit, LimitKey, Protocol, ProtocolError, ProtocolFault, ProtocolProblem};
+pub use protocol::{
+    Limit, LimitKey, Protocol, ProtocolError, ProtocolFault, ProtocolProblem, scanner_source,
+};
 pub use relief::Relief;
 pub use scale::UnitReading;
 pub use scanner::{Scanner, ScannerError, ScannerFault, ScannerProblem};

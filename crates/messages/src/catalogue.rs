@@ -50,7 +50,8 @@ languages!(
     "case-file",
     "scan-file",
     "steps",
-    "command"
+    "command",
+    "sources"
 );
 
 /// The files of a language as they are written, each with its subject, as for the letters that

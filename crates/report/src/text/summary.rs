@@ -8,6 +8,7 @@ use super::of_impression::{write_impression, write_named};
 use super::words::{part_of_the_record, verdict_word};
 use crate::result::{Arch, CaseResult, Cause, CoverMap, Verdict};
 use anstyle::{AnsiColor, Style};
+use judge::scanner_source;
 use messages::{Language, Value, message, text};
 use std::fmt::{self, Write};
 
@@ -53,7 +54,7 @@ fn write_scanner(out: &mut String, result: &CaseResult, language: Language) -> f
         language,
         "summary-scanner",
         doubt = Value::figure(scanner.length_uncertainty_mm.to_string()),
-        source = scanner.source.as_str()
+        source = scanner_source(&scanner.source)
     );
     writeln!(out, "{line}")
 }
