@@ -2,7 +2,7 @@
 
 use check::Step;
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
-use messages::{Language, text};
+use messages::{Language, Message, text};
 use std::time::Duration;
 
 /// Shows the step at hand until it is dropped.
@@ -21,12 +21,12 @@ impl Progress {
 
     /// Names the step at hand.
     pub fn show(&self, step: Step) {
-        self.name(&step.message().text(self.1));
+        self.name(&step.message());
     }
 
     /// Names whatever is being done.
-    pub fn name(&self, step: &dyn std::fmt::Display) {
-        self.0.set_message(step.to_string());
+    pub fn name(&self, step: &Message) {
+        self.0.set_message(step.text(self.1));
     }
 }
 

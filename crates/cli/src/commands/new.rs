@@ -13,9 +13,8 @@ use judge::Stage;
 use judge::system_says;
 use mesh::Unit;
 use mesh::read::shown_path;
-use messages::{Language, Message, message};
+use messages::{Language, Message, message, text};
 use std::collections::BTreeMap;
-use std::fmt::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
@@ -74,10 +73,12 @@ pub fn over(
             if let [_] = folders {
                 return Err(ProposalError::InTheWay(file).into());
             }
-            say(&format!(
-                "{}: is a case file already and was left as it is\n",
-                shown_path(&file)
-            ))?;
+            let left = text!(
+                Language::of_system(),
+                "proposal-left",
+                path = shown_path(&file)
+            );
+            say(&format!("{left}\n"))?;
             continue;
         }
         written.push(one(folder, ids.get(folder).map(String::as_str), how)?);
@@ -88,7 +89,7 @@ pub fn over(
 fn one(folder: &Path, id: Option<&str>, how: How) -> Result<Written, Failure> {
     let files = scans_in(folder)?;
     let progress = Progress::start(Language::of_system());
-    let evidence = look(&files, how.unit, &|step| progress.name(&step));
+    let evidence = look(&files, how.unit, &|step| progress.name(&step.message()));
     drop(progress);
     say(&format!("{}:\n", shown_path(folder)))?;
     let proposal = asked(&evidence, how)?;
@@ -102,20 +103,19 @@ fn one(folder: &Path, id: Option<&str>, how: How) -> Result<Written, Failure> {
 
 /// Says what was written and what is left open.
 fn ending(file: &Path, proposal: &Proposal) -> String {
+    let language = Language::of_system();
     let mut text = String::new();
     for question in &proposal.questions {
-        // Writing to a String cannot fail.
-        let _ = writeln!(text, "Open: {}", question.text);
+        text += &text!(language, "proposal-open", question = question.text.as_str());
+        text.push('\n');
     }
     let file = shown_path(file);
-    let _ = if proposal.questions.is_empty() {
-        writeln!(text, "Wrote {file}. Read it, then: archproof check {file}")
+    text += &if proposal.questions.is_empty() {
+        text!(language, "proposal-written", path = file)
     } else {
-        writeln!(
-            text,
-            "Wrote {file}. Each open question is a comment in it; answer it there."
-        )
+        text!(language, "proposal-written-open", path = file)
     };
+    text.push('\n');
     text
 }
 

@@ -91,3 +91,19 @@ no-viewer = das Fenster ist ein eigenes Programm, archproof-viewer, und liegt we
 viewer-not-started = archproof-viewer lässt sich nicht starten ({ $reason }); mit „cargo install --path viewer --locked“ neu installieren
 explain-one = „archproof explain CODE“ zeigt die Seite zu einem Code.
 page-in-english = Diese Seite gibt es nur auf Englisch.
+
+## Was mit einem Pfad geschieht, der allein angegeben wird.
+
+start-case-file = { $path }: eine Falldatei; sie wird geprüft. Die Ergebnisse kommen in einen Ordner daneben.
+start-scan = { $path }: ein einzelner Scan; er wird für sich geprüft, als einzeitige Abformung ohne Löffel. Die Ergebnisse kommen in einen Ordner daneben.
+start-scans = { $path }: { $folders ->
+    [one] Scans ohne Falldatei; eine Falldatei wird vorgeschlagen.
+   *[other] { $folders } Ordner mit Scans ohne Falldatei; für jeden wird eine Falldatei vorgeschlagen.
+}
+start-open = Nicht geprüft: zuerst in der Falldatei beantworten, was offen ist, dann mit ihr neu beginnen.
+start-checked = { $path }: wird geprüft. Die Ergebnisse kommen in einen Ordner daneben.
+start-cases = { $path }: { $cases } Fälle, die nebeneinander geprüft werden.
+proposal-left = { $path }: ist schon eine Falldatei und blieb, wie sie ist
+proposal-open = Offen: { $question }
+proposal-written = Geschrieben: { $path }. Die Datei lesen, dann: archproof check { $path }
+proposal-written-open = Geschrieben: { $path }. Jede offene Frage steht darin als Kommentar; dort beantworten.

@@ -18,3 +18,7 @@ stage-tissue = Blasen, Materialperlen, Falten und Löcher werden gesucht
 stage-landmarks = Landmarken werden gesucht
 progress-cases = { $done } von { $all } Fällen, { $rate }, noch { $left }
 progress-unreadable = {";"} einige waren nicht lesbar
+look-scans = jeder Scan wird angesehen
+look-record = das Kieferrelationsregistrat wird gesucht
+look-trays = die Löffel werden auf die Abformungen gelegt
+look-couples = Abformungen eines Kiefers werden verglichen

@@ -91,3 +91,19 @@ no-viewer = the window is a program of its own, archproof-viewer, and is neither
 viewer-not-started = archproof-viewer cannot be started ({ $reason }); install it anew with 'cargo install --path viewer --locked'
 explain-one = 'archproof explain CODE' prints the page of one.
 page-in-english = This page is in English only.
+
+## What is done with a path that is given by itself.
+
+start-case-file = { $path }: a case file: it is checked. Results go into a folder beside it.
+start-scan = { $path }: one scan: it is checked by itself, as an impression taken in one step, without its tray. Results go into a folder beside it.
+start-scans = { $path }: { $folders ->
+    [one] scans and no case file: a case file is proposed.
+   *[other] { $folders } folders with scans and no case file: a case file is proposed for each.
+}
+start-open = Not checked: answer what is open in the case file first, then start again with it.
+start-checked = { $path }: is checked. Results go into a folder beside it.
+start-cases = { $path }: { $cases } cases, which are checked side by side.
+proposal-left = { $path }: is a case file already and was left as it is
+proposal-open = Open: { $question }
+proposal-written = Wrote { $path }. Read it, then: archproof check { $path }
+proposal-written-open = Wrote { $path }. Each open question is a comment in it; answer it there.

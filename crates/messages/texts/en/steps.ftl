@@ -18,3 +18,7 @@ stage-tissue = looking for voids, nodules, folds and holes
 stage-landmarks = looking for landmarks
 progress-cases = { $done } of { $all } cases, { $rate }, { $left } left
 progress-unreadable = {";"} some could not be read
+look-scans = looking at each scan
+look-record = looking for the jaw-relation record
+look-trays = laying the trays on the impressions
+look-couples = comparing impressions of one jaw

@@ -91,3 +91,19 @@ no-viewer = la ventana es un programa aparte, archproof-viewer, y no está junto
 viewer-not-started = archproof-viewer no se puede iniciar ({ $reason }); instálelo de nuevo con «cargo install --path viewer --locked»
 explain-one = «archproof explain CODE» muestra la página de un código.
 page-in-english = Esta página está solo en inglés.
+
+## Qué se hace con una ruta indicada por sí sola.
+
+start-case-file = { $path }: un archivo de caso; se comprueba. Los resultados van a una carpeta a su lado.
+start-scan = { $path }: un solo escaneo; se comprueba por sí mismo, como impresión en un paso, sin su cubeta. Los resultados van a una carpeta a su lado.
+start-scans = { $path }: { $folders ->
+    [one] escaneos sin archivo de caso; se propone uno.
+   *[other] { $folders } carpetas con escaneos sin archivo de caso; se propone uno para cada una.
+}
+start-open = No se comprobó: responda primero en el archivo de caso lo que está abierto y empiece de nuevo con él.
+start-checked = { $path }: se comprueba. Los resultados van a una carpeta a su lado.
+start-cases = { $path }: { $cases } casos, que se comprueban a la vez.
+proposal-left = { $path }: ya es un archivo de caso y se dejó como está
+proposal-open = Abierto: { $question }
+proposal-written = Se escribió { $path }. Léalo y después: archproof check { $path }
+proposal-written-open = Se escribió { $path }. Cada pregunta abierta figura en él como comentario; respóndala ahí.

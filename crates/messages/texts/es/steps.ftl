@@ -18,3 +18,7 @@ stage-tissue = buscando burbujas, nódulos, pliegues y huecos
 stage-landmarks = buscando puntos anatómicos
 progress-cases = { $done } de { $all } casos, { $rate }, faltan { $left }
 progress-unreadable = {";"} algunos no se pudieron leer
+look-scans = examinando cada escaneo
+look-record = buscando el registro intermaxilar
+look-trays = colocando las cubetas sobre las impresiones
+look-couples = comparando las impresiones de un maxilar
