@@ -19,18 +19,19 @@ use std::process::ExitCode;
 
 fn main() -> ExitCode {
     interrupt::watch();
-    match carried_out() {
+    let (language, outcome) = carried_out();
+    match outcome {
         Ok(code) => code,
-        Err((failure, language)) => {
+        Err(failure) => {
             terminal::complain(&failure.message().text(language));
             failure::EXIT_CODE.into()
         }
     }
 }
 
-/// Carries out the command, or what a path without a command asks for.
-/// Where that fails, the failure comes with the language to say it in.
-fn carried_out() -> Result<ExitCode, (Failure, Language)> {
+/// Carries out the command, or what a path without a command asks for; gives the language to
+/// say a failure in.
+fn carried_out() -> (Language, Result<ExitCode, Failure>) {
     let given: Vec<OsString> = std::env::args_os().skip(1).collect();
     let is_command = |path: &std::path::Path| {
         let known = Arguments::command();
@@ -38,18 +39,13 @@ fn carried_out() -> Result<ExitCode, (Failure, Language)> {
             .is_some_and(|name| known.find_subcommand(name).is_some())
     };
     if let Some(path) = start::path_given(&given).filter(|path| !is_command(path)) {
-        return start::run(&path).map_err(in_system_language);
+        return (Language::of_system(), start::run(&path));
     }
     if start::is_double_click(&given)
         && let Some(opened) = start::desk()
     {
-        return opened.map_err(in_system_language);
+        return (Language::of_system(), opened);
     }
     let arguments = Arguments::parse();
-    let language = arguments.language();
-    commands::run(arguments).map_err(|failure| (failure, language))
-}
-
-fn in_system_language(failure: Failure) -> (Failure, Language) {
-    (failure, Language::of_system())
+    (arguments.language(), commands::run(arguments))
 }

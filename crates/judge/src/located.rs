@@ -62,7 +62,7 @@ pub enum TomlFileError<F: TomlFault> {
         /// The file.
         path: PathBuf,
         /// What is wrong, and where.
-        problem: Located<F>,
+        problem: Box<Located<F>>,
     },
 }
 
@@ -100,7 +100,7 @@ pub fn read<T, F: TomlFault>(
     })?;
     parse(&text).map_err(|problem| TomlFileError::Faulty {
         path: path.to_owned(),
-        problem,
+        problem: Box::new(problem),
     })
 }
 

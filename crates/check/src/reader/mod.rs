@@ -6,6 +6,7 @@
 mod refusal;
 mod unwritten;
 mod warning;
+mod words;
 
 pub use refusal::{refused, why_refused};
 pub use unwritten::not_written;
