@@ -58,28 +58,6 @@ pub(super) fn impossible(
         {
             Some(message!("impossible-required"))
         }
-        InterocclusalLeast | InterocclusalMost
-            if of(InterocclusalLeast) >= of(InterocclusalMost) =>
-        {
-            Some(message!("impossible-least-and-most", of = "interocclusal"))
-        }
-        UsualInterocclusalLeast | UsualInterocclusalMost
-            if of(UsualInterocclusalLeast) >= of(UsualInterocclusalMost) =>
-        {
-            Some(message!(
-                "impossible-least-and-most",
-                of = "usual-interocclusal"
-            ))
-        }
-        LipLeast | LipMost if of(LipLeast) >= of(LipMost) => {
-            Some(message!("impossible-least-and-most", of = "lip"))
-        }
-        PapillaLeast | PapillaMost if of(PapillaLeast) >= of(PapillaMost) => {
-            Some(message!("impossible-least-and-most", of = "papilla"))
-        }
-        DisinfectionLeast | DisinfectionMost if of(DisinfectionLeast) >= of(DisinfectionMost) => {
-            Some(message!("impossible-least-and-most", of = "disinfection"))
-        }
         RidgeAngle if value > 90.0 => Some(message!("impossible-angle")),
         StopSize if value == 0.0 => Some(message!("impossible-stop-size")),
         FlangeDepth if !FLANGE_DEPTH_MM.contains(&value) => Some(message!(
@@ -87,22 +65,44 @@ pub(super) fn impossible(
             least = FLANGE_DEPTH_MM.start().to_string(),
             most = FLANGE_DEPTH_MM.end().to_string()
         )),
-        FlangeThin | FlangeThick if of(FlangeThin) >= of(FlangeThick) => Some(message!(
-            "impossible-less",
-            lesser = "least_flange_thickness_mm",
-            is = of(FlangeThin).to_string(),
-            greater = "most_flange_thickness_mm",
-            other = of(FlangeThick).to_string(),
-            first = "lesser"
-        )),
-        OverlapLeast | OverlapMost if of(OverlapLeast) >= of(OverlapMost) => Some(message!(
-            "impossible-less",
-            lesser = "least_border_overlap_mm",
-            is = of(OverlapLeast).to_string(),
-            greater = "most_border_overlap_mm",
-            other = of(OverlapMost).to_string(),
-            first = "lesser"
-        )),
-        _ => None,
+        _ => misordered(key, of),
     }
+}
+
+/// Why the least that a limit asks for must be less than the most; `None` where it is, or the
+/// limit is no such one.
+fn misordered(key: LimitKey, of: impl Fn(LimitKey) -> f64) -> Option<Message> {
+    use LimitKey::*;
+    let is_not_less = |least, most| of(least) >= of(most);
+    let less = |least: LimitKey, most: LimitKey| {
+        is_not_less(least, most).then(|| {
+            message!(
+                "impossible-less",
+                lesser = least.name(),
+                is = of(least).to_string(),
+                greater = most.name(),
+                other = of(most).to_string(),
+                first = "lesser"
+            )
+        })
+    };
+    let (least, most, what) = match key {
+        InterocclusalLeast | InterocclusalMost => {
+            (InterocclusalLeast, InterocclusalMost, "interocclusal")
+        }
+        UsualInterocclusalLeast | UsualInterocclusalMost => (
+            UsualInterocclusalLeast,
+            UsualInterocclusalMost,
+            "usual-interocclusal",
+        ),
+        LipLeast | LipMost => (LipLeast, LipMost, "lip"),
+        PapillaLeast | PapillaMost => (PapillaLeast, PapillaMost, "papilla"),
+        DisinfectionLeast | DisinfectionMost => {
+            (DisinfectionLeast, DisinfectionMost, "disinfection")
+        }
+        FlangeThin | FlangeThick => return less(FlangeThin, FlangeThick),
+        OverlapLeast | OverlapMost => return less(OverlapLeast, OverlapMost),
+        _ => return None,
+    };
+    is_not_less(least, most).then(|| message!("impossible-least-and-most", of = what))
 }
