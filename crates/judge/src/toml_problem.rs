@@ -91,12 +91,33 @@ impl TomlProblem {
             Self::Other(text) if text.starts_with("scanner is the path") => {
                 message!("toml-wanted-scanner")
             }
-            Self::Other(text) => message!("toml-other", text = text.as_str()),
+            Self::Other(text) => {
+                message!("toml-other", kind = syntax(text), text = text.as_str())
+            }
         }
     }
 }
 
 said_by_the_catalogue!(TomlProblem);
+
+/// What of the syntax is wrong, from the reader's words.
+fn syntax(text: &str) -> &'static str {
+    for (start, kind) in [
+        ("unclosed", "unclosed"),
+        ("string values must be quoted", "unquoted"),
+        ("invalid basic string", "open-text"),
+        ("invalid literal string", "open-text"),
+        ("unexpected key or value", "more"),
+        ("invalid float", "number"),
+        ("invalid integer", "number"),
+        ("invalid length", "length"),
+    ] {
+        if text.starts_with(start) {
+            return kind;
+        }
+    }
+    "other"
+}
 
 fn of_kind(text: &str) -> Option<TomlProblem> {
     let (given, wanted) = text
@@ -153,7 +174,9 @@ fn wanted_kind(words: &str) -> Value {
         "a boolean" => message!("toml-wanted-truth").into(),
         "a sequence" => message!("toml-wanted-list").into(),
         "an array of length 3" => message!("toml-wanted-point").into(),
-        "a map" => message!("toml-wanted-table").into(),
+        words if words == "a map" || words.starts_with("struct ") => {
+            message!("toml-wanted-table", words = words).into()
+        }
         _ => words.into(),
     }
 }

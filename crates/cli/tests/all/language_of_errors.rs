@@ -43,6 +43,16 @@ fn complaint(folder: &std::path::Path, arguments: &[&str], code: &str) -> String
     "case.toml: Zeile 4: ein Löffel von 20 mm Dicke ist nicht möglich: die Dicke mit 0.2 bis 8 mm angeben",
     "case.toml: línea 4: una cubeta de 20 mm de grosor no es posible: indique un grosor de 0.2 a 8 mm"
 )]
+#[case::comma(
+    "wash = \"w.ply\"\ntray_thickness_mm = 2,0",
+    "case.toml: Zeile 4: nach dem Wert steht noch etwas; eine Angabe je Zeile, Zahlen mit Dezimalpunkt",
+    "case.toml: línea 4: después del valor hay algo más; un dato por línea, los números con punto decimal"
+)]
+#[case::unquoted(
+    "wash = w.ply",
+    "case.toml: Zeile 3: ein Text gehört in Anführungszeichen",
+    "case.toml: línea 3: un texto va entre comillas"
+)]
 #[case::twice(
     "wash = \"w.ply\"\nwash = \"v.ply\"",
     "case.toml: Zeile 4: derselbe Schlüssel steht zweimal da",

@@ -50,10 +50,20 @@ toml-wanted-path = ein Pfad in Anführungszeichen
 toml-wanted-truth = true oder false
 toml-wanted-list = eine Liste
 toml-wanted-point = eine Liste von drei Zahlen
-toml-wanted-table = eine Tabelle
+toml-wanted-table = { $words ->
+   *[other] ein Abschnitt mit eigenen Schlüsseln
+}
 toml-wanted-parts = nötig ist der Name einer Datei in Anführungszeichen oder eine Liste mit den Dateien der Teile
 toml-wanted-scanner = scanner ist der Pfad einer Scannerdatei oder eine Tabelle mit length_uncertainty_mm und source
-toml-other = keine gültige TOML-Angabe: { $text }
+toml-other = { $kind ->
+    [unclosed] eine Klammer ist nicht geschlossen
+    [unquoted] ein Text gehört in Anführungszeichen
+    [open-text] das schließende Anführungszeichen fehlt
+    [more] nach dem Wert steht noch etwas; eine Angabe je Zeile, Zahlen mit Dezimalpunkt
+    [number] keine gültige Zahl; Zahlen mit Dezimalpunkt schreiben, wie 2.5
+    [length] die Liste hat nicht die nötige Zahl von Werten
+   *[other] keine gültige TOML-Angabe: { $text }
+}
 
 ## Der Fall.
 

@@ -40,10 +40,12 @@ toml-wanted-path = path string
 toml-wanted-truth = a boolean
 toml-wanted-list = a sequence
 toml-wanted-point = an array of length 3
-toml-wanted-table = a map
+toml-wanted-table = { $words }
 toml-wanted-parts = expected the name of a file (a string), or a list of the parts' files
 toml-wanted-scanner = scanner is the path of a scanner file, or a table of length_uncertainty_mm and source
-toml-other = { $text }
+toml-other = { $kind ->
+   *[other] { $text }
+}
 
 ## The case.
 

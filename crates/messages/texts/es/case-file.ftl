@@ -50,10 +50,20 @@ toml-wanted-path = una ruta entre comillas
 toml-wanted-truth = true o false
 toml-wanted-list = una lista
 toml-wanted-point = una lista de tres números
-toml-wanted-table = una tabla
+toml-wanted-table = { $words ->
+   *[other] una sección con sus propias claves
+}
 toml-wanted-parts = se necesita el nombre de un archivo entre comillas o una lista con los archivos de las partes
 toml-wanted-scanner = scanner es la ruta de un archivo de escáner o una tabla con length_uncertainty_mm y source
-toml-other = no es TOML válido: { $text }
+toml-other = { $kind ->
+    [unclosed] hay un corchete o una llave sin cerrar
+    [unquoted] un texto va entre comillas
+    [open-text] faltan las comillas de cierre
+    [more] después del valor hay algo más; un dato por línea, los números con punto decimal
+    [number] no es un número válido; escriba los números con punto decimal, como 2.5
+    [length] la lista no tiene el número de valores necesario
+   *[other] no es TOML válido: { $text }
+}
 
 ## El caso.
 
