@@ -113,8 +113,9 @@ pub const PLAN: &[Permissions] = &[
     Permissions {
         name: "judge",
         stands_on: &["measure"],
-        // One reader serves case files, protocols and artefacts.
-        files: Where::Only(&["located.rs"]),
+        // One reader serves case files, protocols and artefacts; what the system says of a file
+        // is put into words beside it.
+        files: Where::Only(&["located.rs", "system.rs"]),
         limits: Where::Everywhere,
         ..PURE
     },

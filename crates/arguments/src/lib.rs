@@ -54,8 +54,8 @@ pub struct Source {
     // Not a group of its own: an optional `Source` that holds one is never there.
     /// Language of summary, report and sheets [default: the system's]
     ///
-    /// The summary on the terminal, the sheet and the return note are in it; result.json,
-    /// tables and report.html are in English.
+    /// The summary on the terminal, messages, report, sheets and return note are in it;
+    /// result.json and tables are in English.
     #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
     pub language: Option<Language>,
 }

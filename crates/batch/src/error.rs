@@ -1,7 +1,9 @@
 //! Why a folder of cases could not be worked through.
 
 use crate::pattern::PatternError;
+use judge::system_says;
 use mesh::read::shown_path;
+use messages::{Message, message};
 use report::folder::TableError;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -9,6 +11,7 @@ use thiserror::Error;
 
 /// Why a folder of cases could not be worked through; one line for people.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum BatchError {
     /// The folder of cases cannot be looked through.
     #[error("{}: cannot be looked through ({source}); give a folder that can be read", shown_path(.path))]
@@ -22,7 +25,6 @@ pub enum BatchError {
     #[error("{}: contains no case files and no scans that match the pattern; give another folder, or --scans PATTERN", shown_path(.0))]
     NoCases(PathBuf),
     /// A pattern cannot be used.
-    #[error(transparent)]
     Pattern(#[from] PatternError),
     /// The result folder cannot be written to.
     #[error("{}: cannot be written ({source}); free space or give another folder", shown_path(.path))]
@@ -48,10 +50,8 @@ pub enum BatchError {
     #[error("{}: holds no results of 'archproof check' or 'archproof batch'; give the folder that they wrote", shown_path(.0))]
     NoResults(PathBuf),
     /// There is no baseline.
-    #[error(transparent)]
     Baseline(#[from] report::folder::BaselineError),
     /// A result cannot be judged again.
-    #[error(transparent)]
     Result(#[from] report::ReadResultError),
     /// Shards to be joined do not belong together.
     #[error("{}: was made with a different version, different limits or a different shard count; only matching shards can be joined", shown_path(.0))]
@@ -65,17 +65,49 @@ pub enum BatchError {
         shard: u64,
     },
     /// Shards are missing.
-    #[error("shards {0} are missing; give the folders of all")]
     Missing(String),
     /// The tables cannot be made.
-    #[error(transparent)]
     Tables(#[from] TableError),
     /// The threads could not be started.
-    #[error("the threads could not be started ({0}); try a smaller number with --threads")]
     Threads(#[from] rayon::ThreadPoolBuildError),
 }
 
 impl BatchError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Folder { path, source } => message!(
+                "batch-folder",
+                path = shown_path(path),
+                reason = system_says(source)
+            ),
+            Self::NoCases(path) => message!("batch-no-cases", path = shown_path(path)),
+            Self::Pattern(PatternError::OneStar) => message!("batch-pattern"),
+            Self::Write { path, source } => message!(
+                "batch-unwritten",
+                path = shown_path(path),
+                reason = system_says(source)
+            ),
+            Self::InUse(path) => message!("batch-in-use", path = shown_path(path)),
+            Self::IntoItself(path) => message!("batch-into-itself", path = shown_path(path)),
+            Self::InTheWay(path) => message!("batch-in-the-way", path = shown_path(path)),
+            Self::Unfinished(path) => message!("batch-unfinished", path = shown_path(path)),
+            Self::NoResults(path) => message!("batch-no-results", path = shown_path(path)),
+            Self::Baseline(error) => error.message(),
+            Self::Result(error) => error.message(),
+            Self::Unlike(path) => message!("batch-unlike", path = shown_path(path)),
+            Self::Twice { path, shard } => message!(
+                "batch-shard-twice",
+                path = shown_path(path),
+                shard = shard.to_string()
+            ),
+            Self::Missing(shards) => message!("batch-shards-missing", shards = shards.as_str()),
+            Self::Tables(error) => error.message(),
+            Self::Threads(error) => message!("no-threads", reason = error.to_string()),
+        }
+    }
+
     pub(crate) fn write(path: &Path) -> impl FnOnce(io::Error) -> Self {
         |source| Self::Write {
             path: path.to_owned(),

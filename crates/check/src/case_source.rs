@@ -1,5 +1,6 @@
 //! How one case is given: a case file, or a bare scan with what is said of it.
 
+use crate::reader::refused;
 use crate::road::{CaseNotRead, CheckOptions, CheckedCase, Step, check_case};
 use crate::shelf::{ShelfError, Shelves};
 use judge::{
@@ -7,7 +8,9 @@ use judge::{
     ProtocolError, Stage,
 };
 use measure::Arch;
+use mesh::read::shown_path;
 use mesh::{ReadError, Unit};
+use messages::{Message, message};
 use std::path::{Path, PathBuf};
 use thiserror::Error;
 
@@ -66,12 +69,11 @@ pub type NameOf = fn(Statement) -> &'static str;
 
 /// Why a case could not be checked; its text is one line for people.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum CheckError {
     /// A scan cannot be read.
-    #[error(transparent)]
     Scan(#[from] ReadError),
     /// A scan that a case file names cannot be read.
-    #[error("{}: line {line} names a scan that cannot be read: {source}", mesh::read::shown_path(.file))]
     NamedScan {
         /// The case file.
         file: PathBuf,
@@ -81,19 +83,14 @@ pub enum CheckError {
         source: ReadError,
     },
     /// The shelf of empty trays cannot be used.
-    #[error(transparent)]
     Shelf(#[from] ShelfError),
     /// The case file cannot be used.
-    #[error(transparent)]
     Case(#[from] CaseError),
     /// The protocol cannot be used.
-    #[error(transparent)]
     Protocol(#[from] ProtocolError),
     /// Something is said twice.
-    #[error("{0} cannot be used with a case file: set it in the case file instead")]
     InTheCaseFile(&'static str),
     /// The colour is none.
-    #[error("{name}: {source}")]
     Colour {
         /// The user's name for it.
         name: &'static str,
@@ -101,7 +98,6 @@ pub enum CheckError {
         source: BadColour,
     },
     /// The thickness is none.
-    #[error("{name}: {source}")]
     Thickness {
         /// The user's name for it.
         name: &'static str,
@@ -109,8 +105,34 @@ pub enum CheckError {
         source: BadThickness,
     },
     /// The case has no name that could be printed.
-    #[error("{0} needs a name of printable letters (a pseudonym, never a patient's name)")]
     CaseName(&'static str),
+}
+
+impl CheckError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Scan(error) => refused(error),
+            Self::NamedScan { file, line, source } => message!(
+                "named-scan-refused",
+                path = shown_path(file),
+                line = *line,
+                refused = refused(source)
+            ),
+            Self::Shelf(error) => error.message(),
+            Self::Case(error) => error.message(),
+            Self::Protocol(error) => error.message(),
+            Self::InTheCaseFile(name) => message!("said-in-the-case-file", name = *name),
+            Self::Colour { name, source } => {
+                message!("of-file", path = *name, problem = source.message())
+            }
+            Self::Thickness { name, source } => {
+                message!("of-file", path = *name, problem = source.message())
+            }
+            Self::CaseName(name) => message!("said-case-name", name = *name),
+        }
+    }
 }
 
 impl CaseSource {

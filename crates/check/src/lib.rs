@@ -31,6 +31,7 @@ mod load;
 mod parts;
 mod pieces;
 pub mod proposal;
+pub mod reader;
 mod road;
 mod several;
 mod shelf;

@@ -1,7 +1,9 @@
 //! Reads scans and brings them to millimetres.
 
+use crate::reader::warned;
 use judge::{Case, UnitReading};
 use mesh::{Format, Mesh, ReadError, Scan, Unit};
+use messages::Message;
 use rayon::prelude::*;
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -23,9 +25,9 @@ pub struct LoadedScan {
     /// Whether it is a binary STL with attribute bytes, in which colour may be.
     pub stl_attributes: bool,
     /// What was odd about the file.
-    pub warnings: Vec<String>,
+    pub warnings: Vec<Message>,
     /// Those of them that need an answer before anything can be judged.
-    pub questions: Vec<String>,
+    pub questions: Vec<Message>,
 }
 
 /// Reads every scan file of a case once, side by side. Where several cannot be
@@ -54,8 +56,8 @@ pub fn load(path: &Path, given: Option<Unit>) -> Result<LoadedScan, ReadError> {
     let unit = UnitReading::of(longest_side(&scan), given);
     let asking = scan.warnings.iter().filter(|warning| warning.asks());
     Ok(LoadedScan {
-        questions: asking.map(ToString::to_string).collect(),
-        warnings: scan.warnings.iter().map(ToString::to_string).collect(),
+        questions: asking.map(warned).collect(),
+        warnings: scan.warnings.iter().map(warned).collect(),
         sha256: scan.sha256,
         format: scan.format,
         carries_text: scan.carries_text,

@@ -6,6 +6,7 @@
 use crate::load::{LoadedScan, load_all};
 use crate::parts::CheckedParts;
 use crate::pieces::CheckedPieces;
+use crate::reader::refused;
 use crate::shelf::{CheckedShelf, Shelf, ShelfError, Shelves};
 use crate::shelf_fit::SuitedTrays;
 use crate::trays::{CheckedRelief, Relief, shared_trays, stops};
@@ -20,6 +21,7 @@ use measure::{
     Arch, JoinedParts, MeasureSettings, Measured, Measurement, PassPair, PreparedTray, Scanned,
 };
 use mesh::{Mesh, ReadError, Unit};
+use messages::{Message, message};
 use nalgebra::Point3;
 use rayon::prelude::*;
 use std::borrow::Cow;
@@ -42,13 +44,23 @@ pub struct CheckOptions {
 
 /// Why a case cannot be checked: one line for people.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum CaseNotRead {
     /// A scan cannot be read.
-    #[error(transparent)]
     Scan(#[from] ReadError),
     /// The shelf cannot be used.
-    #[error(transparent)]
     Shelf(#[from] ShelfError),
+}
+
+impl CaseNotRead {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Scan(error) => refused(error),
+            Self::Shelf(error) => error.message(),
+        }
+    }
 }
 
 /// A case with everything that was found out about it.
@@ -178,31 +190,39 @@ pub enum Step {
     Judging,
 }
 
-impl fmt::Display for Step {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+impl Step {
+    /// What is being done, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
         match self {
-            Self::Reading => f.write_str("reading the scans"),
+            Self::Reading => message!("step-reading"),
+            Self::Measuring {
+                of: 0 | 1, stage, ..
+            } => stage.message(),
             Self::Measuring {
                 impression,
                 of,
                 stage,
-            } => {
-                if *of > 1 {
-                    write!(f, "impression {} of {of}: ", impression + 1)?;
-                }
-                stage.fmt(f)
-            }
-            Self::Measured { impression } => write!(f, "impression {} measured", impression + 1),
-            Self::Comparing => f.write_str("comparing the wash with the impression before it"),
-            Self::Relating => f.write_str("relating the jaws"),
-            Self::Judging => f.write_str("judging"),
+            } => message!(
+                "step-of-impression",
+                number = impression + 1,
+                of = *of,
+                step = stage.message()
+            ),
+            Self::Measured { impression } => message!("step-measured", number = impression + 1),
+            Self::Comparing => message!("step-comparing"),
+            Self::Relating => message!("step-relating"),
+            Self::Judging => message!("step-judging"),
         }
     }
 }
 
-/// What is said of landmarks that were marked on another scan.
-const OTHER_MARKS: &str =
-    "the landmarks file is of another scan, by its checksum, and was not used";
+/// In English.
+impl fmt::Display for Step {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.message().fmt(f)
+    }
+}
 
 /// Whether the marked landmarks, if there are any, were marked on this scan.
 fn are_marks_of(input: &ImpressionInput, scan: &LoadedScan) -> bool {
@@ -417,7 +437,7 @@ fn with_warning_of_marks(input: &ImpressionInput, scan: Arc<LoadedScan>) -> Arc<
     }
     // The mesh is copied, which is rare; the warning must not reach other cases.
     Arc::new(LoadedScan {
-        warnings: [&scan.warnings[..], &[OTHER_MARKS.to_owned()]].concat(),
+        warnings: [&scan.warnings[..], &[message!("read-other-landmarks")]].concat(),
         ..(*scan).clone()
     })
 }

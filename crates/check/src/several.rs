@@ -3,20 +3,28 @@
 use crate::load::LoadedScan;
 use judge::UnitReading;
 use mesh::Mesh;
+use messages::{Message, message};
 use std::sync::Arc;
 
 /// Scans of the parts or pieces of one thing as one scan. Its checksum is that of theirs,
-/// each in lower-case hexadecimal, in their order.
+/// each in lower-case hexadecimal, in their order. Their `kind` is `part` or `piece`.
 pub(crate) fn one_of(
     scans: &[Arc<LoadedScan>],
-    name: &str,
+    kind: &'static str,
     mesh: Mesh,
     unit: &UnitReading,
 ) -> LoadedScan {
-    let said = |of: fn(&LoadedScan) -> &Vec<String>| -> Vec<String> {
+    let said = |of: fn(&LoadedScan) -> &Vec<Message>| -> Vec<Message> {
         let sentences = scans.iter().enumerate().flat_map(|(number, scan)| {
             let own = of(scan).iter();
-            own.map(move |sentence| format!("{name} {}: {sentence}", number + 1))
+            own.map(move |said| {
+                message!(
+                    "read-of-one",
+                    kind = kind,
+                    number = number + 1,
+                    said = said.clone()
+                )
+            })
         });
         sentences.collect()
     };

@@ -2,9 +2,12 @@
 
 use crate::load::{LoadedScan, load};
 use crate::proposal::{ProposalError, scans_in};
+use crate::reader::refused;
+use judge::system_says;
 use measure::{ChosenTray, PreparedTray, ShelfTray, TrayTrial};
 use mesh::ReadError;
 use mesh::read::shown_path;
+use messages::{Message, message};
 use rayon::prelude::*;
 use std::collections::BTreeMap;
 use std::fmt;
@@ -15,9 +18,9 @@ use thiserror::Error;
 
 /// Why a shelf cannot be used; its text is one line for people.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum ShelfError {
     /// The folder cannot be looked into.
-    #[error("{}: cannot be looked into ({source}); give the folder with the scans of the empty trays", shown_path(.folder))]
     Folder {
         /// The folder.
         folder: PathBuf,
@@ -25,10 +28,8 @@ pub enum ShelfError {
         source: std::io::Error,
     },
     /// There is no scan in it.
-    #[error("{}: holds no scan of a tray (STL, PLY, OBJ); scan each empty stock tray once and put the scans there", shown_path(.0))]
     NoTrays(PathBuf),
     /// One tray is there twice.
-    #[error("{}: {} and {} are the same scan; take one of them out of the folder", shown_path(.folder), shown_path(Path::new(.same[0].as_str())), shown_path(Path::new(.same[1].as_str())))]
     Same {
         /// The folder.
         folder: PathBuf,
@@ -36,14 +37,33 @@ pub enum ShelfError {
         same: [String; 2],
     },
     /// A scan in it is that of an impression of the case.
-    #[error("{}: is the impression's own scan; take it out of the folder of the empty trays", shown_path(.0))]
     Impression(PathBuf),
     /// A scan in it cannot be read.
-    #[error("{}; export this tray's scan again, or take the file out of the folder of the empty trays", .0)]
     Scan(ReadError),
 }
 
 impl ShelfError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Folder { folder, source } => message!(
+                "shelf-folder",
+                path = shown_path(folder),
+                reason = system_says(source)
+            ),
+            Self::NoTrays(folder) => message!("shelf-no-trays", path = shown_path(folder)),
+            Self::Same { folder, same } => message!(
+                "shelf-same",
+                path = shown_path(folder),
+                one = shown_path(Path::new(&same[0])),
+                other = shown_path(Path::new(&same[1]))
+            ),
+            Self::Impression(file) => message!("shelf-impression", path = shown_path(file)),
+            Self::Scan(error) => message!("shelf-scan", refused = refused(error)),
+        }
+    }
+
     /// Whether it may be otherwise another time.
     #[must_use]
     pub fn may_pass(&self) -> bool {

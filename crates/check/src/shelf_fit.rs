@@ -2,6 +2,7 @@
 //! and judged.
 
 use crate::load::{LoadedScan, load};
+use crate::reader::refused;
 use crate::shelf::{Shelf, ShelfError};
 use judge::shelf_fit::{Advice, advice, advice_for_retake};
 use judge::{Protocol, ProtocolError};
@@ -9,6 +10,7 @@ use measure::tray::{ShelfFit, fit};
 use measure::{Arch, MeasureSettings, NotAnImpression};
 use mesh::read::shown_path;
 use mesh::{ReadError, Unit};
+use messages::{Message, message};
 use std::path::PathBuf;
 use std::sync::Arc;
 use thiserror::Error;
@@ -67,29 +69,39 @@ impl SuitedTrays {
 
 /// Why no tray can be tried in; its text is one line for people.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum FitError {
     /// The scan cannot be read.
-    #[error(transparent)]
     Scan(#[from] ReadError),
     /// The shelf cannot be used.
-    #[error(transparent)]
     Shelf(#[from] ShelfError),
     /// The protocol cannot be used.
-    #[error(transparent)]
     Protocol(#[from] ProtocolError),
     /// Nobody said where the trays are.
-    #[error(
-        "no trays are given: name the folder with their scans by --trays, or as trays in the protocol"
-    )]
     NoShelf,
     /// The scan shows no mouth.
-    #[error("{}: shows no edentulous arch ({why}); give a scan of an impression, of the mouth or of a cast", shown_path(.scan))]
     NoMouth {
         /// The scan.
         scan: PathBuf,
         /// What it shows.
         why: NotAnImpression,
     },
+}
+
+impl FitError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Scan(error) => refused(error),
+            Self::Shelf(error) => error.message(),
+            Self::Protocol(error) => error.message(),
+            Self::NoShelf => message!("fit-no-shelf"),
+            Self::NoMouth { scan, why } => {
+                message!("fit-no-mouth", path = shown_path(scan), why = why.message())
+            }
+        }
+    }
 }
 
 impl FitSource {

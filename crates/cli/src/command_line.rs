@@ -25,6 +25,20 @@ pub struct Arguments {
     pub command: Command,
 }
 
+impl Arguments {
+    /// The language that was asked for, or the system's.
+    pub fn language(&self) -> Language {
+        let asked = match &self.command {
+            Command::Check(arguments) => arguments.source.language,
+            Command::Batch(arguments) => arguments.of.language,
+            Command::Watch(arguments) => arguments.of.language,
+            Command::Explain { language, .. } | Command::Help { language, .. } => *language,
+            _ => None,
+        };
+        asked.unwrap_or_else(Language::of_system)
+    }
+}
+
 #[derive(Debug, Subcommand)]
 pub enum Command {
     Check(CheckArguments),
@@ -59,6 +73,9 @@ pub enum Command {
     Explain {
         /// Code of the check, as findings name it; without one, all codes are listed
         code: Option<String>,
+        /// Language of the page [default: the system's]
+        #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
+        language: Option<Language>,
     },
     /// Show, write or check acceptance limits
     Protocol {
@@ -97,6 +114,9 @@ pub enum Command {
         /// Write the page on 'scanning' with its drawings, to be printed
         #[arg(long, value_name = "FILE")]
         html: Option<PathBuf>,
+        /// Language in which pages are asked for [default: the system's]
+        #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
+        language: Option<Language>,
     },
     /// Show a result on the impression, in a window
     ///

@@ -1,9 +1,12 @@
 //! Wrong use or unreadable input: one line on standard error, exit code 2.
 
 use check::CheckError;
-use judge::ProtocolError;
+use check::reader::{not_written, refused};
 use judge::explained::UnknownCode;
+use judge::{ProtocolError, system_says};
 use mesh::ReadError;
+use mesh::read::shown_path;
+use messages::{Message, message};
 use report::WriteError;
 use std::io;
 use std::path::PathBuf;
@@ -18,74 +21,103 @@ pub const EXIT_CODE: u8 = 2;
 
 /// Why a command could not be carried out; its text is one line for people.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum Failure {
-    #[error(transparent)]
     Scan(#[from] ReadError),
-    #[error(transparent)]
     Checking(#[from] CheckError),
-    #[error(transparent)]
     Fit(#[from] check::FitError),
-    #[error(transparent)]
     Write(#[from] WriteError),
-    #[error(transparent)]
     Protocol(#[from] ProtocolError),
-    #[error(transparent)]
     Agreement(#[from] AgreementError),
-    #[error(transparent)]
     Control(#[from] report::ControlError),
-    #[error(transparent)]
     Known(#[from] report::NotKnown),
-    #[error(transparent)]
     Gauge(#[from] GaugeError),
-    #[error(transparent)]
     Artefact(#[from] ArtefactCheckError),
-    #[error(
-        "the artefact's description certifies no length; give a diameter, a distance or a step"
-    )]
     NoCertifiedLength,
-    #[error(transparent)]
     Repeat(#[from] RepeatError),
-    #[error("{0} ('archproof explain' lists all codes)")]
     Code(#[from] UnknownCode),
-    #[error("'{0}' is not a command or a topic; 'archproof help' lists them all")]
     Topic(String),
-    #[error("only the page on scanning has drawings: 'archproof help scanning --html FILE'")]
     NoDrawings,
-    #[error("the threads could not be started ({0}); try a smaller number with --threads")]
     Threads(#[from] rayon::ThreadPoolBuildError),
-    #[error(transparent)]
     Scans(#[from] mesh::write::WriteError),
-    #[error("the sheet was written but cannot be opened ({0}); open it by hand")]
     Opening(io::Error),
-    #[error("{}: cannot be written ({source}); free space or give another folder", mesh::read::shown_path(.path))]
     Demo { path: PathBuf, source: io::Error },
-    #[error("{}: cannot be written ({source}); give a file that is not there yet", mesh::read::shown_path(.path))]
     NewFile { path: PathBuf, source: io::Error },
-    #[error("{}: is a case already; give another folder for the demonstration", mesh::read::shown_path(.0))]
     CaseInTheWay(PathBuf),
-    #[error("{}: holds no scan (STL, PLY, OBJ); give another folder", mesh::read::shown_path(.0))]
     NoScans(PathBuf),
-    #[error("{}: is the scan itself; give another file to write", mesh::read::shown_path(.0))]
     OverItself(PathBuf),
-    #[error(
-        "the window is a program of its own, archproof-viewer, and is neither beside this one nor \
-         on the PATH; install it with 'cargo install --path viewer --locked'"
-    )]
     NoViewer,
-    #[error(
-        "archproof-viewer cannot be started ({0}); install it anew with 'cargo install --path viewer --locked'"
-    )]
     Viewer(io::Error),
-    #[error(transparent)]
     Proposal(#[from] check::proposal::ProposalError),
-    #[error(transparent)]
     ScanName(#[from] check::proposal::NameNotText),
-    #[error("{}: {why}", mesh::read::shown_path(.path))]
-    Ids { path: PathBuf, why: String },
-    #[error(transparent)]
+    Ids { path: PathBuf, why: Message },
     Baseline(#[from] report::folder::BaselineError),
-    #[error(transparent)]
     Batch(#[from] batch::BatchError),
-    #[error("standard output cannot be written ({0})")]
     Output(#[from] io::Error),
+}
+
+impl Failure {
+    /// What is wrong and what to do, as a message of the catalogue.
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Scan(error) => refused(error),
+            Self::Checking(error) => error.message(),
+            Self::Fit(error) => error.message(),
+            Self::Write(error) => error.message(),
+            Self::Protocol(error) => error.message(),
+            Self::Code(error) => message!("unknown-code-of-all", refused = error.message()),
+            Self::Scans(error) => not_written(error),
+            Self::Proposal(error) => error.message(),
+            Self::ScanName(error) => error.message(),
+            Self::Baseline(error) => error.message(),
+            Self::Batch(error) => error.message(),
+            Self::Ids { path, why } => {
+                message!("of-file", path = shown_path(path), problem = why.clone())
+            }
+            other => other.of_study().unwrap_or_else(|| other.own_message()),
+        }
+    }
+
+    /// What studies of measuring say, which are in English.
+    fn of_study(&self) -> Option<Message> {
+        let said = match self {
+            Self::Agreement(error) => error.to_string(),
+            Self::Control(error) => error.to_string(),
+            Self::Known(error) => error.to_string(),
+            Self::Gauge(error) => error.to_string(),
+            Self::Artefact(error) => error.to_string(),
+            Self::Repeat(error) => error.to_string(),
+            _ => return None,
+        };
+        Some(Message::verbatim(said))
+    }
+
+    /// What the command itself says.
+    fn own_message(&self) -> Message {
+        match self {
+            Self::NoCertifiedLength => message!("no-certified-length"),
+            Self::Topic(name) => message!("unknown-topic", name = name.as_str()),
+            Self::NoDrawings => message!("no-drawings"),
+            Self::Threads(error) => message!("no-threads", reason = error.to_string()),
+            Self::Opening(error) => message!("sheet-not-opened", reason = system_says(error)),
+            Self::Demo { path, source } => message!(
+                "demo-unwritten",
+                path = shown_path(path),
+                reason = system_says(source)
+            ),
+            Self::NewFile { path, source } => message!(
+                "new-file-unwritten",
+                path = shown_path(path),
+                reason = system_says(source)
+            ),
+            Self::CaseInTheWay(path) => message!("demo-in-the-way", path = shown_path(path)),
+            Self::NoScans(path) => message!("proposal-no-scans", path = shown_path(path)),
+            Self::OverItself(path) => message!("over-itself", path = shown_path(path)),
+            Self::NoViewer => message!("no-viewer"),
+            Self::Viewer(error) => message!("viewer-not-started", reason = system_says(error)),
+            Self::Output(error) => message!("output-unwritten", reason = system_says(error)),
+            // Every other one is another part's, and said above.
+            _ => Message::default(),
+        }
+    }
 }

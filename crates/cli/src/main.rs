@@ -13,22 +13,25 @@ use clap::{CommandFactory, Parser};
 use command_line::Arguments;
 use commands::start;
 use failure::Failure;
+use messages::Language;
 use std::ffi::OsString;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
     interrupt::watch();
-    match carried_out() {
+    let (language, outcome) = carried_out();
+    match outcome {
         Ok(code) => code,
         Err(failure) => {
-            terminal::complain(&failure);
+            terminal::complain(&failure.message().text(language));
             failure::EXIT_CODE.into()
         }
     }
 }
 
-/// Carries out the command, or what a path without a command asks for.
-fn carried_out() -> Result<ExitCode, Failure> {
+/// Carries out the command, or what a path without a command asks for; gives the language to
+/// say a failure in.
+fn carried_out() -> (Language, Result<ExitCode, Failure>) {
     let given: Vec<OsString> = std::env::args_os().skip(1).collect();
     let is_command = |path: &std::path::Path| {
         let known = Arguments::command();
@@ -36,12 +39,13 @@ fn carried_out() -> Result<ExitCode, Failure> {
             .is_some_and(|name| known.find_subcommand(name).is_some())
     };
     if let Some(path) = start::path_given(&given).filter(|path| !is_command(path)) {
-        return start::run(&path);
+        return (Language::of_system(), start::run(&path));
     }
     if start::is_double_click(&given)
         && let Some(opened) = start::desk()
     {
-        return opened;
+        return (Language::of_system(), opened);
     }
-    commands::run(Arguments::parse())
+    let arguments = Arguments::parse();
+    (arguments.language(), commands::run(arguments))
 }

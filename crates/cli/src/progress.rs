@@ -2,30 +2,31 @@
 
 use check::Step;
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
+use messages::{Language, Message, text};
 use std::time::Duration;
 
 /// Shows the step at hand until it is dropped.
-pub struct Progress(ProgressBar);
+pub struct Progress(ProgressBar, Language);
 
 impl Progress {
     /// Starts showing; hidden where standard error is no terminal.
-    pub fn start() -> Self {
+    pub fn start(language: Language) -> Self {
         let bar = ProgressBar::with_draw_target(None, ProgressDrawTarget::stderr())
             .with_style(ProgressStyle::default_spinner());
         if !bar.is_hidden() {
             bar.enable_steady_tick(Duration::from_millis(100));
         }
-        Self(bar)
+        Self(bar, language)
     }
 
     /// Names the step at hand.
     pub fn show(&self, step: Step) {
-        self.name(&step);
+        self.name(&step.message());
     }
 
     /// Names whatever is being done.
-    pub fn name(&self, step: &dyn std::fmt::Display) {
-        self.0.set_message(step.to_string());
+    pub fn name(&self, step: &Message) {
+        self.0.set_message(step.text(self.1));
     }
 }
 
@@ -36,18 +37,25 @@ impl Drop for Progress {
 }
 
 /// Shows how far many cases have come, at which rate and for how long still.
-pub struct CasesProgress(ProgressBar);
+pub struct CasesProgress(ProgressBar, Language);
 
 impl CasesProgress {
-    const LINE: &str = "{wide_bar} {pos} of {len} cases, {per_sec}, {eta} left{msg}";
-
     /// Starts showing; hidden where standard error is no terminal.
-    pub fn start() -> Self {
+    pub fn start(language: Language) -> Self {
         let bar = ProgressBar::with_draw_target(Some(0), ProgressDrawTarget::stderr());
-        if let Ok(style) = ProgressStyle::with_template(Self::LINE) {
+        let line = text!(
+            language,
+            "progress-cases",
+            done = "{pos}",
+            all = "{len}",
+            rate = "{per_sec}",
+            left = "{eta}"
+        );
+        let line = format!("{{wide_bar}} {line}{{msg}}");
+        if let Ok(style) = ProgressStyle::with_template(&line) {
             bar.set_style(style);
         }
-        Self(bar)
+        Self(bar, language)
     }
 
     /// Shows one more step.
@@ -62,7 +70,7 @@ impl CasesProgress {
             batch::Progress::Checked => self.0.inc(1),
             batch::Progress::Unreadable => {
                 self.0.inc(1);
-                self.0.set_message("; some could not be read");
+                self.0.set_message(text!(self.1, "progress-unreadable"));
             }
         }
     }

@@ -19,6 +19,18 @@ pub enum Remedy {
     LookAgain,
 }
 
+/// The page of a code in a language, from the folder of its kind.
+macro_rules! page {
+    ($folder:literal, $code:literal, $language:expr) => {
+        match $language {
+            Language::English => include_str!(concat!($folder, "/", $code, ".md")),
+            Language::German => include_str!(concat!($folder, "/de/", $code, ".md")),
+            Language::Spanish => include_str!(concat!($folder, "/es/", $code, ".md")),
+        }
+    };
+}
+pub(crate) use page;
+
 macro_rules! checks {
     ($($variant:ident = $code:literal, $remedy:ident;)+) => {
         /// Every check there is.
@@ -43,10 +55,10 @@ macro_rules! checks {
                 match self { $(Self::$variant => Remedy::$remedy,)+ }
             }
 
-            /// Its page, in Markdown: what, why, how, limits of knowledge, source.
+            /// Its page in a language, in Markdown: what, why, how, limits of knowledge, source.
             #[must_use]
-            pub fn page(self) -> &'static str {
-                match self { $(Self::$variant => include_str!(concat!("checks/", $code, ".md")),)+ }
+            pub fn page(self, language: Language) -> &'static str {
+                match self { $(Self::$variant => page!("checks", $code, language),)+ }
             }
         }
     };
@@ -149,14 +161,34 @@ mod tests {
 
     #[test]
     fn every_check_has_a_code_of_its_own_and_a_whole_page() {
-        const HEADINGS: [&str; 5] = [
+        const ENGLISH: [&str; 5] = [
             "## What",
             "## Why it matters to the patient",
             "## How it is measured",
             "## Limits of knowledge",
             "## Source",
         ];
-        for check in Check::ALL {
+        const GERMAN: [&str; 5] = [
+            "## Was",
+            "## Warum es für den Patienten wichtig ist",
+            "## Wie gemessen wird",
+            "## Grenzen des Wissens",
+            "## Quelle",
+        ];
+        const SPANISH: [&str; 5] = [
+            "## Qué es",
+            "## Por qué le importa al paciente",
+            "## Cómo se mide",
+            "## Límites del conocimiento",
+            "## Fuente",
+        ];
+        let pages = Check::ALL.into_iter().flat_map(|check| {
+            Language::ALL
+                .into_iter()
+                .zip([ENGLISH, GERMAN, SPANISH])
+                .map(move |(language, headings)| (check, check.page(language), headings))
+        });
+        for (check, page, headings) in pages {
             assert_eq!(check.code().parse(), Ok(check));
             assert!(
                 check
@@ -165,9 +197,8 @@ mod tests {
                     .all(|c| c.is_ascii_lowercase() || c == '-'),
                 "{check} is kebab-case"
             );
-            let page = check.page();
             assert!(page.starts_with(&format!("# {check}\n")), "{check}");
-            let places: Vec<usize> = HEADINGS
+            let places: Vec<usize> = headings
                 .iter()
                 .map(|heading| {
                     let line = format!("\n{heading}\n");

@@ -4,12 +4,12 @@
 use crate::check::Check;
 use crate::nearest::nearest;
 use crate::not_judged::Part;
-use messages::Message;
+use messages::{Language, Message, message};
 use thiserror::Error;
 
 /// Nothing that results print has this code.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
-#[error("'{code}' is not the code of a check{}", did_you_mean(*.nearest))]
+#[error("{}", self.message())]
 pub struct UnknownCode {
     /// What was asked for.
     pub code: String,
@@ -17,8 +17,21 @@ pub struct UnknownCode {
     pub nearest: Option<&'static str>,
 }
 
-fn did_you_mean(nearest: Option<&str>) -> String {
-    nearest.map_or_else(String::new, |name| format!("; did you mean {name}?"))
+impl UnknownCode {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        message!(
+            "unknown-code",
+            code = self.code.as_str(),
+            is = if self.nearest.is_some() {
+                "near"
+            } else {
+                "far"
+            },
+            nearest = self.nearest.unwrap_or_default()
+        )
+    }
 }
 
 /// Every code with what it is in one sentence: checks, then parts.
@@ -30,43 +43,80 @@ pub fn codes() -> impl Iterator<Item = (&'static str, Message)> {
     checks.chain(parts)
 }
 
-/// The page of a code, in Markdown.
+/// The page of a code in a language, in Markdown.
 ///
 /// # Errors
 /// When nothing has this code; the error names the nearest one.
-pub fn page(code: &str) -> Result<&'static str, UnknownCode> {
+pub fn page(code: &str, language: Language) -> Result<&'static str, UnknownCode> {
     let of_part = || Part::ALL.into_iter().find(|part| part.name() == code);
     match code.parse::<Check>() {
-        Ok(check) => Ok(check.page()),
-        Err(_) => of_part().map(Part::page).ok_or_else(|| UnknownCode {
-            code: code.escape_debug().to_string(),
-            nearest: nearest(code, codes().map(|(code, _)| code)),
-        }),
+        Ok(check) => Ok(check.page(language)),
+        Err(_) => of_part()
+            .map(|part| part.page(language))
+            .ok_or_else(|| UnknownCode {
+                code: code.escape_debug().to_string(),
+                nearest: nearest(code, codes().map(|(code, _)| code)),
+            }),
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use messages::Language;
 
     #[test]
     fn every_code_has_its_page_and_a_near_miss_its_name() {
         for (code, gist) in codes() {
-            assert!(
-                page(code).unwrap().starts_with(&format!("# {code}\n")),
-                "{code}"
-            );
             for language in Language::ALL {
+                let page = page(code, language).unwrap();
+                assert!(page.starts_with(&format!("# {code}\n")), "{code}");
                 let gist = gist.text(language);
                 assert!(gist.ends_with('.'), "{code} in {language}: {gist}");
             }
         }
-        let message = |code| page(code).unwrap_err().to_string();
+        let message = |code| page(code, Language::German).unwrap_err().to_string();
         assert_eq!(
             message("show through"),
             "'show through' is not the code of a check; did you mean show-through?"
         );
         assert_eq!(message("xyz"), "'xyz' is not the code of a check");
+    }
+
+    /// What a translation must not change: numbers, the names of limits and of keys, and how
+    /// many paragraphs there are.
+    fn kept(page: &str) -> (Vec<String>, Vec<&str>, usize) {
+        let chars: Vec<char> = page.chars().collect();
+        let is_part = |at: usize| {
+            let is_digit = |at: usize| chars.get(at).is_some_and(char::is_ascii_digit);
+            is_digit(at)
+                || (matches!(chars[at], '.' | ',')
+                    && at > 0
+                    && is_digit(at - 1)
+                    && is_digit(at + 1))
+        };
+        let plain = (0..chars.len()).map(|at| match chars[at] {
+            ',' if is_part(at) => '.',
+            c if is_part(at) => c,
+            _ => ' ',
+        });
+        let plain: String = plain.collect();
+        let mut numbers: Vec<String> = plain.split_whitespace().map(str::to_owned).collect();
+        numbers.sort();
+        let of_name = |c: char| c.is_ascii_alphanumeric() || c == '_';
+        let words = page.split(|c: char| !of_name(c));
+        let mut names: Vec<&str> = words.filter(|word| word.contains('_')).collect();
+        names.sort_unstable();
+        (numbers, names, page.trim_end().matches("\n\n").count())
+    }
+
+    #[test]
+    fn a_page_has_the_same_figures_and_names_in_every_language() {
+        for (code, _) in codes() {
+            let english = kept(page(code, Language::English).unwrap());
+            for language in [Language::German, Language::Spanish] {
+                let own = kept(page(code, language).unwrap());
+                assert_eq!(own, english, "{code} in {language}");
+            }
+        }
     }
 }

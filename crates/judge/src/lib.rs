@@ -47,6 +47,8 @@ mod severity;
 pub mod shelf_fit;
 mod stretch;
 mod subject;
+mod system;
+mod toml_problem;
 mod verdict;
 mod wash;
 pub mod words;
@@ -65,12 +67,16 @@ pub use judging::{JudgedCase, JudgedImpression, judge_case};
 pub use landmarks::{JudgedLandmark, LandmarkStatus};
 pub use located::{Located, TomlFault, TomlFileError};
 pub use not_judged::{NotJudged, Part, Unjudged};
-pub use protocol::{Limit, LimitKey, Protocol, ProtocolError, ProtocolFault, ProtocolProblem};
+pub use protocol::{
+    Limit, LimitKey, Protocol, ProtocolError, ProtocolFault, ProtocolProblem, scanner_source,
+};
 pub use relief::Relief;
 pub use scale::UnitReading;
-pub use scanner::{Scanner, ScannerError, ScannerFault};
+pub use scanner::{Scanner, ScannerError, ScannerFault, ScannerProblem};
 pub use severity::{Level, Severity};
 pub use stretch::Stretch;
 pub use subject::{Evidence, ScanFacts};
+pub use system::system_says;
+pub use toml_problem::TomlProblem;
 pub use verdict::Verdict;
 pub use wash::PlaceState;

@@ -1,6 +1,9 @@
 //! TOML files, and the faults in them, each with its line.
 
-use crate::nearest::nearest;
+use crate::system::system_says;
+use crate::toml_problem::TomlProblem;
+use mesh::read::shown_path;
+use messages::{Message, message};
 use serde::de::DeserializeOwned;
 use std::fmt;
 use std::path::{Path, PathBuf};
@@ -15,28 +18,39 @@ pub struct Located<F> {
     pub fault: F,
 }
 
-impl<F: fmt::Display> fmt::Display for Located<F> {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+impl<F: TomlFault> Located<F> {
+    /// What is wrong and where, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
         match self.line {
-            Some(line) => write!(f, "line {line}: {}", self.fault),
-            None => self.fault.fmt(f),
+            Some(line) => message!("in-line", line = line, fault = self.fault.message()),
+            None => self.fault.message(),
         }
     }
 }
 
-impl<F: fmt::Debug + fmt::Display> std::error::Error for Located<F> {}
+impl<F: TomlFault> fmt::Display for Located<F> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.message().fmt(f)
+    }
+}
+
+impl<F: TomlFault> std::error::Error for Located<F> {}
 
 /// What can be wrong in one kind of TOML file.
-pub trait TomlFault: fmt::Debug + fmt::Display {
+pub trait TomlFault: fmt::Debug {
     /// What to give instead of a file that cannot be read.
-    const WANTED: &'static str;
+    fn wanted() -> Message;
+
+    /// What is wrong, as a message of the catalogue.
+    fn message(&self) -> Message;
 }
 
 /// Why a TOML file cannot be used.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum TomlFileError<F: TomlFault> {
     /// The file cannot be read.
-    #[error("{}: cannot be read ({source}); give {}", mesh::read::shown_path(.path), F::WANTED)]
     Unreadable {
         /// The file.
         path: PathBuf,
@@ -44,13 +58,32 @@ pub enum TomlFileError<F: TomlFault> {
         source: std::io::Error,
     },
     /// The file says something that makes no sense.
-    #[error("{}: {problem}", mesh::read::shown_path(.path))]
     Faulty {
         /// The file.
         path: PathBuf,
         /// What is wrong, and where.
-        problem: Located<F>,
+        problem: Box<Located<F>>,
     },
+}
+
+impl<F: TomlFault> TomlFileError<F> {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Unreadable { path, source } => message!(
+                "settings-unreadable",
+                path = shown_path(path),
+                reason = system_says(source),
+                wanted = F::wanted()
+            ),
+            Self::Faulty { path, problem } => message!(
+                "of-file",
+                path = shown_path(path),
+                problem = problem.message()
+            ),
+        }
+    }
 }
 
 /// Reads a TOML file by a function that reads its text.
@@ -67,7 +100,7 @@ pub fn read<T, F: TomlFault>(
     })?;
     parse(&text).map_err(|problem| TomlFileError::Faulty {
         path: path.to_owned(),
-        problem,
+        problem: Box::new(problem),
     })
 }
 
@@ -86,20 +119,14 @@ pub fn at<F>(text: &str, byte: usize, fault: F) -> Located<F> {
 /// When the text is not TOML, or not of this kind.
 pub fn from_toml<T: DeserializeOwned, F>(
     text: &str,
-    fault: impl FnOnce(String) -> F,
+    fault: impl FnOnce(TomlProblem) -> F,
 ) -> Result<T, Located<F>> {
     toml::from_str(text).map_err(|error| {
         let start = error.span().map_or(0, |span| span.start);
-        let message = fault(on_one_line(&in_plain_words(
-            error.message(),
-            line_at(text, start),
-        )));
+        let fault = fault(TomlProblem::of(error.message(), line_at(text, start)));
         match error.span() {
-            Some(span) => at(text, span.start, message),
-            None => Located {
-                line: None,
-                fault: message,
-            },
+            Some(span) => at(text, span.start, fault),
+            None => Located { line: None, fault },
         }
     })
 }
@@ -112,50 +139,6 @@ fn line_at(text: &str, byte: usize) -> &str {
         .filter(|&&b| b == b'\n')
         .count();
     text.lines().nth(before).unwrap_or_default()
-}
-
-/// The reader's message as one that says what to do: the nearest of the known keys, or how
-/// a path is written.
-fn in_plain_words(message: &str, line: &str) -> String {
-    if line.contains('\\')
-        && ["escape", "unicode"]
-            .iter()
-            .any(|word| message.contains(word))
-    {
-        return "a backslash in a path: write C:/scans/upper.ply, or put the path in single quotes \
-                ('C:\\scans\\upper.ply')"
-            .to_owned();
-    }
-    let mut quoted = message.split('`').skip(1).step_by(2);
-    let named = match (message.split_once(" `"), quoted.next()) {
-        (Some(("unknown field", _)), Some(name)) => Some(("key", name)),
-        (Some(("unknown variant", _)), Some(name)) => Some(("value", name)),
-        _ => None,
-    };
-    let Some((what, name)) = named else {
-        return message.to_owned();
-    };
-    let known: Vec<&str> = quoted.collect();
-    let meant = nearest(name, known.iter().copied())
-        .map_or_else(String::new, |nearest| format!("; did you mean {nearest}?"));
-    format!(
-        "unknown {what} `{name}`{meant} Known here: {}",
-        known.join(", ")
-    )
-    .replace("` Known", "`. Known")
-}
-
-/// A file can hold anything: none of it may disturb a terminal.
-fn on_one_line(message: &str) -> String {
-    let mut line = String::new();
-    for c in message.replace('\n', ", ").chars() {
-        if c.is_control() {
-            line.extend(c.escape_default());
-        } else {
-            line.push(c);
-        }
-    }
-    line
 }
 
 #[cfg(test)]
@@ -171,9 +154,22 @@ mod tests {
         mandibular: Option<String>,
     }
 
+    #[derive(Debug, PartialEq)]
+    struct Fault(TomlProblem);
+
+    impl TomlFault for Fault {
+        fn wanted() -> Message {
+            Message::default()
+        }
+
+        fn message(&self) -> Message {
+            self.0.message()
+        }
+    }
+
     #[test]
     fn a_fault_names_line_key_and_nearest_key() {
-        let refused = |text| from_toml::<Sections, String>(text, |text| text).unwrap_err();
+        let refused = |text| from_toml::<Sections, Fault>(text, Fault).unwrap_err();
         let slip = refused("\nmaxilary = \"a\"");
         assert_eq!(
             slip.to_string(),
@@ -189,13 +185,13 @@ mod tests {
     #[test]
     fn a_backslash_in_a_path_has_a_sentence_of_its_own() {
         let text = "mandibular = \"a\"\nmaxillary = \"C:\\scans\\upper.ply\"";
-        let problem = from_toml::<Sections, String>(text, |text| text).unwrap_err();
+        let problem = from_toml::<Sections, Fault>(text, Fault).unwrap_err();
         assert_eq!(problem.line, Some(2));
+        assert_eq!(problem.fault, Fault(TomlProblem::Backslash));
+        let said = problem.to_string();
         assert!(
-            problem
-                .fault
-                .starts_with("a backslash in a path: write C:/"),
-            "{problem}"
+            said.starts_with("line 2: a backslash in a path: write C:/"),
+            "{said}"
         );
     }
 }

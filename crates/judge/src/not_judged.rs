@@ -1,6 +1,6 @@
 //! What was not judged, and why.
 
-use crate::check::Check;
+use crate::check::{Check, page};
 use messages::{Language, Message};
 use std::fmt;
 
@@ -77,16 +77,16 @@ impl Part {
         self.gist().text(language)
     }
 
-    /// Its page, in Markdown.
+    /// Its page in a language, in Markdown.
     #[must_use]
-    pub fn page(self) -> &'static str {
+    pub fn page(self, language: Language) -> &'static str {
         match self {
-            Self::Border => include_str!("parts/border.md"),
-            Self::Wash => include_str!("parts/wash.md"),
-            Self::JawRelation => include_str!("parts/jaw-relation.md"),
-            Self::Parcel => include_str!("parts/parcel.md"),
-            Self::OverExtension => include_str!("parts/over-extension.md"),
-            Self::Cut => include_str!("parts/cut.md"),
+            Self::Border => page!("parts", "border", language),
+            Self::Wash => page!("parts", "wash", language),
+            Self::JawRelation => page!("parts", "jaw-relation", language),
+            Self::Parcel => page!("parts", "parcel", language),
+            Self::OverExtension => page!("parts", "over-extension", language),
+            Self::Cut => page!("parts", "cut", language),
         }
     }
 }

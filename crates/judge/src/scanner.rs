@@ -1,6 +1,8 @@
 //! What a scanner itself adds to the lengths in its scans.
 
 use crate::located::{self, Located, TomlFault, TomlFileError};
+use crate::toml_problem::TomlProblem;
+use messages::{Message, message};
 use serde::Deserialize;
 use std::path::{Path, PathBuf};
 use thiserror::Error;
@@ -22,16 +24,45 @@ pub type ScannerError = TomlFileError<ScannerFault>;
 
 /// What can be wrong in a scanner file.
 #[derive(Debug, Clone, PartialEq, Error)]
+#[error("{}", self.message())]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum ScannerFault {
-    #[error("{0}")]
-    Toml(String),
-    #[error("length_uncertainty_mm = {0} is not possible: it lies between 0 and 1 mm (k = 2)")]
+    Toml(TomlProblem),
     Impossible(f64),
 }
 
+impl ScannerFault {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Toml(problem) => problem.message(),
+            Self::Impossible(mm) => message!("scanner-impossible", given = mm.to_string()),
+        }
+    }
+}
+
 impl TomlFault for ScannerFault {
-    const WANTED: &'static str = "the scanner file that \"archproof artefact\" writes";
+    fn wanted() -> Message {
+        message!("wanted-scanner-file")
+    }
+
+    fn message(&self) -> Message {
+        self.message()
+    }
+}
+
+/// Why the scanner that another file states or names cannot be used.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[error("{0}")]
+pub struct ScannerProblem(Message);
+
+impl ScannerProblem {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        self.0.clone()
+    }
 }
 
 /// What a scanner file states.
@@ -111,18 +142,16 @@ impl ScannerEntry {
         entry: &Spanned<Self>,
         text: &str,
         folder: &Path,
-        fault: impl FnOnce(String) -> F,
+        fault: impl FnOnce(ScannerProblem) -> F,
     ) -> Result<Scanner, Located<F>> {
         let scanner = match entry.get_ref() {
-            Self::File(path) => Scanner::from_file(&folder.join(path)).map_err(|e| e.to_string()),
+            Self::File(path) => Scanner::from_file(&folder.join(path)).map_err(|e| e.message()),
             Self::Stated {
                 length_uncertainty_mm,
                 source,
-            } => {
-                Scanner::checked(*length_uncertainty_mm, source.clone()).map_err(|e| e.to_string())
-            }
+            } => Scanner::checked(*length_uncertainty_mm, source.clone()).map_err(|e| e.message()),
         };
-        scanner.map_err(|why| located::at(text, entry.span().start, fault(why)))
+        scanner.map_err(|why| located::at(text, entry.span().start, fault(ScannerProblem(why))))
     }
 }
 

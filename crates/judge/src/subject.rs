@@ -23,7 +23,7 @@ pub struct ScanFacts {
     /// How its unit was settled.
     pub unit: UnitReading,
     /// What in the file could mean two things and needs an answer.
-    pub questions: Vec<String>,
+    pub questions: Vec<Message>,
 }
 
 /// What is known of one impression of a case.

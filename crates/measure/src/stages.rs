@@ -1,6 +1,7 @@
 //! The stages of measuring: their order and their names in one table.
 
 use crate::measuring::Measuring;
+use messages::{Message, message};
 use std::fmt;
 
 /// A stage of measuring, for progress.
@@ -66,18 +67,27 @@ pub(crate) const STAGES: [(Stage, Obtain); 9] = [
     }),
 ];
 
+impl Stage {
+    /// What is being done, as a message of the catalogue.
+    #[must_use]
+    pub fn message(self) -> Message {
+        match self {
+            Self::Topology => message!("stage-topology"),
+            Self::Frame => message!("stage-frame"),
+            Self::TissueSide => message!("stage-tissue-side"),
+            Self::Registration => message!("stage-registration"),
+            Self::Border => message!("stage-border"),
+            Self::Cover => message!("stage-cover"),
+            Self::Spots => message!("stage-spots"),
+            Self::Tissue => message!("stage-tissue"),
+            Self::Landmarks => message!("stage-landmarks"),
+        }
+    }
+}
+
+/// In English.
 impl fmt::Display for Stage {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Topology => "joining triangles",
-            Self::Frame => "finding the impression frame",
-            Self::TissueSide => "telling tissue surface from outer surface",
-            Self::Registration => "registering the tray scan",
-            Self::Border => "following the border",
-            Self::Cover => "measuring the material thickness",
-            Self::Spots => "outlining show-through and thin places",
-            Self::Tissue => "looking for voids, nodules, folds and holes",
-            Self::Landmarks => "looking for landmarks",
-        })
+        self.message().fmt(f)
     }
 }

@@ -46,7 +46,12 @@ languages!(
     "page-impression",
     "page-case",
     "drawing",
-    "turning"
+    "turning",
+    "case-file",
+    "scan-file",
+    "steps",
+    "command",
+    "sources"
 );
 
 /// The files of a language as they are written, each with its subject, as for the letters that

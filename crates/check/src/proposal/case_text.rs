@@ -7,14 +7,23 @@ use super::role::Role;
 use judge::Stage;
 use measure::Arch;
 use mesh::read::shown_path;
+use messages::{Message, message};
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
 use thiserror::Error;
 
 /// A file's name cannot be written into a case file.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
-#[error("{}: the name is no valid text and cannot be written into a case file; rename the scan", shown_path(.0))]
+#[error("{}", self.message())]
 pub struct NameNotText(pub PathBuf);
+
+impl NameNotText {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        message!("proposal-name", path = shown_path(&self.0))
+    }
+}
 
 /// A name for a case made from the checksums of its scans: never from a file's name.
 #[must_use]

@@ -1,6 +1,9 @@
 //! Where scans lie and where the case file goes.
 
+use crate::reader::not_written;
+use judge::system_says;
 use mesh::read::shown_path;
+use messages::{Message, message};
 use std::io;
 use std::path::{Path, PathBuf};
 use thiserror::Error;
@@ -14,9 +17,9 @@ const RESULT_FILE: &str = "result.json";
 
 /// Why no case can be proposed for a folder; its text is one line for people.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum ProposalError {
     /// The folder cannot be looked into.
-    #[error("{}: cannot be looked into ({source}); give a folder that you may read", shown_path(.folder))]
     Folder {
         /// The folder.
         folder: PathBuf,
@@ -24,14 +27,28 @@ pub enum ProposalError {
         source: io::Error,
     },
     /// There is no scan.
-    #[error("{}: holds no scan (STL, PLY, OBJ); give another folder", shown_path(.0))]
     NoScans(PathBuf),
     /// There is a case file already.
-    #[error("{}: is a case file already; check it, or write a new one over it with --force", shown_path(.0))]
     InTheWay(PathBuf),
     /// The case file cannot be written.
-    #[error(transparent)]
     Write(#[from] mesh::write::WriteError),
+}
+
+impl ProposalError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Folder { folder, source } => message!(
+                "proposal-folder",
+                path = shown_path(folder),
+                reason = system_says(source)
+            ),
+            Self::NoScans(folder) => message!("proposal-no-scans", path = shown_path(folder)),
+            Self::InTheWay(file) => message!("proposal-in-the-way", path = shown_path(file)),
+            Self::Write(error) => not_written(error),
+        }
+    }
 }
 
 /// Whether a file's ending is that of a scan.

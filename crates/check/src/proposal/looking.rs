@@ -13,6 +13,7 @@ use measure::{
     Scanned,
 };
 use mesh::{Mesh, ReadError, Unit};
+use messages::{Message, message};
 use rayon::prelude::*;
 use std::borrow::Cow;
 use std::fmt;
@@ -35,14 +36,23 @@ pub enum Looking {
     Couples,
 }
 
+impl Looking {
+    /// What is being done, as a message of the catalogue.
+    #[must_use]
+    pub fn message(self) -> Message {
+        match self {
+            Self::Scans => message!("look-scans"),
+            Self::Records => message!("look-record"),
+            Self::Trays => message!("look-trays"),
+            Self::Couples => message!("look-couples"),
+        }
+    }
+}
+
+/// In English.
 impl fmt::Display for Looking {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Scans => "looking at each scan",
-            Self::Records => "looking for the jaw-relation record",
-            Self::Trays => "laying the trays on the impressions",
-            Self::Couples => "comparing impressions of one jaw",
-        })
+        self.message().fmt(f)
     }
 }
 

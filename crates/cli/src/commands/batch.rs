@@ -35,7 +35,7 @@ pub fn run(arguments: &BatchArguments) -> Result<ExitCode, Failure> {
         return Err(BatchError::NoCases(folder.clone()).into());
     }
     let (started, skipped) = (Instant::now(), AtomicU64::new(0));
-    let progress = CasesProgress::start();
+    let progress = CasesProgress::start(arguments.of.language.unwrap_or_else(Language::of_system));
     let overview = batch::run(&found, &job, &|step| {
         if step == Progress::Skipped {
             skipped.fetch_add(1, Ordering::Relaxed);

@@ -5,8 +5,8 @@ use crate::failure::Failure;
 use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
 use crate::terminal::{note, say};
-use check::Clock;
-use messages::{Language, message, text};
+use check::{Clock, Timing};
+use messages::{Language, Value, message, text};
 use report::result::{CaseResult, Times};
 use report::{
     REPORT_FILE, RESULT_FILE, RETURN_FILE, RETURN_TEXT_FILE, SHEET_FILE, add_return_note,
@@ -49,7 +49,7 @@ pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failur
     let case = source.case()?;
     let is_named = source.case.is_some() || source.is_case_file();
     let of_case = is_named.then(|| base.join(default_folder(&case.id)));
-    let progress = Progress::start();
+    let progress = Progress::start(language);
     let clock = Clock::start();
     let checked = source.check(case, &|step| {
         clock.begin(step);
@@ -66,7 +66,8 @@ pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failur
         ))
     });
     let mut result = CaseResult::of(&checked);
-    result.times = Some(Times::of(&checked, &clock.stop()));
+    let timing = clock.stop();
+    result.times = Some(Times::of(&checked, &timing));
     let is_returned = arguments.return_note && add_return_note(&mut result);
     let writing = Instant::now();
     if arguments.no_report {
@@ -75,7 +76,7 @@ pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failur
     let files = uninterrupted(|| write_all(&checked, &result, &folder, language))?;
     drop(progress);
     if arguments.times {
-        note(&table(&result, writing.elapsed()));
+        note(&table(&timing, writing.elapsed(), language));
     }
 
     if arguments.json {
@@ -99,12 +100,14 @@ pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failur
 
 /// The steps with their seconds, one a line. Impressions are measured side by
 /// side: their steps overlap.
-fn table(result: &CaseResult, writing: Duration) -> String {
-    let steps = result.times.iter().flat_map(|times| &times.steps);
-    let steps = steps.map(|step| (step.duration_s, step.step.as_str()));
-    let all = steps.chain([(writing.as_secs_f64(), "drawing and writing")]);
-    all.map(|(seconds, step)| format!("{seconds:8.3} s  {step}\n"))
-        .collect()
+fn table(timing: &Timing, writing: Duration, language: Language) -> String {
+    let steps = (timing.steps.iter()).map(|(step, lasted)| (*lasted, step.message()));
+    let all = steps.chain([(writing, message!("step-writing"))]);
+    all.map(|(lasted, step)| {
+        let seconds = Value::figure(format!("{:8.3} s", lasted.as_secs_f64()));
+        format!("{}  {}\n", seconds.text(language), step.text(language))
+    })
+    .collect()
 }
 
 /// Says where the pages for people lie; where there are none, the result.

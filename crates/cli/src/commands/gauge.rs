@@ -5,6 +5,7 @@ use crate::failure::Failure;
 use crate::progress::Progress;
 use crate::terminal::say;
 use check::proposal::is_scan;
+use messages::Language;
 use report::result::CaseResult;
 use report::{GaugeResult, comparable_figures, gauge_text, json_text, kept_figures};
 use std::path::Path;
@@ -12,7 +13,7 @@ use study::gauge::{FiguresError, study_of_folder, study_of_table};
 use study::{FigureLimits, NamedFigure};
 
 pub fn run(arguments: &GaugeArguments) -> Result<(), Failure> {
-    let progress = Progress::start();
+    let progress = Progress::start(Language::of_system());
     let study = if arguments.study.is_dir() {
         study_of_folder(&arguments.study, |repeat| {
             figures(repeat, &arguments.scans, &progress)

@@ -7,6 +7,7 @@ use crate::terminal::say;
 use clap::CommandFactory;
 use mesh::read::shown_path;
 use mesh::write::write_atomically;
+use messages::{Language, text};
 use report::scanning_page;
 use std::fmt::Write;
 use std::path::Path;
@@ -31,7 +32,7 @@ const PAGES: [(&str, &str); 10] = [
 ];
 
 /// Prints the help of a command, and the page of a topic where there is one of that name.
-pub fn run(of: &[String], html: Option<&Path>) -> Result<(), Failure> {
+pub fn run(of: &[String], html: Option<&Path>, language: Language) -> Result<(), Failure> {
     if let Some(file) = html {
         return match of {
             [topic] if topic == "scanning" => write(file),
@@ -55,8 +56,16 @@ pub fn run(of: &[String], html: Option<&Path>) -> Result<(), Failure> {
         (None, Some((_, page))) => (*page).to_owned(),
         (None, None) => return Err(Failure::Topic(of.join(" ").escape_debug().to_string())),
     };
-    say(&text)?;
+    say(&format!("{}{text}", in_english_only(language)))?;
     Ok(())
+}
+
+/// Says that what follows is in English, where another language was asked for.
+fn in_english_only(language: Language) -> String {
+    match language {
+        Language::English => String::new(),
+        other => text!(other, "page-in-english") + "\n\n",
+    }
 }
 
 /// Writes the page on scanning with its drawings.

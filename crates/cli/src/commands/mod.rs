@@ -35,6 +35,7 @@ use std::process::ExitCode;
 
 /// Carries out a command; gives the exit code.
 pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
+    let language = arguments.language();
     match arguments.command {
         Command::Check(arguments) => return check::run(&arguments),
         Command::Batch(arguments) => return batch::run(&arguments),
@@ -54,8 +55,8 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::Completions { shell } => completions::run(shell)?,
         Command::Manual { dir } => manual::run(&dir)?,
         Command::Demo { dir } => demo::run(&dir)?,
-        Command::Help { of, html } => help::run(&of, html.as_deref())?,
-        Command::Explain { code } => explain::run(code.as_deref())?,
+        Command::Help { of, html, .. } => help::run(&of, html.as_deref(), language)?,
+        Command::Explain { code, .. } => explain::run(code.as_deref(), language)?,
         Command::Protocol { command } => protocol::run(&command)?,
         Command::Repeat(arguments) => repeat::run(&arguments)?,
         Command::Schema { of } => say(&match of {

@@ -10,10 +10,11 @@ use check::proposal::{
     propose, scans_in, table, write_case,
 };
 use judge::Stage;
+use judge::system_says;
 use mesh::Unit;
 use mesh::read::shown_path;
+use messages::{Language, Message, message, text};
 use std::collections::BTreeMap;
-use std::fmt::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
@@ -72,10 +73,12 @@ pub fn over(
             if let [_] = folders {
                 return Err(ProposalError::InTheWay(file).into());
             }
-            say(&format!(
-                "{}: is a case file already and was left as it is\n",
-                shown_path(&file)
-            ))?;
+            let left = text!(
+                Language::of_system(),
+                "proposal-left",
+                path = shown_path(&file)
+            );
+            say(&format!("{left}\n"))?;
             continue;
         }
         written.push(one(folder, ids.get(folder).map(String::as_str), how)?);
@@ -85,8 +88,8 @@ pub fn over(
 
 fn one(folder: &Path, id: Option<&str>, how: How) -> Result<Written, Failure> {
     let files = scans_in(folder)?;
-    let progress = Progress::start();
-    let evidence = look(&files, how.unit, &|step| progress.name(&step));
+    let progress = Progress::start(Language::of_system());
+    let evidence = look(&files, how.unit, &|step| progress.name(&step.message()));
     drop(progress);
     say(&format!("{}:\n", shown_path(folder)))?;
     let proposal = asked(&evidence, how)?;
@@ -100,20 +103,19 @@ fn one(folder: &Path, id: Option<&str>, how: How) -> Result<Written, Failure> {
 
 /// Says what was written and what is left open.
 fn ending(file: &Path, proposal: &Proposal) -> String {
+    let language = Language::of_system();
     let mut text = String::new();
     for question in &proposal.questions {
-        // Writing to a String cannot fail.
-        let _ = writeln!(text, "Open: {}", question.text);
+        text += &text!(language, "proposal-open", question = question.text.as_str());
+        text.push('\n');
     }
     let file = shown_path(file);
-    let _ = if proposal.questions.is_empty() {
-        writeln!(text, "Wrote {file}. Read it, then: archproof check {file}")
+    text += &if proposal.questions.is_empty() {
+        text!(language, "proposal-written", path = file)
     } else {
-        writeln!(
-            text,
-            "Wrote {file}. Each open question is a comment in it; answer it there."
-        )
+        text!(language, "proposal-written-open", path = file)
     };
+    text.push('\n');
     text
 }
 
@@ -149,57 +151,56 @@ fn asked(evidence: &Evidence, how: How) -> Result<Proposal, Failure> {
 
 /// The pseudonym of each folder, from a table with the columns folder and id.
 fn read_ids(file: &Path, folders: &[PathBuf]) -> Result<BTreeMap<PathBuf, String>, Failure> {
-    let failed = |why: String| Failure::Ids {
+    let failed = |why: Message| Failure::Ids {
         path: file.to_owned(),
         why,
     };
     let bytes = mesh::read::bounded(file, mesh::read::MAX_TABLE_BYTES)
-        .map_err(|error| failed(error.to_string()))?;
+        .map_err(|error| failed(system_says(&error)))?;
     let mut rows = csv::ReaderBuilder::new()
         .trim(csv::Trim::All)
         .from_reader(bytes.as_slice());
     let head = rows
         .headers()
-        .map_err(|error| failed(error.to_string()))?
+        .map_err(|error| failed(no_table(&error)))?
         .clone();
     let column = |name: &str| {
         head.iter()
             .position(|own| own.trim_start_matches('\u{feff}') == name)
     };
     let (Some(folder), Some(id)) = (column("folder"), column("id")) else {
-        return Err(failed("line 1 needs the columns folder and id".to_owned()));
+        return Err(failed(message!("ids-columns")));
     };
     let mut ids = BTreeMap::new();
     for row in rows.records() {
-        let row = row.map_err(|error| failed(error.to_string()))?;
+        let row = row.map_err(|error| failed(no_table(&error)))?;
         let line = row.position().map_or(0, csv::Position::line);
         let (folder, id) = (
             row.get(folder).unwrap_or_default(),
             row.get(id).unwrap_or_default(),
         );
         if id.is_empty() || id.chars().any(char::is_control) {
-            return Err(failed(format!(
-                "line {line} needs an id of printable letters, a pseudonym"
-            )));
+            return Err(failed(message!("ids-no-id", line = line)));
         }
         let named = |path: &&PathBuf| {
             path.file_name().is_some_and(|name| name == folder)
                 || path.as_path() == Path::new(folder)
         };
         let Some(path) = folders.iter().find(named) else {
-            return Err(failed(format!(
-                "line {line} names a folder that holds no scans"
-            )));
+            return Err(failed(message!("ids-no-scans", line = line)));
         };
         if ids.values().any(|other| other == id)
             || ids.insert(path.clone(), id.to_owned()).is_some()
         {
-            return Err(failed(format!(
-                "line {line} gives a folder or an id a second time"
-            )));
+            return Err(failed(message!("ids-twice", line = line)));
         }
     }
     Ok(ids)
+}
+
+/// What the reader of tables says.
+fn no_table(error: &csv::Error) -> Message {
+    message!("ids-no-table", reason = error.to_string())
 }
 
 #[cfg(test)]

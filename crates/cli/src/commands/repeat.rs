@@ -19,7 +19,7 @@ pub fn run(arguments: &RepeatArguments) -> Result<(), Failure> {
         .as_deref()
         .map(KnownRepeatability::from_file);
     let known = known.transpose()?;
-    let progress = Progress::start();
+    let progress = Progress::start(Language::of_system());
     let mut checked = Vec::new();
     for scan in &arguments.scans {
         let source = arguments.how.source(scan);

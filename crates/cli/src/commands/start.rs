@@ -13,6 +13,7 @@ use ::check::proposal::{case_folders, is_scan};
 use arguments::Source;
 use bytesize::ByteSize;
 use mesh::read::shown_path;
+use messages::{Language, Message, message};
 use std::collections::BTreeMap;
 use std::ffi::OsString;
 use std::io::{self, IsTerminal};
@@ -60,15 +61,11 @@ fn asks_on_desk() -> bool {
 /// Does what the path asks for.
 pub fn run(path: &Path) -> Result<ExitCode, Failure> {
     if !path.is_dir() {
-        let what = if is_toml(path) {
-            "a case file: it is checked"
+        tell(&if is_toml(path) {
+            message!("start-case-file", path = shown_path(path))
         } else {
-            "one scan: it is checked by itself, as an impression taken in one step, without its tray"
-        };
-        say(&format!(
-            "{}: {what}. Results go into a folder beside it.\n",
-            shown_path(path)
-        ))?;
+            message!("start-scan", path = shown_path(path))
+        })?;
         return checked(path);
     }
     let mut files = case_files(path)?;
@@ -77,15 +74,11 @@ pub fn run(path: &Path) -> Result<ExitCode, Failure> {
         if asks_on_desk() && folders.len() == 1 {
             return view::run(&[path.into()]);
         }
-        let of = if folders.len() > 1 {
-            format!(
-                "{} folders with scans and no case file: a case file is proposed for each",
-                folders.len()
-            )
-        } else {
-            "scans and no case file: a case file is proposed".to_owned()
-        };
-        say(&format!("{}: {of}.\n", shown_path(path)))?;
+        tell(&message!(
+            "start-scans",
+            path = shown_path(path),
+            folders = folders.len()
+        ))?;
         let how = How {
             stage: None,
             unit: None,
@@ -94,23 +87,23 @@ pub fn run(path: &Path) -> Result<ExitCode, Failure> {
         };
         let written = new::over(&folders, &BTreeMap::new(), how)?;
         if written.iter().any(|one| !one.proposal.questions.is_empty()) {
-            say(
-                "Not checked: answer what is open in the case file first, then start again with it.\n",
-            )?;
+            tell(&message!("start-open"))?;
             return Ok(new::OPEN.into());
         }
         files = written.into_iter().map(|one| one.file).collect();
     }
     match &files[..] {
         [only] => {
-            say(&format!(
-                "{}: is checked. Results go into a folder beside it.\n",
-                shown_path(only)
-            ))?;
+            tell(&message!("start-checked", path = shown_path(only)))?;
             checked(only)
         }
         _ => all(path, files.len()),
     }
+}
+
+/// Says one line in the language of the system.
+fn tell(message: &Message) -> io::Result<()> {
+    say(&format!("{}\n", message.text(Language::of_system())))
 }
 
 fn is_toml(path: &Path) -> bool {
@@ -143,7 +136,7 @@ fn checked(path: &Path) -> Result<ExitCode, Failure> {
     let checked = check::run_in(&arguments, path.parent().unwrap_or(Path::new("")))?;
     // What was checked counts, whether or not there is a program that shows the sheet.
     if let Err(why) = check::open_sheet(&checked.folder) {
-        complain(&why);
+        complain(&why.message().text(Language::of_system()));
     }
     Ok(checked.code)
 }
@@ -151,9 +144,10 @@ fn checked(path: &Path) -> Result<ExitCode, Failure> {
 /// Checks every case of a folder.
 fn all(folder: &Path, cases: usize) -> Result<ExitCode, Failure> {
     let out = folder.join(RESULTS);
-    say(&format!(
-        "{}: {cases} cases, which are checked side by side.\n",
-        shown_path(folder)
+    tell(&message!(
+        "start-cases",
+        path = shown_path(folder),
+        cases = cases
     ))?;
     batch::run(&BatchArguments {
         of: FolderArguments {

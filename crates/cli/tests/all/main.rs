@@ -15,6 +15,7 @@ mod intake;
 mod interrupted;
 mod judge;
 mod language;
+mod language_of_errors;
 mod questions;
 mod repeat;
 mod report_in_browser;

@@ -4,7 +4,10 @@ use super::labels::BadLabel;
 use super::scanned_at::BadTime;
 use super::tray::{BadColour, BadThickness};
 use crate::located::{Located, TomlFault, TomlFileError};
+use crate::scanner::ScannerProblem;
+use crate::toml_problem::TomlProblem;
 use measure::landmarks::LandmarkName;
+use messages::{Message, message};
 use thiserror::Error;
 
 /// Why a case file, or a landmarks file, cannot be used.
@@ -15,88 +18,93 @@ pub type CaseProblem = Located<CaseFault>;
 
 /// What can be wrong in a case file.
 #[derive(Debug, Clone, PartialEq, Error)]
+#[error("{}", self.message())]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum CaseFault {
-    #[error("{0}")]
-    Toml(String),
-    #[error("the case needs a name of printable letters (a pseudonym, never a patient's name)")]
+    Toml(TomlProblem),
     NoId,
-    #[error(
-        "no impression is named; give before_wash, wash or one_step under [maxillary] or [mandibular]"
-    )]
     NoImpression,
-    #[error(
-        "no impression of this jaw is named; give before_wash, wash or one_step, or leave the section out"
-    )]
     EmptyJaw,
-    #[error(
-        "one_step is given beside before_wash or wash; give one_step alone, or the stages of a wash technique"
-    )]
     OneStepAndStages,
-    #[error("a reading under [jaw_relation] needs a finite number")]
     ReadingNotFinite,
-    #[error("a vertical dimension is given both as a value and as readings; give one of the two")]
     ValueAndReadings,
-    #[error("the hours since the impression was taken must be a number, 0 or more")]
     Hours,
-    #[error("{0}")]
-    Scanner(String),
-    #[error("a tissue stop needs three finite numbers")]
+    Scanner(ScannerProblem),
     StopNotFinite,
-    #[error("tissue stops are given but no tray; they are places on the tray scan")]
     StopsWithoutTray,
-    #[error(
-        "tray_relieved is the tray after relief, between two passes: give the tray's scan before relief as \
-         tray, and the impressions as before_wash and wash"
-    )]
     RelievedAlone,
-    #[error(
-        "a scan of the impression as it was sent is given, but none of it as it arrived; name that by the same key without _as_sent"
-    )]
     SentAlone,
-    #[error(
-        "the list of the impression's parts is empty; name each part's scan, or one scan of the whole"
-    )]
     NoParts,
-    #[error(
-        "an impression in parts needs the scan of its whole tray, on which they are laid; give it as tray"
-    )]
     PartsWithoutTray,
-    #[error(
-        "the list of the tray's pieces is empty; name each piece's scan, or one scan of the whole"
-    )]
     NoPieces,
-    #[error(
-        "a tray in pieces cannot be the frame of an impression in parts, nor be compared with tray_relieved; join the pieces and scan the tray whole"
-    )]
     PiecesNotWhole,
-    #[error(transparent)]
     ScannedAt(#[from] BadTime),
-    #[error(transparent)]
     Label(#[from] BadLabel),
-    #[error(transparent)]
     Colour(#[from] BadColour),
-    #[error(transparent)]
     Thickness(#[from] BadThickness),
-    #[error("'{name}' is no landmark; there are {known}")]
-    UnknownLandmark { name: String, known: String },
-    #[error("the {name} {}", if *paired { "lies on the right or left: give its side" } else { "lies on the midline: leave its side out" })]
-    LandmarkSide { name: &'static str, paired: bool },
-    #[error("a landmark's point needs three finite numbers")]
+    UnknownLandmark { name: String },
+    LandmarkSide(LandmarkName),
     MarkNotFinite,
-    #[error("the {name} is marked twice")]
-    MarkedTwice { name: &'static str },
+    MarkedTwice(LandmarkName),
 }
 
 impl TomlFault for CaseFault {
-    const WANTED: &'static str = "the path of a case file or of a file that it names";
+    fn wanted() -> Message {
+        message!("wanted-case-file")
+    }
+
+    fn message(&self) -> Message {
+        self.message()
+    }
 }
 
 impl CaseFault {
     pub(super) fn unknown_landmark(name: &str) -> Self {
         Self::UnknownLandmark {
             name: name.escape_default().to_string(),
-            known: LandmarkName::ALL.map(LandmarkName::in_words).join(", "),
+        }
+    }
+
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Toml(problem) => problem.message(),
+            Self::NoId => message!("case-no-id"),
+            Self::NoImpression => message!("case-no-impression"),
+            Self::EmptyJaw => message!("case-empty-jaw"),
+            Self::OneStepAndStages => message!("case-one-step-and-stages"),
+            Self::ReadingNotFinite => message!("case-reading-not-finite"),
+            Self::ValueAndReadings => message!("case-value-and-readings"),
+            Self::Hours => message!("case-hours"),
+            Self::Scanner(problem) => problem.message(),
+            Self::StopNotFinite => message!("case-stop-not-finite"),
+            Self::StopsWithoutTray => message!("case-stops-without-tray"),
+            Self::RelievedAlone => message!("case-relieved-alone"),
+            Self::SentAlone => message!("case-sent-alone"),
+            Self::NoParts => message!("case-no-parts"),
+            Self::PartsWithoutTray => message!("case-parts-without-tray"),
+            Self::NoPieces => message!("case-no-pieces"),
+            Self::PiecesNotWhole => message!("case-pieces-not-whole"),
+            Self::ScannedAt(why) => why.message(),
+            Self::Label(why) => why.message(),
+            Self::Colour(why) => why.message(),
+            Self::Thickness(why) => why.message(),
+            Self::UnknownLandmark { name } => message!(
+                "case-unknown-landmark",
+                name = name.as_str(),
+                known = LandmarkName::ALL.map(LandmarkName::in_words).join(", ")
+            ),
+            Self::LandmarkSide(name) => message!(
+                "case-landmark-side",
+                landmark = Message::name("landmark", name.in_words()),
+                lies = if name.is_paired() { "aside" } else { "midline" }
+            ),
+            Self::MarkNotFinite => message!("case-mark-not-finite"),
+            Self::MarkedTwice(name) => message!(
+                "case-marked-twice",
+                landmark = Message::name("landmark", name.in_words())
+            ),
         }
     }
 }

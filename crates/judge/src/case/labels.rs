@@ -1,6 +1,7 @@
 //! Labels of a case, by which results are compared: scanner, site, operator, material, lot.
 //! They are codes; what looks like a person's name is refused.
 
+use messages::{Message, message};
 use std::collections::BTreeMap;
 use thiserror::Error;
 
@@ -29,20 +30,28 @@ const TITLES: [&str; 8] = ["dr", "mr", "mrs", "ms", "miss", "prof", "herr", "fra
 
 /// Why a label cannot be used. No message repeats a value, which may be a name.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
+#[error("{}", self.message())]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum BadLabel {
-    #[error("a key under [labels] needs 1 to {LONGEST} small letters, digits, _ or -")]
     Key,
-    #[error("labels never tell a person: leave out '{0}'")]
     Personal(String),
-    #[error("the label '{0}' needs 1 to {LONGEST} letters, digits, ., _ or -, without blanks")]
     Value(String),
-    #[error(
-        "the label '{0}' looks like a name; write a code, such as op-3, or small letters if it is no name"
-    )]
     Name(String),
-    #[error("more than {MOST} labels are given; keep those that results are compared by")]
     TooMany,
+}
+
+impl BadLabel {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Key => message!("label-key", longest = LONGEST),
+            Self::Personal(key) => message!("label-personal", key = key.as_str()),
+            Self::Value(key) => message!("label-value", key = key.as_str(), longest = LONGEST),
+            Self::Name(key) => message!("label-name", key = key.as_str()),
+            Self::TooMany => message!("label-too-many", most = MOST),
+        }
+    }
 }
 
 /// Says whether labels can be used.

@@ -82,10 +82,7 @@ fn parse(text: &str, arch: Option<Arch>) -> Result<MarkedLandmarks, CaseProblem>
             Some(SideEntry::Midline) | None => None,
         };
         if name.is_paired() != side.is_some() {
-            return Err(faulty(CaseFault::LandmarkSide {
-                name: name.in_words(),
-                paired: name.is_paired(),
-            }));
+            return Err(faulty(CaseFault::LandmarkSide(name)));
         }
         let point = entry.point.get_ref();
         if !point.iter().all(|c| c.is_finite()) {
@@ -98,9 +95,7 @@ fn parse(text: &str, arch: Option<Arch>) -> Result<MarkedLandmarks, CaseProblem>
             continue;
         }
         if marks.iter().any(|m| m.name == name && m.side == side) {
-            return Err(faulty(CaseFault::MarkedTwice {
-                name: name.in_words(),
-            }));
+            return Err(faulty(CaseFault::MarkedTwice(name)));
         }
         marks.push(LandmarkMark {
             name,

@@ -1,6 +1,7 @@
 //! When the scans of a case were made, as its case file states it.
 
 use chrono::{DateTime, Datelike, NaiveDate, NaiveDateTime, SecondsFormat, Utc};
+use messages::{Message, message};
 use thiserror::Error;
 
 /// Ways to write a date and time without an offset from UTC.
@@ -13,11 +14,16 @@ const WITHOUT_OFFSET: [&str; 4] = [
 
 /// A stated time that cannot be used.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
-#[error(
-    "scanned_at needs a date of the years 2000 to 2099 (ISO 8601), such as 2026-03-04, or a date and time, such as \
-     2026-03-04T10:20:00+01:00; without an offset, the time counts as UTC"
-)]
+#[error("{}", self.message())]
 pub struct BadTime;
+
+impl BadTime {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        message!("case-time")
+    }
+}
 
 /// The stated time in UTC to the second (RFC 3339), or the date where no time of day is
 /// stated. Such texts sort in order of time, a date before all times of its day.

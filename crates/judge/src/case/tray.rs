@@ -1,6 +1,7 @@
 //! What may be said of a tray that was not scanned.
 
 use measure::TrayThickness;
+use messages::{Message, message};
 use thiserror::Error;
 
 /// What a thickness is taken to be known to, where nothing is said: k = 2, mm.
@@ -12,23 +13,42 @@ const POSSIBLE_MM: std::ops::RangeInclusive<f64> = 0.2..=8.0;
 
 /// The text is no colour.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
-#[error("'{0}' is no colour: give it as #rrggbb, as it looks in the scan")]
+#[error("{}", self.message())]
 pub struct BadColour(String);
+
+impl BadColour {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        message!("case-colour", text = self.0.as_str())
+    }
+}
 
 /// The numbers are no thickness of a tray.
 #[derive(Debug, Clone, PartialEq, Error)]
+#[error("{}", self.message())]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum BadThickness {
-    #[error(
-        "a tray of {0} mm is not possible: give its thickness as {least} to {most} mm",
-        least = POSSIBLE_MM.start(),
-        most = POSSIBLE_MM.end()
-    )]
     Impossible(f64),
-    #[error("an uncertainty of {0} mm is not possible: give it as 0 mm or more")]
     Uncertainty(f64),
-    #[error("an uncertainty is given but no thickness of the tray")]
     NoThickness,
+}
+
+impl BadThickness {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Impossible(mm) => message!(
+                "case-thickness",
+                given = mm.to_string(),
+                least = POSSIBLE_MM.start().to_string(),
+                most = POSSIBLE_MM.end().to_string()
+            ),
+            Self::Uncertainty(mm) => message!("case-uncertainty", given = mm.to_string()),
+            Self::NoThickness => message!("case-no-thickness"),
+        }
+    }
 }
 
 /// A colour written as `#rrggbb`, sRGB.

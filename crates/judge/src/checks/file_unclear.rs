@@ -18,7 +18,7 @@ pub(super) fn judge(subject: &ScanSubject<'_>) -> Vec<Finding> {
         .map(|question| ("impression", question))
         .chain(tray_questions.map(|question| ("tray", question)))
         .map(|(which, question)| {
-            message!("file-unclear", which = which, question = question.as_str())
+            message!("file-unclear", which = which, question = question.clone())
         });
     let one_for_both = evidence
         .tray

@@ -4,9 +4,11 @@ use super::limit::ZoneKey;
 use super::possible::impossible;
 use super::{Limit, LimitKey, Protocol};
 use crate::located::{self, Located, TomlFault, TomlFileError};
-use crate::scanner::ScannerEntry;
+use crate::scanner::{ScannerEntry, ScannerProblem};
 use crate::severity::Level;
+use crate::toml_problem::TomlProblem;
 use measure::Zone;
+use messages::{Message, message};
 use serde::Deserialize;
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
@@ -21,22 +23,58 @@ pub type ProtocolProblem = Located<ProtocolFault>;
 
 /// What can be wrong in a protocol text.
 #[derive(Debug, Clone, PartialEq, Error)]
+#[error("{}", self.message())]
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum ProtocolFault {
-    #[error("{0}")]
-    Toml(String),
-    #[error("{0}")]
-    Scanner(String),
-    #[error("{key} = {value} is not possible: {why}")]
+    Toml(TomlProblem),
+    Scanner(ScannerProblem),
+    Unit {
+        key: &'static str,
+        own: String,
+        given: String,
+    },
+    Zones {
+        key: &'static str,
+    },
     Impossible {
         key: &'static str,
         value: f64,
-        why: String,
+        why: Message,
     },
 }
 
+impl ProtocolFault {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Toml(problem) => problem.message(),
+            Self::Scanner(problem) => problem.message(),
+            Self::Unit { key, own, given } => message!(
+                "limit-unit-other",
+                key = *key,
+                own = own.as_str(),
+                given = given.as_str()
+            ),
+            Self::Zones { key } => message!("limit-without-zones", key = *key),
+            Self::Impossible { key, value, why } => message!(
+                "limit-impossible",
+                key = *key,
+                value = value.to_string(),
+                why = why.clone()
+            ),
+        }
+    }
+}
+
 impl TomlFault for ProtocolFault {
-    const WANTED: &'static str = "the path of a protocol file";
+    fn wanted() -> Message {
+        message!("wanted-protocol")
+    }
+
+    fn message(&self) -> Message {
+        self.message()
+    }
 }
 
 #[derive(Deserialize)]
@@ -176,18 +214,17 @@ fn overlay(base: &Protocol, text: &str, folder: &Path) -> Result<Protocol, Proto
             return Err(located::at(
                 text,
                 unit.span().start,
-                ProtocolFault::Toml(format!(
-                    "the unit of {} is {}, not {}; convert the value",
-                    key.name(),
-                    limit.unit,
-                    unit.get_ref()
-                )),
+                ProtocolFault::Unit {
+                    key: key.name(),
+                    own: limit.unit.clone(),
+                    given: unit.get_ref().clone(),
+                },
             ));
         }
         if let Some(zones) = &entry.zones
             && !key.differs_by_zone()
         {
-            let fault = ProtocolFault::Toml(format!("{} cannot differ by zone", key.name()));
+            let fault = ProtocolFault::Zones { key: key.name() };
             return Err(located::at(text, zones.span().start, fault));
         }
         if let Some(value) = &entry.value {

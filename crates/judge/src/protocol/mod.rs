@@ -24,9 +24,11 @@
 mod file;
 mod limit;
 mod possible;
+mod sourced;
 
 pub use file::{ProtocolError, ProtocolFault, ProtocolProblem};
 pub use limit::{Limit, LimitKey};
+pub use sourced::scanner_source;
 
 use crate::scanner::Scanner;
 use std::path::{Path, PathBuf};

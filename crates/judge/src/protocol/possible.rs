@@ -2,13 +2,18 @@
 
 use super::{LimitKey, Protocol};
 use measure::{COARSEST_EDGE_FOR_COVER_MM, Zone};
+use messages::{Message, message};
 
 /// Flange thickness may be taken at these depths below the border, mm.
 const FLANGE_DEPTH_MM: std::ops::RangeInclusive<f64> = 0.5..=10.0;
 
 /// Why the value of a limit (in a zone) makes no sense, by itself or beside
 /// the others.
-pub(super) fn impossible(protocol: &Protocol, key: LimitKey, zone: Option<Zone>) -> Option<String> {
+pub(super) fn impossible(
+    protocol: &Protocol,
+    key: LimitKey,
+    zone: Option<Zone>,
+) -> Option<Message> {
     use LimitKey::*;
     let of = |key| match zone {
         Some(zone) => protocol.limit(key).in_zone(zone),
@@ -16,72 +21,88 @@ pub(super) fn impossible(protocol: &Protocol, key: LimitKey, zone: Option<Zone>)
     };
     let value = of(key);
     if !value.is_finite() {
-        return Some("it must be a number".into());
+        return Some(message!("impossible-no-number"));
     }
     if value < 0.0 {
-        return Some("it cannot be negative".into());
+        return Some(message!("impossible-negative"));
     }
     let show_through = protocol.value(ShowThrough);
     let thin = protocol.value(ThinCover);
     let room = thin - show_through;
     match key {
-        ShowThrough | ThinCover if thin <= show_through => Some(format!(
-            "thin_cover_mm ({thin}) must be more than show_through_mm ({show_through})"
+        ShowThrough | ThinCover if thin <= show_through => Some(message!(
+            "impossible-less",
+            lesser = "show_through_mm",
+            is = show_through.to_string(),
+            greater = "thin_cover_mm",
+            other = thin.to_string(),
+            first = "greater"
         )),
         // Else a place that might show through would not even be outlined as thin.
         ShowThrough | ThinCover | CoverUncertainty if protocol.value(CoverUncertainty) > room => {
-            Some(format!(
-                "cover_uncertainty_mm ({}) must not be more than thin_cover_mm less show_through_mm ({room:.3})",
-                protocol.value(CoverUncertainty)
+            Some(message!(
+                "impossible-cover-uncertainty",
+                is = protocol.value(CoverUncertainty).to_string(),
+                room = format!("{room:.3}")
             ))
         }
-        ShowThroughShare | DoubleLayer if value > 100.0 => Some("a share is at most 100 %".into()),
-        Orientation if value > 1.0 => Some("a confidence is at most 1".into()),
-        MedianEdge if value > COARSEST_EDGE_FOR_COVER_MM => Some(format!(
-            "the material thickness is not measured on triangles coarser than {COARSEST_EDGE_FOR_COVER_MM} mm"
+        ShowThroughShare | DoubleLayer if value > 100.0 => Some(message!("impossible-share")),
+        Orientation if value > 1.0 => Some(message!("impossible-confidence")),
+        MedianEdge if value > COARSEST_EDGE_FOR_COVER_MM => Some(message!(
+            "impossible-median-edge",
+            coarsest = COARSEST_EDGE_FOR_COVER_MM.to_string()
         )),
         PrescriptionRequired | DisinfectionRequired | RecordRequired | BothArchesRequired
         | WashRequired
             if value != 0.0 && value != 1.0 =>
         {
-            Some("it is 1 (required) or 0 (not required)".into())
+            Some(message!("impossible-required"))
         }
-        InterocclusalLeast | InterocclusalMost
-            if of(InterocclusalLeast) >= of(InterocclusalMost) =>
-        {
-            Some("the least interocclusal distance must be less than the most".into())
-        }
-        UsualInterocclusalLeast | UsualInterocclusalMost
-            if of(UsualInterocclusalLeast) >= of(UsualInterocclusalMost) =>
-        {
-            Some("the least usual interocclusal distance must be less than the most".into())
-        }
-        LipLeast | LipMost if of(LipLeast) >= of(LipMost) => {
-            Some("the least upper lip length must be less than the most".into())
-        }
-        PapillaLeast | PapillaMost if of(PapillaLeast) >= of(PapillaMost) => {
-            Some("the least distance from papilla to lip line must be less than the most".into())
-        }
-        DisinfectionLeast | DisinfectionMost if of(DisinfectionLeast) >= of(DisinfectionMost) => {
-            Some("the least time of disinfection must be less than the most".into())
-        }
-        RidgeAngle if value > 90.0 => Some("the angle between two planes is at most 90°".into()),
-        StopSize if value == 0.0 => Some("a tissue stop has a size".into()),
-        FlangeDepth if !FLANGE_DEPTH_MM.contains(&value) => Some(format!(
-            "flange thickness is taken {} to {} mm below the border",
-            FLANGE_DEPTH_MM.start(),
-            FLANGE_DEPTH_MM.end()
+        RidgeAngle if value > 90.0 => Some(message!("impossible-angle")),
+        StopSize if value == 0.0 => Some(message!("impossible-stop-size")),
+        FlangeDepth if !FLANGE_DEPTH_MM.contains(&value) => Some(message!(
+            "impossible-flange-depth",
+            least = FLANGE_DEPTH_MM.start().to_string(),
+            most = FLANGE_DEPTH_MM.end().to_string()
         )),
-        FlangeThin | FlangeThick if of(FlangeThin) >= of(FlangeThick) => Some(format!(
-            "least_flange_thickness_mm ({}) must be less than most_flange_thickness_mm ({})",
-            of(FlangeThin),
-            of(FlangeThick)
-        )),
-        OverlapLeast | OverlapMost if of(OverlapLeast) >= of(OverlapMost) => Some(format!(
-            "least_border_overlap_mm ({}) must be less than most_border_overlap_mm ({})",
-            of(OverlapLeast),
-            of(OverlapMost)
-        )),
-        _ => None,
+        _ => misordered(key, of),
     }
+}
+
+/// Why the least that a limit asks for must be less than the most; `None` where it is, or the
+/// limit is no such one.
+fn misordered(key: LimitKey, of: impl Fn(LimitKey) -> f64) -> Option<Message> {
+    use LimitKey::*;
+    let is_not_less = |least, most| of(least) >= of(most);
+    let less = |least: LimitKey, most: LimitKey| {
+        is_not_less(least, most).then(|| {
+            message!(
+                "impossible-less",
+                lesser = least.name(),
+                is = of(least).to_string(),
+                greater = most.name(),
+                other = of(most).to_string(),
+                first = "lesser"
+            )
+        })
+    };
+    let (least, most, what) = match key {
+        InterocclusalLeast | InterocclusalMost => {
+            (InterocclusalLeast, InterocclusalMost, "interocclusal")
+        }
+        UsualInterocclusalLeast | UsualInterocclusalMost => (
+            UsualInterocclusalLeast,
+            UsualInterocclusalMost,
+            "usual-interocclusal",
+        ),
+        LipLeast | LipMost => (LipLeast, LipMost, "lip"),
+        PapillaLeast | PapillaMost => (PapillaLeast, PapillaMost, "papilla"),
+        DisinfectionLeast | DisinfectionMost => {
+            (DisinfectionLeast, DisinfectionMost, "disinfection")
+        }
+        FlangeThin | FlangeThick => return less(FlangeThin, FlangeThick),
+        OverlapLeast | OverlapMost => return less(OverlapLeast, OverlapMost),
+        _ => return None,
+    };
+    is_not_less(least, most).then(|| message!("impossible-least-and-most", of = what))
 }

@@ -6,6 +6,7 @@ use fixtures::impression::*;
 use judge::{Check, Protocol, Severity, Stage, UnitReading, Verdict, judge_case};
 use measure::{Arch, NotAnImpression, Scanned};
 use mesh::Unit;
+use messages::Message;
 use rstest::rstest;
 
 #[rstest]
@@ -111,7 +112,7 @@ fn one_file_for_two_things_is_asked_about() {
     assert_eq!(judged.verdict, Verdict::Undecided);
 
     let mut questioned = evidence(&measurement, 0);
-    questioned.scan.questions = vec!["a second scan follows".into()];
+    questioned.scan.questions = vec![Message::verbatim("a second scan follows")];
     let judged = judge_case(&case, &[questioned], None, &Protocol::default());
     assert!(
         judged.findings[0]

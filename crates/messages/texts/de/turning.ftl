@@ -27,4 +27,4 @@ turning-not-known = { $place }. Die Materialdicke ist hier nicht bekannt.
 turning-thick = { $place }: Material { $thickness } mm dick.
 turning-tray-at-surface = { $place }: Material { $thickness } mm dick (Löffel an der Oberfläche).
 turning-section = Schnitt
-turning-section-is = Schnitt durch diese Stelle, längs der Einschubachse und quer zum nächsten Rand; Schleimhautseite oben, außen rechts. Der Ring ist die Stelle, der Balken 5 mm.
+turning-section-is = Schnitt durch diese Stelle, längs der Einsetzachse und quer zum nächsten Rand; Schleimhautseite oben, außen rechts. Der Ring ist die Stelle, der Balken 5 mm.

@@ -1,6 +1,9 @@
 //! Files that are written together.
 
 use super::coloured_mesh::MapError;
+use judge::system_says;
+use mesh::read::shown_path;
+use messages::{Message, message};
 use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -11,9 +14,9 @@ pub(crate) type Output = (String, Vec<u8>);
 
 /// Why the results could not be written.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum WriteError {
     /// The system refused.
-    #[error("{}: cannot be written ({source}); free space or choose another folder", mesh::read::shown_path(.path))]
     Io {
         /// The file or folder.
         path: PathBuf,
@@ -21,17 +24,29 @@ pub enum WriteError {
         source: io::Error,
     },
     /// The table of a border cannot be written.
-    #[error("the border's table cannot be made: {0}")]
     Table(io::Error),
     /// A picture of the report cannot be encoded.
-    #[error("the report's pictures cannot be made: {0}")]
     Picture(io::Error),
     /// The cover map is no mesh.
-    #[error("the thickness map cannot be made: {0}")]
     Map(#[from] MapError),
 }
 
 impl WriteError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Io { path, source } => message!(
+                "results-unwritten",
+                path = shown_path(path),
+                reason = system_says(source)
+            ),
+            Self::Table(error) => message!("results-no-table", reason = system_says(error)),
+            Self::Picture(error) => message!("results-no-picture", reason = system_says(error)),
+            Self::Map(error) => message!("results-no-map", reason = error.to_string()),
+        }
+    }
+
     pub(crate) fn at(path: &Path) -> impl FnOnce(io::Error) -> Self {
         |source| Self::Io {
             path: path.to_owned(),

@@ -8,7 +8,10 @@ use crate::text::names::plain;
 use crate::{drawing, page, picture, sheet};
 use check::CheckedCase;
 use chrono::{DateTime, Utc};
+use judge::system_says;
+use mesh::read::shown_path;
 use messages::Language;
+use messages::{Message, message};
 use rayon::prelude::*;
 use serde::Deserialize;
 use std::fs;
@@ -22,9 +25,9 @@ pub const RESULT_FILE: &str = "result.json";
 
 /// Why a result could not be read back.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum ReadResultError {
     /// The system refused.
-    #[error("{}: cannot be read ({source}); give the folder that 'archproof check' wrote", mesh::read::shown_path(.path))]
     Io {
         /// The file.
         path: PathBuf,
@@ -32,13 +35,31 @@ pub enum ReadResultError {
         source: io::Error,
     },
     /// It is no result, or one of another version.
-    #[error("{}: is no result of this version ({reason}); check the case again", mesh::read::shown_path(.path))]
     NotAResult {
         /// The file.
         path: PathBuf,
         /// What does not fit, and where.
         reason: serde_json::Error,
     },
+}
+
+impl ReadResultError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Io { path, source } => message!(
+                "result-unreadable",
+                path = shown_path(path),
+                reason = system_says(source)
+            ),
+            Self::NotAResult { path, reason } => message!(
+                "result-of-another-version",
+                path = shown_path(path),
+                reason = reason.to_string()
+            ),
+        }
+    }
 }
 
 /// Reads the `result.json` of a folder that [`write_all`] wrote.

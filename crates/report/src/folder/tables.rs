@@ -4,7 +4,9 @@
 use super::record::CaseRecord;
 use super::rows::{FindingRow, ImpressionRow};
 use super::workbook::CaseWorkbook;
+use judge::system_says;
 use mesh::write::{persist, temporary_in};
+use messages::{Message, message};
 use parquet::errors::ParquetError;
 use parquet::file::writer::SerializedFileWriter;
 use parquet::record::RecordWriter;
@@ -21,19 +23,29 @@ const GROUP: usize = 10_000;
 
 /// Why the tables could not be written.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum TableError {
     /// The system refused.
-    #[error("the tables cannot be written ({0}); free space or give another folder")]
     Io(#[from] io::Error),
     /// A CSV file cannot be made.
-    #[error("a CSV table cannot be made: {0}")]
     Csv(#[from] csv::Error),
     /// The workbook cannot be made.
-    #[error("summary.xlsx cannot be made ({0}); free space or give another folder")]
     Workbook(#[from] XlsxError),
     /// A Parquet file cannot be made.
-    #[error("a Parquet table cannot be made: {0}")]
     Parquet(#[from] ParquetError),
+}
+
+impl TableError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Io(error) => message!("tables-unwritten", reason = system_says(error)),
+            Self::Csv(error) => message!("tables-no-csv", reason = error.to_string()),
+            Self::Workbook(error) => message!("tables-no-workbook", reason = error.to_string()),
+            Self::Parquet(error) => message!("tables-no-parquet", reason = error.to_string()),
+        }
+    }
 }
 
 /// The tables of a folder of cases, while they are being written. Nothing is

@@ -17,10 +17,16 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
         .limits
         .iter()
         .map(|(name, found)| {
-            let gist = LimitKey::ALL
-                .iter()
-                .find(|key| key.name() == name)
-                .map(|key| key.gist().text(language));
+            let key = LimitKey::ALL.into_iter().find(|key| key.name() == name);
+            let gist = key.map(|key| key.gist().text(language));
+            // A limit that this version does not know is as the result states it.
+            let source = key.map_or_else(
+                || found.source.clone(),
+                |key| key.source(&found.source).text(language),
+            );
+            let criterion = found.criterion.as_ref().map(|stated| {
+                key.map_or_else(|| stated.clone(), |key| key.criterion(stated).text(language))
+            });
             vec![
                 html! { @if let Some(gist) = gist { (gist) br; } code { (name) } },
                 html! {
@@ -40,8 +46,8 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
                     }
                 )),
                 html! {
-                    @if let Some(criterion) = &found.criterion { (criterion) br; (text!(language, "page-criterion-number")) " " }
-                    (found.source)
+                    @if let Some(criterion) = criterion { (criterion) br; (text!(language, "page-criterion-number")) " " }
+                    (source)
                 },
             ]
         })

@@ -6,6 +6,7 @@ use super::material::Material;
 use super::table::{table, words};
 use crate::result::{CaseResult, ImpressionResult, Times};
 use crate::text::words::impression_name;
+use judge::scanner_source;
 use maud::{Markup, html};
 use messages::{Language, text};
 
@@ -45,7 +46,7 @@ fn rows(result: &CaseResult, language: Language) -> Vec<Vec<Markup>> {
         (text!(language, "page-scanner-uncertainty"), uncertainty),
         (
             text!(language, "page-scanner-source"),
-            words(&scanner.source),
+            words(scanner_source(&scanner.source).text(language)),
         ),
     ];
     if let Some(scanned_at) = &result.scanned_at {

@@ -18,11 +18,10 @@ pub fn part(
     let language = material.language;
     let edge = material.result.protocol.limits.get("median_edge_mm");
     let scan = &impression.scan;
-    let trays = impression.tray.iter();
-    let warnings = scan
-        .warnings
-        .iter()
-        .chain(trays.flat_map(|tray| &tray.warnings));
+    let of_trays = (impression.tray.iter()).flat_map(|tray| tray.warnings_in(language));
+    let warnings: Vec<String> = (scan.warnings_in(language).into_iter())
+        .chain(of_trays)
+        .collect();
     let of_scan = text!(language, "scan-of-impression");
     let of_tray = text!(language, "scan-of-tray");
     Some(html! {

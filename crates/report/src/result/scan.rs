@@ -1,7 +1,10 @@
 //! Scan files in a result.
 
+use super::findings::MessageOfCatalogue;
 use crate::text::rounding::{figure, share};
+use check::reader::turned;
 use check::{CheckedImpression, CheckedPieces, LoadedScan};
+use messages::{Language, Message};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -72,6 +75,10 @@ pub struct ScanResult {
     pub carries_text: bool,
     /// What was odd about the file and how it was read all the same.
     pub warnings: Vec<String>,
+    /// The messages that make each of them, with keys and parameters.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schemars(with = "Vec<Vec<MessageOfCatalogue>>")]
+    pub warning_messages: Vec<Message>,
     /// The scans of its parts, where the impression was cut apart; then `sha256` is that of
     /// their checksums in this order, and coordinates are those of the tray's scan.
     #[serde(default)]
@@ -141,6 +148,10 @@ pub struct TrayScan {
     pub carries_text: bool,
     /// What was odd about the file and how it was read all the same.
     pub warnings: Vec<String>,
+    /// The messages that make each of them, with keys and parameters.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schemars(with = "Vec<Vec<MessageOfCatalogue>>")]
+    pub warning_messages: Vec<Message>,
 }
 
 /// Where two pieces of a tray meet, as they lay in the impression.
@@ -171,12 +182,29 @@ impl TrayJoint {
     }
 }
 
+/// Warnings in a language; in English where a result of an earlier version holds no messages.
+fn warnings_in(messages: &[Message], english: &[String], language: Language) -> Vec<String> {
+    if messages.len() == english.len() {
+        return messages.iter().map(|one| one.text(language)).collect();
+    }
+    english.to_vec()
+}
+
 impl ScanResult {
+    /// What was odd about the file, in a language.
+    #[must_use]
+    pub fn warnings_in(&self, language: Language) -> Vec<String> {
+        warnings_in(&self.warning_messages, &self.warnings, language)
+    }
+
     /// An impression's scan; `name` is what the file is in the case.
     pub(super) fn of(one: &CheckedImpression, name: &str) -> Self {
         let measured = one.measured();
         let figures = one.scanned.figures();
         let integrity = &figures.integrity;
+        let warnings: Vec<Message> = (one.scan.warnings.iter().cloned())
+            .chain(turned(&figures.turned))
+            .collect();
         Self {
             file: format!("{name}.{}", one.scan.format.extension()),
             sha256: one.scan.sha256.clone(),
@@ -195,9 +223,8 @@ impl ScanResult {
             has_colour: one.scan.mesh.colours().is_some(),
             has_outer_surface: measured.map(|found| found.has_outer_surface),
             carries_text: one.scan.carries_text,
-            warnings: (one.scan.warnings.iter().cloned())
-                .chain(figures.turned.in_words())
-                .collect(),
+            warnings: warnings.iter().map(ToString::to_string).collect(),
+            warning_messages: warnings,
             parts: PartScan::all(one),
             cut_width_mm: figures.cut_width_mm.map(figure),
         }
@@ -205,6 +232,12 @@ impl ScanResult {
 }
 
 impl TrayScan {
+    /// What was odd about the file, in a language.
+    #[must_use]
+    pub fn warnings_in(&self, language: Language) -> Vec<String> {
+        warnings_in(&self.warning_messages, &self.warnings, language)
+    }
+
     /// A tray's scan; `name` is what the file is in the case.
     pub(super) fn of(scan: &LoadedScan, name: &str) -> Self {
         Self {
@@ -216,7 +249,8 @@ impl TrayScan {
             vertices: scan.mesh.vertices().len() as u64,
             triangles: scan.mesh.triangles().len() as u64,
             carries_text: scan.carries_text,
-            warnings: scan.warnings.clone(),
+            warnings: scan.warnings.iter().map(ToString::to_string).collect(),
+            warning_messages: scan.warnings.clone(),
         }
     }
 }

@@ -128,7 +128,7 @@ fn inspected(scan: &LoadedScan, seen: &FirstLook) -> InspectedScan {
         warnings: scan
             .warnings
             .iter()
-            .cloned()
+            .map(ToString::to_string)
             .chain(said.into_iter().flatten())
             .collect(),
     }

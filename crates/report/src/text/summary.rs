@@ -8,6 +8,7 @@ use super::of_impression::{write_impression, write_named};
 use super::words::{part_of_the_record, verdict_word};
 use crate::result::{Arch, CaseResult, Cause, CoverMap, Verdict};
 use anstyle::{AnsiColor, Style};
+use judge::scanner_source;
 use messages::{Language, Value, message, text};
 use std::fmt::{self, Write};
 
@@ -53,7 +54,7 @@ fn write_scanner(out: &mut String, result: &CaseResult, language: Language) -> f
         language,
         "summary-scanner",
         doubt = Value::figure(scanner.length_uncertainty_mm.to_string()),
-        source = scanner.source.as_str()
+        source = scanner_source(&scanner.source)
     );
     writeln!(out, "{line}")
 }
@@ -161,21 +162,22 @@ fn write_maps(out: &mut String, result: &CaseResult, language: Language) -> fmt:
     Ok(())
 }
 
-/// What was odd about the files, in the words of their reader, which are English.
+/// What was odd about the files.
 fn write_warnings(out: &mut String, result: &CaseResult, language: Language) -> fmt::Result {
     for impression in &result.impressions {
         let scan = &impression.scan;
-        let of_tray = impression
-            .tray
-            .iter()
-            .flat_map(|tray| tray.warnings.iter().map(|warning| (&tray.file, warning)));
-        let of_scan = scan.warnings.iter().map(|warning| (&scan.file, warning));
+        let of_tray = impression.tray.iter().flat_map(|tray| {
+            let warnings = tray.warnings_in(language).into_iter();
+            warnings.map(|warning| (&tray.file, warning))
+        });
+        let warnings = scan.warnings_in(language).into_iter();
+        let of_scan = warnings.map(|warning| (&scan.file, warning));
         for (file, warning) in of_scan.chain(of_tray) {
             let line = text!(
                 language,
                 "summary-reading",
                 file = file.as_str(),
-                warning = warning.as_str()
+                warning = warning
             );
             writeln!(out, "{line}")?;
         }

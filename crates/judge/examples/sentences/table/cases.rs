@@ -11,6 +11,7 @@ use measure::{
     Arch, Measured, NotAnImpression, PartsNotJoined, Scanned, Side, SpotKind, TrayNotPlaced, Zone,
 };
 use mesh::Unit;
+use messages::message;
 use nalgebra::{Isometry3, Point3};
 
 /// What is asked before anything is judged.
@@ -31,7 +32,7 @@ pub fn questions(protocol: &Protocol) -> Vec<Vec<Finding>> {
         ask(None, &shown, &|e| e.scan.unit = unit.clone());
     }
     ask(None, &shown, &|e| {
-        e.scan.questions = vec!["a second scan follows the first".into()]
+        e.scan.questions = vec![message!("read-second-scan", triangles = 2_u64)]
     });
     ask(None, &shown, &|e| {
         let sum = e.scan.sha256.clone();

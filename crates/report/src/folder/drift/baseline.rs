@@ -6,8 +6,9 @@ use super::series::Series;
 use crate::folder::conditions::Conditions;
 use crate::folder::rows::ImpressionRow;
 use crate::result::TimeSources;
-use judge::{Located, TomlFileError, located};
+use judge::{Located, TomlFileError, located, system_says};
 use mesh::read::shown_path;
+use messages::{Message, message};
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 use statistics::control::Process;
@@ -57,12 +58,11 @@ pub struct Baseline {
 
 /// Why there is no baseline.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum BaselineError {
     /// Its file cannot be used.
-    #[error(transparent)]
     File(#[from] TomlFileError<BaselineFault>),
     /// The results cannot be read.
-    #[error("{}: cannot be read ({source}); give a folder that 'archproof batch' wrote", shown_path(.path))]
     Results {
         /// Their table.
         path: PathBuf,
@@ -70,8 +70,25 @@ pub enum BaselineError {
         source: io::Error,
     },
     /// There are too few results.
-    #[error("{}: no jaw and stage has {LEAST} impressions with a known time; a baseline needs that many of one", shown_path(.0))]
     TooFew(PathBuf),
+}
+
+impl BaselineError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::File(error) => error.message(),
+            Self::Results { path, source } => message!(
+                "baseline-unreadable",
+                path = shown_path(path),
+                reason = system_says(source)
+            ),
+            Self::TooFew(path) => {
+                message!("baseline-too-few", path = shown_path(path), least = LEAST)
+            }
+        }
+    }
 }
 
 fn hexadecimal(digest: Sha256) -> String {

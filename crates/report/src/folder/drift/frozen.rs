@@ -1,7 +1,8 @@
 //! What a baseline holds of each group, and what can be wrong with it.
 
 use super::charted::Charted;
-use judge::TomlFault;
+use judge::{TomlFault, TomlProblem};
+use messages::{Message, message};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 use thiserror::Error;
@@ -53,7 +54,7 @@ pub struct BaselineShare {
 pub enum BaselineFault {
     /// It is no such file.
     #[error("{0}; write it again with 'archproof baseline DIR --write FILE'")]
-    Toml(String),
+    Toml(TomlProblem),
     /// A number cannot be one.
     #[error(
         "[[{table}]] number {number}: {key} must be {must}; write the file again with 'archproof baseline DIR --write FILE'"
@@ -79,7 +80,13 @@ pub enum BaselineFault {
 }
 
 impl TomlFault for BaselineFault {
-    const WANTED: &'static str = "a file that 'archproof baseline DIR --write FILE' wrote";
+    fn wanted() -> Message {
+        message!("wanted-baseline")
+    }
+
+    fn message(&self) -> Message {
+        Message::verbatim(self.to_string())
+    }
 }
 
 /// The first figure that cannot be one.

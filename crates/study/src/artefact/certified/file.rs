@@ -4,7 +4,9 @@ use super::{
     Artefact, ArtefactLimits, Certified, CertifiedDistance, CertifiedSphere, CertifiedStep,
 };
 use crate::artefact::scanned::{NominalSphere, NominalStep};
+use judge::TomlProblem;
 use judge::located::{self, Located, TomlFault, TomlFileError};
+use messages::{Message, message};
 use nalgebra::{Point3, UnitVector3, Vector3};
 use serde::Deserialize;
 use std::path::Path;
@@ -22,7 +24,7 @@ pub type ArtefactProblem = Located<ArtefactFault>;
 #[allow(missing_docs, reason = "each variant's message says what it is")]
 pub enum ArtefactFault {
     #[error("{0}")]
-    Toml(String),
+    Toml(TomlProblem),
     #[error("the artefact needs a name of printable letters")]
     NoId,
     #[error("an artefact has one sphere at least; give it under [[sphere]]")]
@@ -62,7 +64,16 @@ pub enum ArtefactFault {
 }
 
 impl TomlFault for ArtefactFault {
-    const WANTED: &'static str = "the description of the artefact, a TOML file";
+    fn wanted() -> Message {
+        message!("wanted-artefact")
+    }
+
+    fn message(&self) -> Message {
+        match self {
+            Self::Toml(problem) => problem.message(),
+            other => Message::verbatim(other.to_string()),
+        }
+    }
 }
 
 #[derive(Deserialize)]
