@@ -10,9 +10,6 @@ use kiss3d::egui::{
     RichText, Stroke, TextEdit, Ui, Vec2,
 };
 
-/// Height of the bar, points at text size 1.
-pub(super) const BAR: f64 = 62.0;
-
 /// What the bar asks for.
 pub(super) enum Wish {
     /// The next case of the list, or one before.
@@ -66,10 +63,11 @@ pub(super) fn bar(
     ctx: &Context,
     app: &App,
     turn: Option<(usize, usize)>,
-    (scale, text_size): (f64, f64),
+    scale: f64,
 ) -> Vec<Wish> {
     let mut wishes = Vec::new();
     let left = (app.canvas.left / scale) as f32;
+    let height = (app.canvas.top / scale) as f32;
     let window = ctx.content_rect();
     Area::new(Id::new("bar"))
         .fade_in(false)
@@ -81,7 +79,7 @@ pub(super) fn bar(
                 .inner_margin(Margin::symmetric(8, 4))
                 .show(ui, |ui| {
                     ui.set_width(window.width() - left - 16.0);
-                    ui.set_height((BAR * text_size) as f32 - 8.0);
+                    ui.set_height(height - 8.0);
                     buttons(ui, turn, &mut wishes);
                     ui.label(RichText::new(decided(app)).small());
                 });

@@ -39,6 +39,7 @@ pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
         Key::Key3 => Command::Toggle(Layer::Outlines),
         Key::Key4 => Command::Toggle(Layer::Landmarks),
         Key::Key5 => Command::Toggle(Layer::Tray),
+        Key::Key6 => Command::Toggle(Layer::Strip),
         Key::D => Command::Measure,
         Key::L => Command::Mark,
         Key::PageDown | Key::N => Command::NextLandmark(1),
@@ -84,8 +85,8 @@ pub const HELP: [(&str, &str); 28] = [
     ),
     ("G", "section drawing of the finding, large or small"),
     (
-        "1, 2, 3, 4, 5",
-        "border, crest line, outlines, landmarks, tray",
+        "1, 2, 3, 4, 5, 6",
+        "border, crest line, outlines, landmarks, tray, border strip",
     ),
     ("D", "distance between two clicks"),
     ("L", "mark landmarks by clicks"),

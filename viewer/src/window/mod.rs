@@ -6,6 +6,7 @@ mod decide;
 mod desk;
 mod drawing;
 mod keys;
+mod layout;
 mod loading;
 mod material;
 mod opening;
@@ -14,17 +15,17 @@ mod panels;
 mod queue;
 mod queueing;
 mod scene;
+mod strip;
 
+pub use layout::Layout;
 pub use opening::NoWindow;
-pub use panels::canvas;
 
 use crate::app::App;
-use crate::command::Command;
+use crate::command::{Command, Layer};
 use crate::desk::{Desk, Dropped};
 use crate::opened::Opened;
 use crate::queue::found::holds_cases;
 use crate::settings::Settings;
-use crate::view::Canvas;
 use arguments::Source;
 use drawing::DrawingView;
 use kiss3d::event::{Action, Key, Modifiers, MouseButton, WindowEvent};
@@ -264,11 +265,13 @@ impl Running {
         let Content::Case(app, _) = &mut self.content else {
             return;
         };
-        match self.held {
-            Some((MouseButton::Button1, _)) => app.act(Command::Turn(right, down)),
-            Some((MouseButton::Button2 | MouseButton::Button3, _)) => {
-                app.act(Command::Shift(right, down));
-            }
+        let Some((button, pressed_at)) = self.held else {
+            return;
+        };
+        match button {
+            _ if !app.canvas.holds(&pressed_at) => {}
+            MouseButton::Button1 => app.act(Command::Turn(right, down)),
+            MouseButton::Button2 | MouseButton::Button3 => app.act(Command::Shift(right, down)),
             _ => {}
         }
     }
@@ -320,6 +323,7 @@ impl Running {
         if let Content::Case(app, _) = &mut self.content {
             app.act(command);
             self.settings.text_size = app.text_size;
+            self.settings.strip = app.shows(Layer::Strip);
         }
     }
 
@@ -427,9 +431,9 @@ impl Running {
     fn show_case(&mut self, opened: Opened) {
         self.options.say("case read");
         self.note_result(opened.folder.clone());
-        let mut app = App::new(opened, self.canvas());
+        let mut app = App::new(opened, self.layout().picture);
         app.text_size = self.settings.text_size;
-        app.canvas = self.canvas();
+        app.show(Layer::Strip, self.settings.strip);
         app.act(Command::Whole);
         app.pass(f64::INFINITY);
         self.window.set_title(&app.title());
@@ -447,12 +451,13 @@ impl Running {
         self.settings.text_size * (points / 900.0).clamp(1.0, 2.0)
     }
 
-    fn canvas(&self) -> Canvas {
+    fn layout(&self) -> Layout {
         let size = self.window.size();
-        canvas(
+        Layout::of(
             f64::from(size.x),
             f64::from(size.y),
             self.text_size() * self.window.scale_factor(),
+            self.settings.strip,
         )
     }
 
@@ -487,7 +492,7 @@ impl Running {
     /// Draws what stands in the window; gives what was asked for by mouse.
     fn draw_content(&mut self) -> (Asked, camera::FlatCamera) {
         let text_size = self.text_size();
-        let canvas = self.canvas();
+        let layout = self.layout();
         let scale = self.window.scale_factor();
         let size = self.window.size();
         let mut half_mm = [1.0, 1.0];
@@ -522,9 +527,13 @@ impl Running {
                 self.window.draw_ui(|ctx| panels::message(ctx, &text));
             }
             Content::Case(app, scene) => {
-                app.canvas = canvas;
-                app.hover = app.at(&self.pointer).filter(|_| self.held.is_none());
-                let mm = app.view.mm_per_pixel(&canvas);
+                app.canvas = layout.picture;
+                app.strip_area = layout.strip;
+                match self.held {
+                    None => app.point_at(&self.pointer),
+                    Some(_) => app.point_nowhere(),
+                }
+                let mm = app.view.mm_per_pixel(&app.canvas);
                 half_mm = [size.x, size.y].map(|px| (f64::from(px) * mm / 2.0) as f32);
                 if let Some(refused) = self.drawing.choose(app) {
                     app.notice = refused;
@@ -535,9 +544,12 @@ impl Running {
                 let takes_keys = self.dialog.is_none();
                 self.window.draw_ui(|ctx| {
                     overlay::draw(ctx, app, scale, text_size, taken.map(|size| size[0]));
-                    asked.panels = panels::draw(ctx, app, scale, text_size);
+                    if let Some(area) = &layout.strip {
+                        strip::draw(ctx, app, area, scale, text_size);
+                    }
+                    asked.panels = panels::draw(ctx, app, &layout, (scale, text_size));
                     asked.panels.extend(drawing.draw(ctx, app, scale));
-                    asked.bar = decide::bar(ctx, app, turn.flatten(), (scale, text_size));
+                    asked.bar = decide::bar(ctx, app, turn.flatten(), scale);
                     if takes_keys {
                         panels::take_keys(ctx);
                     }

@@ -174,6 +174,13 @@ impl Pen {
                 self.label(beside, Align2::LEFT_BOTTOM, &text, bounds);
             }
         }
+        if number == app.front
+            && let Some(place) = app.spot.and_then(|spot| app.border_point(&spot))
+        {
+            painter.circle_filled(at(&place), 3.0, Color32::WHITE);
+            painter.circle_stroke(at(&place), 8.0, black);
+            painter.circle_stroke(at(&place), 8.0, white);
+        }
         if let Some(distance) = app.distance.filter(|d| d.impression == number) {
             let from = at(&distance.from);
             painter.circle_stroke(from, 5.0, white);
@@ -416,6 +423,7 @@ impl Pen {
         if let Some((impression, probe)) = &app.hover {
             lines.push(app.words_of(*impression, probe));
         }
+        lines.extend(app.spot.and_then(|spot| app.words_of_spot(&spot)));
         if !app.notice.is_empty() {
             lines.push(app.notice.clone());
         }

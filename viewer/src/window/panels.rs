@@ -1,11 +1,10 @@
 //! The list of findings, what is said of the chosen one, help and cautions.
 
-use super::decide::BAR;
 use super::keys::HELP;
+use super::layout::Layout;
 use crate::app::{App, Mode};
 use crate::command::{Command, Layer};
 use crate::maps::Map;
-use crate::view::Canvas;
 use kiss3d::egui::{
     Align2, Area, Button, Color32, Context, FontFamily, FontId, Frame, Grid, Id, Margin, Order,
     Pos2, RichText, ScrollArea, TextStyle, Ui, Vec2, Visuals,
@@ -20,11 +19,6 @@ pub const GROUND: Color32 = Color32::from_rgba_premultiplied(12, 13, 15, 215);
 /// Behind drawings over the impression.
 pub const PANEL: Color32 = Color32::from_rgb(38, 41, 47);
 
-/// Width of the list, points at text size 1.
-const LIST: f64 = 350.0;
-/// Height of the cautions, points at text size 1.
-const FOOT: f64 = 40.0;
-
 const CAUTION: &str = "An aid to inspection, not a medical device; the licensed clinician decides. \
     Local regulations and infection control come first; makers' instructions take precedence. \
     Relieve a tray only out of the mouth, with eye and dust protection.";
@@ -37,19 +31,6 @@ pub enum Wish {
     Screenshot,
     /// The check once more.
     CheckAgain,
-}
-
-/// Where impressions are drawn in a window of so many pixels; `scale` is pixels
-/// to a point at text size 1.
-#[must_use]
-pub fn canvas(width: f64, height: f64, scale: f64) -> Canvas {
-    let left = (LIST * scale).min(width / 2.0);
-    Canvas {
-        left,
-        top: BAR * scale,
-        width: width - left,
-        height: (height - (BAR + FOOT) * scale).max(1.0),
-    }
 }
 
 /// What waits for a person.
@@ -127,11 +108,16 @@ pub fn message(ctx: &Context, text: &str) {
 
 /// Draws the panels; gives what was asked for by mouse. `scale` is pixels to a
 /// point.
-pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
+pub fn draw(
+    ctx: &Context,
+    app: &App,
+    layout: &Layout,
+    (scale, text_size): (f64, f64),
+) -> Vec<Wish> {
     let mut wishes = Vec::new();
-    let left = (app.canvas.left / scale) as f32;
+    let left = (layout.list.width / scale) as f32;
     let window = ctx.content_rect();
-    let foot = window.height() - ((app.canvas.top + app.canvas.height) / scale) as f32;
+    let foot = (layout.foot.height / scale) as f32;
     Area::new(Id::new("list"))
         .fade_in(false)
         .fixed_pos(Pos2::ZERO)
@@ -326,6 +312,7 @@ fn buttons(ui: &mut Ui, app: &App, wishes: &mut Vec<Wish>) {
             ("Outlines", Layer::Outlines),
             ("Landmarks", Layer::Landmarks),
             ("Tray", Layer::Tray),
+            ("Border strip", Layer::Strip),
         ] {
             button(name, app.shows(layer), on(Command::Toggle(layer)));
         }
