@@ -155,7 +155,10 @@ mod tests {
         // 100 mm and 50 mm on 320 pixels: 2 to a mm, 20 between them.
         let strip = Strip::new(vec![track(0, 21), track(21, 11)], 40.0, 320.0, 20.0);
         assert!((strip.px_per_mm - 2.0).abs() < 1e-12);
-        assert_eq!([strip.ends(0), strip.ends(1)], [[40.0, 240.0], [260.0, 360.0]]);
+        assert_eq!(
+            [strip.ends(0), strip.ends(1)],
+            [[40.0, 240.0], [260.0, 360.0]]
+        );
         assert!((strip.x(0, 0.0) - 140.0).abs() < 1e-9);
         for x in [40.0, 41.3, 140.0, 239.9, 240.0, 260.0, 300.7, 360.0] {
             let (_, spot) = strip.spot(x).unwrap();

@@ -129,7 +129,9 @@ fn laid_out(stops: &[Stop], length_mm: f64, right_is_on_the_right: bool) -> Vec<
     let toward_left = if right_is_on_the_right { -1.0 } else { 1.0 };
     let first = stops.iter().position(|stop| stop.is_lingual);
     let last = stops.iter().rposition(|stop| stop.is_lingual);
-    let lingual = first.zip(last).map_or(0..0, |(first, last)| first..last + 1);
+    let lingual = first
+        .zip(last)
+        .map_or(0..0, |(first, last)| first..last + 1);
     let track = |midline, stations: Vec<(usize, f64)>| {
         let mut track = Track { midline, stations };
         track.stations.sort_by(|a, b| a.1.total_cmp(&b.1));
@@ -234,7 +236,10 @@ mod tests {
             assert!((from + (to - from) * found.part - along).abs() < 1e-9);
         }
         let beyond = tracks[0].spot(1e3).unwrap();
-        assert_eq!(tracks[0].along(beyond.station()), Some(tracks[0].reach()[1]));
+        assert_eq!(
+            tracks[0].along(beyond.station()),
+            Some(tracks[0].reach()[1])
+        );
     }
 
     #[test]

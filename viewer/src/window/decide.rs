@@ -59,12 +59,7 @@ pub(super) fn key_of_answer(answer: Answer) -> &'static str {
 
 /// Draws the bar; `turn` is the number of the case on the walk and of how many,
 /// `None` where there is no list. Gives what was asked for by mouse.
-pub(super) fn bar(
-    ctx: &Context,
-    app: &App,
-    turn: Option<(usize, usize)>,
-    scale: f64,
-) -> Vec<Wish> {
+pub(super) fn bar(ctx: &Context, app: &App, turn: Option<(usize, usize)>, scale: f64) -> Vec<Wish> {
     let mut wishes = Vec::new();
     let left = (app.canvas.left / scale) as f32;
     let height = (app.canvas.top / scale) as f32;

@@ -9,7 +9,7 @@ const BAR: f64 = 62.0;
 /// Height of the cautions, points at text size 1.
 const FOOT: f64 = 40.0;
 /// Height of the border strip, points at text size 1.
-const STRIP: f64 = 134.0;
+const STRIP: f64 = 140.0;
 /// The picture is never lower than this share of the window because of the strip.
 const LEAST_PICTURE: f64 = 0.4;
 

@@ -17,8 +17,10 @@ use report::figures::{StationFigure, station_figure};
 use report::result::{Border, Finding, Severity, Station};
 use report::words;
 
-/// Lanes of brackets for findings.
+/// Most lanes of brackets for findings.
 const LANES: usize = 2;
+/// Height of one, as a multiple of the size of text.
+const LANE: f32 = 1.15;
 
 /// Draws the strip in its part of the window; `scale` is pixels to a point.
 pub fn draw(ctx: &Context, app: &App, area: &Canvas, scale: f64, text_size: f64) {
@@ -46,7 +48,7 @@ pub fn draw(ctx: &Context, app: &App, area: &Canvas, scale: f64, text_size: f64)
         return;
     };
     let limits = STRIP_FIGURES.map(|figure| Map::Flange(figure).limits(&app.opened.result));
-    let drawing = Drawing {
+    let mut drawing = Drawing {
         app,
         border,
         strip,
@@ -57,6 +59,7 @@ pub fn draw(ctx: &Context, app: &App, area: &Canvas, scale: f64, text_size: f64)
         limits,
         painter,
         visuals,
+        lanes: 0,
     };
     drawing.draw();
 }
@@ -81,6 +84,14 @@ fn heights(border: &Border, limits: &[Vec<LimitMark>; 2]) -> Scale {
     }
 }
 
+/// A finding with what it covers.
+struct Bracket<'a> {
+    number: usize,
+    finding: &'a Finding,
+    /// From left to right, points.
+    span: [f32; 2],
+}
+
 struct Drawing<'a> {
     app: &'a App,
     border: &'a Border,
@@ -94,10 +105,15 @@ struct Drawing<'a> {
     limits: [Vec<LimitMark>; 2],
     painter: Painter,
     visuals: Visuals,
+    /// Lanes of brackets that are needed.
+    lanes: usize,
 }
 
-impl Drawing<'_> {
-    fn draw(&self) {
+impl<'a> Drawing<'a> {
+    fn draw(&mut self) {
+        let brackets = self.brackets();
+        let of_each = self.lanes_of(&brackets);
+        self.lanes = of_each.iter().max().map_or(0, |most| most + 1);
         self.legend();
         self.frame();
         for (figure, limits) in STRIP_FIGURES.into_iter().zip(&self.limits) {
@@ -107,7 +123,7 @@ impl Drawing<'_> {
                 self.curve(figure, track);
             }
         }
-        self.findings();
+        self.findings(&brackets, &of_each);
         self.pointer();
     }
 
@@ -118,9 +134,8 @@ impl Drawing<'_> {
     /// The part of the strip in which the curves are.
     fn plot(&self) -> [f32; 2] {
         let text = self.text;
-        let lanes = LANES as f32 * 1.15;
         [
-            self.area.top() + text * (1.7 + lanes),
+            self.area.top() + text * (1.8 + LANE * self.lanes as f32),
             self.area.bottom() - text * 1.5,
         ]
     }
@@ -197,8 +212,15 @@ impl Drawing<'_> {
         x = self.entry([x, y], sample, "no height", |[from, to]| {
             self.no_figure(from, to);
         });
-        let bracket = |[from, to]: [Pos2; 2]| self.bracket(from, to, Severity::Fail, self.ink());
-        self.entry([x, y], sample, "finding", bracket);
+        for (severity, name) in [
+            (Severity::Fail, "fails"),
+            (Severity::Borderline, "undecided"),
+            (Severity::Note, "note"),
+        ] {
+            x = self.entry([x, y], sample, name, |[from, to]| {
+                self.bracket(from, to, severity, self.ink());
+            });
+        }
     }
 
     /// An entry of the legend with a sample so wide; gives where the next begins.
@@ -217,7 +239,8 @@ impl Drawing<'_> {
 
     fn no_figure(&self, from: Pos2, to: Pos2) {
         let grey = Color32::from_gray(130);
-        self.painter.line_segment([from, to], Stroke::new(5.0, grey));
+        self.painter
+            .line_segment([from, to], Stroke::new(5.0, grey));
     }
 
     /// Axes with their numbers, midlines and sides.
@@ -225,10 +248,7 @@ impl Drawing<'_> {
         let [top, bottom] = self.plot();
         let thin = Stroke::new(0.7, self.ink().gamma_multiply(0.5));
         for track in 0..self.strip.tracks.len() {
-            let [from, to] = self
-                .strip
-                .ends(track)
-                .map(|px| (px / self.scale) as f32);
+            let [from, to] = self.strip.ends(track).map(|px| (px / self.scale) as f32);
             for value in self.mm.labels() {
                 let y = self.y(value);
                 let faint = if value > 0.0 { 0.25 } else { 0.9 };
@@ -253,7 +273,10 @@ impl Drawing<'_> {
         const STEP_MM: f64 = 10.0;
         let y = bottom + self.text * 0.75;
         let of = &self.strip.tracks[track];
-        let right = self.app.shown(self.app.front).and_then(|s| s.placement.right);
+        let right = self
+            .app
+            .shown(self.app.front)
+            .and_then(|s| s.placement.right);
         let is_right = right.is_none_or(|right| right.x > 0.0);
         let [left, right] = if is_right {
             ["◀ left", "right ▶"]
@@ -274,9 +297,7 @@ impl Drawing<'_> {
             self.painter
                 .line_segment([at, at + Vec2::new(0.0, self.text * 0.25)], ink);
             let words = format!("{:.0} mm", along.abs());
-            let galley = self
-                .painter
-                .layout_no_wrap(words, self.small(), self.ink());
+            let galley = self.painter.layout_no_wrap(words, self.small(), self.ink());
             let ground = Rect::from_center_size(Pos2::new(at.x, y), galley.size());
             let room = ground.expand2(Vec2::new(self.text * 0.5, 0.0));
             if step % 2 == 0 && !taken.iter().any(|other| other.intersects(room)) {
@@ -287,11 +308,7 @@ impl Drawing<'_> {
     }
 
     /// Runs of stations for which something is known, each with what is.
-    fn runs<T>(
-        &self,
-        track: usize,
-        known: impl Fn(&Station) -> Option<T>,
-    ) -> Vec<Vec<(f32, T)>> {
+    fn runs<T>(&self, track: usize, known: impl Fn(&Station) -> Option<T>) -> Vec<Vec<(f32, T)>> {
         let mut runs = vec![Vec::new()];
         for &(number, along) in &self.strip.tracks[track].stations {
             match known(&self.border.stations[number]) {
@@ -366,9 +383,10 @@ impl Drawing<'_> {
     }
 
     /// Findings on the border of this impression, with the runs of stations.
-    fn brackets(&self) -> Vec<(usize, &Finding, [f32; 2])> {
-        let findings = self.app.opened.result.findings.iter().enumerate();
-        let of_front = |finding: &Finding| finding.impression == Some(self.app.front as u64);
+    fn brackets(&self) -> Vec<Bracket<'a>> {
+        let app: &'a App = self.app;
+        let findings = app.opened.result.findings.iter().enumerate();
+        let of_front = |finding: &Finding| finding.impression == Some(app.front as u64);
         findings
             .filter(|(_, finding)| of_front(finding))
             .filter_map(|(number, finding)| {
@@ -378,31 +396,37 @@ impl Drawing<'_> {
             })
             .flat_map(|(number, finding, spans)| {
                 let in_points = |px: f64| (px / self.scale) as f32;
-                spans
-                    .into_iter()
-                    .map(move |span| (number, finding, span.map(in_points)))
+                spans.into_iter().map(move |span| Bracket {
+                    number,
+                    finding,
+                    span: span.map(in_points),
+                })
             })
             .collect()
     }
 
-    fn findings(&self) {
-        let brackets = self.brackets();
+    /// The lane of each bracket, so that no two touch.
+    fn lanes_of(&self, brackets: &[Bracket<'_>]) -> Vec<usize> {
         let half = |name: &str| {
-            let galley =
-                (self.painter).layout_no_wrap(name.to_owned(), self.small(), self.ink());
+            let galley = (self.painter).layout_no_wrap(name.to_owned(), self.small(), self.ink());
             galley.size().x / 2.0
         };
         let taken: Vec<[f64; 2]> = brackets
             .iter()
-            .map(|(_, finding, [from, to])| {
-                let (middle, half) = (f32::midpoint(*from, *to), half(&finding.id));
+            .map(|bracket| {
+                let [from, to] = bracket.span;
+                let (middle, half) = (f32::midpoint(from, to), half(&bracket.finding.id));
                 [from.min(middle - half), to.max(middle + half)].map(f64::from)
             })
             .collect();
-        let lanes = lanes(&taken, f64::from(self.text) * 0.4, LANES);
-        for ((number, finding, [from, to]), lane) in brackets.into_iter().zip(lanes) {
-            let y = self.plot()[0] - self.text * (0.2 + 1.15 * lane as f32);
-            let is_chosen = number == self.app.chosen;
+        lanes(&taken, f64::from(self.text) * 0.4, LANES)
+    }
+
+    fn findings(&self, brackets: &[Bracket<'_>], lanes: &[usize]) {
+        for (bracket, lane) in brackets.iter().zip(lanes) {
+            let (finding, [from, to]) = (bracket.finding, bracket.span);
+            let y = self.plot()[0] - self.text * (0.2 + LANE * *lane as f32);
+            let is_chosen = bracket.number == self.app.chosen;
             let colour = if is_chosen {
                 pressing(&self.visuals)
             } else {
@@ -415,13 +439,8 @@ impl Drawing<'_> {
                 colour,
             );
             let at = Pos2::new(f32::midpoint(from, to), y - self.text * 0.1);
-            self.painter.text(
-                at,
-                Align2::CENTER_BOTTOM,
-                &finding.id,
-                self.small(),
-                colour,
-            );
+            self.painter
+                .text(at, Align2::CENTER_BOTTOM, &finding.id, self.small(), colour);
         }
     }
 
@@ -457,7 +476,7 @@ impl Drawing<'_> {
         let x = (x / self.scale) as f32;
         let [top, bottom] = self.plot();
         let colour = pressing(&self.visuals);
-        let lanes = self.text * 1.15 * LANES as f32;
+        let lanes = self.text * LANE * self.lanes as f32;
         self.painter
             .vline(x, top - lanes..=bottom, Stroke::new(1.5, colour));
         let station = self.border.stations.get(spot.station());
