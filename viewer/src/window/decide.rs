@@ -6,8 +6,8 @@ use crate::queue::decision::NOTE;
 use crate::queue::draft::{Answer, Deciding};
 use crate::queue::papers::Paper;
 use kiss3d::egui::{
-    Align2, Area, Button, Color32, Context, Event, Frame, Grid, Id, Key, Margin, Order, Pos2,
-    RichText, Stroke, TextEdit, Ui, Vec2,
+    Align2, Area, Button, Color32, Context, Event, Frame, Grid, Id, Key, Label, Margin, Order,
+    Pos2, RichText, Stroke, TextEdit, Ui, Vec2,
 };
 
 /// What the bar asks for.
@@ -76,14 +76,14 @@ pub(super) fn bar(ctx: &Context, app: &App, turn: Option<(usize, usize)>, scale:
                     ui.set_width(window.width() - left - 16.0);
                     ui.set_height(height - 8.0);
                     buttons(ui, turn, &mut wishes);
-                    ui.label(RichText::new(decided(app)).small());
+                    ui.add(Label::new(RichText::new(decided(app)).small()).truncate());
                 });
         });
     wishes
 }
 
 fn buttons(ui: &mut Ui, turn: Option<(usize, usize)>, wishes: &mut Vec<Wish>) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         let mut button = |ui: &mut Ui, name: &str, key: &str, wish: Wish| {
             let button = Button::new(name);
             if ui.add(button).on_hover_text(key).clicked() {

@@ -320,8 +320,13 @@ impl Running {
     }
 
     fn ask(&mut self, command: Command) {
+        let most = self.most_text_size();
         if let Content::Case(app, _) = &mut self.content {
             app.act(command);
+            if matches!(command, Command::TextSize(_)) && app.text_size > most {
+                app.text_size = most;
+                app.notice = "The window has no room for larger text.".to_owned();
+            }
             self.settings.text_size = app.text_size;
             self.settings.strip = app.shows(Layer::Strip);
         }
@@ -448,7 +453,15 @@ impl Running {
         // Text grows with the window, so that it can be read on a large screen
         // that says nothing of its density.
         let points = f64::from(self.window.height()) / self.window.scale_factor();
-        self.settings.text_size * (points / 900.0).clamp(1.0, 2.0)
+        let growth = (points / 900.0).clamp(1.0, 2.0);
+        self.settings.text_size.min(self.most_text_size() / growth) * growth
+    }
+
+    /// The greatest size of text for which the window has room.
+    fn most_text_size(&self) -> f64 {
+        let scale = self.window.scale_factor();
+        let [width, height] = [self.window.width(), self.window.height()];
+        layout::most_text_size(f64::from(width) / scale, f64::from(height) / scale)
     }
 
     fn layout(&self) -> Layout {

@@ -16,6 +16,8 @@ use report::figures::station_figure;
 use report::words;
 use std::sync::Arc;
 
+/// A label may cover this share of itself.
+const SLIGHT: f32 = 0.04;
 /// Radius of the ring around a finding, as a multiple of the size of text.
 const RING: f32 = 34.0 / 14.0;
 
@@ -29,10 +31,14 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64, taken: Option<
         text: 14.0 * text_size as f32,
     };
     let slots = app.slots();
+    let mut covered: Vec<Rect> = Vec::new();
     for (impression, canvas) in &slots {
-        pen.impression(app, *impression, canvas, slots.len() > 1);
+        covered.extend(pen.name(app, *impression, canvas));
     }
-    pen.legend(app);
+    covered.extend(pen.legend(app, &covered));
+    for (impression, canvas) in &slots {
+        pen.impression(app, *impression, canvas, slots.len() > 1, &mut covered);
+    }
     if app.section.is_some() {
         pen.section(app);
     }
@@ -89,9 +95,16 @@ impl Pen {
         Vec2::splat(self.text * 0.3)
     }
 
-    /// Text beside a dot, where it covers the least of what is taken.
-    fn label_beside(&self, dot: Pos2, text: &str, bounds: Rect, taken: &[Rect]) -> Rect {
-        let (near, step) = (9.0, self.text * 1.7);
+    /// Where text covers the least of what is taken, so far beside a dot, and
+    /// which share of it covers that.
+    fn beside(
+        &self,
+        (dot, near): (Pos2, f32),
+        text: &str,
+        bounds: Rect,
+        taken: &[Rect],
+    ) -> (Pos2, Align2, f32) {
+        let step = self.text * 1.7;
         let places = [
             (Vec2::new(near, 0.0), Align2::LEFT_CENTER),
             (Vec2::new(-near, 0.0), Align2::RIGHT_CENTER),
@@ -101,7 +114,7 @@ impl Pen {
             (Vec2::new(-near, -step), Align2::RIGHT_CENTER),
             (Vec2::new(near, -2.0 * step), Align2::LEFT_CENTER),
             (Vec2::new(near, 2.0 * step), Align2::LEFT_CENTER),
-            (Vec2::new(-near, -step), Align2::RIGHT_CENTER),
+            (Vec2::new(-near, 2.0 * step), Align2::RIGHT_CENTER),
             (Vec2::new(-near, -2.0 * step), Align2::RIGHT_CENTER),
             (Vec2::new(near, -3.0 * step), Align2::LEFT_CENTER),
             (Vec2::new(-near, -3.0 * step), Align2::RIGHT_CENTER),
@@ -114,14 +127,29 @@ impl Pen {
                 let shared = ground.intersect(*other).size().max(Vec2::ZERO);
                 shared.x * shared.y
             };
-            taken.iter().map(overlap).sum::<f32>()
+            taken.iter().map(overlap).sum::<f32>() / ground.area().max(1.0)
         };
         let best = places.iter().min_by(|a, b| covers(a).total_cmp(&covers(b)));
-        let (off, anchor) = best.copied().unwrap_or(places[0]);
-        self.label(dot + off, anchor, text, bounds)
+        let best = best.unwrap_or(&places[0]);
+        (dot + best.0, best.1, covers(best))
     }
 
-    fn impression(&self, app: &App, number: usize, canvas: &Canvas, one_of_several: bool) {
+    /// The name of an impression, in the corner; gives what it covers.
+    fn name(&self, app: &App, number: usize, canvas: &Canvas) -> Option<Rect> {
+        let name = words::impression_name(app.result_of(number)?, Language::English);
+        let bounds = self.rect(canvas).shrink(4.0);
+        let corner = bounds.min + Vec2::splat(4.0);
+        Some(self.label(corner, Align2::LEFT_TOP, &name, bounds))
+    }
+
+    fn impression(
+        &self,
+        app: &App,
+        number: usize,
+        canvas: &Canvas,
+        one_of_several: bool,
+        covered: &mut Vec<Rect>,
+    ) {
         let bounds = self.rect(canvas).shrink(4.0);
         let painter = self.painter.with_clip_rect(self.rect(canvas));
         let Some(shown) = app.shown(number) else {
@@ -139,24 +167,11 @@ impl Pen {
                 StrokeKind::Inside,
             );
         }
-        if let Some(of) = app.result_of(number) {
-            let corner = bounds.min + Vec2::splat(4.0);
-            self.label(
-                corner,
-                Align2::LEFT_TOP,
-                &words::impression_name(of, Language::English),
-                bounds,
-            );
-        }
         if shown.surface.vertices().is_empty() {
             let text = "the surface is not in this folder; open the case file to see it";
             self.label(bounds.center(), Align2::CENTER_CENTER, text, bounds);
         }
-        self.sides(app, number, canvas, &painter);
-
-        if app.shows(Layer::Landmarks) {
-            self.landmarks(app, number, canvas, &painter);
-        }
+        covered.extend(self.sides(app, number, canvas, &painter));
         let ringed = app.ringed.and_then(|n| app.opened.result.findings.get(n));
         if let Some(finding) = ringed.filter(|f| f.impression == Some(number as u64))
             && let Some(place) = finding.at
@@ -166,13 +181,26 @@ impl Pen {
             painter.circle_stroke(middle, radius, black);
             painter.circle_stroke(middle, radius, white);
             if bounds.contains(middle) {
-                let beside = middle + Vec2::new(radius + 6.0, -radius);
                 let text = match words::finding_figure(finding, Language::English) {
                     Some(figure) => format!("{}: {figure}", finding.id),
                     None => finding.id.clone(),
                 };
-                self.label(beside, Align2::LEFT_BOTTOM, &text, bounds);
+                let ring = Rect::from_center_size(middle, Vec2::splat(2.0 * radius));
+                covered.push(ring);
+                let room = self.above_foot(bounds);
+                let dot = (middle, radius + 6.0);
+                let (at, anchor, share) = self.beside(dot, &text, room, covered);
+                covered.push(if share < SLIGHT {
+                    self.label(at, anchor, &text, room)
+                } else {
+                    // The list says the rest.
+                    let (at, anchor, _) = self.beside(dot, &finding.id, room, covered);
+                    self.label(at, anchor, &finding.id, room)
+                });
             }
+        }
+        if app.shows(Layer::Landmarks) {
+            self.landmarks(app, number, canvas, &painter, covered);
         }
         if number == app.front
             && let Some(place) = app.spot.and_then(|spot| app.border_point(&spot))
@@ -202,8 +230,23 @@ impl Pen {
         }
     }
 
-    /// Landmarks, and their names so that they keep clear of each other.
-    fn landmarks(&self, app: &App, number: usize, canvas: &Canvas, painter: &Painter) {
+    /// Above what is said of the place under the pointer.
+    fn above_foot(&self, bounds: Rect) -> Rect {
+        let mut room = bounds;
+        room.max.y = (room.max.y - self.text * 4.5).max(room.center().y);
+        room
+    }
+
+    /// Landmarks, and their names where there is room for them. One that is
+    /// pointed at always shows its name.
+    fn landmarks(
+        &self,
+        app: &App,
+        number: usize,
+        canvas: &Canvas,
+        painter: &Painter,
+        covered: &mut Vec<Rect>,
+    ) {
         let bounds = self.rect(canvas).shrink(4.0);
         let at = |place: &Point3<f64>| self.point(app.view.pixel(canvas, place));
         let white = Stroke::new(2.5, Color32::WHITE);
@@ -213,25 +256,31 @@ impl Pen {
             .map(|(place, words)| (at(&place), words))
             .collect();
         labels.retain(|(dot, _)| bounds.contains(*dot));
-        // Below stands what is said of the place under the pointer.
-        let mut room = bounds;
-        room.max.y -= self.text * 4.5;
+        let room = self.above_foot(bounds);
         let around = |dot: &Pos2| Rect::from_center_size(*dot, Vec2::splat(12.0));
-        let mut taken: Vec<Rect> = labels.iter().map(|(dot, _)| around(dot)).collect();
+        covered.extend(labels.iter().map(|(dot, _)| around(dot)));
+        let hovered = app.hover.as_ref().filter(|(of, _)| *of == number);
+        let pointed = hovered.map(|(_, probe)| at(&probe.place));
         for (dot, words) in labels {
             painter.circle_filled(dot, 5.0, Color32::BLACK);
             painter.circle_stroke(dot, 5.0, white);
-            taken.push(self.label_beside(dot, &words, room, &taken));
+            let is_pointed_at = pointed.is_some_and(|at| (at - dot).length() < self.text);
+            let (place, anchor, share) = self.beside((dot, 9.0), &words, room, covered);
+            if share < SLIGHT || is_pointed_at {
+                covered.push(self.label(place, anchor, &words, room));
+            }
         }
     }
 
-    /// R and L beside the impression, and in the corner where that is out of sight.
-    fn sides(&self, app: &App, number: usize, canvas: &Canvas, painter: &Painter) {
+    /// R and L beside the impression, and in the corner where that is out of
+    /// sight; gives what they cover.
+    fn sides(&self, app: &App, number: usize, canvas: &Canvas, painter: &Painter) -> Vec<Rect> {
+        let mut covered = Vec::new();
         let Some(shown) = app.shown(number) else {
-            return;
+            return covered;
         };
         let Some(right) = shown.placement.right else {
-            return;
+            return covered;
         };
         let (low, high) = shown.bounds();
         let middle = nalgebra::center(&low, &high);
@@ -242,6 +291,7 @@ impl Pen {
             let at = self.point(app.view.pixel(canvas, &(middle + way * reach)));
             if bounds.shrink(self.text).contains(at) {
                 painter.circle_filled(at, self.text, panels::GROUND);
+                covered.push(Rect::from_center_size(at, Vec2::splat(2.0 * self.text)));
                 painter.text(at, Align2::CENTER_CENTER, name, big.clone(), Color32::WHITE);
             }
         }
@@ -250,6 +300,7 @@ impl Pen {
         let hub = bounds.left_bottom() + Vec2::new(arm * 1.7, -arm * 1.7);
         let small = FontId::proportional(self.text);
         painter.circle_filled(hub, arm * 1.45, panels::GROUND);
+        covered.push(Rect::from_center_size(hub, Vec2::splat(arm * 2.9)));
         for (name, way) in [("R", right), ("L", -right), ("front", Vector3::y())] {
             let seen = app.view.turn * way;
             let off = Vec2::new(seen.x as f32, -seen.y as f32) * arm;
@@ -262,15 +313,23 @@ impl Pen {
                 Color32::WHITE,
             );
         }
+        covered
     }
 
-    /// The scales of what is coloured, on the right.
-    fn legend(&self, app: &App) {
+    /// The scales of what is coloured, on the right and below the names that
+    /// reach as far; gives what they cover.
+    fn legend(&self, app: &App, names: &[Rect]) -> Option<Rect> {
         let canvas = self.rect(&app.canvas);
-        let mut top = canvas.top() + self.text;
+        let left = canvas.right() - self.scale_width(canvas) - self.text * 2.4;
+        let reaches = names.iter().filter(|name| name.right() > left);
+        let below = reaches.map(|name| name.bottom()).reduce(f32::max);
+        let first = below.map_or(canvas.top() + self.text, |y| y + self.text * 0.6);
+        let mut top = first;
         let note = |top: f32, said: &str| {
             let at = Pos2::new(canvas.right() - self.text * 0.2, top);
-            self.label(at, Align2::RIGHT_TOP, said, canvas).bottom() + self.text
+            let mut room = canvas;
+            room.min.x = left - self.text * 0.6;
+            self.label(at, Align2::RIGHT_TOP, said, room).bottom() + self.text
         };
         if let Some(missing) = app.missing_map() {
             top = note(top, missing);
@@ -285,8 +344,15 @@ impl Pen {
         }
         if let Some((figure, scale)) = app.border_figure.zip(app.border_scale()) {
             let name = format!("line: {}, mm", station_figure(figure).name);
-            self.scale(app, top, &name, &scale, &app.border_limits());
+            top = self.scale(app, top, &name, &scale, &app.border_limits());
         }
+        let corners = [Pos2::new(left, first), Pos2::new(canvas.right(), top)];
+        (top > first).then(|| Rect::from_points(&corners))
+    }
+
+    /// Length of a scale: where the picture is narrow, it leaves room for it.
+    fn scale_width(&self, canvas: Rect) -> f32 {
+        (canvas.width() * 0.3).clamp(self.text * 9.0, self.text * 17.0)
     }
 
     /// A scale with its labels and limits; gives where it ends.
@@ -294,7 +360,7 @@ impl Pen {
         const PIECES: u32 = 64;
         let canvas = self.rect(&app.canvas);
         let text = self.text;
-        let size = Vec2::new(text * 17.0, text);
+        let size = Vec2::new(self.scale_width(canvas), text);
         let right_top = Pos2::new(canvas.right() - text * 1.2, top + text * 3.1);
         let bar = Rect::from_min_size(right_top - Vec2::new(size.x, 0.0), size);
         let ground = Rect::from_min_max(

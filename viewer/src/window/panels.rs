@@ -148,7 +148,7 @@ pub fn draw(
                 });
         });
     if app.help {
-        help(ctx, left);
+        help(ctx, left, text_size as f32);
     }
     wishes
 }
@@ -332,22 +332,41 @@ fn buttons(ui: &mut Ui, app: &App, wishes: &mut Vec<Wish>) {
     });
 }
 
-fn help(ctx: &Context, left: f32) {
+/// The keys, in smaller letters where the window is low, and to be scrolled
+/// through where that is not enough.
+fn help(ctx: &Context, left: f32, size: f32) {
+    let room = ctx.content_rect().size() - Vec2::splat(56.0);
+    let is_low = HELP.len() as f32 * 24.0 * size > room.y;
+    let aside = if is_low { 0.0 } else { left / 2.0 };
     Area::new(Id::new("help"))
         .fade_in(false)
-        .anchor(Align2::CENTER_CENTER, Vec2::new(left / 2.0, 0.0))
+        .anchor(Align2::CENTER_CENTER, Vec2::new(aside, 0.0))
         .order(Order::Foreground)
         .show(ctx, |ui| {
             Frame::NONE
                 .fill(ui.visuals().window_fill)
                 .inner_margin(Margin::same(16))
                 .show(ui, |ui| {
-                    Grid::new("keys").num_columns(2).show(ui, |ui| {
-                        for (key, what) in HELP {
-                            ui.label(RichText::new(key).strong());
-                            ui.label(what);
-                            ui.end_row();
-                        }
+                    let letters = |text: &str| match is_low {
+                        true => RichText::new(text).small(),
+                        false => RichText::new(text),
+                    };
+                    let spacing = ui.spacing_mut();
+                    if is_low {
+                        (spacing.item_spacing.y, spacing.interact_size.y) = (1.0, 0.0);
+                    }
+                    ui.set_max_size(room);
+                    let keys = ScrollArea::vertical()
+                        .max_height(room.y)
+                        .min_scrolled_height(room.y);
+                    keys.show(ui, |ui| {
+                        Grid::new("keys").num_columns(2).show(ui, |ui| {
+                            for (key, what) in HELP {
+                                ui.label(letters(key).strong());
+                                ui.label(letters(what));
+                                ui.end_row();
+                            }
+                        });
                     });
                 });
         });

@@ -1,26 +1,27 @@
 //! Draws the border strip: the border unrolled along the foot of the window.
 
+mod findings;
+mod legend;
+
 use super::panels::{pressing, settled};
 use crate::along_border::STRIP_FIGURES;
 use crate::app::App;
 use crate::colours::{LimitMark, Scale};
 use crate::maps::Map;
-use crate::strip::{Strip, lanes};
+use crate::strip::Strip;
 use crate::view::Canvas;
 use kiss3d::egui::epaint::{Mesh, Shape, Vertex, WHITE_UV};
 use kiss3d::egui::{
     Align2, Color32, Context, FontId, Id, LayerId, Order, Painter, Pos2, Rect, Stroke, Vec2,
     Visuals,
 };
-use report::Language;
-use report::figures::{StationFigure, station_figure};
-use report::result::{Border, Finding, Severity, Station};
-use report::words;
+use report::figures::StationFigure;
+use report::result::{Border, Station};
 
-/// Most lanes of brackets for findings.
-const LANES: usize = 2;
-/// Height of one, as a multiple of the size of text.
+/// Height of a lane of brackets, and of a row of the legend, as multiples of the
+/// size of text.
 const LANE: f32 = 1.15;
+const ROW: f32 = 1.3;
 
 /// Draws the strip in its part of the window; `scale` is pixels to a point.
 pub fn draw(ctx: &Context, app: &App, area: &Canvas, scale: f64, text_size: f64) {
@@ -60,6 +61,7 @@ pub fn draw(ctx: &Context, app: &App, area: &Canvas, scale: f64, text_size: f64)
         painter,
         visuals,
         lanes: 0,
+        legend_rows: 1,
     };
     drawing.draw();
 }
@@ -84,14 +86,6 @@ fn heights(border: &Border, limits: &[Vec<LimitMark>; 2]) -> Scale {
     }
 }
 
-/// A finding with what it covers.
-struct Bracket<'a> {
-    number: usize,
-    finding: &'a Finding,
-    /// From left to right, points.
-    span: [f32; 2],
-}
-
 struct Drawing<'a> {
     app: &'a App,
     border: &'a Border,
@@ -107,6 +101,8 @@ struct Drawing<'a> {
     visuals: Visuals,
     /// Lanes of brackets that are needed.
     lanes: usize,
+    /// Rows of the legend that are needed.
+    legend_rows: usize,
 }
 
 impl<'a> Drawing<'a> {
@@ -114,7 +110,9 @@ impl<'a> Drawing<'a> {
         let brackets = self.brackets();
         let of_each = self.lanes_of(&brackets);
         self.lanes = of_each.iter().max().map_or(0, |most| most + 1);
-        self.legend();
+        let legend = self.legend();
+        self.legend_rows = legend.rows;
+        self.draw_legend(&legend);
         self.frame();
         for (figure, limits) in STRIP_FIGURES.into_iter().zip(&self.limits) {
             for track in 0..self.strip.tracks.len() {
@@ -135,7 +133,8 @@ impl<'a> Drawing<'a> {
     fn plot(&self) -> [f32; 2] {
         let text = self.text;
         [
-            self.area.top() + text * (1.8 + LANE * self.lanes as f32),
+            self.area.top()
+                + text * (0.5 + ROW * self.legend_rows as f32 + LANE * self.lanes as f32),
             self.area.bottom() - text * 1.5,
         ]
     }
@@ -187,56 +186,6 @@ impl<'a> Drawing<'a> {
             .text(at, anchor, words, self.small(), self.ink())
     }
 
-    /// What is shown, and what lines and bars mean.
-    fn legend(&self) {
-        let y = self.area.top() + self.text * 0.95;
-        let mut x = self.area.left() + self.text * 0.6;
-        let of = self.app.result_of(self.app.front);
-        if self.app.opened.impressions.len() > 1
-            && let Some(of) = of
-        {
-            let name = words::impression_name(of, Language::English);
-            x = self.entry([x, y], 0.0, &format!("{name}:"), |_| {});
-        }
-        let sample = self.text * 2.0;
-        for figure in STRIP_FIGURES {
-            let name = format!("{}, mm", station_figure(figure).name);
-            x = self.entry([x, y], sample, &name, |ends| self.line(figure, &ends));
-        }
-        let height = STRIP_FIGURES[0];
-        if self.limits.iter().any(|limits| !limits.is_empty()) {
-            x = self.entry([x, y], sample, "limit", |ends| {
-                self.limit_line(height, &ends);
-            });
-        }
-        x = self.entry([x, y], sample, "no height", |[from, to]| {
-            self.no_figure(from, to);
-        });
-        for (severity, name) in [
-            (Severity::Fail, "fails"),
-            (Severity::Borderline, "undecided"),
-            (Severity::Note, "note"),
-        ] {
-            x = self.entry([x, y], sample, name, |[from, to]| {
-                self.bracket(from, to, severity, self.ink());
-            });
-        }
-    }
-
-    /// An entry of the legend with a sample so wide; gives where the next begins.
-    fn entry(
-        &self,
-        [x, y]: [f32; 2],
-        sample: f32,
-        words: &str,
-        draw: impl FnOnce([Pos2; 2]),
-    ) -> f32 {
-        draw([Pos2::new(x, y), Pos2::new(x + sample, y)]);
-        let gap = if sample > 0.0 { self.text * 0.35 } else { 0.0 };
-        let at = Pos2::new(x + sample + gap, y);
-        self.write(at, Align2::LEFT_CENTER, words).right() + self.text
-    }
-
     fn no_figure(&self, from: Pos2, to: Pos2) {
         let grey = Color32::from_gray(130);
         self.painter
@@ -254,10 +203,8 @@ impl<'a> Drawing<'a> {
                 let faint = if value > 0.0 { 0.25 } else { 0.9 };
                 let stroke = Stroke::new(0.8, self.ink().gamma_multiply(faint));
                 self.painter.hline(from..=to, y, stroke);
-                if (bottom - y) >= 0.0 {
-                    let at = Pos2::new(from - self.text * 0.3, y);
-                    self.write(at, Align2::RIGHT_CENTER, &format!("{value}"));
-                }
+                let at = Pos2::new(from - self.text * 0.3, y);
+                self.write(at, Align2::RIGHT_CENTER, &format!("{value}"));
             }
             let middle = self.x(track, 0.0);
             let dashes = [Pos2::new(middle, top), Pos2::new(middle, bottom)];
@@ -284,11 +231,12 @@ impl<'a> Drawing<'a> {
             ["◀ right", "left ▶"]
         };
         let middle = Pos2::new(self.x(track, 0.0), y);
-        let mut taken = vec![
-            self.write(Pos2::new(from, y), Align2::LEFT_CENTER, left),
-            self.write(Pos2::new(to, y), Align2::RIGHT_CENTER, right),
-            self.write(middle, Align2::CENTER_CENTER, of.midline),
-        ];
+        let mut taken = vec![self.write(middle, Align2::CENTER_CENTER, of.midline)];
+        // A narrow track has no room for its sides; the other one names them.
+        if to - from > self.text * 17.0 {
+            taken.push(self.write(Pos2::new(from, y), Align2::LEFT_CENTER, left));
+            taken.push(self.write(Pos2::new(to, y), Align2::RIGHT_CENTER, right));
+        }
         let [first, last] = of.reach().map(|mm| mm / STEP_MM);
         for step in first.ceil() as i64..=last.floor() as i64 {
             let along = step as f64 * STEP_MM;
@@ -379,89 +327,6 @@ impl<'a> Drawing<'a> {
                 }
             }
             self.painter.add(band);
-        }
-    }
-
-    /// Findings on the border of this impression, with the runs of stations.
-    fn brackets(&self) -> Vec<Bracket<'a>> {
-        let app: &'a App = self.app;
-        let findings = app.opened.result.findings.iter().enumerate();
-        let of_front = |finding: &Finding| finding.impression == Some(app.front as u64);
-        findings
-            .filter(|(_, finding)| of_front(finding))
-            .filter_map(|(number, finding)| {
-                let station = |n: Option<u64>| n.and_then(|n| usize::try_from(n).ok());
-                let ends = station(finding.from_station).zip(station(finding.to_station))?;
-                Some((number, finding, self.strip.spans(ends.0, ends.1)))
-            })
-            .flat_map(|(number, finding, spans)| {
-                let in_points = |px: f64| (px / self.scale) as f32;
-                spans.into_iter().map(move |span| Bracket {
-                    number,
-                    finding,
-                    span: span.map(in_points),
-                })
-            })
-            .collect()
-    }
-
-    /// The lane of each bracket, so that no two touch.
-    fn lanes_of(&self, brackets: &[Bracket<'_>]) -> Vec<usize> {
-        let half = |name: &str| {
-            let galley = (self.painter).layout_no_wrap(name.to_owned(), self.small(), self.ink());
-            galley.size().x / 2.0
-        };
-        let taken: Vec<[f64; 2]> = brackets
-            .iter()
-            .map(|bracket| {
-                let [from, to] = bracket.span;
-                let (middle, half) = (f32::midpoint(from, to), half(&bracket.finding.id));
-                [from.min(middle - half), to.max(middle + half)].map(f64::from)
-            })
-            .collect();
-        lanes(&taken, f64::from(self.text) * 0.4, LANES)
-    }
-
-    fn findings(&self, brackets: &[Bracket<'_>], lanes: &[usize]) {
-        for (bracket, lane) in brackets.iter().zip(lanes) {
-            let (finding, [from, to]) = (bracket.finding, bracket.span);
-            let y = self.plot()[0] - self.text * (0.2 + LANE * *lane as f32);
-            let is_chosen = bracket.number == self.app.chosen;
-            let colour = if is_chosen {
-                pressing(&self.visuals)
-            } else {
-                self.ink()
-            };
-            self.bracket(
-                Pos2::new(from - 1.0, y),
-                Pos2::new(to + 1.0, y),
-                finding.severity,
-                colour,
-            );
-            let at = Pos2::new(f32::midpoint(from, to), y - self.text * 0.1);
-            self.painter
-                .text(at, Align2::CENTER_BOTTOM, &finding.id, self.small(), colour);
-        }
-    }
-
-    /// As in the report's chart: whole where it fails, dashes where it is
-    /// undecided, dots for a note.
-    fn bracket(&self, from: Pos2, to: Pos2, severity: Severity, colour: Color32) {
-        let ends = [from, to];
-        match severity {
-            Severity::Fail => {
-                self.painter.line_segment(ends, Stroke::new(3.0, colour));
-            }
-            Severity::Borderline => {
-                let stroke = Stroke::new(2.2, colour);
-                self.painter
-                    .extend(Shape::dashed_line(&ends, stroke, 7.0, 3.0));
-            }
-            Severity::Note => {
-                let stroke = Stroke::new(1.6, colour);
-                self.painter
-                    .extend(Shape::dashed_line(&ends, stroke, 2.0, 3.0));
-            }
         }
     }
 
