@@ -285,52 +285,99 @@ fn not_judged(ui: &mut Ui, app: &App) {
     }
 }
 
+/// Each button with its key and what it does.
 fn buttons(ui: &mut Ui, app: &App, wishes: &mut Vec<Wish>) {
     let on = |command| Wish::Do(command);
     ui.horizontal_wrapped(|ui| {
-        let mut button = |name: &str, held: bool, wish: Wish| {
-            if ui.add(Button::selectable(held, name).frame(true)).clicked() {
+        let mut button = |name: &str, held: bool, hover: &str, wish: Wish| {
+            let button = Button::selectable(held, name).frame(true);
+            if ui.add(button).on_hover_text(hover).clicked() {
                 wishes.push(wish);
             }
         };
-        button("Whole", false, on(Command::Whole));
+        let whole = "Home: shows the whole impression.";
+        button("Whole", false, whole, on(Command::Whole));
         let map = app
             .map
             .as_ref()
             .map_or_else(|| "none".to_owned(), Map::title);
-        let map = format!("Map: {map}");
-        button(&map, app.map.is_some(), on(Command::NextMap));
+        let next = "M: colours the surface by the next figure, or by none.";
+        button(
+            &format!("Map: {map}"),
+            app.map.is_some(),
+            next,
+            on(Command::NextMap),
+        );
+        let figure = "F: colours the border line by the next figure, or by none.";
+        let is_coloured = app.border_figure.is_some();
         button(
             "Border figure",
-            app.border_figure.is_some(),
+            is_coloured,
+            figure,
             on(Command::NextBorderFigure),
         );
-        button("Colours", false, on(Command::NextPalette));
-        for (name, layer) in [
-            ("Border", Layer::Border),
-            ("Crest", Layer::Crest),
-            ("Outlines", Layer::Outlines),
-            ("Landmarks", Layer::Landmarks),
-            ("Tray", Layer::Tray),
-            ("Border strip", Layer::Strip),
-        ] {
-            button(name, app.shows(layer), on(Command::Toggle(layer)));
+        let colours = "P: uses the other colours.";
+        button("Colours", false, colours, on(Command::NextPalette));
+        for (name, layer, hover) in LAYERS {
+            button(name, app.shows(layer), hover, on(Command::Toggle(layer)));
         }
-        button("Distance", app.mode == Mode::Measure, on(Command::Measure));
-        button("Mark", matches!(app.mode, Mode::Mark(_)), on(Command::Mark));
-        button("Section", app.section.is_some(), on(Command::Section));
+        let distance = "D: measures between two clicks.";
+        let measures = app.mode == Mode::Measure;
+        button("Distance", measures, distance, on(Command::Measure));
+        let mark = "L: marks landmarks by clicks.";
+        let marks = matches!(app.mode, Mode::Mark(_));
+        button("Mark", marks, mark, on(Command::Mark));
+        let section = "X: cuts the impression through the middle of the picture.";
+        button(
+            "Section",
+            app.section.is_some(),
+            section,
+            on(Command::Section),
+        );
         if app.drawing().is_some() {
-            button("Drawing", app.enlarged, on(Command::Drawing));
+            let drawing = "G: shows the section drawing of the finding large, or small.";
+            button("Drawing", app.enlarged, drawing, on(Command::Drawing));
         }
         if app.opened.impressions.len() > 1 {
-            button("Next impression", false, on(Command::NextImpression));
-            button("Side by side", app.beside, on(Command::Beside));
+            let next = "Tab: brings the next impression to the front.";
+            button("Next impression", false, next, on(Command::NextImpression));
+            let beside = "B: shows two impressions side by side.";
+            button("Side by side", app.beside, beside, on(Command::Beside));
         }
-        button("Screenshot", false, Wish::Screenshot);
-        button("Check again", false, Wish::CheckAgain);
-        button("Help (H)", app.help, on(Command::Help));
+        let picture = "S: saves a picture of the window beside the results.";
+        button("Screenshot", false, picture, Wish::Screenshot);
+        let again = "R or F5: checks the case again.";
+        button("Check again", false, again, Wish::CheckAgain);
+        let help = "H or F1: shows all keys.";
+        button("Help (H)", app.help, help, on(Command::Help));
     });
 }
+
+/// What can be shown and hidden.
+const LAYERS: [(&str, Layer, &str); 6] = [
+    (
+        "Border",
+        Layer::Border,
+        "1: shows or hides the border line.",
+    ),
+    ("Crest", Layer::Crest, "2: shows or hides the crest line."),
+    (
+        "Outlines",
+        Layer::Outlines,
+        "3: shows or hides lines at limits and around defects.",
+    ),
+    (
+        "Landmarks",
+        Layer::Landmarks,
+        "4: shows or hides the landmarks.",
+    ),
+    ("Tray", Layer::Tray, "5: shows or hides the tray."),
+    (
+        "Border strip",
+        Layer::Strip,
+        "6: shows or hides the border, unrolled along the foot of the window.",
+    ),
+];
 
 /// The keys, in smaller letters where the window is low, and to be scrolled
 /// through where that is not enough.
