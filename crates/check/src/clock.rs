@@ -32,10 +32,12 @@ impl Clock {
         }
     }
 
-    /// A step begins now.
+    /// A step begins now, or goes on.
     pub fn begin(&self, step: Step) {
         let mut steps = self.steps.lock().unwrap_or_else(PoisonError::into_inner);
-        steps.push((step, self.begun.elapsed()));
+        if steps.iter().all(|(begun, _)| *begun != step) {
+            steps.push((step, self.begun.elapsed()));
+        }
     }
 
     /// Stops the clock.
@@ -77,6 +79,16 @@ fn durations(steps: &[(Step, Duration)], end: Duration) -> Vec<(Step, Duration)>
 mod tests {
     use super::*;
     use measure::Stage;
+
+    #[test]
+    fn a_step_that_goes_on_is_timed_once() {
+        let clock = Clock::start();
+        for step in [Step::Reading, Step::Reading, Step::Judging, Step::Judging] {
+            clock.begin(step);
+        }
+        let steps: Vec<Step> = clock.stop().steps.iter().map(|(step, _)| *step).collect();
+        assert_eq!(steps, [Step::Reading, Step::Judging]);
+    }
 
     #[test]
     fn stages_of_impressions_side_by_side_are_timed_apart() {

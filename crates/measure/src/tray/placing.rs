@@ -47,14 +47,21 @@ impl PreparedTray {
     /// A tray scan, mm, in any pose.
     #[must_use]
     pub fn of(mesh: &Mesh) -> Self {
-        let surface = Surface::of(mesh);
+        Self::watched(mesh, &|| {})
+    }
+
+    /// As [`PreparedTray::of`]; `look` is called between its parts.
+    pub(crate) fn watched(mesh: &Mesh, look: &(dyn Fn() + Sync)) -> Self {
+        let surface = Surface::watched(mesh, look);
         let (found, (target, corner_normals)) = rayon::join(
             || frame::find(&surface.mesh),
             || {
                 let normals = angle_weighted_normals(&surface.mesh);
+                look();
                 (Target::new(&surface.mesh), normals)
             },
         );
+        look();
         Self {
             local_from_tray: found.ok().map(|f| f.frame.local_from_scan()),
             target,
