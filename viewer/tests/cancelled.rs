@@ -4,7 +4,7 @@
 
 use arguments::Source;
 use mesh::write::{write_ply, write_stl};
-use phantom::{Options, Phantom};
+use phantom::{Arch, Options, Phantom};
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::Mutex;
@@ -71,6 +71,38 @@ fn a_check_is_left_at_every_look_and_nothing_is_written() {
     assert!(results.join("result.json").is_file());
 }
 
+/// Both jaws with first pass and wash, each in its tray.
+fn both_jaws(folder: &Path, edge_mm: f64) -> Source {
+    let mut text = "case = \"C-2\"\n".to_owned();
+    for (jaw, arch) in [
+        ("maxillary", Arch::Maxillary),
+        ("mandibular", Arch::Mandibular),
+    ] {
+        let made = [1, 2].map(|seed| {
+            Phantom::new(&Options {
+                arch,
+                seed,
+                edge_mm,
+                tray_edge_mm: edge_mm,
+                ..Options::default()
+            })
+        });
+        let there = |name: &str| folder.join(format!("{jaw}-{name}"));
+        write_ply(&there("first.ply"), &made[0].impression).unwrap();
+        write_ply(&there("wash.ply"), &made[1].impression).unwrap();
+        write_stl(&there("tray.stl"), &made[0].tray).unwrap();
+        text += &format!(
+            "[{jaw}]\nfirst_pass = \"{jaw}-first.ply\"\nwash = \"{jaw}-wash.ply\"\n\
+             tray = \"{jaw}-tray.stl\"\n"
+        );
+    }
+    std::fs::write(folder.join("both.toml"), text).unwrap();
+    Source {
+        out: Some(folder.join("both-results")),
+        ..Source::of(&folder.join("both.toml"))
+    }
+}
+
 /// The longest time between two looks is how late a check ends once it is
 /// cancelled. Printed, since it depends on the machine.
 #[test]
@@ -78,7 +110,11 @@ fn the_longest_time_between_two_looks_is_measured() {
     let folder = tempfile::tempdir().unwrap();
     let edge = std::env::var("ARCHPROOF_EDGE_MM").ok();
     let edge = edge.and_then(|edge| edge.parse().ok()).unwrap_or(0.7);
-    let source = case(folder.path(), edge);
+    print_looks(&case(folder.path(), edge));
+    print_looks(&both_jaws(folder.path(), edge));
+}
+
+fn print_looks(source: &Source) {
     // The last look, and for each step how often it looked and the longest time between.
     let looks = Mutex::new((Instant::now(), Vec::<(String, usize, Duration)>::new()));
     let step = Mutex::new("opening".to_owned());
@@ -97,7 +133,7 @@ fn the_longest_time_between_two_looks_is_measured() {
     };
     let begun = Instant::now();
     let noted = |at| *step.lock().unwrap() = at;
-    let opened = open_unless(&source, &noted, &is_cancelled).unwrap();
+    let opened = open_unless(source, &noted, &is_cancelled).unwrap();
     let all = begun.elapsed();
     let (last, steps) = looks.into_inner().unwrap();
     let triangles = opened.result.impressions[0].scan.triangles;

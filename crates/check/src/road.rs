@@ -257,13 +257,13 @@ pub fn check_case(
     if (0..of).any(|number| case.first_pass_of(number).is_some()) {
         progress(Step::Comparing);
     }
-    let pairs = pairs(&case, &impressions);
+    let pairs = pairs(&case, &impressions, &|| progress(Step::Comparing));
     let record = record_path(&case).map(|path| Arc::clone(&scans[path]));
     if record.is_some() {
         progress(Step::Relating);
     }
     let relation = record.map(|record| {
-        let relation = related(&case, &impressions, &record);
+        let relation = related(&case, &impressions, &record, &|| progress(Step::Relating));
         (record, relation)
     });
     progress(Step::Judging);
@@ -431,6 +431,7 @@ fn related(
     case: &Case,
     impressions: &[CheckedImpression],
     record: &LoadedScan,
+    look: &(dyn Fn() + Sync),
 ) -> Result<JawRelation, NoRelation> {
     let number_of = |arch: Arch| {
         let is_worked_from = |number: &usize| {
@@ -451,7 +452,7 @@ fn related(
         }
     };
     let (upper, lower) = (of(Arch::Maxillary)?, of(Arch::Mandibular)?);
-    record::measure(jaw(&upper)?, jaw(&lower)?, &record.mesh)
+    record::measure(jaw(&upper)?, jaw(&lower)?, &record.mesh, look)
 }
 
 fn jaw<'a>((mesh, found): &'a (Cow<'_, Mesh>, &Measurement)) -> Result<Jaw<'a>, NoRelation> {
@@ -464,7 +465,11 @@ fn jaw<'a>((mesh, found): &'a (Cow<'_, Mesh>, &Measurement)) -> Result<Jaw<'a>, 
 }
 
 /// Each wash compared with its first pass.
-fn pairs(case: &Case, impressions: &[CheckedImpression]) -> Vec<CheckedPair> {
+fn pairs(
+    case: &Case,
+    impressions: &[CheckedImpression],
+    look: &(dyn Fn() + Sync),
+) -> Vec<CheckedPair> {
     let of = |one: usize| (&impressions[one].scan.mesh, &impressions[one].scanned);
     (0..impressions.len())
         .into_par_iter()
@@ -473,7 +478,7 @@ fn pairs(case: &Case, impressions: &[CheckedImpression]) -> Vec<CheckedPair> {
             Some(CheckedPair {
                 first_pass,
                 wash,
-                found: compare(of(first_pass), of(wash)),
+                found: compare(of(first_pass), of(wash), look),
             })
         })
         .collect()

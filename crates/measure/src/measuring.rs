@@ -180,7 +180,7 @@ impl<'a> Measuring<'a> {
             let TrayScan::Shelf(shelf) = self.tray_scan else {
                 return None;
             };
-            Some(tray::choose(self.impression()?, shelf))
+            Some(tray::choose(self.impression()?, shelf, &|| self.look()))
         });
         chosen.as_ref().map(Result::as_ref)
     }
@@ -245,7 +245,7 @@ impl<'a> Measuring<'a> {
             Some(match self.tray() {
                 Some(tray) => {
                     let of_scanner = self.settings.scanner_uncertainty_mm;
-                    tray::place(impression, tray, self.noise(), of_scanner)
+                    tray::place(impression, tray, self.noise(), of_scanner, &|| self.look())
                 }
                 None => Err(match &self.tray_scan {
                     TrayScan::Unplaced(why) => TrayNotPlaced::Pieces(why.clone()),
