@@ -210,7 +210,9 @@ fn are_marks_of(input: &ImpressionInput, scan: &LoadedScan) -> bool {
     input.marks.is_empty() || sum.is_none_or(|sum| *sum == scan.sha256)
 }
 
-/// Reads, measures and judges a case.
+/// Reads, measures and judges a case. `progress` is called as each step begins and
+/// again and again while it goes on; it may unwind, as when nobody waits for the
+/// outcome any more.
 ///
 /// # Errors
 /// When one of its scans cannot be read, or its shelf not be used.
@@ -222,7 +224,7 @@ pub fn check_case(
     progress(Step::Reading);
     let shelf = case.shelf(&options.protocol);
     let (scans, shelf) = rayon::join(
-        || load_all(&case, options.unit),
+        || load_all(&case, options.unit, &|| progress(Step::Reading)),
         || shelf.map(|folder| options.shelves.open(folder)).transpose(),
     );
     let (scans, shelf) = (scans?, shelf?);
