@@ -1,5 +1,6 @@
 //! One frame: what is drawn, and what was asked for by mouse while it was.
 
+use super::focus::{self, Focus};
 use super::layout::{self, Layout};
 use super::queueing::{Dialog, Queue};
 use super::{Asked, Content, Running, camera, decide, desk, overlay, panels, queue, say, strip};
@@ -68,6 +69,7 @@ impl Running {
         let size = self.window.size();
         let mut half_mm = [1.0, 1.0];
         let mut asked = Asked::default();
+        let mut has_focus = Focus::Nothing;
         let is_dark = self.settings.dark;
         self.window
             .draw_ui(|ctx| panels::set_style(ctx, text_size, is_dark));
@@ -112,18 +114,16 @@ impl Running {
                 scene.update(&mut self.window, app);
                 let drawing = &mut self.drawing;
                 let taken = drawing.size(app).filter(|_| !app.enlarged);
-                let takes_keys = self.dialog.is_none();
                 self.window.draw_ui(|ctx| {
                     overlay::draw(ctx, app, scale, text_size, taken.map(|size| size[0]));
+                    focus::picture(ctx, app, scale);
                     if let Some(area) = &layout.strip {
                         strip::draw(ctx, app, area, scale, text_size);
                     }
                     asked.panels = panels::draw(ctx, app, &layout, (scale, text_size));
                     asked.panels.extend(drawing.draw(ctx, app, scale));
                     asked.bar = decide::bar(ctx, app, turn.flatten(), scale);
-                    if takes_keys {
-                        panels::take_keys(ctx);
-                    }
+                    has_focus = Focus::of(ctx);
                 });
             }
         }
@@ -133,6 +133,7 @@ impl Running {
                 asked.reply = decide::dialog(ctx, deciding, focus, text_size);
             });
         }
+        self.focus = has_focus;
         (asked, camera::FlatCamera { half_mm })
     }
 

@@ -1,5 +1,6 @@
 //! What keys and mouse ask for.
 
+use super::focus::Focus;
 use super::opening::set_background;
 use super::{Content, Running, keys, queue};
 use crate::command::{Command, Layer};
@@ -100,7 +101,15 @@ impl Running {
 
     /// What a key asks for over an impression, or where there is none to see.
     pub(super) fn press_on_case(&mut self, key: Key, modifiers: Modifiers) {
-        if self.press_for_result(key) || self.press_on_walk(key) {
+        if self.focus.takes(key, modifiers) || self.press_for_result(key) {
+            return;
+        }
+        if self.press_on_walk(key) {
+            return;
+        }
+        let is_plain = !modifiers.contains(Modifiers::Control);
+        if let Some(turn) = keys::turn(key).filter(|_| self.focus == Focus::Picture && is_plain) {
+            self.ask(turn);
             return;
         }
         match key {

@@ -3,16 +3,26 @@
 use crate::command::{Command, Layer};
 use kiss3d::event::{Key, Modifiers};
 
+/// A drag as long as this, pixels, is what an arrow key is worth.
+const STEP_PX: f64 = 20.0;
+
+/// How an arrow key turns the impression.
+pub fn turn(key: Key) -> Option<Command> {
+    Some(match key {
+        Key::Left => Command::Turn(-STEP_PX, 0.0),
+        Key::Right => Command::Turn(STEP_PX, 0.0),
+        Key::Up => Command::Turn(0.0, -STEP_PX),
+        Key::Down => Command::Turn(0.0, STEP_PX),
+        _ => return None,
+    })
+}
+
 /// What a key asks of the case that is shown.
 pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
-    const STEP_PX: f64 = 20.0;
     let shift = modifiers.contains(Modifiers::Shift);
     let control = modifiers.contains(Modifiers::Control);
     Some(match key {
-        Key::Left if shift => Command::Turn(-STEP_PX, 0.0),
-        Key::Right if shift => Command::Turn(STEP_PX, 0.0),
-        Key::Up if shift => Command::Turn(0.0, -STEP_PX),
-        Key::Down if shift => Command::Turn(0.0, STEP_PX),
+        Key::Left | Key::Right | Key::Up | Key::Down if shift => turn(key)?,
         Key::Left if control => Command::Shift(STEP_PX, 0.0),
         Key::Right if control => Command::Shift(-STEP_PX, 0.0),
         Key::Up if control => Command::Shift(0.0, STEP_PX),
@@ -24,7 +34,7 @@ pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
         Key::Return | Key::NumpadEnter => Command::Fly,
         Key::Space => Command::ToggleDone,
         Key::Home => Command::Whole,
-        Key::Tab => Command::NextImpression,
+        Key::I => Command::NextImpression,
         Key::B => Command::Beside,
         Key::M if shift => Command::PreviousMap,
         Key::M => Command::NextMap,
@@ -66,16 +76,20 @@ pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
 }
 
 /// What the help says: keys, and what they do.
-pub const HELP: [(&str, &str); 28] = [
+pub const HELP: [(&str, &str); 29] = [
     ("Up, Down", "choose a finding"),
     ("Enter", "fly to it"),
     ("Space", "mark it as done, or not done"),
     ("Home", "the whole impression"),
     ("drag, Shift + arrows", "turn"),
+    (
+        "Tab, Shift + Tab",
+        "next control, the one before; in the picture, arrows turn",
+    ),
     ("right drag, Ctrl + arrows", "move"),
     ("wheel, + and -", "nearer, farther"),
     ("Q, E", "turn about the line of sight"),
-    ("Tab; B", "next impression; two side by side"),
+    ("I; B", "next impression; two side by side"),
     ("M, Shift + M", "next map, the one before; plain surface"),
     ("F", "colour the border line by a figure"),
     ("P", "other colours"),

@@ -5,6 +5,7 @@ mod camera;
 mod decide;
 mod desk;
 mod drawing;
+mod focus;
 mod frame;
 mod input;
 mod keys;
@@ -16,6 +17,8 @@ mod overlay;
 mod panels;
 mod queue;
 mod queueing;
+#[cfg(test)]
+mod reached;
 mod scene;
 mod showing;
 mod strip;
@@ -28,6 +31,7 @@ use crate::desk::Desk;
 use crate::settings::Settings;
 use arguments::Source;
 use drawing::DrawingView;
+use focus::Focus;
 use kiss3d::event::MouseButton;
 use kiss3d::window::Window;
 use loading::Loading;
@@ -131,6 +135,8 @@ struct Running {
     scene: kiss3d::scene::SceneNode3d,
     drawing: DrawingView,
     pointer: Point2<f64>,
+    /// What keys go to.
+    focus: Focus,
     /// The button that is held and where it was pressed.
     held: Option<(MouseButton, Point2<f64>)>,
     /// Frames that are still to be drawn after the last change: the panels
@@ -162,6 +168,7 @@ impl Running {
             scene: kiss3d::scene::SceneNode3d::empty(),
             drawing: DrawingView::default(),
             pointer: Point2::origin(),
+            focus: Focus::default(),
             held: None,
             due: 2,
             last: Instant::now(),

@@ -7,7 +7,7 @@ use crate::command::{Command, Layer};
 use crate::maps::Map;
 use kiss3d::egui::{
     Align2, Area, Button, Color32, Context, FontFamily, FontId, Frame, Grid, Id, Margin, Order,
-    Pos2, RichText, ScrollArea, TextStyle, Ui, Vec2, Visuals,
+    Pos2, RichText, ScrollArea, Stroke, TextStyle, Ui, Vec2, Visuals,
 };
 use report::Language;
 use report::result::Finding;
@@ -76,6 +76,9 @@ pub fn set_style(ctx: &Context, text_size: f64, is_dark: bool) {
     let size = text_size as f32;
     ctx.all_styles_mut(|style| {
         style.visuals = visuals(is_dark);
+        // What has the keyboard shows it plainly.
+        let ring = Stroke::new(2.0, pressing(&style.visuals));
+        style.visuals.widgets.active.bg_stroke = ring;
         for (kind, points) in [
             (TextStyle::Small, 12.0),
             (TextStyle::Body, 14.0),
@@ -153,15 +156,6 @@ pub fn draw(
     wishes
 }
 
-/// Keys are the window's own: no button is to answer to Enter or Space.
-pub fn take_keys(ctx: &Context) {
-    ctx.memory_mut(|memory| {
-        if let Some(focused) = memory.focused() {
-            memory.surrender_focus(focused);
-        }
-    });
-}
-
 fn list(ui: &mut Ui, app: &App, size: f32, wishes: &mut Vec<Wish>) {
     let result = &app.opened.result;
     let verdict = words::verdict_word(result.verdict, Language::English).to_uppercase();
@@ -231,7 +225,7 @@ fn row(ui: &mut Ui, app: &App, number: usize, finding: &Finding, wishes: &mut Ve
             wishes.push(Wish::Do(Command::Choose(number)));
             wishes.push(Wish::Do(Command::Fly));
         }
-        if chosen && app.is_flying() {
+        if response.gained_focus() || (chosen && app.is_flying()) {
             response.scroll_to_me(None);
         }
     });
@@ -339,7 +333,7 @@ fn buttons(ui: &mut Ui, app: &App, wishes: &mut Vec<Wish>) {
             button("Drawing", app.enlarged, drawing, on(Command::Drawing));
         }
         if app.opened.impressions.len() > 1 {
-            let next = "Tab: brings the next impression to the front.";
+            let next = "I: brings the next impression to the front.";
             button("Next impression", false, next, on(Command::NextImpression));
             let beside = "B: shows two impressions side by side.";
             button("Side by side", app.beside, beside, on(Command::Beside));

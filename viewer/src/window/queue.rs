@@ -92,10 +92,10 @@ pub(super) fn draw(
                     ui.set_width(window.width() - 32.0);
                     ui.set_height(window.height() - 32.0);
                     let size = text_size as f32;
-                    head(ui, list, view, (has_keyboard, size), &mut wishes);
+                    let searches = head(ui, list, view, (has_keyboard, size), &mut wishes);
                     if view.deaf > 0 {
                         view.deaf -= 1;
-                    } else if has_keyboard {
+                    } else if has_keyboard && searches {
                         // After the search has taken its letters: Enter opens
                         // what these have found.
                         keys(ui, view, &mut wishes);
@@ -111,13 +111,15 @@ pub(super) fn draw(
     wishes
 }
 
+/// What stands above the rows; whether the search has the keyboard.
 fn head(
     ui: &mut Ui,
     list: &List,
     view: &mut ListView,
     (has_keyboard, size): (bool, f32),
     wishes: &mut Vec<Wish>,
-) {
+) -> bool {
+    let mut searches = false;
     let folder = list.folder().file_name().unwrap_or_default();
     ui.horizontal_wrapped(|ui| {
         let title = format!("Cases in {}", folder.to_string_lossy());
@@ -130,9 +132,11 @@ fn head(
         if search.changed() {
             wishes.push(Wish::Search(view.typed.clone()));
         }
-        if has_keyboard && !search.has_focus() {
+        // It has the keyboard from the start, and again once no control has it.
+        if has_keyboard && ui.memory(|memory| memory.focused().is_none()) {
             search.request_focus();
         }
+        searches = search.has_focus();
         for (name, key, wish) in [
             ("Open", "Enter", Wish::Open),
             ("Sheet", "F2", Wish::Paper(Paper::Sheet)),
@@ -160,6 +164,7 @@ fn head(
             chip(format!("{} {count}", state.words()), Some(state));
         }
     });
+    searches
 }
 
 /// What keys ask for, in the order in which they were pressed. Function keys are
@@ -301,6 +306,10 @@ fn one_row(
         wishes.push(Wish::Open);
     } else if response.clicked() {
         wishes.push(Wish::Choose(row));
+        if response.has_focus() {
+            // By Enter, not by mouse.
+            wishes.push(Wish::Open);
+        }
     }
     // All of a text that was cut short.
     if response.hovered() {
