@@ -84,7 +84,7 @@ pub const HELP: [(&str, &str); 29] = [
     ("drag, Shift + arrows", "turn"),
     (
         "Tab, Shift + Tab",
-        "next control, the one before; in the picture, arrows turn",
+        "the picture, where arrows turn; next control, the one before",
     ),
     ("right drag, Ctrl + arrows", "move"),
     ("wheel, + and -", "nearer, farther"),
