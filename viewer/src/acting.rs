@@ -45,12 +45,7 @@ impl App {
                 self.notice =
                     "the tray is shown when the case file is opened, not its result".to_owned();
             }
-            Command::Toggle(layer) => match self.hidden.iter().position(|&l| l == layer) {
-                Some(at) => {
-                    self.hidden.remove(at);
-                }
-                None => self.hidden.push(layer),
-            },
+            Command::Toggle(layer) => self.show(layer, !self.shows(layer)),
             Command::Measure => {
                 self.distance = None;
                 self.mode = match self.mode {
@@ -98,8 +93,13 @@ impl App {
         }
     }
 
-    /// A click: does what the mode says at the place under it.
+    /// A click: flies to the place on the border strip, or does what the mode
+    /// says at the place under it.
     pub fn click(&mut self, pixel: &Point2<f64>) {
+        if let Some(spot) = self.spot_at(pixel) {
+            self.fly_to_spot(&spot);
+            return;
+        }
         let Some((impression, found)) = self.at(pixel) else {
             return;
         };

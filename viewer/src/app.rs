@@ -10,6 +10,7 @@ use crate::probe::{self, Probe};
 use crate::queue::decision::Decision;
 use crate::section::{CutLine, Plane};
 use crate::ticks::Ticks;
+use crate::unrolled::Spot;
 use crate::view::{Canvas, View};
 use nalgebra::{Point2, Point3};
 use report::Language;
@@ -107,6 +108,8 @@ pub struct App {
     pub section: Option<Section>,
     /// What lies under the pointer, and on which impression.
     pub hover: Option<(usize, Probe)>,
+    /// The place of the front impression's border under the pointer.
+    pub spot: Option<Spot>,
     /// Whether help is shown.
     pub help: bool,
     /// Whether the section drawing is shown large.
@@ -117,6 +120,8 @@ pub struct App {
     pub text_size: f64,
     /// Where impressions are drawn.
     pub canvas: Canvas,
+    /// Where the border strip is drawn, if it is.
+    pub strip_area: Option<Canvas>,
 }
 
 impl App {
@@ -167,11 +172,13 @@ impl App {
             distance: None,
             section: None,
             hover: None,
+            spot: None,
             help: false,
             enlarged: false,
             notice,
             text_size: 1.0,
             canvas,
+            strip_area: None,
             opened,
         };
         app.show_map(Some(Map::cover()));
@@ -255,6 +262,14 @@ impl App {
     #[must_use]
     pub fn shows(&self, layer: Layer) -> bool {
         !self.hidden.contains(&layer)
+    }
+
+    /// Shows or hides something.
+    pub fn show(&mut self, layer: Layer, is_shown: bool) {
+        self.hidden.retain(|&hidden| hidden != layer);
+        if !is_shown {
+            self.hidden.push(layer);
+        }
     }
 
     /// Colours the surfaces by a map, or not.

@@ -156,11 +156,16 @@ pub struct LimitMark {
 }
 
 impl LimitMark {
+    /// The limit in a zone.
+    #[must_use]
+    pub fn value_in(&self, zone: &str) -> f64 {
+        self.zones.get(zone).copied().unwrap_or(self.value)
+    }
+
     /// By how much a figure in a zone misses it; negative where it is met.
     #[must_use]
     pub fn missed_by(&self, figure: f64, zone: Option<&str>) -> f64 {
-        let own = zone.and_then(|zone| self.zones.get(zone));
-        let limit = own.copied().unwrap_or(self.value);
+        let limit = zone.map_or(self.value, |zone| self.value_in(zone));
         match self.misses {
             Misses::Below => limit - figure,
             Misses::Above => figure - limit,

@@ -82,4 +82,6 @@ pub enum Layer {
     Landmarks,
     /// The tray, translucent.
     Tray,
+    /// The border unrolled along the foot of the window.
+    Strip,
 }

@@ -5,6 +5,7 @@ use crate::flight::Flight;
 use crate::opened::Shown;
 use crate::probe;
 use crate::view::View;
+use nalgebra::Point3;
 use report::result::Finding;
 
 impl App {
@@ -36,13 +37,16 @@ impl App {
             .zip(finding.at)
             .map(|(shown, at)| (shown, shown.placement.shown(at)));
         match place {
-            Some((shown, place)) => {
-                View::onto(place, probe::normal_at(shown, &place), |to_viewer| {
-                    probe::in_sight(shown, &place, to_viewer)
-                })
-            }
+            Some((shown, place)) => Self::view_onto(shown, place),
             None => self.whole(),
         }
+    }
+
+    /// The view onto a place of an impression.
+    pub(crate) fn view_onto(shown: &Shown, place: Point3<f64>) -> View {
+        View::onto(place, probe::normal_at(shown, &place), |to_viewer| {
+            probe::in_sight(shown, &place, to_viewer)
+        })
     }
 
     pub(crate) fn fly_to(&mut self, to: View) {

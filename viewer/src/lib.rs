@@ -7,6 +7,7 @@
 #![cfg_attr(test, allow(clippy::unwrap_used))]
 
 mod acting;
+mod along_border;
 pub mod app;
 pub mod border;
 pub mod colours;
@@ -24,8 +25,10 @@ pub mod probe;
 pub mod queue;
 pub mod section;
 pub mod settings;
+pub mod strip;
 #[cfg(test)]
 mod testing;
 pub mod ticks;
+pub mod unrolled;
 pub mod view;
 pub mod window;

@@ -4,7 +4,7 @@
 
 use crate::placement::Placement;
 use arguments::Source;
-use check::{CheckError, CheckedCase};
+use check::{CheckError, CheckedCase, Clock};
 use judge::{Case, CaseError, Stage};
 use measure::TrayRegistration;
 use mesh::{Mesh, SpatialIndex, Unit};
@@ -185,7 +185,14 @@ fn open_watched(
     if let Some(folder) = &known {
         add_marks(&mut case, folder).map_err(CheckError::from)?;
     }
-    let checked = source.check(case, &|step| progress(step.to_string()))?;
+    let clock = Clock::start();
+    let checked = source.check(case, &|step| {
+        if clock.begin(step) {
+            progress(step.to_string());
+        } else {
+            look();
+        }
+    })?;
     let folder = known.unwrap_or_else(|| {
         let sum = checked
             .impressions

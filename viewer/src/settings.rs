@@ -16,6 +16,8 @@ pub struct Settings {
     pub text_size: f64,
     /// Whether the window is dark.
     pub dark: bool,
+    /// Whether the border is shown unrolled.
+    pub strip: bool,
 }
 
 impl Default for Settings {
@@ -25,6 +27,7 @@ impl Default for Settings {
             height: 800,
             text_size: 1.0,
             dark: false,
+            strip: true,
         }
     }
 }
@@ -64,7 +67,7 @@ impl Settings {
             width: self.width.clamp(800, 16_000),
             height: self.height.clamp(500, 16_000),
             text_size: size.clamp(0.6, 3.0),
-            dark: self.dark,
+            ..self
         }
     }
 }
@@ -91,6 +94,7 @@ mod tests {
             height: 800,
             text_size: 1.0,
             dark: false,
+            strip: true,
         };
         assert_eq!(odd.sensible(), expected);
     }

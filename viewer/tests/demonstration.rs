@@ -4,6 +4,7 @@
 
 use arguments::Source;
 use nalgebra::{Point2, Point3, Vector3};
+use report::result::{BorderPart, Side};
 use std::path::{Path, PathBuf};
 use std::sync::{LazyLock, Mutex};
 use tempfile::TempDir;
@@ -12,6 +13,7 @@ use viewer::colours::Palette;
 use viewer::command::{Command, Layer};
 use viewer::opened::{Opened, open};
 use viewer::view::Canvas;
+use viewer::window::Layout;
 
 const CANVAS: Canvas = Canvas {
     left: 350.0,
@@ -129,7 +131,7 @@ fn front_is_up_and_the_patients_right_is_where_it_should_be() {
         .result
         .findings
         .iter()
-        .find(|f| f.side == Some(report::result::Side::Right) && f.at.is_some());
+        .find(|f| f.side == Some(Side::Right) && f.at.is_some());
     let place = shown.placement.shown(right.unwrap().at.unwrap());
     assert!(app.view.pixel(&CANVAS, &place).x > CANVAS.middle().x);
 }
@@ -325,4 +327,68 @@ fn what_cannot_be_opened_is_told_as_the_command_tells_it() {
     assert!(text.contains("scan.stl") && !text.contains('\n'), "{text}");
     let text = refused(out.path().join("case.toml"));
     assert!(text.contains("case.toml"), "{text}");
+}
+
+#[test]
+fn the_border_strip_and_the_surface_lead_to_each_other() {
+    let out = result();
+    let mut app = opened(out.path());
+    // Its parts, at one pixel to a point.
+    let layout = Layout::of(1280.0, 800.0, 1.0, true);
+    (app.canvas, app.strip_area) = (layout.picture, layout.strip);
+    settled(&mut app, Command::Whole);
+    let area = layout.strip.unwrap();
+    let whole = app.view;
+    let strip = app.strip().unwrap();
+    let border = app.front_border().unwrap().clone();
+    assert_eq!(strip.tracks.len(), 1, "an upper jaw has no lingual border");
+    let placement = app.opened.impressions[0].placement.clone();
+    let mut flown = 0;
+    for (number, station) in border.stations.iter().enumerate().step_by(9) {
+        let along = strip.tracks[0].along(number).unwrap();
+        let pixel = Point2::new(strip.x(0, along), area.middle().y);
+        assert!(area.holds(&pixel));
+        // On the strip: the station's place, and its figure in words.
+        app.point_at(&pixel);
+        let spot = app.spot.unwrap();
+        let place = placement.shown(station.point);
+        assert!((app.border_point(&spot).unwrap() - place).norm() < 1e-6);
+        let words = app.words_of_spot(&spot).unwrap();
+        match station.flange_height_mm {
+            Some(mm) => assert!(
+                words.contains(&format!("flange height {mm:.2} ±")),
+                "{words}"
+            ),
+            None => assert!(words.contains("flange height not known"), "{words}"),
+        }
+        // The patient's right is on the right, as in the picture.
+        let seen = whole.pixel(&layout.picture, &place).x - layout.picture.middle().x;
+        if station.side == Some(Side::Right) && station.part == BorderPart::Outer {
+            assert!(along > 0.0 && seen > 0.0, "{along:.1} mm, {seen:.0} pixels");
+        }
+        // A click flies there.
+        app.click(&pixel);
+        app.pass(10.0);
+        assert!((app.view.pixel(&layout.picture, &place) - layout.picture.middle()).norm() < 1e-6);
+        // On the surface close by: the same place of the strip.
+        let inward = layout.picture.middle() + nalgebra::Vector2::new(0.0, 1.0);
+        app.point_at(&inward);
+        if let Some((_, probe)) = app.hover.clone()
+            && (probe.place - place).norm() < 1.0
+        {
+            let back = strip.x_of(&app.spot.unwrap()).unwrap();
+            let apart = (back - pixel.x).abs() / strip.px_per_mm;
+            let wraps = apart > 0.9 * border.length_mm;
+            assert!(apart < 1.5 || wraps, "{apart:.2} mm along the border");
+            flown += 1;
+        }
+    }
+    assert!(flown > 5, "{flown}");
+    // Away from the border, and where the strip is hidden, there is no such place.
+    settled(&mut app, Command::Whole);
+    app.point_at(&layout.picture.middle());
+    assert!(app.hover.is_some() && app.spot.is_none());
+    app.strip_area = None;
+    app.point_at(&area.middle());
+    assert!(app.spot.is_none());
 }

@@ -20,7 +20,7 @@ use viewer::colours::Palette;
 use viewer::landmarks::Marks;
 use viewer::opened::open;
 use viewer::probe::in_sight;
-use viewer::window::canvas;
+use viewer::window::Layout;
 
 fn is_near(a: Rgb<u8>, b: [u8; 3]) -> bool {
     a.0.iter().zip(b).all(|(a, b)| a.abs_diff(b) < 12)
@@ -82,7 +82,7 @@ fn the_demonstration_is_flown_through_marked_and_saved() {
 
     // The same case without a window says where things ought to be.
     let source = Source::of(&viewer.out);
-    let part = canvas(f64::from(WIDTH), f64::from(HEIGHT), 1.0);
+    let part = Layout::of(f64::from(WIDTH), f64::from(HEIGHT), 1.0, true).picture;
     let app = App::new(open(&source, &|_| {}).unwrap(), part);
     let findings = &app.opened.result.findings;
     let middle = part.middle();

@@ -32,10 +32,14 @@ impl Clock {
         }
     }
 
-    /// A step begins now.
-    pub fn begin(&self, step: Step) {
+    /// A step begins now, or goes on; whether it begins.
+    pub fn begin(&self, step: Step) -> bool {
         let mut steps = self.steps.lock().unwrap_or_else(PoisonError::into_inner);
-        steps.push((step, self.begun.elapsed()));
+        let begins = steps.iter().all(|(begun, _)| *begun != step);
+        if begins {
+            steps.push((step, self.begun.elapsed()));
+        }
+        begins
     }
 
     /// Stops the clock.
@@ -77,6 +81,18 @@ fn durations(steps: &[(Step, Duration)], end: Duration) -> Vec<(Step, Duration)>
 mod tests {
     use super::*;
     use measure::Stage;
+
+    #[test]
+    fn a_step_that_goes_on_is_timed_once() {
+        let clock = Clock::start();
+        let told = [Step::Reading, Step::Reading, Step::Judging, Step::Judging];
+        assert_eq!(
+            told.map(|step| clock.begin(step)),
+            [true, false, true, false]
+        );
+        let steps: Vec<Step> = clock.stop().steps.iter().map(|(step, _)| *step).collect();
+        assert_eq!(steps, [Step::Reading, Step::Judging]);
+    }
 
     #[test]
     fn stages_of_impressions_side_by_side_are_timed_apart() {

@@ -31,18 +31,23 @@ pub struct LoadedScan {
 }
 
 /// Reads every scan file of a case once, side by side. Where several cannot be
-/// read, the error is that of the first in the order of their paths.
+/// read, the error is that of the first in the order of their paths. `look` is called
+/// before each.
 ///
 /// # Errors
 /// When one of them cannot be read.
-pub fn load_all(
-    case: &Case,
+pub fn load_all<'a>(
+    case: &'a Case,
     unit: Option<Unit>,
-) -> Result<BTreeMap<&Path, Arc<LoadedScan>>, ReadError> {
+    look: &(dyn Fn() + Sync),
+) -> Result<BTreeMap<&'a Path, Arc<LoadedScan>>, ReadError> {
     let paths: Vec<&Path> = case.scans().into_iter().collect();
     let read: Vec<_> = paths
         .par_iter()
-        .map(|&path| Ok((path, Arc::new(load(path, unit)?))))
+        .map(|&path| {
+            look();
+            Ok((path, Arc::new(load(path, unit)?)))
+        })
         .collect();
     read.into_iter().collect()
 }

@@ -230,7 +230,9 @@ fn are_marks_of(input: &ImpressionInput, scan: &LoadedScan) -> bool {
     input.marks.is_empty() || sum.is_none_or(|sum| *sum == scan.sha256)
 }
 
-/// Reads, measures and judges a case.
+/// Reads, measures and judges a case. `progress` is called as each step begins and
+/// again and again while it goes on; it may unwind, as when nobody waits for the
+/// outcome any more.
 ///
 /// # Errors
 /// When one of its scans cannot be read, or its shelf not be used.
@@ -242,7 +244,7 @@ pub fn check_case(
     progress(Step::Reading);
     let shelf = case.shelf(&options.protocol);
     let (scans, shelf) = rayon::join(
-        || load_all(&case, options.unit),
+        || load_all(&case, options.unit, &|| progress(Step::Reading)),
         || shelf.map(|folder| options.shelves.open(folder)).transpose(),
     );
     let (scans, shelf) = (scans?, shelf?);
@@ -277,13 +279,13 @@ pub fn check_case(
     if (0..of).any(|number| case.first_pass_of(number).is_some()) {
         progress(Step::Comparing);
     }
-    let pairs = pairs(&case, &impressions);
+    let pairs = pairs(&case, &impressions, &|| progress(Step::Comparing));
     let record = record_path(&case).map(|path| Arc::clone(&scans[path]));
     if record.is_some() {
         progress(Step::Relating);
     }
     let relation = record.map(|record| {
-        let relation = related(&case, &impressions, &record);
+        let relation = related(&case, &impressions, &record, &|| progress(Step::Relating));
         (record, relation)
     });
     progress(Step::Judging);
@@ -451,6 +453,7 @@ fn related(
     case: &Case,
     impressions: &[CheckedImpression],
     record: &LoadedScan,
+    look: &(dyn Fn() + Sync),
 ) -> Result<JawRelation, NoRelation> {
     let number_of = |arch: Arch| {
         let is_worked_from = |number: &usize| {
@@ -471,7 +474,7 @@ fn related(
         }
     };
     let (upper, lower) = (of(Arch::Maxillary)?, of(Arch::Mandibular)?);
-    record::measure(jaw(&upper)?, jaw(&lower)?, &record.mesh)
+    record::measure(jaw(&upper)?, jaw(&lower)?, &record.mesh, look)
 }
 
 fn jaw<'a>((mesh, found): &'a (Cow<'_, Mesh>, &Measurement)) -> Result<Jaw<'a>, NoRelation> {
@@ -484,7 +487,11 @@ fn jaw<'a>((mesh, found): &'a (Cow<'_, Mesh>, &Measurement)) -> Result<Jaw<'a>, 
 }
 
 /// Each wash compared with its first pass.
-fn pairs(case: &Case, impressions: &[CheckedImpression]) -> Vec<CheckedPair> {
+fn pairs(
+    case: &Case,
+    impressions: &[CheckedImpression],
+    look: &(dyn Fn() + Sync),
+) -> Vec<CheckedPair> {
     let of = |one: usize| (&impressions[one].scan.mesh, &impressions[one].scanned);
     (0..impressions.len())
         .into_par_iter()
@@ -493,7 +500,7 @@ fn pairs(case: &Case, impressions: &[CheckedImpression]) -> Vec<CheckedPair> {
             Some(CheckedPair {
                 first_pass,
                 wash,
-                found: compare(of(first_pass), of(wash)),
+                found: compare(of(first_pass), of(wash), look),
             })
         })
         .collect()

@@ -54,7 +54,8 @@ impl Laying {
     }
 
     /// Lays evenly spread points of a surface on a target, from the starts if
-    /// one of them leads to a pose that is accepted, else from anywhere.
+    /// one of them leads to a pose that is accepted, else from anywhere. `look` is
+    /// called as in [`register`].
     ///
     /// # Errors
     /// When no pose is found, or none is accepted.
@@ -63,14 +64,16 @@ impl Laying {
         source: &[SurfacePoint],
         target: &Target,
         starts: &[Isometry3<f64>],
+        look: &(dyn Fn() + Sync),
     ) -> Result<Registered, NotLaid> {
-        lay_refined(source, target, starts, |found| {
+        let refined = |found: &Registered| {
             self.accepts(found).then(|| Refined {
                 pose: found.clone(),
                 fitting_share: found.fitting_share,
                 is_doubted: false,
             })
-        })
+        };
+        lay_refined(source, target, starts, refined, look)
     }
 }
 
@@ -87,7 +90,7 @@ pub struct Refined<T> {
 
 /// Lays evenly spread points of a surface on a target, from the starts if one of
 /// them leads to a pose that can be refined to something beyond doubt, else from
-/// anywhere.
+/// anywhere. `look` is called as in [`register`].
 ///
 /// # Errors
 /// When no pose is found, or none can be refined.
@@ -96,16 +99,17 @@ pub fn lay_refined<T>(
     target: &Target,
     starts: &[Isometry3<f64>],
     refined: impl Fn(&Registered) -> Option<Refined<T>>,
+    look: &(dyn Fn() + Sync),
 ) -> Result<T, NotLaid> {
     let near = (!starts.is_empty())
-        .then(|| register(source, target, starts).ok())
+        .then(|| register(source, target, starts, look).ok())
         .flatten()
         .and_then(|found| refined(&found));
     let near = match near {
         Some(near) if !near.is_doubted => return Ok(near.pose),
         near => near,
     };
-    let elsewhere = register_anywhere(source, target)
+    let elsewhere = register_anywhere(source, target, look)
         .map_err(NotLaid::from)
         .and_then(|found| refined(&found).ok_or_else(|| NotLaid::Unfit(Box::new(found))));
     match (near, elsewhere) {

@@ -27,7 +27,7 @@
 //! let raised = strip.moved(&Translation3::new(0.0, 0.0, 2.0).into());
 //!
 //! let points = spread_over(&strip, 500, |_| true);
-//! let laid = Laying::by_share(0.9).lay(&points, &Target::new(&raised), &[]).expect("it fits");
+//! let laid = Laying::by_share(0.9).lay(&points, &Target::new(&raised), &[], &|| {}).expect("it fits");
 //! assert!((laid.target_from_source.translation.z - 2.0).abs() < 0.01);
 //! # Ok::<(), mesh::MeshError>(())
 //! ```

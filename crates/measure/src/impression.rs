@@ -19,9 +19,17 @@ pub(crate) struct Surface {
 impl Surface {
     /// Triangles that face the wrong way are turned.
     pub(crate) fn of(mesh: &Mesh) -> Self {
+        Self::watched(mesh, &|| {})
+    }
+
+    /// As [`Surface::of`]; `look` is called between its parts.
+    pub(crate) fn watched(mesh: &Mesh, look: &(dyn Fn() + Sync)) -> Self {
         let topology = Topology::of(mesh);
+        look();
         let integrity = Integrity::of(mesh, &topology);
+        look();
         let (mesh, turned) = righted(mesh, &topology);
+        look();
         Self {
             topology: if turned.against_neighbours > 0 {
                 Topology::of(&mesh)

@@ -79,10 +79,13 @@ pub use tray_fit::TrayFit;
 pub use words::{Arch, Side, Zone};
 
 use mesh::Mesh;
+use std::sync::atomic::{AtomicUsize, Ordering};
 
 /// Measures one impression, in any pose, and its cover where the scan of the
 /// empty tray (any pose of its own) is given. Both meshes are in mm. The
-/// outcome does not depend on the number of threads.
+/// outcome does not depend on the number of threads. `progress` is called as each
+/// stage begins and again while it goes on, at most some hundred thousand triangles
+/// apart; it may unwind, as when nobody waits for the outcome any more.
 #[must_use]
 pub fn measure(
     scan: &Mesh,
@@ -113,9 +116,11 @@ pub fn measure_from_shelf(
     settings: &MeasureSettings,
     progress: &(dyn Fn(Stage) + Sync),
 ) -> (Scanned, Option<ChosenTray>) {
-    let measuring = obtained(Measuring::from_shelf(scan, shelf, settings), progress);
-    let chosen = measuring.chosen_tray().and_then(Result::ok).copied();
-    (measuring.finished(), chosen)
+    let measuring = Measuring::from_shelf(scan, shelf, settings);
+    obtained(measuring, progress, |measuring| {
+        let chosen = measuring.chosen_tray().and_then(Result::ok).copied();
+        (measuring.finished(), chosen)
+    })
 }
 
 /// As [`measure()`], with a tray whose pieces could not be placed.
@@ -130,16 +135,25 @@ pub fn measure_without_tray(
 }
 
 fn finish(measuring: Measuring<'_>, progress: &(dyn Fn(Stage) + Sync)) -> Scanned {
-    obtained(measuring, progress).finished()
+    obtained(measuring, progress, |measuring| measuring.finished())
 }
 
-fn obtained<'a>(measuring: Measuring<'a>, progress: &(dyn Fn(Stage) + Sync)) -> Measuring<'a> {
-    for (stage, obtain) in stages::STAGES {
-        progress(stage);
+/// Obtains the quantities of all stages, and then something from them.
+fn obtained<T>(
+    measuring: Measuring<'_>,
+    progress: &(dyn Fn(Stage) + Sync),
+    then: impl FnOnce(Measuring<'_>) -> T,
+) -> T {
+    let at = AtomicUsize::new(0);
+    let look = || progress(stages::STAGES[at.load(Ordering::Relaxed)].0);
+    let measuring = measuring.watched_by(&look);
+    for (number, (_, obtain)) in stages::STAGES.iter().enumerate() {
+        at.store(number, Ordering::Relaxed);
+        look();
         obtain(&measuring);
         if measuring.something_else().is_some() {
             break;
         }
     }
-    measuring
+    then(measuring)
 }

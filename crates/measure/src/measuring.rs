@@ -52,6 +52,7 @@ pub struct Measuring<'a> {
     scan: &'a Mesh,
     tray_scan: TrayScan<'a>,
     settings: &'a MeasureSettings,
+    watched: Option<&'a (dyn Fn() + Sync)>,
     surface: OnceLock<Surface>,
     tray: OnceLock<PreparedTray>,
     chosen: OnceLock<Option<Result<ChosenTray, TrayNotPlaced>>>,
@@ -113,6 +114,7 @@ impl<'a> Measuring<'a> {
             scan,
             tray_scan,
             settings,
+            watched: None,
             surface: OnceLock::new(),
             tray: OnceLock::new(),
             chosen: OnceLock::new(),
@@ -137,8 +139,23 @@ impl<'a> Measuring<'a> {
         }
     }
 
+    /// Calls `look` from time to time while a quantity is measured. It may unwind, as
+    /// when nobody waits for the outcome any more.
+    pub(crate) fn watched_by(self, look: &'a (dyn Fn() + Sync)) -> Self {
+        let watched = Some(look);
+        Self { watched, ..self }
+    }
+
+    /// Lets whoever watches look.
+    pub(crate) fn look(&self) {
+        if let Some(look) = self.watched {
+            look();
+        }
+    }
+
     pub(crate) fn surface(&self) -> &Surface {
-        self.surface.get_or_init(|| Surface::of(self.scan))
+        self.surface
+            .get_or_init(|| Surface::watched(self.scan, &|| self.look()))
     }
 
     pub(crate) fn tray(&self) -> Option<&PreparedTray> {
@@ -151,7 +168,10 @@ impl<'a> Measuring<'a> {
             }
             TrayScan::Mesh(mesh) => mesh,
         };
-        Some(self.tray.get_or_init(|| PreparedTray::of(mesh)))
+        let made = self
+            .tray
+            .get_or_init(|| PreparedTray::watched(mesh, &|| self.look()));
+        Some(made)
     }
 
     /// The tray of the shelf that it was taken in; `None` without a shelf.
@@ -160,7 +180,7 @@ impl<'a> Measuring<'a> {
             let TrayScan::Shelf(shelf) = self.tray_scan else {
                 return None;
             };
-            Some(tray::choose(self.impression()?, shelf))
+            Some(tray::choose(self.impression()?, shelf, &|| self.look()))
         });
         chosen.as_ref().map(Result::as_ref)
     }
@@ -225,7 +245,7 @@ impl<'a> Measuring<'a> {
             Some(match self.tray() {
                 Some(tray) => {
                     let of_scanner = self.settings.scanner_uncertainty_mm;
-                    tray::place(impression, tray, self.noise(), of_scanner)
+                    tray::place(impression, tray, self.noise(), of_scanner, &|| self.look())
                 }
                 None => Err(match &self.tray_scan {
                     TrayScan::Unplaced(why) => TrayNotPlaced::Pieces(why.clone()),
@@ -286,6 +306,7 @@ impl<'a> Measuring<'a> {
                         at_cut.as_deref(),
                         doubts_mm,
                         self.settings.show_through_mm,
+                        &|| self.look(),
                     )
                 }
                 (_, Err(why)) => Err(why.clone().into()),
@@ -406,6 +427,7 @@ impl<'a> Measuring<'a> {
                 self.surface(),
                 self.heights(),
                 self.settings.scanner_uncertainty_mm,
+                &|| self.look(),
             );
             Some(match self.near_cut() {
                 Some(cut) => found.map(|tissue| cut.off_tissue(tissue)),

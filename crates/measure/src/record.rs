@@ -170,14 +170,15 @@ pub fn measure(
     maxilla: Jaw<'_>,
     mandible: Jaw<'_>,
     record: &Mesh,
+    look: &(dyn Fn() + Sync),
 ) -> Result<JawRelation, NoRelation> {
     /// Cosines between seating axes and between the patient's right of the two.
     const OPPOSED: f64 = -0.8;
     const ALIKE: f64 = 0.8;
     let target = Target::new(record);
     let (upper, lower) = rayon::join(
-        || laid(maxilla, &target, Arch::Maxillary),
-        || laid(mandible, &target, Arch::Mandibular),
+        || laid(maxilla, &target, Arch::Maxillary, look),
+        || laid(mandible, &target, Arch::Mandibular, look),
     );
     let (upper, lower) = (upper?, lower?);
     let (up, down) = (
@@ -296,7 +297,7 @@ pub fn lies_in((mesh, frame): (&Mesh, &Frame), (record, seen): (&Mesh, &Frame)) 
     let starts: Vec<Isometry3<f64>> = (starts.iter())
         .map(|start| record_from_seen * start * frame.local_from_scan())
         .collect();
-    registration::register(&source, &Target::new(record), &starts)
+    registration::register(&source, &Target::new(record), &starts, &|| {})
         .is_ok_and(|found| found.fitting_share >= ENOUGH_FITTING)
 }
 
@@ -320,14 +321,19 @@ fn facing_tissue(mesh: &Mesh, frame: &Frame, count: usize) -> Vec<SurfacePoint> 
     })
 }
 
-fn laid(jaw: Jaw<'_>, record: &Target, arch: Arch) -> Result<Registered, NoRelation> {
+fn laid(
+    jaw: Jaw<'_>,
+    record: &Target,
+    arch: Arch,
+    look: &(dyn Fn() + Sync),
+) -> Result<Registered, NoRelation> {
     let source = facing_tissue(jaw.mesh, jaw.frame, POINTS);
     let not_there = |fitting_share: f64| NoRelation::NotInRecord {
         arch,
         fitting_percent: 100.0 * fitting_share,
     };
     let found = Laying::by_share(LEAST_FITTING)
-        .lay(&source, record, &[])
+        .lay(&source, record, &[], look)
         .map_err(|why| match why {
             NotLaid::NotRegistered(NotRegistered::Ambiguous { spread_mm }) => {
                 NoRelation::Ambiguous { arch, spread_mm }

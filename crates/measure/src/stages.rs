@@ -51,11 +51,14 @@ pub(crate) const STAGES: [(Stage, Obtain); 9] = [
     }),
     (Stage::Cover, |measuring| {
         measuring.cover();
+        measuring.look();
         measuring.tray_fit();
+        measuring.look();
         measuring.outer_excess();
     }),
     (Stage::Spots, |measuring| {
         measuring.spots();
+        measuring.look();
         measuring.on_tray();
     }),
     (Stage::Tissue, |measuring| {
@@ -63,6 +66,7 @@ pub(crate) const STAGES: [(Stage, Obtain); 9] = [
     }),
     (Stage::Landmarks, |measuring| {
         measuring.landmarks();
+        measuring.look();
         measuring.places();
     }),
 ];

@@ -69,7 +69,7 @@ pub fn a_lowered_stretch_is_seen_and_nothing_else_moves(population: Population) 
         let [one, two] =
             [&earlier, &wash.impression].map(|scan| Measuring::new(scan, None, &settings));
         let later = pass(&wash.impression, frame_of(&two));
-        let laid = laid(pass(&earlier, frame_of(&one)), later).expect("they fit");
+        let laid = laid(pass(&earlier, frame_of(&one)), later, &|| {}).expect("they fit");
         let border = border_of(&two);
         let found = changes(border_of(&one), border, later.frame, &laid);
         let centre = wash.truth.blemishes[0].centre;
@@ -110,6 +110,6 @@ pub fn another_mouth_does_not_fit() {
     let scans = [25, 26].map(|seed| made(Arch::Maxillary, seed, Vec::new()).impression);
     let frames = [0, 1].map(|k| frame::find(&scans[k]).expect("an impression").frame);
     let [first, other] = [0, 1].map(|k| pass(&scans[k], &frames[k]));
-    let found = laid(first, other);
+    let found = laid(first, other, &|| {});
     assert!(found.is_err(), "{:?}", found.map(|f| f.fitting_share));
 }

@@ -206,7 +206,7 @@ pub fn a_mirrored_second_pass_is_told_and_a_true_one_is_not(population: Populati
         [second, mirrored].map(|second| {
             let frame = frame_of(&second);
             let (one, two) = (pass(&first, &first_frame), pass(&second, &frame));
-            match laid(one, two) {
+            match laid(one, two, &|| {}) {
                 Ok(_) => Some(false),
                 Err(NoPair::Mirrored) => Some(true),
                 Err(_) => None,

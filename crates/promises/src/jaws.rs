@@ -53,7 +53,7 @@ fn record_of(upper: &Mesh, lower: &Mesh, seed: u64) -> Mesh {
 fn relation(upper: &Mesh, lower: &Mesh, record: &Mesh) -> Result<JawRelation, NoRelation> {
     let settings = MeasureSettings::default();
     let [one, two] = [upper, lower].map(|scan| Measuring::new(scan, None, &settings));
-    relate(jaw(upper, &one), jaw(lower, &two), record)
+    relate(jaw(upper, &one), jaw(lower, &two), record, &|| {})
 }
 
 fn jaw<'a>(mesh: &'a Mesh, measuring: &'a Measuring<'_>) -> Jaw<'a> {

@@ -61,7 +61,7 @@ pub fn a_part_in_any_pose_is_laid_back_on_the_whole(population: Population) {
         let motion = any_motion(whole, &mut chance);
         let again = scanned_again(&part, 0.02, &mut chance).moved(&motion);
         let source = spread_over(&again, SOURCE_POINTS, |_| true);
-        let found = register_anywhere(&source, &targets[scan]).ok()?;
+        let found = register_anywhere(&source, &targets[scan], &|| {}).ok()?;
         Some(moved_by_mm(
             &part,
             &(found.target_from_source * motion),

@@ -65,7 +65,7 @@ impl WashPair {
 
     /// One pass compared with the other.
     pub(crate) fn compared(&self, first: &Scanned, wash: &Scanned) -> Result<PassPair, NoPair> {
-        compare((&self.first.impression, first), (&self.scan, wash))
+        compare((&self.first.impression, first), (&self.scan, wash), &|| {})
     }
 
     /// The points of the wash with those that they were raised from.

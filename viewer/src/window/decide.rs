@@ -6,12 +6,9 @@ use crate::queue::decision::NOTE;
 use crate::queue::draft::{Answer, Deciding};
 use crate::queue::papers::Paper;
 use kiss3d::egui::{
-    Align2, Area, Button, Color32, Context, Event, Frame, Grid, Id, Key, Margin, Order, Pos2,
-    RichText, Stroke, TextEdit, Ui, Vec2,
+    Align2, Area, Button, Color32, Context, Event, Frame, Grid, Id, Key, Label, Margin, Order,
+    Pos2, RichText, Stroke, TextEdit, Ui, Vec2,
 };
-
-/// Height of the bar, points at text size 1.
-pub(super) const BAR: f64 = 62.0;
 
 /// What the bar asks for.
 pub(super) enum Wish {
@@ -62,14 +59,10 @@ pub(super) fn key_of_answer(answer: Answer) -> &'static str {
 
 /// Draws the bar; `turn` is the number of the case on the walk and of how many,
 /// `None` where there is no list. Gives what was asked for by mouse.
-pub(super) fn bar(
-    ctx: &Context,
-    app: &App,
-    turn: Option<(usize, usize)>,
-    (scale, text_size): (f64, f64),
-) -> Vec<Wish> {
+pub(super) fn bar(ctx: &Context, app: &App, turn: Option<(usize, usize)>, scale: f64) -> Vec<Wish> {
     let mut wishes = Vec::new();
     let left = (app.canvas.left / scale) as f32;
+    let height = (app.canvas.top / scale) as f32;
     let window = ctx.content_rect();
     Area::new(Id::new("bar"))
         .fade_in(false)
@@ -81,16 +74,16 @@ pub(super) fn bar(
                 .inner_margin(Margin::symmetric(8, 4))
                 .show(ui, |ui| {
                     ui.set_width(window.width() - left - 16.0);
-                    ui.set_height((BAR * text_size) as f32 - 8.0);
+                    ui.set_height(height - 8.0);
                     buttons(ui, turn, &mut wishes);
-                    ui.label(RichText::new(decided(app)).small());
+                    ui.add(Label::new(RichText::new(decided(app)).small()).truncate());
                 });
         });
     wishes
 }
 
 fn buttons(ui: &mut Ui, turn: Option<(usize, usize)>, wishes: &mut Vec<Wish>) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         let mut button = |ui: &mut Ui, name: &str, key: &str, wish: Wish| {
             let button = Button::new(name);
             if ui.add(button).on_hover_text(key).clicked() {

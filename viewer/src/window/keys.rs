@@ -3,16 +3,26 @@
 use crate::command::{Command, Layer};
 use kiss3d::event::{Key, Modifiers};
 
+/// A drag as long as this, pixels, is what an arrow key is worth.
+const STEP_PX: f64 = 20.0;
+
+/// How an arrow key turns the impression.
+pub fn turn(key: Key) -> Option<Command> {
+    Some(match key {
+        Key::Left => Command::Turn(-STEP_PX, 0.0),
+        Key::Right => Command::Turn(STEP_PX, 0.0),
+        Key::Up => Command::Turn(0.0, -STEP_PX),
+        Key::Down => Command::Turn(0.0, STEP_PX),
+        _ => return None,
+    })
+}
+
 /// What a key asks of the case that is shown.
 pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
-    const STEP_PX: f64 = 20.0;
     let shift = modifiers.contains(Modifiers::Shift);
     let control = modifiers.contains(Modifiers::Control);
     Some(match key {
-        Key::Left if shift => Command::Turn(-STEP_PX, 0.0),
-        Key::Right if shift => Command::Turn(STEP_PX, 0.0),
-        Key::Up if shift => Command::Turn(0.0, -STEP_PX),
-        Key::Down if shift => Command::Turn(0.0, STEP_PX),
+        Key::Left | Key::Right | Key::Up | Key::Down if shift => turn(key)?,
         Key::Left if control => Command::Shift(STEP_PX, 0.0),
         Key::Right if control => Command::Shift(-STEP_PX, 0.0),
         Key::Up if control => Command::Shift(0.0, STEP_PX),
@@ -24,7 +34,7 @@ pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
         Key::Return | Key::NumpadEnter => Command::Fly,
         Key::Space => Command::ToggleDone,
         Key::Home => Command::Whole,
-        Key::Tab => Command::NextImpression,
+        Key::I => Command::NextImpression,
         Key::B => Command::Beside,
         Key::M if shift => Command::PreviousMap,
         Key::M => Command::NextMap,
@@ -39,6 +49,7 @@ pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
         Key::Key3 => Command::Toggle(Layer::Outlines),
         Key::Key4 => Command::Toggle(Layer::Landmarks),
         Key::Key5 => Command::Toggle(Layer::Tray),
+        Key::Key6 => Command::Toggle(Layer::Strip),
         Key::D => Command::Measure,
         Key::L => Command::Mark,
         Key::PageDown | Key::N => Command::NextLandmark(1),
@@ -65,16 +76,20 @@ pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
 }
 
 /// What the help says: keys, and what they do.
-pub const HELP: [(&str, &str); 28] = [
+pub const HELP: [(&str, &str); 29] = [
     ("Up, Down", "choose a finding"),
     ("Enter", "fly to it"),
     ("Space", "mark it as done, or not done"),
     ("Home", "the whole impression"),
     ("drag, Shift + arrows", "turn"),
+    (
+        "Tab, Shift + Tab",
+        "the picture, where arrows turn; next control, the one before",
+    ),
     ("right drag, Ctrl + arrows", "move"),
     ("wheel, + and -", "nearer, farther"),
     ("Q, E", "turn about the line of sight"),
-    ("Tab; B", "next impression; two side by side"),
+    ("I; B", "next impression; two side by side"),
     ("M, Shift + M", "next map, the one before; plain surface"),
     ("F", "colour the border line by a figure"),
     ("P", "other colours"),
@@ -84,8 +99,8 @@ pub const HELP: [(&str, &str); 28] = [
     ),
     ("G", "section drawing of the finding, large or small"),
     (
-        "1, 2, 3, 4, 5",
-        "border, crest line, outlines, landmarks, tray",
+        "1, 2, 3, 4, 5, 6",
+        "border, crest line, outlines, landmarks, tray, border strip",
     ),
     ("D", "distance between two clicks"),
     ("L", "mark landmarks by clicks"),

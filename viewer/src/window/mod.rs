@@ -5,7 +5,11 @@ mod camera;
 mod decide;
 mod desk;
 mod drawing;
+mod focus;
+mod frame;
+mod input;
 mod keys;
+mod layout;
 mod loading;
 mod material;
 mod opening;
@@ -13,21 +17,22 @@ mod overlay;
 mod panels;
 mod queue;
 mod queueing;
+#[cfg(test)]
+mod reached;
 mod scene;
+mod showing;
+mod strip;
 
+pub use layout::Layout;
 pub use opening::NoWindow;
-pub use panels::canvas;
 
 use crate::app::App;
-use crate::command::Command;
-use crate::desk::{Desk, Dropped};
-use crate::opened::Opened;
-use crate::queue::found::holds_cases;
+use crate::desk::Desk;
 use crate::settings::Settings;
-use crate::view::Canvas;
 use arguments::Source;
 use drawing::DrawingView;
-use kiss3d::event::{Action, Key, Modifiers, MouseButton, WindowEvent};
+use focus::Focus;
+use kiss3d::event::MouseButton;
 use kiss3d::window::Window;
 use loading::Loading;
 use nalgebra::Point2;
@@ -130,6 +135,8 @@ struct Running {
     scene: kiss3d::scene::SceneNode3d,
     drawing: DrawingView,
     pointer: Point2<f64>,
+    /// What keys go to.
+    focus: Focus,
     /// The button that is held and where it was pressed.
     held: Option<(MouseButton, Point2<f64>)>,
     /// Frames that are still to be drawn after the last change: the panels
@@ -161,6 +168,7 @@ impl Running {
             scene: kiss3d::scene::SceneNode3d::empty(),
             drawing: DrawingView::default(),
             pointer: Point2::origin(),
+            focus: Focus::default(),
             held: None,
             due: 2,
             last: Instant::now(),
@@ -210,418 +218,8 @@ impl Running {
         const SOON: Duration = Duration::from_millis(900);
         matches!(self.content, Content::Loading(_)) && self.options.started.elapsed() < SOON
     }
-
-    fn take_events(&mut self) {
-        let events: Vec<WindowEvent> = self.window.events().iter().map(|e| e.value).collect();
-        // Lists unfold, and texts are written, over several frames.
-        let unfolds = matches!(self.content, Content::Desk | Content::List);
-        let due = if unfolds || self.dialog.is_some() {
-            24
-        } else {
-            2
-        };
-        for event in events {
-            self.due = due;
-            self.take(event);
-        }
-    }
-
-    fn take(&mut self, event: WindowEvent) {
-        let over_panel = self.window.is_egui_capturing_mouse();
-        match event {
-            WindowEvent::Close => self.closing = true,
-            WindowEvent::Key(key, Action::Press, modifiers) => self.press(key, modifiers),
-            WindowEvent::CursorPos(x, y, _) => {
-                let to = Point2::new(x, y);
-                let by = to - self.pointer;
-                self.pointer = to;
-                self.point(by.x, by.y);
-            }
-            WindowEvent::Scroll(_, y, _) if !over_panel => {
-                self.ask(Command::Magnify((y * 0.015).exp()));
-            }
-            WindowEvent::MouseButton(button, Action::Press, _) if !over_panel => {
-                self.held = Some((button, self.pointer));
-            }
-            WindowEvent::MouseButton(button, Action::Release, _) => {
-                const STILL_PX: f64 = 4.0;
-                let held = self.held.take();
-                let clicked = held.is_some_and(|(down, at)| {
-                    down == button && (at - self.pointer).norm() < STILL_PX
-                });
-                if let Content::Case(app, _) = &mut self.content
-                    && clicked
-                    && button == MouseButton::Button1
-                {
-                    app.click(&self.pointer);
-                }
-            }
-            _ => {}
-        }
-    }
-
-    fn point(&mut self, right: f64, down: f64) {
-        let Content::Case(app, _) = &mut self.content else {
-            return;
-        };
-        match self.held {
-            Some((MouseButton::Button1, _)) => app.act(Command::Turn(right, down)),
-            Some((MouseButton::Button2 | MouseButton::Button3, _)) => {
-                app.act(Command::Shift(right, down));
-            }
-            _ => {}
-        }
-    }
-
-    fn press(&mut self, key: Key, modifiers: Modifiers) {
-        let control = modifiers.contains(Modifiers::Control);
-        let shift = modifiers.contains(Modifiers::Shift);
-        match key {
-            Key::Q if control => self.closing = true,
-            // Its keys and letters are taken in their order as it is drawn.
-            _ if self.dialog.is_some() => {}
-            Key::F9 => {
-                self.settings.dark = !self.settings.dark;
-                set_background(&mut self.window, self.settings.dark);
-            }
-            Key::O if control && shift => self.choose_folder(),
-            Key::O if control => self.choose_scans(),
-            _ => match self.content {
-                Content::Desk if key == Key::Escape && self.queue.is_some() => self.show_list(),
-                Content::Loading(_) if key == Key::Escape => self.cancel(),
-                Content::Desk | Content::Loading(_) => {}
-                Content::List if key == Key::F5 => self.serve_list(queue::Wish::ReadAgain),
-                // Its other keys are taken in their order as it is drawn.
-                Content::List => {
-                    self.press_for_result(key);
-                }
-                Content::Failed(_) | Content::Case(..) => self.press_on_case(key, modifiers),
-            },
-        }
-    }
-
-    /// What a key asks for over an impression, or where there is none to see.
-    fn press_on_case(&mut self, key: Key, modifiers: Modifiers) {
-        if self.press_for_result(key) || self.press_on_walk(key) {
-            return;
-        }
-        match key {
-            Key::S if !modifiers.contains(Modifiers::Control) => self.screenshot = true,
-            Key::R | Key::F5 => self.check_again(),
-            _ => {
-                if let Some(command) = keys::command(key, modifiers) {
-                    self.ask(command);
-                }
-            }
-        }
-    }
-
-    fn ask(&mut self, command: Command) {
-        if let Content::Case(app, _) = &mut self.content {
-            app.act(command);
-            self.settings.text_size = app.text_size;
-        }
-    }
-
-    fn check_again(&mut self) {
-        if let Content::Case(app, _) = &mut self.content
-            && (self.options.source.as_ref()).is_none_or(|source| source.input.is_dir())
-        {
-            app.notice =
-                "to check again, open the case file or the scan instead of its result".to_owned();
-            return;
-        }
-        if let Content::Case(app, _) = &mut self.content
-            && self.protocol.is_none()
-            && !app.opened.result.protocol.changed.is_empty()
-        {
-            app.notice = "this result was judged by limits of your own; to check it again by \
-                          them, start the window with --protocol FILE"
-                .to_owned();
-            return;
-        }
-        let Some(source) = &mut self.options.source else {
-            return;
-        };
-        if let Content::Case(app, _) = &self.content {
-            // What was marked and ticked lies there.
-            source.out = Some(app.opened.folder.clone());
-        }
-        self.content = Content::Loading(Loading::start(source.clone()));
-    }
-
-    /// Takes scans onto the desk, and opens cases and results.
-    fn take_dropped(&mut self) {
-        let dropped = self.window.dropped_files();
-        if !dropped.is_empty() {
-            self.due = 2;
-            self.put_on_desk(&dropped);
-        }
-    }
-
-    fn put_on_desk(&mut self, paths: &[PathBuf]) {
-        if let [folder] = paths
-            && holds_cases(folder)
-        {
-            self.open_list(folder);
-            return;
-        }
-        match self.desk.take(paths) {
-            Dropped::Scans => {
-                self.due = 24;
-                self.content = Content::Desk;
-            }
-            Dropped::Open(path) => self.load(self.source_of(&path), From::Desk),
-        }
-    }
-
-    /// Leaves what is being checked, which ends by itself.
-    fn cancel(&mut self) {
-        match self.from {
-            From::List => self.show_list(),
-            From::Desk | From::CommandLine => self.content = Content::Desk,
-        }
-        self.due = 24;
-    }
-
-    fn serve_desk(&mut self, wish: desk::Wish) {
-        match wish {
-            desk::Wish::Clear => self.desk.clear(),
-            desk::Wish::State(scan, role) => self.desk.state(scan, role),
-            desk::Wish::Choose => self.choose_scans(),
-            desk::Wish::ChooseFolder => self.choose_folder(),
-            desk::Wish::List => self.show_list(),
-            desk::Wish::Check => match self.desk.case_file() {
-                Ok([file, out]) => {
-                    let source = Source {
-                        out: Some(out),
-                        ..self.source_of(&file)
-                    };
-                    self.load(source, From::Desk);
-                }
-                Err(why) => self.desk.notice = why,
-            },
-        }
-    }
-
-    /// Takes what the loading thread has reported.
-    fn take_steps(&mut self) {
-        let Content::Loading(loading) = &mut self.content else {
-            return;
-        };
-        let (is_news, done) = loading.take();
-        if is_news {
-            self.due = 2;
-        }
-        match done {
-            None => {}
-            Some(Err(refused)) => {
-                let text = refused.to_string();
-                self.window.set_title(&format!("archproof: {text}"));
-                self.content = Content::Failed(text);
-            }
-            Some(Ok(opened)) => self.show_case(opened),
-        }
-    }
-
-    fn show_case(&mut self, opened: Opened) {
-        self.options.say("case read");
-        self.note_result(opened.folder.clone());
-        let mut app = App::new(opened, self.canvas());
-        app.text_size = self.settings.text_size;
-        app.canvas = self.canvas();
-        app.act(Command::Whole);
-        app.pass(f64::INFINITY);
-        self.window.set_title(&app.title());
-        self.scene = kiss3d::scene::SceneNode3d::empty();
-        self.drawing = DrawingView::default();
-        let scene = Scene::new(&mut self.scene, &app);
-        self.content = Content::Case(Box::new(app), Box::new(scene));
-        self.options.say("scene made");
-    }
-
-    fn text_size(&self) -> f64 {
-        // Text grows with the window, so that it can be read on a large screen
-        // that says nothing of its density.
-        let points = f64::from(self.window.height()) / self.window.scale_factor();
-        self.settings.text_size * (points / 900.0).clamp(1.0, 2.0)
-    }
-
-    fn canvas(&self) -> Canvas {
-        let size = self.window.size();
-        canvas(
-            f64::from(size.x),
-            f64::from(size.y),
-            self.text_size() * self.window.scale_factor(),
-        )
-    }
-
-    async fn draw(&mut self) -> bool {
-        let begun = Instant::now();
-        let size = self.window.size();
-        let (asked, mut camera) = self.draw_content();
-        let going_on = self.window.render_3d(&mut self.scene, &mut camera).await;
-        let scale = self.window.scale_factor();
-        self.settings.width = (f64::from(size.x) / scale) as u32;
-        self.settings.height = (f64::from(size.y) / scale) as u32;
-        self.serve(asked);
-        self.frames.push(begun.elapsed());
-        if !self.first_shown && matches!(self.content, Content::Case(..) | Content::List) {
-            self.first_shown = true;
-            self.frames.clear();
-            let what = match self.content {
-                Content::List => "first frame of the list",
-                _ => "first frame of the case",
-            };
-            self.options.say(what);
-        }
-        if self.screenshot && self.due == 0 {
-            self.screenshot = false;
-            self.save_screenshot();
-        } else if self.screenshot {
-            self.due = self.due.max(1);
-        }
-        going_on
-    }
-
-    /// Draws what stands in the window; gives what was asked for by mouse.
-    fn draw_content(&mut self) -> (Asked, camera::FlatCamera) {
-        let text_size = self.text_size();
-        let canvas = self.canvas();
-        let scale = self.window.scale_factor();
-        let size = self.window.size();
-        let mut half_mm = [1.0, 1.0];
-        let mut asked = Asked::default();
-        let is_dark = self.settings.dark;
-        self.window
-            .draw_ui(|ctx| panels::set_style(ctx, text_size, is_dark));
-        let turn = self.is_on_walk().then(|| self.queue.as_ref()?.list.turn());
-        match &mut self.content {
-            Content::Desk => {
-                let desk = &mut self.desk;
-                let has_list = self.queue.is_some();
-                self.window
-                    .draw_ui(|ctx| asked.desk = desk::draw(ctx, desk, has_list));
-            }
-            Content::List => {
-                if let Some(Queue { list, view, .. }) = &mut self.queue {
-                    let has_keyboard = self.dialog.is_none();
-                    self.window.draw_ui(|ctx| {
-                        asked.list = queue::draw(ctx, list, view, text_size, has_keyboard);
-                    });
-                }
-            }
-            Content::Loading(loading) => {
-                let step = &loading.last;
-                self.window
-                    .draw_ui(|ctx| asked.cancel = desk::checking(ctx, step));
-            }
-            Content::Failed(text) => {
-                let text =
-                    format!("{text}\n\nR tries again, Esc goes back, Ctrl Q closes the window.");
-                self.window.draw_ui(|ctx| panels::message(ctx, &text));
-            }
-            Content::Case(app, scene) => {
-                app.canvas = canvas;
-                app.hover = app.at(&self.pointer).filter(|_| self.held.is_none());
-                let mm = app.view.mm_per_pixel(&canvas);
-                half_mm = [size.x, size.y].map(|px| (f64::from(px) * mm / 2.0) as f32);
-                if let Some(refused) = self.drawing.choose(app) {
-                    app.notice = refused;
-                }
-                scene.update(&mut self.window, app);
-                let drawing = &mut self.drawing;
-                let taken = drawing.size(app).filter(|_| !app.enlarged);
-                let takes_keys = self.dialog.is_none();
-                self.window.draw_ui(|ctx| {
-                    overlay::draw(ctx, app, scale, text_size, taken.map(|size| size[0]));
-                    asked.panels = panels::draw(ctx, app, scale, text_size);
-                    asked.panels.extend(drawing.draw(ctx, app, scale));
-                    asked.bar = decide::bar(ctx, app, turn.flatten(), (scale, text_size));
-                    if takes_keys {
-                        panels::take_keys(ctx);
-                    }
-                });
-            }
-        }
-        if let Some(Dialog { deciding, focus }) = &mut self.dialog {
-            let focus = focus.take();
-            self.window.draw_ui(|ctx| {
-                asked.reply = decide::dialog(ctx, deciding, focus, text_size);
-            });
-        }
-        (asked, camera::FlatCamera { half_mm })
-    }
-
-    /// Does what was asked for by mouse.
-    fn serve(&mut self, asked: Asked) {
-        if asked.cancel {
-            self.cancel();
-        }
-        for wish in asked.desk {
-            self.due = 3;
-            self.serve_desk(wish);
-        }
-        for wish in asked.list {
-            self.due = self.due.max(3);
-            self.serve_list(wish);
-        }
-        for wish in asked.panels {
-            self.due = 2;
-            match wish {
-                panels::Wish::Do(command) => self.ask(command),
-                panels::Wish::Screenshot => self.screenshot = true,
-                panels::Wish::CheckAgain => self.check_again(),
-            }
-        }
-        for wish in asked.bar {
-            self.due = 2;
-            self.serve_bar(wish);
-        }
-        if let Some(reply) = asked.reply {
-            self.answer_dialog(reply);
-        }
-    }
-
-    fn save_screenshot(&mut self) {
-        let Content::Case(app, _) = &mut self.content else {
-            return;
-        };
-        let image = self.window.snap_image();
-        let path = free_name(&app.opened.folder);
-        let mut bytes = std::io::Cursor::new(Vec::new());
-        let saved = image
-            .write_to(&mut bytes, image::ImageFormat::Png)
-            .map_err(|error| error.to_string())
-            .and_then(|()| {
-                mesh::write::write_atomically(&path, |out| out.write_all(bytes.get_ref()))
-                    .map_err(|error| error.to_string())
-            });
-        app.notice = match saved {
-            Ok(()) => format!("saved {}", mesh::read::shown_path(&path)),
-            Err(refused) => refused,
-        };
-        self.due = 2;
-    }
-
-    fn say_times(&mut self) {
-        self.frames.sort_unstable();
-        if let Some(median) = self.frames.get(self.frames.len() / 2) {
-            let all = self.frames.len();
-            let ms = median.as_secs_f64() * 1e3;
-            say(&format!("{all} frames, median {ms:.0} ms"));
-        }
-    }
 }
 
 fn say(line: &str) {
     let _ = writeln!(std::io::stderr(), "{line}");
-}
-
-/// The first `screenshot-N.png` of a folder that is not there yet.
-fn free_name(folder: &std::path::Path) -> PathBuf {
-    (1_u32..)
-        .map(|number| folder.join(format!("screenshot-{number}.png")))
-        .find(|path| !path.exists())
-        .unwrap_or_else(|| folder.join("screenshot.png"))
 }

@@ -1,14 +1,13 @@
 //! The list of findings, what is said of the chosen one, help and cautions.
 
-use super::decide::BAR;
 use super::keys::HELP;
+use super::layout::Layout;
 use crate::app::{App, Mode};
 use crate::command::{Command, Layer};
 use crate::maps::Map;
-use crate::view::Canvas;
 use kiss3d::egui::{
     Align2, Area, Button, Color32, Context, FontFamily, FontId, Frame, Grid, Id, Margin, Order,
-    Pos2, RichText, ScrollArea, TextStyle, Ui, Vec2, Visuals,
+    Pos2, RichText, ScrollArea, Stroke, TextStyle, Ui, Vec2, Visuals,
 };
 use report::Language;
 use report::result::Finding;
@@ -19,11 +18,6 @@ use std::collections::BTreeMap;
 pub const GROUND: Color32 = Color32::from_rgba_premultiplied(12, 13, 15, 215);
 /// Behind drawings over the impression.
 pub const PANEL: Color32 = Color32::from_rgb(38, 41, 47);
-
-/// Width of the list, points at text size 1.
-const LIST: f64 = 350.0;
-/// Height of the cautions, points at text size 1.
-const FOOT: f64 = 40.0;
 
 const CAUTION: &str = "An aid to inspection, not a medical device; the licensed clinician decides. \
     Local regulations and infection control come first; makers' instructions take precedence. \
@@ -37,19 +31,6 @@ pub enum Wish {
     Screenshot,
     /// The check once more.
     CheckAgain,
-}
-
-/// Where impressions are drawn in a window of so many pixels; `scale` is pixels
-/// to a point at text size 1.
-#[must_use]
-pub fn canvas(width: f64, height: f64, scale: f64) -> Canvas {
-    let left = (LIST * scale).min(width / 2.0);
-    Canvas {
-        left,
-        top: BAR * scale,
-        width: width - left,
-        height: (height - (BAR + FOOT) * scale).max(1.0),
-    }
 }
 
 /// What waits for a person.
@@ -95,6 +76,9 @@ pub fn set_style(ctx: &Context, text_size: f64, is_dark: bool) {
     let size = text_size as f32;
     ctx.all_styles_mut(|style| {
         style.visuals = visuals(is_dark);
+        // What has the keyboard shows it plainly.
+        let ring = Stroke::new(2.0, pressing(&style.visuals));
+        style.visuals.widgets.active.bg_stroke = ring;
         for (kind, points) in [
             (TextStyle::Small, 12.0),
             (TextStyle::Body, 14.0),
@@ -127,11 +111,16 @@ pub fn message(ctx: &Context, text: &str) {
 
 /// Draws the panels; gives what was asked for by mouse. `scale` is pixels to a
 /// point.
-pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
+pub fn draw(
+    ctx: &Context,
+    app: &App,
+    layout: &Layout,
+    (scale, text_size): (f64, f64),
+) -> Vec<Wish> {
     let mut wishes = Vec::new();
-    let left = (app.canvas.left / scale) as f32;
+    let left = (layout.list.width / scale) as f32;
     let window = ctx.content_rect();
-    let foot = window.height() - ((app.canvas.top + app.canvas.height) / scale) as f32;
+    let foot = (layout.foot.height / scale) as f32;
     Area::new(Id::new("list"))
         .fade_in(false)
         .fixed_pos(Pos2::ZERO)
@@ -162,18 +151,9 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64) -> Vec<Wish> {
                 });
         });
     if app.help {
-        help(ctx, left);
+        help(ctx, left, text_size as f32);
     }
     wishes
-}
-
-/// Keys are the window's own: no button is to answer to Enter or Space.
-pub fn take_keys(ctx: &Context) {
-    ctx.memory_mut(|memory| {
-        if let Some(focused) = memory.focused() {
-            memory.surrender_focus(focused);
-        }
-    });
 }
 
 fn list(ui: &mut Ui, app: &App, size: f32, wishes: &mut Vec<Wish>) {
@@ -245,7 +225,7 @@ fn row(ui: &mut Ui, app: &App, number: usize, finding: &Finding, wishes: &mut Ve
             wishes.push(Wish::Do(Command::Choose(number)));
             wishes.push(Wish::Do(Command::Fly));
         }
-        if chosen && app.is_flying() {
+        if response.gained_focus() || (chosen && app.is_flying()) {
             response.scroll_to_me(None);
         }
     });
@@ -299,68 +279,135 @@ fn not_judged(ui: &mut Ui, app: &App) {
     }
 }
 
+/// Each button with its key and what it does.
 fn buttons(ui: &mut Ui, app: &App, wishes: &mut Vec<Wish>) {
     let on = |command| Wish::Do(command);
     ui.horizontal_wrapped(|ui| {
-        let mut button = |name: &str, held: bool, wish: Wish| {
-            if ui.add(Button::selectable(held, name).frame(true)).clicked() {
+        let mut button = |name: &str, held: bool, hover: &str, wish: Wish| {
+            let button = Button::selectable(held, name).frame(true);
+            if ui.add(button).on_hover_text(hover).clicked() {
                 wishes.push(wish);
             }
         };
-        button("Whole", false, on(Command::Whole));
+        let whole = "Home: shows the whole impression.";
+        button("Whole", false, whole, on(Command::Whole));
         let map = app
             .map
             .as_ref()
             .map_or_else(|| "none".to_owned(), Map::title);
-        let map = format!("Map: {map}");
-        button(&map, app.map.is_some(), on(Command::NextMap));
+        let next = "M: colours the surface by the next figure, or by none.";
+        button(
+            &format!("Map: {map}"),
+            app.map.is_some(),
+            next,
+            on(Command::NextMap),
+        );
+        let figure = "F: colours the border line by the next figure, or by none.";
+        let is_coloured = app.border_figure.is_some();
         button(
             "Border figure",
-            app.border_figure.is_some(),
+            is_coloured,
+            figure,
             on(Command::NextBorderFigure),
         );
-        button("Colours", false, on(Command::NextPalette));
-        for (name, layer) in [
-            ("Border", Layer::Border),
-            ("Crest", Layer::Crest),
-            ("Outlines", Layer::Outlines),
-            ("Landmarks", Layer::Landmarks),
-            ("Tray", Layer::Tray),
-        ] {
-            button(name, app.shows(layer), on(Command::Toggle(layer)));
+        let colours = "P: uses the other colours.";
+        button("Colours", false, colours, on(Command::NextPalette));
+        for (name, layer, hover) in LAYERS {
+            button(name, app.shows(layer), hover, on(Command::Toggle(layer)));
         }
-        button("Distance", app.mode == Mode::Measure, on(Command::Measure));
-        button("Mark", matches!(app.mode, Mode::Mark(_)), on(Command::Mark));
-        button("Section", app.section.is_some(), on(Command::Section));
+        let distance = "D: measures between two clicks.";
+        let measures = app.mode == Mode::Measure;
+        button("Distance", measures, distance, on(Command::Measure));
+        let mark = "L: marks landmarks by clicks.";
+        let marks = matches!(app.mode, Mode::Mark(_));
+        button("Mark", marks, mark, on(Command::Mark));
+        let section = "X: cuts the impression through the middle of the picture.";
+        button(
+            "Section",
+            app.section.is_some(),
+            section,
+            on(Command::Section),
+        );
         if app.drawing().is_some() {
-            button("Drawing", app.enlarged, on(Command::Drawing));
+            let drawing = "G: shows the section drawing of the finding large, or small.";
+            button("Drawing", app.enlarged, drawing, on(Command::Drawing));
         }
         if app.opened.impressions.len() > 1 {
-            button("Next impression", false, on(Command::NextImpression));
-            button("Side by side", app.beside, on(Command::Beside));
+            let next = "I: brings the next impression to the front.";
+            button("Next impression", false, next, on(Command::NextImpression));
+            let beside = "B: shows two impressions side by side.";
+            button("Side by side", app.beside, beside, on(Command::Beside));
         }
-        button("Screenshot", false, Wish::Screenshot);
-        button("Check again", false, Wish::CheckAgain);
-        button("Help (H)", app.help, on(Command::Help));
+        let picture = "S: saves a picture of the window beside the results.";
+        button("Screenshot", false, picture, Wish::Screenshot);
+        let again = "R or F5: checks the case again.";
+        button("Check again", false, again, Wish::CheckAgain);
+        let help = "H or F1: shows all keys.";
+        button("Help (H)", app.help, help, on(Command::Help));
     });
 }
 
-fn help(ctx: &Context, left: f32) {
+/// What can be shown and hidden.
+const LAYERS: [(&str, Layer, &str); 6] = [
+    (
+        "Border",
+        Layer::Border,
+        "1: shows or hides the border line.",
+    ),
+    ("Crest", Layer::Crest, "2: shows or hides the crest line."),
+    (
+        "Outlines",
+        Layer::Outlines,
+        "3: shows or hides lines at limits and around defects.",
+    ),
+    (
+        "Landmarks",
+        Layer::Landmarks,
+        "4: shows or hides the landmarks.",
+    ),
+    ("Tray", Layer::Tray, "5: shows or hides the tray."),
+    (
+        "Border strip",
+        Layer::Strip,
+        "6: shows or hides the border, unrolled along the foot of the window.",
+    ),
+];
+
+/// The keys, in smaller letters where the window is low, and to be scrolled
+/// through where that is not enough.
+fn help(ctx: &Context, left: f32, size: f32) {
+    let room = ctx.content_rect().size() - Vec2::splat(56.0);
+    let is_low = HELP.len() as f32 * 24.0 * size > room.y;
+    let aside = if is_low { 0.0 } else { left / 2.0 };
     Area::new(Id::new("help"))
         .fade_in(false)
-        .anchor(Align2::CENTER_CENTER, Vec2::new(left / 2.0, 0.0))
+        .anchor(Align2::CENTER_CENTER, Vec2::new(aside, 0.0))
         .order(Order::Foreground)
         .show(ctx, |ui| {
             Frame::NONE
                 .fill(ui.visuals().window_fill)
                 .inner_margin(Margin::same(16))
                 .show(ui, |ui| {
-                    Grid::new("keys").num_columns(2).show(ui, |ui| {
-                        for (key, what) in HELP {
-                            ui.label(RichText::new(key).strong());
-                            ui.label(what);
-                            ui.end_row();
-                        }
+                    let letters = |text: &str| match is_low {
+                        true => RichText::new(text).small(),
+                        false => RichText::new(text),
+                    };
+                    let spacing = ui.spacing_mut();
+                    if is_low {
+                        (spacing.item_spacing.y, spacing.interact_size.y) = (1.0, 0.0);
+                    }
+                    ui.set_max_size(room);
+                    let keys = ScrollArea::vertical()
+                        .max_height(room.y)
+                        .min_scrolled_height(room.y);
+                    keys.show(ui, |ui| {
+                        Grid::new("keys").num_columns(2).show(ui, |ui| {
+                            for (key, what) in HELP {
+                                ui.label(letters(key).strong());
+                                ui.label(letters(what));
+                                ui.end_row();
+                            }
+                        });
                     });
                 });
         });

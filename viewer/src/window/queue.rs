@@ -91,16 +91,17 @@ pub(super) fn draw(
                 .show(ui, |ui| {
                     ui.set_width(window.width() - 32.0);
                     ui.set_height(window.height() - 32.0);
-                    head(ui, list, view, has_keyboard, &mut wishes);
+                    let size = text_size as f32;
+                    let searches = head(ui, list, view, (has_keyboard, size), &mut wishes);
                     if view.deaf > 0 {
                         view.deaf -= 1;
-                    } else if has_keyboard {
+                    } else if has_keyboard && searches {
                         // After the search has taken its letters: Enter opens
                         // what these have found.
                         keys(ui, view, &mut wishes);
                     }
                     ui.add_space(6.0);
-                    rows(ui, list, view, text_size as f32, &mut wishes);
+                    rows(ui, list, view, size, &mut wishes);
                     ui.add_space(6.0);
                     ui.label(RichText::new(&list.notice).color(pressing(ui.visuals())));
                     ui.label(RichText::new(KEYS).small());
@@ -110,22 +111,32 @@ pub(super) fn draw(
     wishes
 }
 
-fn head(ui: &mut Ui, list: &List, view: &mut ListView, has_keyboard: bool, wishes: &mut Vec<Wish>) {
+/// What stands above the rows; whether the search has the keyboard.
+fn head(
+    ui: &mut Ui,
+    list: &List,
+    view: &mut ListView,
+    (has_keyboard, size): (bool, f32),
+    wishes: &mut Vec<Wish>,
+) -> bool {
+    let mut searches = false;
     let folder = list.folder().file_name().unwrap_or_default();
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         let title = format!("Cases in {}", folder.to_string_lossy());
         ui.label(RichText::new(title).heading());
         ui.add_space(14.0);
         let search = TextEdit::singleline(&mut view.typed)
             .hint_text("search: case, check, zone, note")
-            .desired_width(260.0);
+            .desired_width(260.0 * size);
         let search = ui.add(search);
         if search.changed() {
             wishes.push(Wish::Search(view.typed.clone()));
         }
-        if has_keyboard && !search.has_focus() {
+        // It has the keyboard from the start, and again once no control has it.
+        if has_keyboard && ui.memory(|memory| memory.focused().is_none()) {
             search.request_focus();
         }
+        searches = search.has_focus();
         for (name, key, wish) in [
             ("Open", "Enter", Wish::Open),
             ("Sheet", "F2", Wish::Paper(Paper::Sheet)),
@@ -153,6 +164,7 @@ fn head(ui: &mut Ui, list: &List, view: &mut ListView, has_keyboard: bool, wishe
             chip(format!("{} {count}", state.words()), Some(state));
         }
     });
+    searches
 }
 
 /// What keys ask for, in the order in which they were pressed. Function keys are
@@ -191,12 +203,17 @@ fn columns(width: f32, size: f32) -> [f32; 5] {
     let margin = 8.0 * size;
     let case = margin + 172.0 * size;
     let about = case + 190.0 * size;
-    let decided = (width - 350.0 * size).max(about);
+    let decided = (width - 350.0 * size).max(about.midpoint(width));
     [margin, case, about, decided, width - margin]
 }
 
 fn rows(ui: &mut Ui, list: &List, view: &mut ListView, size: f32, wishes: &mut Vec<Wish>) {
-    let below = 76.0 * size;
+    // The notice, and two texts of two lines each where they are that long.
+    let below = if ui.available_width() > 900.0 * size {
+        80.0
+    } else {
+        112.0
+    } * size;
     ui.spacing_mut().item_spacing.y = 0.0;
     let width = ui.available_width();
     let (head, _) = ui.allocate_exact_size(Vec2::new(width, 24.0 * size), Sense::hover());
@@ -289,6 +306,10 @@ fn one_row(
         wishes.push(Wish::Open);
     } else if response.clicked() {
         wishes.push(Wish::Choose(row));
+        if response.has_focus() {
+            // By Enter, not by mouse.
+            wishes.push(Wish::Open);
+        }
     }
     // All of a text that was cut short.
     if response.hovered() {

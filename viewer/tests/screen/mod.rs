@@ -40,6 +40,11 @@ pub struct Screen {
 impl Screen {
     /// `None`, with the reason printed, where it cannot be had.
     pub fn open() -> Option<Self> {
+        Self::of_size([WIDTH, HEIGHT])
+    }
+
+    /// One of so many pixels.
+    pub fn of_size([width, height]: [u32; 2]) -> Option<Self> {
         let has = |program: &str, argument: &str| {
             let run = Command::new(program)
                 .arg(argument)
@@ -69,7 +74,7 @@ impl Screen {
                 "-screen",
                 "0",
             ])
-            .arg(format!("{WIDTH}x{HEIGHT}x24"))
+            .arg(format!("{width}x{height}x24"))
             .stdout(Stdio::piped())
             .stderr(Stdio::null())
             .spawn()
@@ -122,10 +127,15 @@ impl Screen {
             .status();
     }
 
-    pub fn click(&self, at: &Point2<f64>) {
+    /// Moves the pointer.
+    pub fn point(&self, at: &Point2<f64>) {
         let [x, y] = [at.x, at.y].map(|c| format!("{c:.0}"));
         self.xdotool(&["mousemove", &x, &y]).unwrap();
         sleep(Duration::from_millis(150));
+    }
+
+    pub fn click(&self, at: &Point2<f64>) {
+        self.point(at);
         self.xdotool(&["click", "1"]).unwrap();
     }
 }
@@ -146,13 +156,24 @@ pub struct Viewer {
 
 impl Viewer {
     pub fn start(screen: &Screen, path: &Path, folder: &Path) -> Self {
+        Self::of_size(screen, Some(path), folder, [WIDTH, HEIGHT])
+    }
+
+    /// A window of so many pixels, on the desk where there is no path.
+    pub fn of_size(
+        screen: &Screen,
+        path: Option<&Path>,
+        folder: &Path,
+        [width, height]: [u32; 2],
+    ) -> Self {
         let said = folder.join("said.txt");
         let out = folder.join("results");
-        let process = Command::new(env!("CARGO_BIN_EXE_archproof-viewer"))
-            .arg(path)
-            .arg("--out")
-            .arg(&out)
-            .args(["--times", "--size", &format!("{WIDTH}x{HEIGHT}")])
+        let mut command = Command::new(env!("CARGO_BIN_EXE_archproof-viewer"));
+        if let Some(path) = path {
+            command.arg(path).arg("--out").arg(&out);
+        }
+        let process = command
+            .args(["--times", "--size", &format!("{width}x{height}")])
             .env("DISPLAY", &screen.name)
             .env_remove("WAYLAND_DISPLAY")
             .env("XDG_CONFIG_HOME", folder)

@@ -259,7 +259,7 @@ impl<'a> Scans<'a> {
         let [Some(above), Some(below)] = &parts else {
             return false;
         };
-        record::measure(jaw(above), jaw(below), record).is_ok()
+        record::measure(jaw(above), jaw(below), record, &|| {}).is_ok()
     }
 
     /// Every impression with the scans that may be its tray, those of its jaw first,
@@ -386,7 +386,7 @@ fn on_tray([impression, tray]: [&Mesh; 2]) -> Result<f64, String> {
 
 /// How the second impression differs from the first.
 fn layers(first: (&Mesh, &Scanned), second: (&Mesh, &Scanned)) -> Result<Layers, String> {
-    let pair = compare(first, second).map_err(|why| why.to_string())?;
+    let pair = compare(first, second, &|| {}).map_err(|why| why.to_string())?;
     let wash = pair.wash.map_err(|why| why.to_string())?;
     Ok(Layers {
         median_mm: wash.median_mm,

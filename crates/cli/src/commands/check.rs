@@ -52,8 +52,9 @@ pub fn run_in(arguments: &CheckArguments, base: &Path) -> Result<Checked, Failur
     let progress = Progress::start(language);
     let clock = Clock::start();
     let checked = source.check(case, &|step| {
-        clock.begin(step);
-        progress.show(step);
+        if clock.begin(step) {
+            progress.show(step);
+        }
     })?;
     let folder = (source.out.clone()).or(of_case).unwrap_or_else(|| {
         let sum = checked

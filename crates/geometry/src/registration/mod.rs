@@ -46,7 +46,9 @@ pub enum NotRegistered {
     },
 }
 
-/// Registers a surface, given as evenly spread points, on a target.
+/// Registers a surface, given as evenly spread points, on a target. `look` is called
+/// for every start that is tried; it may unwind, as when nobody waits for the pose any
+/// more.
 ///
 /// # Errors
 /// When no start fits, or starts that fit equally well end in different places.
@@ -54,6 +56,7 @@ pub fn register(
     source: &[SurfacePoint],
     target: &Target,
     starts: &[Isometry3<f64>],
+    look: &(dyn Fn() + Sync),
 ) -> Result<Registered, NotRegistered> {
     /// Coarse fits nearer than this, mm, end in one place when finished.
     const NOTABLE_MM: f64 = 0.1;
@@ -68,7 +71,10 @@ pub fn register(
         let points = thinned(source, round.points);
         let mut scored: Vec<(f64, Isometry3<f64>)> = poses
             .par_iter()
-            .filter_map(|start| approached(&points, target, start, round, size))
+            .filter_map(|start| {
+                look();
+                approached(&points, target, start, round, size)
+            })
             .collect();
         scored.sort_by(|a, b| b.0.total_cmp(&a.0));
         scored.truncate(round.kept.max(scored.len() / round.one_in));
@@ -77,10 +83,11 @@ pub fn register(
             .into_iter()
             .unzip();
     }
+    look();
     let best = *poses.first().ok_or(NotRegistered::NothingFits)?;
     let best = finished(&thinned(source, FINISHING_POINTS), target, best)
         .ok_or(NotRegistered::NothingFits)?;
-    let best = shaken(source, target, best);
+    let best = shaken(source, target, best, look);
     let ends = thinned(source, ENDS);
     let apart = |pose: &Isometry3<f64>| apart_mm(&ends, pose, &best.target_from_source);
     // A rival that ends where the best did, once it is finished too, is none.
@@ -89,7 +96,10 @@ pub fn register(
         .zip(&scores)
         .skip(1)
         .filter(|&(pose, &score)| score > RIVAL * scores[0] && apart(pose) > NOTABLE_MM)
-        .filter_map(|(pose, _)| finished(&thinned(source, RIVAL_POINTS), target, *pose))
+        .filter_map(|(pose, _)| {
+            look();
+            finished(&thinned(source, RIVAL_POINTS), target, *pose)
+        })
         .filter(|rival| rival.closeness() > RIVAL * best.closeness())
         .map(|rival| apart(&rival.target_from_source))
         .fold(0.0, f64::max);
@@ -108,19 +118,21 @@ pub fn register(
 pub fn register_anywhere(
     source: &[SurfacePoint],
     target: &Target,
+    look: &(dyn Fn() + Sync),
 ) -> Result<Registered, NotRegistered> {
     /// Where so much of the source fits, nothing else can fit better.
     const ENOUGH: f64 = 0.5;
     const VOTED: usize = 16;
     const ORIENTATIONS: usize = 400;
     let spaced = evenly_apart(source, target.spacing_mm());
+    look();
     let mut starts = point_pairs::voted(&spaced, target.pairs());
     starts.truncate(VOTED);
-    match register(source, target, &starts) {
+    match register(source, target, &starts, look) {
         Ok(found) if found.fitting_share >= ENOUGH => Ok(found),
         _ => {
             starts.extend(anywhere(&centre_of(source), &target.centre(), ORIENTATIONS));
-            register(source, target, &starts)
+            register(source, target, &starts, look)
         }
     }
 }
@@ -128,7 +140,12 @@ pub fn register_anywhere(
 /// A fit that looks caught beside the true one (too rough, or on too little of
 /// the surface) is tried again from poses around it under a narrow kernel, for
 /// as long as that finds a better one.
-fn shaken(source: &[SurfacePoint], target: &Target, found: Registered) -> Registered {
+fn shaken(
+    source: &[SurfacePoint],
+    target: &Target,
+    found: Registered,
+    look: &(dyn Fn() + Sync),
+) -> Registered {
     const ROUNDS: usize = 3;
     let scatters = [(0.03, 1.5), (0.06, 3.0)].map(|(turn, step_mm)| Scatter { turn, step_mm });
     const WIDTH_MM: f64 = 0.6;
@@ -137,6 +154,7 @@ fn shaken(source: &[SurfacePoint], target: &Target, found: Registered) -> Regist
     const BETTER: usize = 6;
     let (few, points) = (thinned(source, 250), thinned(source, 1000));
     let tried = |points: &[SurfacePoint], start, steps| {
+        look();
         let (pose, _) = narrowed(points, target, start, WIDTH_MM, steps)?;
         Some((fit(points, target, &pose, CLOSE_MM), pose))
     };

@@ -14,9 +14,12 @@ use std::f64::consts::SQRT_2;
 /// there would pass unseen.
 const MOST_MISSING: f64 = 0.05;
 
+/// Places that are measured between two looks.
+const BETWEEN_LOOKS: usize = 50_000;
+
 /// Cover at every tissue vertex that is not at a cut, with the strips of bare tray edge outlined
 /// at a level (mm). The scan's noise is a standard deviation, what the scanner itself adds to a
-/// length an expanded uncertainty (k = 2), mm.
+/// length an expanded uncertainty (k = 2), mm. `look` is called between the parts.
 pub(crate) fn over_tissue(
     impression: &Impression,
     tray: &PreparedTray,
@@ -24,6 +27,7 @@ pub(crate) fn over_tissue(
     at_cut: Option<&[bool]>,
     [noise_mm, of_scanner_mm]: [f64; 2],
     level_mm: f64,
+    look: &(dyn Fn() + Sync),
 ) -> Result<Cover, NoCover> {
     let mesh = &impression.local;
     let weights = impression.tissue_weights();
@@ -32,20 +36,29 @@ pub(crate) fn over_tissue(
         .par_iter()
         .map(|&v| placed.in_tray_scan(&mesh.vertices()[v]))
         .collect();
-    let beside = tray.solid().beside(&in_tray);
+    let solid = tray.solid();
+    let beside_each = in_tray.chunks(BETWEEN_LOOKS).flat_map(|some| {
+        look();
+        solid.beside(some)
+    });
+    let beside: Vec<Option<Beside>> = beside_each.collect();
+    look();
     tray_lies_below(&tissue, weights, &beside)?;
     let mut here: Vec<Option<Result<Beside, NoCoverHere>>> = vec![None; weights.len()];
     let found = gaps::known(placed, &tissue, &in_tray, &beside, weights);
     for (&v, known) in tissue.iter().zip(found) {
         here[v] = known.filter(|_| !at_cut.is_some_and(|at_cut| at_cut[v]));
     }
+    look();
     let raw: Vec<Option<f64>> = here
         .iter()
         .map(|known| Some(known.as_ref()?.as_ref().ok()?.mm))
         .collect();
     let beside_of = |v: u32| here[v as usize].as_ref()?.as_ref().ok();
     let bare_edges = bare_edges::find(impression, tray, &raw, beside_of, level_mm);
+    look();
     let [at_vertex_mm, smoothed_again] = averaged_twice(impression, &raw, &bare_edges);
+    look();
     // What smoothing leaves of the scan's noise; impression and tray are one scan each.
     let everywhere_mm = placed
         .registration
@@ -68,6 +81,7 @@ pub(crate) fn over_tissue(
             parts_mm.iter().map(|mm| mm * mm).sum::<f64>().sqrt()
         })
         .collect();
+    look();
     let gaps = gaps::gaps(impression, &here);
     Cover::of(
         CoverMethod::TrayScan,

@@ -47,11 +47,15 @@ impl Pass<'_> {
 
 /// Lays the earlier pass on the later one by what faces away from the tissue,
 /// which a wash leaves alone; where nothing of it was scanned, by all there is.
-/// Both may lie in any pose.
+/// Both may lie in any pose. `look` is called from time to time.
 ///
 /// # Errors
 /// When the two do not fit on one another, or only as in a mirror.
-pub fn laid(earlier: Pass<'_>, later: Pass<'_>) -> Result<Registered, NoPair> {
+pub fn laid(
+    earlier: Pass<'_>,
+    later: Pass<'_>,
+    look: &(dyn Fn() + Sync),
+) -> Result<Registered, NoPair> {
     /// A scan of the tissue side alone has little that faces away.
     const LEAST_AWAY: f64 = 0.2;
     let target = Target::new(later.mesh);
@@ -65,7 +69,7 @@ pub fn laid(earlier: Pass<'_>, later: Pass<'_>) -> Result<Registered, NoPair> {
     let found = by_the_tray(earlier, later)
         .and_then(|known| refined(&source, &target, &known))
         .map_or_else(
-            || Laying::by_share(LEAST_FITTING).lay(&source, &target, &[start]),
+            || Laying::by_share(LEAST_FITTING).lay(&source, &target, &[start], look),
             Ok,
         );
     let pose = match &found {
@@ -74,7 +78,7 @@ pub fn laid(earlier: Pass<'_>, later: Pass<'_>) -> Result<Registered, NoPair> {
         Err(NotLaid::NotRegistered(_)) => start,
     };
     let (tissue, _) = earlier.facing(true, FEW_POINTS);
-    if only_in_the_mirror(&tissue, &target, &pose, earlier, later) {
+    if only_in_the_mirror((&tissue, &target), &pose, earlier, later, look) {
         return Err(NoPair::Mirrored);
     }
     found.map_err(|why| match why {
@@ -97,11 +101,11 @@ fn by_the_tray(earlier: Pass<'_>, later: Pass<'_>) -> Option<Isometry3<f64>> {
 /// once it is mirrored: trays are nearly symmetric, mouths are not. A scan alone
 /// cannot show it, since its mirror image is the impression of another mouth.
 fn only_in_the_mirror(
-    tissue: &[SurfacePoint],
-    target: &Target,
+    (tissue, target): (&[SurfacePoint], &Target),
     pose: &Isometry3<f64>,
     earlier: Pass<'_>,
     later: Pass<'_>,
+    look: &(dyn Fn() + Sync),
 ) -> bool {
     /// Surfaces of one mouth nearer than this over their half, mm, are not
     /// looked into: a mouth so symmetric is its own mirror image.
@@ -128,7 +132,7 @@ fn only_in_the_mirror(
         return false;
     }
     let nearest = |points: &[SurfacePoint], start: Isometry3<f64>| {
-        register(points, target, &[start]).map_or(f64::INFINITY, |found| {
+        register(points, target, &[start], look).map_or(f64::INFINITY, |found| {
             apart_mm(points, target, &found.target_from_source)
         })
     };

@@ -23,7 +23,11 @@ use nalgebra::Isometry3;
 ///
 /// # Errors
 /// As [`laid`], and when either shows no impression.
-pub fn compare(first_pass: (&Mesh, &Scanned), wash: (&Mesh, &Scanned)) -> Result<PassPair, NoPair> {
+pub fn compare(
+    first_pass: (&Mesh, &Scanned),
+    wash: (&Mesh, &Scanned),
+    look: &(dyn Fn() + Sync),
+) -> Result<PassPair, NoPair> {
     let later = impression(wash.1)?;
     let first = impression(first_pass.1)?;
     let (first_mesh, later_mesh) = (first.scan.outward(first_pass.0), later.scan.outward(wash.0));
@@ -38,7 +42,9 @@ pub fn compare(first_pass: (&Mesh, &Scanned), wash: (&Mesh, &Scanned)) -> Result
             frame: &later.frame,
             scan_from_tray: scan_from_tray(later),
         },
+        look,
     )?;
+    look();
     Ok(PassPair {
         border_changes: match (&first.border, &later.border) {
             (Ok(before), Ok(now)) => Ok(changes(before, now, &later.frame, &laid)),

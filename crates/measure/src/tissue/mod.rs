@@ -18,6 +18,7 @@ pub(crate) fn on_tissue(
     surface: &Surface,
     heights: &Heights,
     scanner_uncertainty_mm: f64,
+    look: &(dyn Fn() + Sync),
 ) -> Result<TissueSurface, NoTissue> {
     let (mesh, edge_mm) = (&impression.local, impression.edge_mm);
     if edge_mm > COARSEST_EDGE_FOR_DEFECTS_MM {
@@ -30,6 +31,7 @@ pub(crate) fn on_tissue(
         .filter(|(_, tissue)| **tissue)
         .flat_map(|(corners, _)| corners.map(|v| v as usize));
     let noise_mm = heights.noise_mm(on_tissue).unwrap_or(0.0);
+    look();
     let (places, layers) = rayon::join(
         || defects::find(mesh, &surface.topology, is_tissue, edge_mm, noise_mm),
         || {
@@ -38,6 +40,7 @@ pub(crate) fn on_tissue(
             })
         },
     );
+    look();
     let edge = edge_of_tissue(impression, surface);
     let scan_from_local = impression.frame.local_from_scan().inverse();
     let mut found: Vec<Defect> = places
@@ -58,6 +61,7 @@ pub(crate) fn on_tissue(
             side: impression.zones.side(&place.centre),
         })
         .collect();
+    look();
     found.sort_by(|a, b| {
         let by_kind = a.kind.cmp(&b.kind);
         by_kind.then(b.across_mm.total_cmp(&a.across_mm))

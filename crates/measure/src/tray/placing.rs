@@ -47,14 +47,21 @@ impl PreparedTray {
     /// A tray scan, mm, in any pose.
     #[must_use]
     pub fn of(mesh: &Mesh) -> Self {
-        let surface = Surface::of(mesh);
+        Self::watched(mesh, &|| {})
+    }
+
+    /// As [`PreparedTray::of`]; `look` is called between its parts.
+    pub(crate) fn watched(mesh: &Mesh, look: &(dyn Fn() + Sync)) -> Self {
+        let surface = Surface::watched(mesh, look);
         let (found, (target, corner_normals)) = rayon::join(
             || frame::find(&surface.mesh),
             || {
                 let normals = angle_weighted_normals(&surface.mesh);
+                look();
                 (Target::new(&surface.mesh), normals)
             },
         );
+        look();
         Self {
             local_from_tray: found.ok().map(|f| f.frame.local_from_scan()),
             target,
@@ -218,6 +225,7 @@ pub(crate) fn place(
     tray: &PreparedTray,
     noise_mm: f64,
     scanner_uncertainty_mm: f64,
+    look: &(dyn Fn() + Sync),
 ) -> Result<PlacedTray, TrayNotPlaced> {
     if impression.edge_mm > COARSEST_EDGE_FOR_COVER_MM {
         return Err(TrayNotPlaced::TooCoarse {
@@ -230,20 +238,23 @@ pub(crate) fn place(
     }
     let outer = spread_over(&impression.local, OUTER_POINTS, |t| !regions.is_tissue[t]);
     let starts = starts(tray);
-    let (found, pose) = lay_refined(&outer, &tray.target, &starts, |found| {
+    let refined = |found: &Registered| {
+        look();
         bent_from(impression, &outer, tray, found)
-    })
-    .map_err(|why| why_unfit(&outer, tray, &starts, &why))
-    .map_err(|why| match why {
-        // A part of the outer surface may lie elsewhere on the right tray, too.
-        TrayNotPlaced::DoesNotFit { .. } if !regions.may_be_seen_from_all_sides() => {
-            TrayNotPlaced::LittleOuterSurface {
-                outer_cm2: regions.outer_mm2 / 100.0,
-                tissue_cm2: regions.tissue_mm2 / 100.0,
+    };
+    let laid = lay_refined(&outer, &tray.target, &starts, refined, look);
+    let (found, pose) = laid
+        .map_err(|why| why_unfit(&outer, tray, &starts, &why, look))
+        .map_err(|why| match why {
+            // A part of the outer surface may lie elsewhere on the right tray, too.
+            TrayNotPlaced::DoesNotFit { .. } if !regions.may_be_seen_from_all_sides() => {
+                TrayNotPlaced::LittleOuterSurface {
+                    outer_cm2: regions.outer_mm2 / 100.0,
+                    tissue_cm2: regions.tissue_mm2 / 100.0,
+                }
             }
-        }
-        why => why,
-    })?;
+            why => why,
+        })?;
     let uncertainty_mm = rigid_uncertainty_mm(&found, impression, tray);
     let registration = TrayRegistration {
         impression_from_tray: (found.target_from_source * impression.frame.local_from_scan())
@@ -342,6 +353,7 @@ fn why_unfit(
     tray: &PreparedTray,
     starts: &[Isometry3<f64>],
     why: &NotLaid,
+    look: &(dyn Fn() + Sync),
 ) -> TrayNotPlaced {
     let fitting_share = why.fitting_share();
     let mismatch = Mismatch {
@@ -360,9 +372,9 @@ fn why_unfit(
     };
     mismatch::reason(mismatch, |mirrored| {
         let found = if starts.is_empty() {
-            registration::register_anywhere(mirrored, &tray.target)
+            registration::register_anywhere(mirrored, &tray.target, look)
         } else {
-            registration::register(mirrored, &tray.target, starts)
+            registration::register(mirrored, &tray.target, starts, look)
         };
         found.map_or(0.0, |found| found.fitting_share - found.behind_share)
     })

@@ -119,7 +119,7 @@ fn laid(tray: &PreparedTray, relieved: &PreparedTray) -> Result<Registered, NotR
         .map(|(relieved, tray)| relieved.inverse() * tray)
         .into_iter()
         .collect();
-    let found = Laying::by_share(LEAST_UNALTERED).lay(&source, relieved.target(), &starts);
+    let found = Laying::by_share(LEAST_UNALTERED).lay(&source, relieved.target(), &starts, &|| {});
     found.map_err(|why| match why {
         NotLaid::NotRegistered(NotRegistered::Ambiguous { spread_mm }) => {
             NotRelieved::Ambiguous { spread_mm }

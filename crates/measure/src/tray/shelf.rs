@@ -79,18 +79,19 @@ pub struct ShelfTray {
 pub(crate) fn choose(
     impression: &Impression,
     shelf: &[ShelfTray],
+    look: &(dyn Fn() + Sync),
 ) -> Result<ChosenTray, TrayNotPlaced> {
     let regions = &impression.regions;
     if !regions.has_outer_surface() {
         return Err(TrayNotPlaced::NoOuterSurface);
     }
     let outer = spread_over(&impression.local, POINTS, |t| !regions.is_tissue[t]);
-    let at_first = by_closeness(screened(&outer, shelf));
+    let at_first = by_closeness(screened(&outer, shelf, look));
     if at_first.first().is_some_and(TrayTrial::fits) {
         return chosen(&at_first, shelf);
     }
     // The right tray's frame may be off, or the tray may have bent.
-    let laid = from_many_starts(&outer, shelf);
+    let laid = from_many_starts(&outer, shelf, look);
     let mut trials: Vec<TrayTrial> = laid.iter().map(|(trial, _)| *trial).collect();
     trials = by_closeness(trials);
     if trials.first().is_some_and(TrayTrial::fits) {
@@ -117,7 +118,11 @@ fn by_closeness(mut trials: Vec<TrayTrial>) -> Vec<TrayTrial> {
 }
 
 /// Trials of the trays that come nearest, from where the frames of impression and tray agree.
-fn screened(outer: &[SurfacePoint], shelf: &[ShelfTray]) -> Vec<TrayTrial> {
+fn screened(
+    outer: &[SurfacePoint],
+    shelf: &[ShelfTray],
+    look: &(dyn Fn() + Sync),
+) -> Vec<TrayTrial> {
     /// Points and distance by which trays are sifted.
     const SIFTED_BY: usize = 6;
     const NEAR_MM: f64 = 0.3;
@@ -126,6 +131,7 @@ fn screened(outer: &[SurfacePoint], shelf: &[ShelfTray]) -> Vec<TrayTrial> {
     let few: Vec<SurfacePoint> = outer.iter().step_by(SIFTED_BY).copied().collect();
     let mut near: Vec<(usize, usize, _)> = (shelf.par_iter().enumerate())
         .filter_map(|(number, tray)| {
+            look();
             let start = placing::starts(&tray.scan).into_iter().next()?;
             let pose = registration::brought_closer(outer, tray.scan.target(), &start)?;
             let matches = tray.scan.target().matches(&few, &pose, NEAR_MM);
@@ -135,6 +141,7 @@ fn screened(outer: &[SurfacePoint], shelf: &[ShelfTray]) -> Vec<TrayTrial> {
     near.sort_by_key(|&(count, number, _)| (std::cmp::Reverse(count), number));
     near.truncate(KEPT);
     let finished = near.into_par_iter().filter_map(|(_, number, pose)| {
+        look();
         let found = registration::finest(outer, shelf[number].scan.target(), &pose)?;
         Some(TrayTrial::of(number, &found))
     });
@@ -142,13 +149,17 @@ fn screened(outer: &[SurfacePoint], shelf: &[ShelfTray]) -> Vec<TrayTrial> {
 }
 
 /// Trials of all trays, each from many starts.
-fn from_many_starts(outer: &[SurfacePoint], shelf: &[ShelfTray]) -> Vec<(TrayTrial, Registered)> {
+fn from_many_starts(
+    outer: &[SurfacePoint],
+    shelf: &[ShelfTray],
+    look: &(dyn Fn() + Sync),
+) -> Vec<(TrayTrial, Registered)> {
     let laid = shelf.par_iter().enumerate().filter_map(|(number, tray)| {
         let (starts, target) = (placing::starts(&tray.scan), tray.scan.target());
         let found = if starts.is_empty() {
-            registration::register_anywhere(outer, target)
+            registration::register_anywhere(outer, target, look)
         } else {
-            registration::register(outer, target, &starts)
+            registration::register(outer, target, &starts, look)
         };
         let found = found.ok()?;
         Some((TrayTrial::of(number, &found), found))

@@ -208,7 +208,7 @@ fn pages(
         return Ok(Vec::new());
     }
     look();
-    let pictures = picture::pictures(checked).map_err(WriteError::Picture)?;
+    let pictures = picture::pictures_watched(checked, look).map_err(WriteError::Picture)?;
     look();
     let sheet = sheet::sheet(result, &pictures, language);
     let note = || sheet::return_note(result, &pictures, language);

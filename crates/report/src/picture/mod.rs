@@ -89,18 +89,31 @@ impl Picture {
 ///
 /// # Errors
 /// When a PNG file cannot be encoded.
+#[cfg(test)]
 pub fn pictures(checked: &CheckedCase) -> Result<Pictures, io::Error> {
+    pictures_watched(checked, &|| {})
+}
+
+/// Draws all pictures of a case; `look` is called before each, and may unwind.
+///
+/// # Errors
+/// When a PNG file cannot be encoded.
+pub fn pictures_watched(
+    checked: &CheckedCase,
+    look: &(dyn Fn() + Sync),
+) -> Result<Pictures, io::Error> {
     let surfaces: Vec<Option<PaintedSurface<'_>>> = (0..checked.impressions.len())
         .into_par_iter()
         .map(|number| PaintedSurface::of(checked, number))
         .collect();
     let views = surfaces.par_iter().map(|surface| match surface {
-        Some(surface) => surface.views(),
+        Some(surface) => surface.views(look),
         None => Ok(Vec::new()),
     });
     let views: Vec<Vec<Picture>> = views.collect::<Result<_, _>>()?;
     let findings = &checked.judged.findings;
     let close = findings.par_iter().enumerate().map(|(number, finding)| {
+        look();
         let surface = finding.impression.and_then(|n| surfaces[n].as_ref());
         surface
             .zip(finding.place.as_ref())
@@ -112,16 +125,23 @@ pub fn pictures(checked: &CheckedCase) -> Result<Pictures, io::Error> {
     let washes = (0..checked.impressions.len())
         .into_par_iter()
         .map(|number| {
+            look();
             PaintedSurface::of_wash(checked, number)
                 .and_then(|s| s.tissue_side())
                 .transpose()
         });
     let trays = (0..checked.impressions.len())
         .into_par_iter()
-        .map(|number| tray::inside(checked, number));
+        .map(|number| {
+            look();
+            tray::inside(checked, number)
+        });
     let solids = (0..checked.impressions.len())
         .into_par_iter()
-        .map(|number| Solid::of(checked, number));
+        .map(|number| {
+            look();
+            Solid::of(checked, number)
+        });
     Ok(Pictures {
         views,
         trays: trays.collect::<Result<_, _>>()?,
@@ -204,13 +224,16 @@ impl<'a> PaintedSurface<'a> {
         Some(self.drawn(camera, Some(view)))
     }
 
-    fn views(&self) -> Result<Vec<Picture>, io::Error> {
+    fn views(&self, look: &(dyn Fn() + Sync)) -> Result<Vec<Picture>, io::Error> {
         let cameras = Camera::of_views(self.mesh.vertices(), self.frame, VIEW_PX);
         let cameras = cameras.unwrap_or_default();
         View::ALL
             .par_iter()
             .zip(cameras)
-            .map(|(&view, camera)| self.drawn(camera, Some(view)))
+            .map(|(&view, camera)| {
+                look();
+                self.drawn(camera, Some(view))
+            })
             .collect()
     }
 

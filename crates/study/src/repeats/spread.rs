@@ -150,7 +150,7 @@ fn placed(
         first.frame.local_from_scan().inverse() * other.frame.local_from_scan()
     });
     Laying::by_share(LEAST_FITTING)
-        .lay(&source, first, start.as_slice())
+        .lay(&source, first, start.as_slice(), &|| {})
         .map_err(|why| RepeatDoesNotFit {
             fitting_percent: 100.0 * why.fitting_share(),
         })

@@ -93,7 +93,7 @@ fn laid(
         fitting_percent: 100.0 * share,
     };
     let rigid = Laying::by_share(LEAST_LAID)
-        .lay(&source, &target, &[start])
+        .lay(&source, &target, &[start], &|| {})
         .map_err(|why| unfit(why.fitting_share()))?;
     let limbs = Limbs::under(&crest, crest.iter().copied()).of_any_size();
     fitted(
