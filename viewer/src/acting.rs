@@ -7,8 +7,10 @@ use crate::command::{Command, Layer};
 use crate::landmarks::Marks;
 use crate::section::Plane;
 use crate::view::{Canvas, View};
+use check::reader::not_written;
+use messages::text;
 use nalgebra::Point2;
-use report::{Language, words};
+use report::words;
 
 impl App {
     /// Does what was asked for.
@@ -29,7 +31,7 @@ impl App {
             Command::Beside => {
                 self.beside = !self.beside && self.other().is_some();
                 if !self.beside && self.opened.impressions.len() < 2 {
-                    self.notice = "there is only one impression".to_owned();
+                    self.notice = text!(self.language, "said-one-impression");
                 }
             }
             Command::NextMap => self.step_map(1),
@@ -42,8 +44,7 @@ impl App {
             Command::Toggle(Layer::Tray)
                 if self.opened.impressions.iter().all(|i| i.tray.is_none()) =>
             {
-                self.notice =
-                    "the tray is shown when the case file is opened, not its result".to_owned();
+                self.notice = text!(self.language, "said-no-tray");
             }
             Command::Toggle(layer) => self.show(layer, !self.shows(layer)),
             Command::Measure => {
@@ -142,7 +143,7 @@ impl App {
         }
         self.notice = match finding.at {
             Some(_) => String::new(),
-            None => "this finding is a matter of the whole impression or case".to_owned(),
+            None => text!(self.language, "said-of-the-whole"),
         };
         self.ringed = finding.at.map(|_| self.chosen);
         if self.section.is_some() {
@@ -162,10 +163,8 @@ impl App {
         self.distance = None;
         self.section = None;
         if let Some(of) = self.result_of(self.front) {
-            self.notice = format!(
-                "in front: {}",
-                words::impression_name(of, Language::English)
-            );
+            let name = words::impression_name(of, self.language);
+            self.notice = text!(self.language, "said-in-front", impression = name);
         }
     }
 
@@ -182,7 +181,7 @@ impl App {
         };
         self.ticks.toggle(finding);
         if let Err(refused) = self.ticks.save(&self.opened.folder) {
-            self.notice = refused.to_string();
+            self.notice = not_written(&refused).text(self.language);
         }
     }
 
@@ -193,7 +192,7 @@ impl App {
 
     fn undo(&mut self) {
         let Some(change) = self.changes.pop() else {
-            self.notice = "nothing to take back".to_owned();
+            self.notice = text!(self.language, "said-nothing-to-take-back");
             return;
         };
         self.apply(change, Marks::undo);
@@ -202,7 +201,7 @@ impl App {
 
     fn redo(&mut self) {
         let Some(change) = self.taken_back.pop() else {
-            self.notice = "nothing to make again".to_owned();
+            self.notice = text!(self.language, "said-nothing-to-make-again");
             return;
         };
         self.apply(change, Marks::redo);
@@ -228,8 +227,12 @@ impl App {
         let file = landmarks_file(&self.opened, impression);
         let saved = self.marks[impression].save(&file);
         self.notice = match saved {
-            Ok(()) => format!("landmarks saved in {}", mesh::read::shown_path(&file)),
-            Err(refused) => refused.to_string(),
+            Ok(()) => text!(
+                self.language,
+                "said-landmarks-saved",
+                path = mesh::read::shown_path(&file)
+            ),
+            Err(refused) => not_written(&refused).text(self.language),
         };
     }
 
@@ -264,7 +267,7 @@ impl App {
         let map = self.maps.get(next as usize).cloned();
         self.show_map(map);
         self.notice = match &self.map {
-            None => "plain surface".to_owned(),
+            None => text!(self.language, "map-plain"),
             Some(_) => String::new(),
         };
     }
@@ -278,7 +281,7 @@ impl App {
     fn enlarge_drawing(&mut self) {
         self.enlarged = !self.enlarged && self.drawing().is_some();
         if self.drawing().is_none() {
-            self.notice = "No section drawing: only findings along the border have one.".to_owned();
+            self.notice = text!(self.language, "said-no-drawing");
         }
     }
 }

@@ -4,9 +4,10 @@
 use crate::app::App;
 use crate::landmarks;
 use crate::strip::Strip;
-use crate::unrolled::{Spot, tracks};
+use crate::unrolled::{Midline, Spot, tracks};
+use messages::{Value, text};
 use nalgebra::{Point2, Point3};
-use report::figures::{StationFigure, station_figure};
+use report::figures::{StationFigure, figure_name};
 use report::result::Border;
 
 /// The figures of the strip.
@@ -35,8 +36,9 @@ impl App {
         let why = not_judged
             .iter()
             .find(|entry| entry.check == "flange-height");
-        let why = why.map_or("this result holds none", |entry| entry.why.as_str());
-        format!("no border to unroll: {why}")
+        let why = why.map(|entry| entry.why_in(self.language));
+        let why = why.unwrap_or_else(|| text!(self.language, "strip-holds-none"));
+        text!(self.language, "strip-none", why = why)
     }
 
     /// The strip of the impression in front; `None` where it is hidden or there
@@ -109,17 +111,29 @@ impl App {
         let station = self.front_border()?.stations.get(spot.station())?;
         let (track, along) = self.strip()?.along(spot)?;
         let midline = self.strip()?.tracks[track].midline;
-        let zone = landmarks::in_words((&station.zone, landmarks::Where::of(station.side)));
-        let mut words = vec![format!(
-            "border: {zone}, {:.0} mm from the {midline}",
-            along.abs()
+        let language = self.language;
+        let zone = landmarks::zone_in_words(&station.zone, station.side, language);
+        let midline = match midline {
+            Midline::Labial => text!(language, "midline-labial"),
+            Midline::Lingual => text!(language, "midline-lingual"),
+        };
+        let mut words = vec![text!(
+            language,
+            "probe-border",
+            zone = zone,
+            along = Value::number(along.abs(), 0),
+            midline = midline
         )];
         for figure in STRIP_FIGURES {
-            let (name, reading) = (station_figure(figure).name, station.figure(figure));
-            words.push(match (reading.mm, reading.uncertainty_mm) {
-                (Some(mm), Some(off)) => format!("{name} {mm:.2} ± {off:.2} mm"),
-                (Some(mm), None) => format!("{name} {mm:.2} mm"),
-                (None, _) => format!("{name} not known"),
+            let (name, reading) = (figure_name(figure, language), station.figure(figure));
+            let figure = match (reading.mm, reading.uncertainty_mm) {
+                (Some(mm), Some(off)) => Some(format!("{mm:.2} ± {off:.2} mm")),
+                (Some(mm), None) => Some(format!("{mm:.2} mm")),
+                (None, _) => None,
+            };
+            words.push(match figure.map(Value::figure) {
+                Some(figure) => text!(language, "probe-figure", name = name, figure = figure),
+                None => text!(language, "probe-not-known", name = name),
             });
         }
         Some(words.join("; "))

@@ -12,8 +12,8 @@ use crate::section::{CutLine, Plane};
 use crate::ticks::Ticks;
 use crate::unrolled::Spot;
 use crate::view::{Canvas, View};
+use messages::{Language, Value, text};
 use nalgebra::{Point2, Point3};
-use report::Language;
 use report::figures::StationFigure;
 use report::result::{Finding, ImpressionResult, LandmarkStatus, Station};
 use report::words;
@@ -65,6 +65,8 @@ pub(crate) enum Change {
 pub struct App {
     /// What is shown.
     pub opened: Opened,
+    /// The language that it is shown in.
+    pub language: Language,
     /// Findings that are done.
     pub ticks: Ticks,
     /// What a person decided on the case.
@@ -129,6 +131,7 @@ impl App {
     /// urgent finding chosen.
     #[must_use]
     pub fn new(opened: Opened, canvas: Canvas) -> Self {
+        let language = opened.language;
         let mut notice = String::new();
         let marks = (0..opened.impressions.len())
             .map(|number| {
@@ -139,14 +142,14 @@ impl App {
                     .map(|of| of.scan.sha256.as_str());
                 let file = landmarks_file(&opened, number);
                 Marks::of_scan(&file, sum.unwrap_or_default()).unwrap_or_else(|refused| {
-                    notice = refused;
+                    notice = refused.text(language);
                     Marks::default()
                 })
             })
             .collect();
         let scans = scans_of(&opened);
         let decision = Decision::load(&opened.folder).unwrap_or_else(|refused| {
-            notice = refused;
+            notice = refused.text(language);
             None
         });
         let mut app = Self {
@@ -179,6 +182,7 @@ impl App {
             text_size: 1.0,
             canvas,
             strip_area: None,
+            language,
             opened,
         };
         app.show_map(Some(Map::cover()));
@@ -190,8 +194,13 @@ impl App {
     #[must_use]
     pub fn title(&self) -> String {
         let result = &self.opened.result;
-        let verdict = words::verdict_word(result.verdict, Language::English);
-        format!("archproof: case {}: {verdict}", result.case)
+        let verdict = words::verdict_word(result.verdict, self.language);
+        text!(
+            self.language,
+            "window-title",
+            case = result.case.as_str(),
+            verdict = verdict
+        )
     }
 
     /// SHA-256 of each scan of the result.
@@ -279,7 +288,7 @@ impl App {
             None => Vec::new(),
             Some(map) => of_all
                 .zip(&self.opened.impressions)
-                .map(|(of, shown)| map.figures(of, shown))
+                .map(|(of, shown)| map.figures(of, shown, self.language))
                 .collect(),
         };
         self.map = map;
@@ -326,7 +335,9 @@ impl App {
     #[must_use]
     pub fn map_limits(&self) -> Vec<LimitMark> {
         let map = self.map.as_ref();
-        map.map_or_else(Vec::new, |map| map.limits(&self.opened.result))
+        map.map_or_else(Vec::new, |map| {
+            map.limits(&self.opened.result, self.language)
+        })
     }
 
     /// The zone at each vertex of an impression.
@@ -358,10 +369,14 @@ impl App {
         let (Some(of), Some(shown)) = (self.result_of(impression), self.shown(impression)) else {
             return String::new();
         };
+        let language = self.language;
         let cover = shown.figures.get("cover_mm");
         let mut words = vec![match cover.and_then(|cover| probe.between(cover)) {
-            Some(mm) => format!("thickness {mm:.2} mm"),
-            None => "thickness not known".to_owned(),
+            Some(mm) => {
+                let figure = Value::figure(format!("{mm:.2} mm"));
+                text!(language, "probe-thickness", figure = figure)
+            }
+            None => text!(language, "probe-thickness-not-known"),
         }];
         if let Some(map) = self.map.as_ref().filter(|map| **map != Map::cover()) {
             let figures = self.map_of(impression).unwrap_or_default();
@@ -371,8 +386,13 @@ impl App {
                 probe.between(figures)
             };
             words.push(match figure {
-                Some(figure) => format!("{} {figure:.2} {}", map.figure(), map.unit()),
-                None => format!("{} not known", map.figure()),
+                Some(figure) => text!(
+                    language,
+                    "probe-figure",
+                    name = map.figure(language),
+                    figure = Value::figure(format!("{figure:.2} {}", map.unit()))
+                ),
+                None => text!(language, "probe-not-known", name = map.figure(language)),
             });
         }
         let parts = of
@@ -384,18 +404,20 @@ impl App {
             .get("part")
             .and_then(|part| probe.nearest(part));
         words.push(match part.and_then(|part| parts.get(part as usize)) {
-            Some(part) => landmarks::in_words((&part.zone, landmarks::Where::of(part.side))),
-            None => "no zone".to_owned(),
+            Some(part) => landmarks::zone_in_words(&part.zone, part.side, language),
+            None => text!(language, "probe-no-zone"),
         });
-        let [x, y, z] = probe.in_file;
-        format!("{}; x {x:.2}, y {y:.2}, z {z:.2}", words.join("; "))
+        let [x, y, z] = probe.in_file.map(|c| Value::number(c, 2).text(language));
+        format!("{}; x {x}, y {y}, z {z}", words.join("; "))
     }
 
     /// Limits of the figure along the border, as marks on its scale.
     #[must_use]
     pub fn border_limits(&self) -> Vec<LimitMark> {
         let figure = self.border_figure.map(Map::Flange);
-        figure.map_or_else(Vec::new, |map| map.limits(&self.opened.result))
+        figure.map_or_else(Vec::new, |map| {
+            map.limits(&self.opened.result, self.language)
+        })
     }
 
     /// The scale of the figure along the border: of all that is shown.
@@ -467,25 +489,39 @@ impl App {
         let (Some(shown), Some(of)) = (self.shown(impression), self.result_of(impression)) else {
             return Vec::new();
         };
-        let marks = &self.marks[impression];
+        let (marks, language) = (&self.marks[impression], self.language);
         let marked = marks.all().iter().map(|mark| {
-            let words = landmarks::in_words((&mark.name, mark.side));
-            (shown.placement.shown(mark.point), words + " (marked)")
+            let landmark = landmarks::in_words((&mark.name, mark.side), language);
+            let words = text!(language, "landmark-label-marked", landmark = landmark);
+            (shown.placement.shown(mark.point), words)
         });
         let found = of.landmarks.iter().filter_map(|landmark| {
             let of_result = (landmark.name.as_str(), landmarks::Where::of(landmark.side));
             let place = shown.placement.shown(landmark.point?);
-            let status = match landmark.status {
-                LandmarkStatus::Recorded => "",
-                LandmarkStatus::Reached => ": place reached, not verified",
-                LandmarkStatus::CutShort => ": cut short",
-                LandmarkStatus::Obscured => ": obscured",
-                LandmarkStatus::NotFound => ": not found",
+            let name = landmarks::in_words(of_result, language);
+            let words = match status(landmark.status, language) {
+                None => name,
+                Some(status) => text!(
+                    language,
+                    "landmark-label-status",
+                    landmark = name,
+                    status = status
+                ),
             };
-            let words = landmarks::in_words(of_result) + status;
             marks.get(of_result).is_none().then_some((place, words))
         });
         marked.chain(found).collect()
+    }
+}
+
+/// How a landmark was recorded, where there is something to be said of it.
+fn status(status: LandmarkStatus, language: Language) -> Option<String> {
+    match status {
+        LandmarkStatus::Recorded => None,
+        LandmarkStatus::Reached => Some(text!(language, "status-reached")),
+        LandmarkStatus::CutShort => Some(text!(language, "status-cut-short")),
+        LandmarkStatus::Obscured => Some(text!(language, "status-obscured")),
+        LandmarkStatus::NotFound => Some(text!(language, "status-not-found")),
     }
 }
 

@@ -1,5 +1,6 @@
 //! Figures along the border, by which its line can be coloured.
 
+use messages::{Language, text};
 use report::figures::{StationFigure, station_figure};
 
 /// What is shown after this: each figure, then none.
@@ -11,9 +12,15 @@ pub fn after(shown: Option<StationFigure>) -> Option<StationFigure> {
 }
 
 /// Its limits: name in the protocol, and on the scale.
-pub fn limits(figure: StationFigure) -> impl Iterator<Item = (&'static str, &'static str)> {
+pub fn limits(
+    figure: StationFigure,
+    language: Language,
+) -> impl Iterator<Item = (&'static str, String)> {
     let of = station_figure(figure);
-    let both = [(of.least, "least"), (of.most, "most")];
+    let both = [
+        (of.least, text!(language, "map-limit-least")),
+        (of.most, text!(language, "map-limit-most")),
+    ];
     both.into_iter()
         .filter_map(|(key, on_scale)| Some((key?.name(), on_scale)))
 }

@@ -5,6 +5,7 @@ use check::proposal::{
     Evidence, Looking, Proposal, ProposalError, Role, Stated, case_text, is_scan, look, neutral_id,
     propose, scans_in, write_another_case,
 };
+use messages::{Message, message};
 use report::RESULT_FILE;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, channel};
@@ -21,7 +22,7 @@ pub struct Desk {
     /// Pseudonym of the case; empty for a neutral one.
     pub id: String,
     /// What could not be done, for people.
-    pub notice: String,
+    pub notice: Message,
 }
 
 enum Told {
@@ -47,7 +48,7 @@ impl Desk {
 
     /// Takes what was dropped or chosen.
     pub fn take(&mut self, paths: &[PathBuf]) -> Dropped {
-        self.notice.clear();
+        self.notice = Message::default();
         let mut scans = Vec::new();
         for path in paths {
             let is_case = path
@@ -63,7 +64,7 @@ impl Desk {
             if path.is_dir() {
                 match scans_in(path) {
                     Ok(found) => scans.extend(found),
-                    Err(why) => self.notice = why.to_string(),
+                    Err(why) => self.notice = why.message(),
                 }
             } else if is_scan(path) {
                 scans.push(path.clone());
@@ -74,8 +75,8 @@ impl Desk {
     }
 
     fn add(&mut self, scans: Vec<PathBuf>) {
-        if scans.is_empty() && self.notice.is_empty() {
-            "There is no scan (STL, PLY, OBJ) among them.".clone_into(&mut self.notice);
+        if scans.is_empty() && self.notice.sentences().is_empty() {
+            self.notice = message!("desk-no-scan");
         }
         let mut files = self.files.clone();
         files.extend(scans);
@@ -86,8 +87,7 @@ impl Desk {
             .clone()
             .any(|folder| Some(folder) != folders.clone().next())
         {
-            "The scans of a case must lie in one folder. Put them together, then drop the folder."
-                .clone_into(&mut self.notice);
+            self.notice = message!("desk-one-folder");
             return;
         }
         if files != self.files {
@@ -170,15 +170,11 @@ impl Desk {
 
     /// Why the case cannot be checked yet; `None` where it can.
     #[must_use]
-    pub fn waits_for(&self) -> Option<&'static str> {
+    pub fn waits_for(&self) -> Option<Message> {
         match &self.proposal {
-            None => Some("The scans are being looked at."),
-            Some(proposal) if !proposal.questions.is_empty() => {
-                Some("Say what the rows marked 'open' are; then the case can be checked.")
-            }
-            Some(proposal) if !proposal.has_impression() => {
-                Some("No scan shows an impression of this case.")
-            }
+            None => Some(message!("desk-looking")),
+            Some(proposal) if !proposal.questions.is_empty() => Some(message!("desk-open-rows")),
+            Some(proposal) if !proposal.has_impression() => Some(message!("desk-no-impression")),
             Some(_) => None,
         }
     }
@@ -187,19 +183,18 @@ impl Desk {
     ///
     /// # Errors
     /// A line for people.
-    pub fn case_file(&self) -> Result<[PathBuf; 2], String> {
+    pub fn case_file(&self) -> Result<[PathBuf; 2], Message> {
         let Some(proposal) = &self.proposal else {
-            return Err("The scans are being looked at.".to_owned());
+            return Err(message!("desk-looking"));
         };
         let id = match self.id.trim() {
             "" => neutral_id(&self.evidence),
             id => id.to_owned(),
         };
-        let text = case_text(&self.evidence, proposal, &id).map_err(|why| why.to_string())?;
+        let text = case_text(&self.evidence, proposal, &id).map_err(|why| why.message())?;
         let folder = self.files.first().and_then(|file| file.parent());
         let folder = folder.unwrap_or(Path::new(""));
-        let file =
-            write_another_case(folder, &text).map_err(|why: ProposalError| why.to_string())?;
+        let file = write_another_case(folder, &text).map_err(|why: ProposalError| why.message())?;
         Ok([file, folder.join(report::default_folder(&id))])
     }
 }

@@ -1,5 +1,8 @@
 //! A section drawing of the result folder as pixels.
 
+use judge::system_says;
+use mesh::read::shown_path;
+use messages::{Message, message};
 use resvg::tiny_skia::{Pixmap, Transform};
 use resvg::usvg::{Options, Tree};
 use std::path::{Path, PathBuf};
@@ -8,9 +11,9 @@ use thiserror::Error;
 
 /// Why a drawing cannot be shown; one line for people.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum DrawingError {
     /// The system refused.
-    #[error("{}: cannot be read ({source}); check the case again", mesh::read::shown_path(.path))]
     Io {
         /// The file.
         path: PathBuf,
@@ -18,8 +21,22 @@ pub enum DrawingError {
         source: std::io::Error,
     },
     /// Another program wrote or changed it.
-    #[error("{}: is no drawing as archproof writes it; check the case again", mesh::read::shown_path(.0))]
     NotOurs(PathBuf),
+}
+
+impl DrawingError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Io { path, source } => message!(
+                "drawing-unreadable",
+                path = shown_path(path),
+                reason = system_says(source)
+            ),
+            Self::NotOurs(path) => message!("drawing-of-another", path = shown_path(path)),
+        }
+    }
 }
 
 /// A drawing in memory.

@@ -1,9 +1,12 @@
 //! Landmarks marked by hand, saved in the numbers of the scan file.
 
+use judge::system_says;
 use measure::landmarks::LandmarkName;
 use mesh::read::shown_path;
 use mesh::write::{WriteError, write_atomically};
+use messages::{Language, Message, message};
 use report::result::{Arch, Point, Side};
+use report::words;
 use serde::{Deserialize, Serialize};
 use std::path::Path;
 
@@ -57,12 +60,23 @@ pub fn of_arch(arch: Option<Arch>) -> Vec<(&'static str, Where)> {
 
 /// A landmark in words.
 #[must_use]
-pub fn in_words((name, side): (&str, Where)) -> String {
-    match side {
-        Right => format!("{name}, patient's right"),
-        Left => format!("{name}, patient's left"),
-        Midline => name.to_owned(),
-    }
+pub fn in_words((name, side): (&str, Where), language: Language) -> String {
+    at_side(words::landmark_word(name, language), side, language)
+}
+
+/// A zone in words.
+#[must_use]
+pub fn zone_in_words(zone: &str, side: Option<Side>, language: Language) -> String {
+    at_side(words::zone_name(zone, language), Where::of(side), language)
+}
+
+fn at_side(name: String, side: Where, language: Language) -> String {
+    let side = match side {
+        Right => Side::Right,
+        Left => Side::Left,
+        Midline => return name,
+    };
+    format!("{name}, {}", words::side_word(side, language))
 }
 
 /// A marked landmark.
@@ -97,17 +111,18 @@ impl Marks {
     ///
     /// # Errors
     /// In words for people, when it is there and cannot be read.
-    pub fn load(path: &Path) -> Result<Self, String> {
+    pub fn load(path: &Path) -> Result<Self, Message> {
         match mesh::read::settings_text(path) {
             Ok(text) => toml::from_str(&text).map_err(|error| {
                 let line = error.message().replace('\n', " ");
-                format!(
-                    "{}: is no list of landmarks ({line}); correct it or remove it",
-                    shown_path(path)
-                )
+                message!("landmarks-no-list", path = shown_path(path), reason = line)
             }),
             Err(error) if error.kind() == std::io::ErrorKind::NotFound => Ok(Self::default()),
-            Err(error) => Err(format!("{}: cannot be read ({error})", shown_path(path))),
+            Err(error) => Err(message!(
+                "landmarks-unreadable",
+                path = shown_path(path),
+                reason = system_says(&error)
+            )),
         }
     }
 
@@ -115,7 +130,7 @@ impl Marks {
     ///
     /// # Errors
     /// As for [`Marks::load`].
-    pub fn of_scan(path: &Path, scan_sha256: &str) -> Result<Self, String> {
+    pub fn of_scan(path: &Path, scan_sha256: &str) -> Result<Self, Message> {
         let mut marks = Self::load(path)?;
         if marks
             .scan_sha256
@@ -217,7 +232,7 @@ mod tests {
         assert!(marks.undo() && marks.undo() && !marks.undo());
         assert!(marks.all().is_empty());
         std::fs::write(&path, "landmark = 3").unwrap();
-        let refused = Marks::load(&path).unwrap_err();
+        let refused = Marks::load(&path).unwrap_err().to_string();
         assert!(refused.contains("landmarks.toml") && !refused.contains('\n'));
     }
 }

@@ -3,7 +3,8 @@
 use crate::border;
 use crate::colours::{LimitMark, Misses};
 use crate::opened::Shown;
-use report::figures::{StationFigure, station_figure};
+use messages::{Language, text};
+use report::figures::{StationFigure, figure_name};
 use report::result::{CaseResult, ImpressionResult};
 use std::collections::BTreeMap;
 
@@ -53,21 +54,23 @@ impl Map {
 
     /// Its name without the unit.
     #[must_use]
-    pub fn title(&self) -> String {
+    pub fn title(&self, language: Language) -> String {
         match self {
+            Vertex(name) if name == "cover_mm" => text!(language, "map-cover"),
+            Vertex(name) if name == "wash_mm" => text!(language, "map-wash"),
             Vertex(name) => name.strip_suffix("_mm").unwrap_or(name).replace('_', " "),
-            ScanQuality => "scan quality".to_owned(),
-            Flange(figure) => station_figure(*figure).name.to_owned(),
+            ScanQuality => text!(language, "map-scan-quality"),
+            Flange(figure) => figure_name(*figure, language),
         }
     }
 
     /// What its figure is, without the unit.
     #[must_use]
-    pub fn figure(&self) -> String {
+    pub fn figure(&self, language: Language) -> String {
         match self {
-            Vertex(name) if name == "wash_mm" => "wash thickness".to_owned(),
-            Vertex(_) | Flange(_) => self.title(),
-            ScanQuality => "smallest void seen".to_owned(),
+            Vertex(name) if name == "wash_mm" => text!(language, "map-wash-figure"),
+            Vertex(_) | Flange(_) => self.title(language),
+            ScanQuality => text!(language, "map-scan-quality-figure"),
         }
     }
 
@@ -82,10 +85,10 @@ impl Map {
 
     /// What its figure is, with the unit.
     #[must_use]
-    pub fn name(&self) -> String {
+    pub fn name(&self, language: Language) -> String {
         match self.unit() {
-            "" => self.figure(),
-            unit => format!("{}, {unit}", self.figure()),
+            "" => self.figure(language),
+            unit => format!("{}, {unit}", self.figure(language)),
         }
     }
 
@@ -103,6 +106,7 @@ impl Map {
         &self,
         of: &ImpressionResult,
         shown: &Shown,
+        language: Language,
     ) -> Result<Vec<Option<f32>>, String> {
         let figures = match self {
             Vertex(name) => shown.figures.get(name).cloned().unwrap_or_default(),
@@ -121,12 +125,12 @@ impl Map {
         if figures.iter().any(Option::is_some) {
             Ok(figures)
         } else {
-            Err(self.missing(of))
+            Err(self.missing(of, language))
         }
     }
 
     /// Why there is no such map of an impression.
-    fn missing(&self, of: &ImpressionResult) -> String {
+    fn missing(&self, of: &ImpressionResult, language: Language) -> String {
         let about: &[&str] = match self {
             Vertex(name) if name == "cover_mm" => &["show-through", "thin-cover"],
             Vertex(name) if name.starts_with("wash") => &["wash"],
@@ -141,43 +145,52 @@ impl Map {
             .not_judged
             .iter()
             .find(|entry| about.contains(&entry.check.as_str()))
-            .map_or("this result holds none", |entry| entry.why.as_str());
-        format!("no map of {} here: {why}", self.title())
+            .map(|entry| entry.why_in(language));
+        let why = why.unwrap_or_else(|| text!(language, "map-holds-none"));
+        text!(
+            language,
+            "map-missing",
+            map = self.title(language),
+            why = why
+        )
     }
 
     /// Its limits, as marks on its scale.
     #[must_use]
-    pub fn limits(&self, result: &CaseResult) -> Vec<LimitMark> {
+    pub fn limits(&self, result: &CaseResult, language: Language) -> Vec<LimitMark> {
         let limits = &result.protocol.limits;
-        let mark = |key: &str, name: &str| {
+        let mark = |key: &str, name: String| {
             let limit = limits.get(key).filter(|limit| limit.value > 0.0)?;
             Some(LimitMark {
                 value: limit.value,
                 zones: limit.zones.clone(),
-                name: name.to_owned(),
+                name,
                 misses: Misses::of_key(key),
             })
         };
-        let named = |pairs: &[(&str, &str)]| -> Vec<LimitMark> {
-            let marks = pairs.iter().filter_map(|(key, name)| mark(key, name));
-            marks.collect()
-        };
         match self {
-            Vertex(name) if name == "cover_mm" => named(&[
-                ("show_through_mm", "show-through"),
-                ("thin_cover_mm", "thin"),
-            ]),
+            Vertex(name) if name == "cover_mm" => [
+                mark("show_through_mm", text!(language, "place-show-through")),
+                mark("thin_cover_mm", text!(language, "place-thin")),
+            ]
+            .into_iter()
+            .flatten()
+            .collect(),
             Vertex(name) => {
                 let stem = name.strip_suffix("_mm").unwrap_or(name);
                 let about = |key: &&String| key.ends_with("_mm") && has_word(key, stem);
                 let marks = limits.keys().filter(about).filter_map(|key| {
                     let words = key.trim_end_matches("_mm").replace('_', " ");
-                    mark(key, &words)
+                    mark(key, words)
                 });
                 marks.collect()
             }
-            ScanQuality => named(&[("smallest_void_seen_mm", "most")]),
-            Flange(figure) => named(&border::limits(*figure).collect::<Vec<_>>()),
+            ScanQuality => mark("smallest_void_seen_mm", text!(language, "map-limit-most"))
+                .into_iter()
+                .collect(),
+            Flange(figure) => border::limits(*figure, language)
+                .filter_map(|(key, name)| mark(key, name))
+                .collect(),
         }
     }
 
@@ -232,10 +245,11 @@ mod tests {
 
     #[test]
     fn maps_are_called_by_their_figures() {
-        assert_eq!(Map::cover().name(), "cover, mm");
-        assert_eq!(Vertex("wash_mm".to_owned()).name(), "wash thickness, mm");
-        assert_eq!(Vertex("curvature".to_owned()).name(), "curvature");
-        assert_eq!(Flange(StationFigure::Height).name(), "flange height, mm");
+        let name = |map: Map| map.name(Language::English);
+        assert_eq!(name(Map::cover()), "cover, mm");
+        assert_eq!(name(Vertex("wash_mm".to_owned())), "wash thickness, mm");
+        assert_eq!(name(Vertex("curvature".to_owned())), "curvature");
+        assert_eq!(name(Flange(StationFigure::Height)), "flange height, mm");
         assert!(has_word("least_wash_mm", "wash") && !has_word("washer_mm", "wash"));
     }
 

@@ -4,10 +4,13 @@
 
 use crate::placement::Placement;
 use arguments::Source;
+use check::reader::refused;
 use check::{CheckError, CheckedCase, Clock};
-use judge::{Case, CaseError, Stage};
+use judge::{Case, CaseError, Stage, system_says};
 use measure::TrayRegistration;
+use mesh::read::shown_path;
 use mesh::{Mesh, SpatialIndex, Unit};
+use messages::{Language, Message, message, text};
 use nalgebra::{Point3, Vector3};
 use rayon::prelude::*;
 use report::result::{Arch, CaseResult, ImpressionResult, OutputFile};
@@ -37,8 +40,30 @@ pub enum OpenError {
     #[error(transparent)]
     Surface(#[from] ReadSurfaceError),
     /// Nobody waits for it any more.
-    #[error("the check was cancelled; nothing was written")]
+    #[error("{}", self.message())]
     Cancelled,
+}
+
+impl OpenError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Check(error) => error.message(),
+            Self::Write(error) => error.message(),
+            Self::Result(error) => error.message(),
+            Self::Surface(ReadSurfaceError::Scan(error)) => refused(error),
+            Self::Surface(ReadSurfaceError::Io { path, source }) => message!(
+                "drawing-unreadable",
+                path = shown_path(path),
+                reason = system_says(source)
+            ),
+            Self::Surface(ReadSurfaceError::NotOurs { path }) => {
+                message!("surface-of-another", path = shown_path(path))
+            }
+            Self::Cancelled => message!("opening-cancelled"),
+        }
+    }
 }
 
 /// A case with everything that is shown of it.
@@ -47,6 +72,8 @@ pub struct Opened {
     pub result: CaseResult,
     /// Where the result lies, and where ticks and landmarks are saved.
     pub folder: PathBuf,
+    /// The language that it is shown in.
+    pub language: Language,
     /// Each impression of the result, in its order.
     pub impressions: Vec<Shown>,
 }
@@ -173,10 +200,11 @@ fn open_watched(
         look();
         progress(step);
     };
+    let language = source.language();
     if source.input.is_dir() {
-        progress("reading the result".to_owned());
+        progress(text!(language, "opening-result"));
         let result = report::read_result(&source.input)?;
-        return read(result, source.input.clone(), None);
+        return read(result, source.input.clone(), None, language);
     }
     let mut case = source.case()?;
     let is_named = source.case.is_some() || source.is_case_file();
@@ -188,7 +216,7 @@ fn open_watched(
     let clock = Clock::start();
     let checked = source.check(case, &|step| {
         if clock.begin(step) {
-            progress(step.to_string());
+            progress(step.message().text(language));
         } else {
             look();
         }
@@ -202,10 +230,9 @@ fn open_watched(
     });
     let mut result = CaseResult::of(&checked);
     report::add_return_note(&mut result);
-    progress("writing the results".to_owned());
-    let language = source.language();
+    progress(text!(language, "opening-writing"));
     report::write_all_watched(&checked, &result, &folder, language, look)?;
-    read(result, folder, Some(&checked))
+    read(result, folder, Some(&checked), language)
 }
 
 /// Reads what is shown of a result from its folder; trays, and scans that show
@@ -214,6 +241,7 @@ fn read(
     result: CaseResult,
     folder: PathBuf,
     checked: Option<&CheckedCase>,
+    language: Language,
 ) -> Result<Opened, OpenError> {
     let numbers: Vec<usize> = (0..result.impressions.len()).collect();
     let impressions = numbers
@@ -241,6 +269,7 @@ fn read(
     Ok(Opened {
         result,
         folder,
+        language,
         impressions,
     })
 }

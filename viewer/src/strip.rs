@@ -138,12 +138,13 @@ pub fn lanes(spans: &[[f64; 2]], apart: f64, lanes: usize) -> Vec<usize> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::unrolled::Midline;
 
     /// A track of stations 5 mm apart whose numbers begin at `first`.
     fn track(first: usize, count: usize) -> Track {
         let half = (count - 1) as f64 * 2.5;
         Track {
-            midline: "",
+            midline: Midline::Labial,
             stations: (0..count)
                 .map(|n| (first + n, n as f64 * 5.0 - half))
                 .collect(),

@@ -4,11 +4,20 @@
 use nalgebra::Point3;
 use report::result::{Border, BorderPart, Side};
 
+/// Where the middle of a track is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Midline {
+    /// Toward the lip.
+    Labial,
+    /// Toward the tongue.
+    Lingual,
+}
+
 /// A stretch of the border laid out in a straight line.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Track {
-    /// What its middle is called.
-    pub midline: &'static str,
+    /// Where its middle is.
+    pub midline: Midline,
     /// Station numbers with their distance along the border from the midline,
     /// mm, negative to the left of the screen, in that order.
     pub stations: Vec<(usize, f64)>,
@@ -143,7 +152,7 @@ fn laid_out(stops: &[Stop], length_mm: f64, right_is_on_the_right: bool) -> Vec<
         let left = if s <= 0.5 { s } else { s - 1.0 };
         (number, toward_left * left * length_mm)
     });
-    let mut tracks = vec![track("labial midline", outer.collect())];
+    let mut tracks = vec![track(Midline::Labial, outer.collect())];
     if !lingual.is_empty() {
         let middle = stops[lingual_midline(stops, lingual.start, lingual.end)].s;
         // The border comes back from the patient's left here.
@@ -151,7 +160,7 @@ fn laid_out(stops: &[Stop], length_mm: f64, right_is_on_the_right: bool) -> Vec<
             let right = stops[number].s - middle;
             (number, -toward_left * right * length_mm)
         });
-        tracks.push(track("lingual midline", inner.collect()));
+        tracks.push(track(Midline::Lingual, inner.collect()));
     }
     tracks
 }
@@ -216,7 +225,7 @@ mod tests {
             panic!("{tracks:?}")
         };
         assert_eq!(outer.stations.len() + lingual.stations.len(), 20);
-        assert_eq!(lingual.midline, "lingual midline");
+        assert_eq!(lingual.midline, Midline::Lingual);
         assert!(lingual.along(10).unwrap().abs() < 1e-9);
         // Station 8 is on the left like station 3, so on the same side.
         assert!((lingual.along(8).unwrap() - 10.0).abs() < 1e-9);
@@ -247,7 +256,7 @@ mod tests {
         assert!(laid_out(&[], 0.0, true).is_empty());
         assert_eq!(Spot::nearest(&[], &Point3::origin()), None);
         let track = Track {
-            midline: "",
+            midline: Midline::Labial,
             stations: Vec::new(),
         };
         assert_eq!(track.spot(1.0), None);

@@ -51,7 +51,10 @@ languages!(
     "scan-file",
     "steps",
     "command",
-    "sources"
+    "sources",
+    "window",
+    "window-queue",
+    "window-desk"
 );
 
 /// The files of a language as they are written, each with its subject, as for the letters that

@@ -79,6 +79,7 @@ pub mod words {
     pub use crate::text::headline::what_to_do;
     pub use crate::text::measured::finding_figure;
     pub use crate::text::words::{
-        cause_word, exit_status, finding_place, impression_name, side_word, verdict_word,
+        cause_word, check_names, exit_status, finding_place, impression_name, landmark_word,
+        side_word, verdict_word, zone_name,
     };
 }

@@ -1,7 +1,10 @@
 //! What a person decided on a case: saved beside the results, never in them.
 
+use check::reader::not_written;
+use judge::system_says;
 use mesh::read::shown_path;
 use mesh::write::write_atomically;
+use messages::{Message, message};
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use std::io::ErrorKind;
@@ -27,6 +30,18 @@ pub enum Outcome {
     WaitingFor(String),
 }
 
+impl Outcome {
+    /// In words; the file holds it in English.
+    fn message(&self) -> Message {
+        match self {
+            Self::Returned => message!("outcome-returned"),
+            Self::WorkedFrom => message!("outcome-worked-from"),
+            Self::WaitingFor(what) => message!("outcome-waiting-for", what = what.as_str()),
+        }
+    }
+}
+
+/// As the file holds it.
 impl fmt::Display for Outcome {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
@@ -82,23 +97,24 @@ impl Decision {
     ///
     /// # Errors
     /// In one line for people, when it is there and cannot be used.
-    pub fn load(folder: &Path) -> Result<Option<Self>, String> {
+    pub fn load(folder: &Path) -> Result<Option<Self>, Message> {
         let path = folder.join(DECISION_FILE);
         let refused =
-            |why: String| format!("{}: {why}; correct it or remove it", shown_path(&path));
+            |why: Message| message!("decision-refused", path = shown_path(&path), why = why);
         let text = match std::fs::read_to_string(&path) {
             Ok(text) => text,
             Err(error) if error.kind() == ErrorKind::NotFound => return Ok(None),
-            Err(error) => return Err(refused(format!("cannot be read ({error})"))),
+            Err(error) => {
+                let why = message!("decision-unreadable", reason = system_says(&error));
+                return Err(refused(why));
+            }
         };
         let decision: Self = toml::from_str(&text).map_err(|error| {
             let line = error.message().replace('\n', " ");
-            refused(format!("is no decision ({line})"))
+            refused(message!("decision-is-none", reason = line))
         })?;
         if decision.time.offset.is_none() {
-            return Err(refused(
-                "is no decision (the time must have its date and its offset from UTC)".to_owned(),
-            ));
+            return Err(refused(message!("decision-time")));
         }
         decision.initials.parse::<Initials>().map_err(refused)?;
         Ok(Some(decision))
@@ -115,29 +131,42 @@ impl Decision {
     /// # Errors
     /// In one line for people, when the file there is another than `known` or
     /// cannot be used, and when it cannot be written.
-    pub fn save(&self, folder: &Path, known: Option<&Self>) -> Result<(), String> {
+    pub fn save(&self, folder: &Path, known: Option<&Self>) -> Result<(), Message> {
         let there = Self::load(folder)?;
         if let Some(there) = there.filter(|there| Some(there) != known) {
-            return Err(format!(
-                "Meanwhile it was decided: {there}. Look at the case again, then decide."
-            ));
+            return Err(message!("decision-meanwhile", decision = there.message()));
         }
-        let text = toml::to_string(self).map_err(|error| error.to_string())?;
+        let text = toml::to_string(self).map_err(|error| Message::verbatim(error.to_string()))?;
         write_atomically(&folder.join(DECISION_FILE), |out| {
             out.write_all(
                 b"# What a person decided on this case; beside the results, no part of them.\n",
             )?;
             out.write_all(text.as_bytes())
         })
-        .map_err(|error| error.to_string())
+        .map_err(|error| not_written(&error))
     }
-}
 
-impl fmt::Display for Decision {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+    /// In words, without its note.
+    #[must_use]
+    pub fn message(&self) -> Message {
         let time = self.time.to_string().replace('T', " ");
         let minute = time.get(..16).unwrap_or(&time);
-        write!(f, "{}, {}, {minute}", self.state, self.initials)
+        message!(
+            "decision",
+            outcome = self.state.message(),
+            initials = self.initials.as_str(),
+            time = minute
+        )
+    }
+
+    /// In words, with its note.
+    #[must_use]
+    pub fn with_note(&self) -> Message {
+        let decision = self.message();
+        match self.note.as_str() {
+            "" => decision,
+            note => message!("decision-with-note", decision = decision, note = note),
+        }
     }
 }
 
@@ -146,22 +175,19 @@ impl fmt::Display for Decision {
 pub struct Initials(pub(super) String);
 
 impl std::str::FromStr for Initials {
-    type Err = String;
+    type Err = Message;
 
-    fn from_str(text: &str) -> Result<Self, String> {
+    fn from_str(text: &str) -> Result<Self, Message> {
         let text = text.trim();
         let letters = text.chars().count();
         if letters == 0 {
-            return Err("Give your initials, such as AB.".to_owned());
+            return Err(message!("initials-missing"));
         }
         let has_others = text.chars().any(|c| !c.is_alphabetic());
         // "Anna" is a name, and so is "anna"; "ANNA" may be initials.
         let is_like_a_name = letters > 2 && text.chars().any(char::is_lowercase);
         if letters > INITIALS || has_others || is_like_a_name {
-            return Err(format!(
-                "Give initials of at most {INITIALS} capital letters, such as AB: names are not \
-                 stored, only pseudonyms."
-            ));
+            return Err(message!("initials-only", most = INITIALS));
         }
         Ok(Self(text.to_uppercase()))
     }
@@ -216,7 +242,7 @@ mod tests {
             assert!(good.parse::<Initials>().is_ok(), "{good}");
         }
         for bad in ["Anna", "anna", "A. B.", "ABCDE", "A1", "Dr A"] {
-            let refused = bad.parse::<Initials>().unwrap_err();
+            let refused = bad.parse::<Initials>().unwrap_err().to_string();
             assert!(refused.contains("names are not stored"), "{bad}: {refused}");
         }
     }
@@ -240,7 +266,8 @@ mod tests {
         ] {
             fs::write(&path, &bad).unwrap();
             let refused = Decision::load(folder.path()).unwrap_err();
-            assert!(refused.contains(DECISION_FILE) && !refused.contains('\n'));
+            let said = refused.to_string();
+            assert!(said.contains(DECISION_FILE) && !said.contains('\n'));
             let made = draft(Answer::Returned).decision(Local::now(), &[]).unwrap();
             assert_eq!(made.save(folder.path(), None), Err(refused));
             assert_eq!(fs::read_to_string(&path).unwrap(), bad);

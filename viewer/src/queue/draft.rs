@@ -2,6 +2,7 @@
 
 use super::decision::{Decision, Initials, NOTE, Outcome};
 use chrono::{DateTime, Local, SecondsFormat};
+use messages::{Language, Message, message, text};
 use std::path::{Path, PathBuf};
 
 /// The three answers that can be given.
@@ -21,11 +22,11 @@ impl Answer {
 
     /// In words.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn words(self, language: Language) -> String {
         match self {
-            Self::Returned => "Returned",
-            Self::WorkedFrom => "Worked from",
-            Self::WaitingFor => "Waiting for",
+            Self::Returned => text!(language, "answer-returned"),
+            Self::WorkedFrom => text!(language, "answer-worked-from"),
+            Self::WaitingFor => text!(language, "answer-waiting-for"),
         }
     }
 }
@@ -42,7 +43,7 @@ pub struct Draft {
     /// The initials.
     pub initials: String,
     /// Why it could not be saved.
-    pub refused: String,
+    pub refused: Message,
 }
 
 impl Draft {
@@ -54,7 +55,7 @@ impl Draft {
             what: String::new(),
             note: String::new(),
             initials: initials.to_owned(),
-            refused: String::new(),
+            refused: Message::default(),
         }
     }
 
@@ -66,13 +67,13 @@ impl Draft {
         &self,
         at: DateTime<Local>,
         scans_sha256: &[String],
-    ) -> Result<Decision, String> {
+    ) -> Result<Decision, Message> {
         let one_line = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ");
         let state = match self.answer {
             Answer::Returned => Outcome::Returned,
             Answer::WorkedFrom => Outcome::WorkedFrom,
             Answer::WaitingFor if self.what.trim().is_empty() => {
-                return Err("Say what the case is waiting for.".to_owned());
+                return Err(message!("draft-waiting-for-what"));
             }
             Answer::WaitingFor => Outcome::WaitingFor(one_line(&self.what)),
         };
@@ -81,9 +82,7 @@ impl Draft {
         Ok(Decision {
             state,
             note: one_line(&self.note).chars().take(NOTE).collect(),
-            time: time.parse().map_err(|_| {
-                "The clock of this computer gives no usable time; set it, then save.".to_owned()
-            })?,
+            time: time.parse().map_err(|_| message!("draft-no-clock"))?,
             initials,
             scans_sha256: scans_sha256.to_owned(),
         })
@@ -112,7 +111,7 @@ impl Deciding {
         scans_sha256: &[String],
         answer: Answer,
         initials: &str,
-    ) -> Result<Self, String> {
+    ) -> Result<Self, Message> {
         Ok(Self {
             case: case.to_owned(),
             draft: Draft::new(answer, initials),
@@ -143,10 +142,10 @@ mod tests {
         let mut deciding =
             Deciding::begin(("D-1", folder.path()), &[], Answer::WaitingFor, "").unwrap();
         assert_eq!(deciding.save(), None);
-        assert!(deciding.draft.refused.contains("waiting for"));
+        assert!(deciding.draft.refused.to_string().contains("waiting for"));
         deciding.draft.what = "the tray".to_owned();
         assert_eq!(deciding.save(), None);
-        assert!(deciding.draft.refused.contains("initials"));
+        assert!(deciding.draft.refused.to_string().contains("initials"));
         assert_eq!(Decision::load(folder.path()), Ok(None));
         deciding.draft.initials = "ab".to_owned();
         let saved = deciding.save();

@@ -2,9 +2,10 @@
 
 use super::decision::{Decision, Outcome};
 use super::found::{Found, Input};
+use messages::{Language, text};
 use report::folder::CaseRecord;
 use report::result::{Cause, Finding, Verdict};
-use report::{Language, ResultHead, read_head, words};
+use report::{ResultHead, read_head, words};
 use std::path::{Path, PathBuf};
 
 /// What a case asks of a person, what is most pressing first.
@@ -40,15 +41,15 @@ impl State {
 
     /// In words.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn words(self, language: Language) -> String {
         match self {
-            Self::ToLookAt => "To be looked at",
-            Self::ToReturn => "To return",
-            Self::Waiting => "Waiting for the check",
-            Self::ToWorkFrom => "To be worked from",
-            Self::OnHold => "On hold",
-            Self::Decided => "Decided",
-            Self::BeingRead => "Being read",
+            Self::ToLookAt => text!(language, "state-to-look-at"),
+            Self::ToReturn => text!(language, "state-to-return"),
+            Self::Waiting => text!(language, "state-waiting"),
+            Self::ToWorkFrom => text!(language, "state-to-work-from"),
+            Self::OnHold => text!(language, "state-on-hold"),
+            Self::Decided => text!(language, "state-decided"),
+            Self::BeingRead => text!(language, "state-being-read"),
         }
     }
 
@@ -76,6 +77,8 @@ pub struct Entry {
     pub decided: String,
     /// SHA-256 of each scan of the result.
     pub scans_sha256: Vec<String>,
+    /// The language that it is described in.
+    pub(super) language: Language,
 }
 
 /// What opening a case asks for.
@@ -94,34 +97,34 @@ pub enum Opening {
 impl Entry {
     /// A case whose result is still to be read, or that has none.
     #[must_use]
-    pub fn new(found: Found) -> Self {
+    pub fn new(found: Found, language: Language) -> Self {
         let mut entry = Self {
             name: folder_name(&found),
             state: State::Waiting,
             about: String::new(),
             decided: String::new(),
             scans_sha256: Vec::new(),
+            language,
             found,
         };
         if entry.found.results.is_some() {
             entry.state = State::BeingRead;
         } else if let Some(problem) = &entry.found.problem {
-            entry.about.clone_from(problem);
+            entry.about = problem.text(language);
             entry.state = State::ToLookAt;
         } else {
             entry.about = match &entry.found.input {
-                Some(Input::Scans(_)) => "Scans without a case file: Enter puts them on the desk.",
-                _ => "Not checked yet: Enter checks it.",
-            }
-            .to_owned();
+                Some(Input::Scans(_)) => text!(language, "queue-scans-alone"),
+                _ => text!(language, "queue-not-checked"),
+            };
         }
         entry
     }
 
     /// As [`Entry::new`], with what its files say.
     #[must_use]
-    pub fn read(found: Found) -> Self {
-        let mut entry = Self::new(found);
+    pub fn read(found: Found, language: Language) -> Self {
+        let mut entry = Self::new(found, language);
         if let Some(Input::CaseFile(file)) = &entry.found.input
             && let Some(name) = pseudonym(file)
         {
@@ -138,7 +141,7 @@ impl Entry {
             Ok(head) => self.take(&head),
             Err(why) => {
                 self.state = State::ToLookAt;
-                self.about = why.to_string();
+                self.about = why.message().text(self.language);
                 if let Ok(record) = CaseRecord::read(folder) {
                     let row = record.impressions.into_iter().next().unwrap_or_default();
                     self.name = row.case.unwrap_or_else(|| self.name.clone());
@@ -150,14 +153,14 @@ impl Entry {
         match Decision::load(folder) {
             Ok(Some(decision)) => self.decide(&decision),
             Ok(None) => {}
-            Err(why) => self.decided = why,
+            Err(why) => self.decided = why.text(self.language),
         }
     }
 
     fn take(&mut self, head: &ResultHead) {
         self.name.clone_from(&head.case);
         self.state = State::of(head.verdict);
-        self.about = about(head);
+        self.about = about(head, self.language);
         let scans = head.impressions.iter().map(|one| one.scan.sha256.clone());
         self.scans_sha256 = scans.collect();
     }
@@ -165,17 +168,14 @@ impl Entry {
     /// Takes a decision, if it was made for these scans.
     pub fn decide(&mut self, decision: &Decision) {
         if !decision.is_of(&self.scans_sha256) {
-            self.decided = "An earlier decision was made for other scans.".to_owned();
+            self.decided = text!(self.language, "decision-of-other-scans");
             return;
         }
         self.state = match decision.state {
             Outcome::WaitingFor(_) => State::OnHold,
             Outcome::Returned | Outcome::WorkedFrom => State::Decided,
         };
-        self.decided = decision.to_string();
-        if !decision.note.is_empty() {
-            self.decided += &format!(": {}", decision.note);
-        }
+        self.decided = decision.with_note().text(self.language);
     }
 
     /// What opening it asks for.
@@ -208,7 +208,11 @@ impl Entry {
         [&self.name, &self.found.place, &self.about, &self.decided]
             .into_iter()
             .any(|shown| shown.to_lowercase().contains(text))
-            || self.state.words().to_lowercase().contains(text)
+            || self
+                .state
+                .words(self.language)
+                .to_lowercase()
+                .contains(text)
     }
 }
 
@@ -226,26 +230,36 @@ fn pseudonym(file: &Path) -> Option<String> {
 }
 
 /// What bears on the verdict, most pressing first, in one line.
-fn about(head: &ResultHead) -> String {
+fn about(head: &ResultHead, language: Language) -> String {
     let bears = |finding: &&Finding| !matches!(finding.cause, Cause::Note | Cause::HeldBack);
     let bearing: Vec<&Finding> = head.findings.iter().filter(bears).collect();
-    let verdict = words::verdict_word(head.verdict, Language::English);
+    let verdict = words::verdict_word(head.verdict, language);
     let Some(first) = bearing.first() else {
         return verdict;
     };
-    let side = first
-        .side
-        .map(|side| words::side_word(side, Language::English));
-    let place = [first.zone.as_deref(), side.as_deref()]
-        .into_iter()
-        .flatten();
-    let parts: Vec<&str> = [first.check.as_str()].into_iter().chain(place).collect();
-    let more = match bearing.len() - 1 {
-        0 => String::new(),
-        more => format!(", and {more} more"),
-    };
-    let cause = words::cause_word(first, Language::English);
-    format!("{verdict}: {cause} {}{more}", parts.join(", "))
+    let check = words::check_names(&[first.check.as_str()], language);
+    let zone = first.zone.as_deref();
+    let zone = zone.map(|zone| words::zone_name(zone, language));
+    let side = first.side.map(|side| words::side_word(side, language));
+    let parts: Vec<String> = [Some(check), zone, side].into_iter().flatten().collect();
+    let (what, cause) = (parts.join(", "), words::cause_word(first, language));
+    match bearing.len() - 1 {
+        0 => text!(
+            language,
+            "queue-about",
+            verdict = verdict,
+            cause = cause,
+            what = what
+        ),
+        more => text!(
+            language,
+            "queue-about-more",
+            verdict = verdict,
+            cause = cause,
+            what = what,
+            more = more
+        ),
+    }
 }
 
 #[cfg(test)]
@@ -263,7 +277,12 @@ mod tests {
         let case = folder.path().join("x");
         fs::create_dir(&case).unwrap();
         fs::write(case.join("case.toml"), "case = \"D-7\"").unwrap();
-        let entry = || Entry::read(cases_in(folder.path()).unwrap().remove(0));
+        let entry = || {
+            Entry::read(
+                cases_in(folder.path()).unwrap().remove(0),
+                Language::English,
+            )
+        };
         let waiting = entry();
         assert_eq!((&*waiting.name, waiting.state), ("D-7", State::Waiting));
         let results = case.join("archproof-D-7");
@@ -314,7 +333,10 @@ mod tests {
         let case = folder.path().join("broken");
         fs::create_dir(&case).unwrap();
         fs::write(case.join("result.json"), "{").unwrap();
-        let entry = Entry::read(cases_in(folder.path()).unwrap().remove(0));
+        let entry = Entry::read(
+            cases_in(folder.path()).unwrap().remove(0),
+            Language::English,
+        );
         assert_eq!((&*entry.name, entry.state), ("broken", State::ToLookAt));
         assert!(entry.about.contains("is no result"), "{}", entry.about);
     }

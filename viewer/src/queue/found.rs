@@ -1,7 +1,9 @@
 //! Which cases lie in a folder: case files, folders of scans, result folders.
 
 use check::proposal::is_scan;
+use judge::system_says;
 use mesh::read::shown_path;
+use messages::{Message, message};
 use report::RESULT_FILE;
 use report::folder::CaseRecord;
 use std::collections::{BTreeMap, BTreeSet};
@@ -33,7 +35,7 @@ pub struct Found {
     /// The folder of its results, or where a batch noted why there are none.
     pub results: Option<PathBuf>,
     /// Why its folder could not be looked into.
-    pub problem: Option<String>,
+    pub problem: Option<Message>,
 }
 
 /// Whether a folder is a list of cases: it is no case and no result itself, and
@@ -63,6 +65,15 @@ pub fn cases_in(folder: &Path) -> io::Result<Vec<Found>> {
     let mut found = joined(walk.found, &walk.batches, folder);
     found.sort_by(|a, b| a.place.cmp(&b.place));
     Ok(found)
+}
+
+/// Why a folder could not be looked into.
+pub(super) fn not_looked_into(folder: &Path, why: &io::Error) -> Message {
+    message!(
+        "queue-folder-unreadable",
+        path = shown_path(folder),
+        reason = system_says(why)
+    )
 }
 
 /// A walk through folders.
@@ -155,9 +166,8 @@ impl<'a> Walk<'a> {
             Ok(inside) => inside,
             Err(why) => {
                 self.add(folder, None, None);
-                let problem = format!("{}: cannot be looked into ({why})", shown_path(folder));
                 if let Some(last) = self.found.last_mut() {
-                    last.problem = Some(problem);
+                    last.problem = Some(not_looked_into(folder, &why));
                 }
                 return;
             }

@@ -2,6 +2,7 @@
 
 use super::entry::{Entry, State};
 use super::watching::News;
+use messages::Message;
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
@@ -20,7 +21,7 @@ pub struct List {
     /// that is decided keeps its turn until the list is seen again.
     walk: Vec<String>,
     /// The last thing that is to be said, one line.
-    pub notice: String,
+    pub notice: Message,
 }
 
 impl List {
@@ -216,6 +217,7 @@ impl List {
 mod tests {
     use super::*;
     use crate::queue::found::Found;
+    use messages::Language;
 
     fn entry(place: &str, state: State) -> Entry {
         let found = Found {
@@ -227,7 +229,7 @@ mod tests {
         Entry {
             state,
             about: "accept".to_owned(),
-            ..Entry::new(found)
+            ..Entry::new(found, Language::English)
         }
     }
 

@@ -1,5 +1,7 @@
 //! The papers of a result, shown by the system's own programs.
 
+use judge::system_says;
+use messages::{Language, Message, message, text};
 use report::{REPORT_FILE, RETURN_FILE, SHEET_FILE};
 use std::path::{Path, PathBuf};
 
@@ -20,11 +22,11 @@ impl Paper {
 
     /// In words.
     #[must_use]
-    pub fn words(self) -> &'static str {
+    pub fn words(self, language: Language) -> String {
         match self {
-            Self::Sheet => "Sheet",
-            Self::ReturnNote => "Return note",
-            Self::Report => "Report",
+            Self::Sheet => text!(language, "paper-sheet"),
+            Self::ReturnNote => text!(language, "paper-return-note"),
+            Self::Report => text!(language, "paper-report"),
         }
     }
 
@@ -32,7 +34,7 @@ impl Paper {
     ///
     /// # Errors
     /// In one line for people, when it is not there.
-    pub fn file(self, folder: &Path) -> Result<PathBuf, String> {
+    pub fn file(self, folder: &Path) -> Result<PathBuf, Message> {
         let file = folder.join(match self {
             Self::Sheet => SHEET_FILE,
             Self::ReturnNote => RETURN_FILE,
@@ -42,26 +44,23 @@ impl Paper {
             return Ok(file);
         }
         Err(match self {
-            Self::ReturnNote => {
-                "This result has no return note: nothing is asked of the clinic, or it was \
-                 checked without --return."
-            }
-            Self::Sheet | Self::Report => {
-                "This result has no such page: it was checked with --no-report."
-            }
-        }
-        .to_owned())
+            Self::ReturnNote => message!("paper-no-return-note"),
+            Self::Sheet | Self::Report => message!("paper-missing"),
+        })
     }
 
     /// Opens it in the program that the system uses for it.
     ///
     /// # Errors
     /// In one line for people.
-    pub fn open(self, folder: &Path) -> Result<(), String> {
+    pub fn open(self, folder: &Path) -> Result<(), Message> {
         let file = self.file(folder)?;
         open::that_detached(&file).map_err(|why| {
-            let shown = mesh::read::shown_path(&file);
-            format!("{shown}: the system opens no program for it ({why}); open it by hand")
+            message!(
+                "paper-no-program",
+                path = mesh::read::shown_path(&file),
+                reason = system_says(&why)
+            )
         })
     }
 }
@@ -75,7 +74,7 @@ mod tests {
         let folder = tempfile::tempdir().unwrap();
         for paper in Paper::ALL {
             let refused = paper.open(folder.path()).unwrap_err();
-            assert!(!refused.contains('\n'));
+            assert!(!refused.to_string().contains('\n'));
         }
         let sheet = folder.path().join(SHEET_FILE);
         std::fs::write(&sheet, "").unwrap();

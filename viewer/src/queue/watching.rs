@@ -2,7 +2,8 @@
 
 use super::decision::DECISION_FILE;
 use super::entry::Entry;
-use super::found::{Found, Input, cases_in};
+use super::found::{Found, Input, cases_in, not_looked_into};
+use messages::{Language, Message};
 use rayon::prelude::*;
 use report::RESULT_FILE;
 use std::collections::BTreeMap;
@@ -26,7 +27,7 @@ pub struct News {
     /// Cases that are new or have changed.
     pub entries: Vec<Entry>,
     /// What is to be said, one line.
-    pub problem: Option<String>,
+    pub problem: Option<Message>,
 }
 
 /// A folder being watched; dropped, it is watched no longer.
@@ -39,11 +40,12 @@ pub struct Watching {
 impl Watching {
     /// Watches a folder.
     #[must_use]
-    pub fn start(folder: &Path) -> Self {
+    pub fn start(folder: &Path, language: Language) -> Self {
         let (tell, news) = channel();
         let (again, wake) = channel();
         let watch = Watch {
             folder: folder.to_owned(),
+            language,
             known: BTreeMap::new(),
             tell,
             wake,
@@ -94,6 +96,7 @@ impl Look {
 
 struct Watch {
     folder: PathBuf,
+    language: Language,
     known: BTreeMap<String, Look>,
     tell: Sender<News>,
     wake: Receiver<()>,
@@ -122,8 +125,7 @@ impl Watch {
         let found = match cases_in(&self.folder) {
             Ok(found) => found,
             Err(why) => {
-                let folder = mesh::read::shown_path(&self.folder);
-                let problem = Some(format!("{folder}: cannot be looked into ({why})"));
+                let problem = Some(not_looked_into(&self.folder, &why));
                 return self.say(News {
                     problem,
                     ..News::default()
@@ -149,7 +151,9 @@ impl Watch {
             // All that are there at once, before any of them is read.
             self.say(News {
                 gone,
-                entries: new.into_iter().map(Entry::new).collect(),
+                entries: (new.into_iter())
+                    .map(|found| Entry::new(found, self.language))
+                    .collect(),
                 problem: None,
             })?;
         }
@@ -157,7 +161,8 @@ impl Watch {
             if matches!(self.wake.try_recv(), Err(TryRecvError::Disconnected)) {
                 return None;
             }
-            let entries = some.par_iter().cloned().map(Entry::read).collect();
+            let read = |found| Entry::read(found, self.language);
+            let entries = some.par_iter().cloned().map(read).collect();
             self.say(News {
                 entries,
                 ..News::default()
@@ -195,7 +200,7 @@ mod tests {
         let folder = tempfile::tempdir().unwrap();
         let case = |name: &str| folder.path().join(name);
         write_result(&case("a"), "A", Verdict::Accept);
-        let watching = Watching::start(folder.path());
+        let watching = Watching::start(folder.path(), Language::English);
         let mut list = List::of(folder.path());
         awaited(&mut list, &watching, |list| {
             list.counts() == [(State::ToWorkFrom, 1)]
@@ -211,6 +216,8 @@ mod tests {
             list.counts() == [(State::ToLookAt, 1)]
         });
         std::fs::remove_dir_all(folder.path()).unwrap();
-        awaited(&mut list, &watching, |list| !list.notice.is_empty());
+        awaited(&mut list, &watching, |list| {
+            !list.notice.sentences().is_empty()
+        });
     }
 }

@@ -9,6 +9,7 @@ use kiss3d::egui::{
     Align2, Area, Button, Color32, Context, Event, Frame, Grid, Id, Key, Label, Margin, Order,
     Pos2, RichText, Stroke, TextEdit, Ui, Vec2,
 };
+use messages::{Language, text};
 
 /// What the bar asks for.
 pub(super) enum Wish {
@@ -75,14 +76,14 @@ pub(super) fn bar(ctx: &Context, app: &App, turn: Option<(usize, usize)>, scale:
                 .show(ui, |ui| {
                     ui.set_width(window.width() - left - 16.0);
                     ui.set_height(height - 8.0);
-                    buttons(ui, turn, &mut wishes);
+                    buttons(ui, turn, app.language, &mut wishes);
                     ui.add(Label::new(RichText::new(decided(app)).small()).truncate());
                 });
         });
     wishes
 }
 
-fn buttons(ui: &mut Ui, turn: Option<(usize, usize)>, wishes: &mut Vec<Wish>) {
+fn buttons(ui: &mut Ui, turn: Option<(usize, usize)>, language: Language, wishes: &mut Vec<Wish>) {
     ui.horizontal_wrapped(|ui| {
         let mut button = |ui: &mut Ui, name: &str, key: &str, wish: Wish| {
             let button = Button::new(name);
@@ -91,18 +92,31 @@ fn buttons(ui: &mut Ui, turn: Option<(usize, usize)>, wishes: &mut Vec<Wish>) {
             }
         };
         if let Some((number, of)) = turn {
-            button(ui, "Previous", "Page Up", Wish::Walk(-1));
-            button(ui, "Next", "Page Down", Wish::Walk(1));
-            button(ui, "List", "Esc", Wish::List);
-            ui.label(format!("{number} of {of}"));
+            for (name, key, wish) in [
+                (
+                    text!(language, "decide-previous"),
+                    text!(language, "key-page-up"),
+                    Wish::Walk(-1),
+                ),
+                (
+                    text!(language, "decide-next"),
+                    text!(language, "key-page-down"),
+                    Wish::Walk(1),
+                ),
+                (text!(language, "decide-list"), "Esc".to_owned(), Wish::List),
+            ] {
+                button(ui, &name, &key, wish);
+            }
+            ui.label(text!(language, "decide-turn", number = number, of = of));
             ui.separator();
         }
         for paper in Paper::ALL {
-            button(ui, paper.words(), key_of_paper(paper), Wish::Paper(paper));
+            let name = paper.words(language);
+            button(ui, &name, key_of_paper(paper), Wish::Paper(paper));
         }
         ui.separator();
         for answer in Answer::ALL {
-            let name = format!("{} …", answer.words());
+            let name = text!(language, "answer-button", answer = answer.words(language));
             button(ui, &name, key_of_answer(answer), Wish::Decide(answer));
         }
     });
@@ -111,9 +125,8 @@ fn buttons(ui: &mut Ui, turn: Option<(usize, usize)>, wishes: &mut Vec<Wish>) {
 /// What was decided, or how to decide.
 fn decided(app: &App) -> String {
     match &app.decision {
-        Some(decision) if decision.note.is_empty() => format!("Decided: {decision}"),
-        Some(decision) => format!("Decided: {decision}: {}", decision.note),
-        None => "No decision yet. F6 returned, F7 worked from, F8 waiting for.".to_owned(),
+        Some(decision) => text!(app.language, "decision-is", decision = decision.with_note()),
+        None => text!(app.language, "decision-none"),
     }
 }
 
@@ -122,7 +135,7 @@ pub(super) fn dialog(
     ctx: &Context,
     deciding: &mut Deciding,
     focus: Option<Field>,
-    text_size: f64,
+    (text_size, language): (f64, Language),
 ) -> Option<Reply> {
     let mut reply = None;
     let size = text_size as f32;
@@ -137,27 +150,25 @@ pub(super) fn dialog(
                 .inner_margin(Margin::same(16))
                 .show(ui, |ui| {
                     ui.set_width(520.0 * size);
-                    let title = format!("Decision on case {}", deciding.case);
+                    let case = deciding.case.as_str();
+                    let title = text!(language, "decide-title", case = case);
                     ui.label(RichText::new(title).heading());
                     ui.add_space(6.0);
-                    fields(ui, deciding, focus, size);
+                    fields(ui, deciding, focus, (size, language));
                     ui.add_space(6.0);
-                    ui.label(RichText::new(&deciding.draft.refused).color(pressing(ui.visuals())));
+                    ui.label(
+                        RichText::new(deciding.draft.refused.text(language))
+                            .color(pressing(ui.visuals())),
+                    );
                     ui.horizontal(|ui| {
-                        if ui.button("Save (Enter)").clicked() {
+                        if ui.button(text!(language, "decide-save")).clicked() {
                             reply = Some(Reply::Save);
                         }
-                        if ui.button("Cancel (Esc)").clicked() {
+                        if ui.button(text!(language, "button-cancel")).clicked() {
                             reply = Some(Reply::Leave);
                         }
                     });
-                    ui.label(
-                        RichText::new(
-                            "Saved beside the results as decision.toml, with the time and the \
-                             checksums of the scans. The results stay as they are.",
-                        )
-                        .small(),
-                    );
+                    ui.label(RichText::new(text!(language, "decide-saved-as")).small());
                 });
             // After the fields have taken their letters.
             for event in ui.input(|input| input.events.clone()) {
@@ -180,11 +191,16 @@ pub(super) fn dialog(
     reply.filter(|_| focus.is_none())
 }
 
-fn fields(ui: &mut Ui, deciding: &mut Deciding, focus: Option<Field>, size: f32) {
+fn fields(
+    ui: &mut Ui,
+    deciding: &mut Deciding,
+    focus: Option<Field>,
+    (size, language): (f32, Language),
+) {
     let draft = &mut deciding.draft;
     ui.horizontal(|ui| {
         for answer in Answer::ALL {
-            ui.radio_value(&mut draft.answer, answer, answer.words());
+            ui.radio_value(&mut draft.answer, answer, answer.words(language));
         }
     });
     ui.add_space(4.0);
@@ -192,25 +208,25 @@ fn fields(ui: &mut Ui, deciding: &mut Deciding, focus: Option<Field>, size: f32)
     let (mut first, mut of_initials) = (None, None);
     Grid::new("decision").num_columns(2).show(ui, |ui| {
         if draft.answer == Answer::WaitingFor {
-            ui.label("Waiting for");
+            ui.label(text!(language, "answer-waiting-for"));
             let what = TextEdit::singleline(&mut draft.what)
                 .char_limit(120)
-                .hint_text("such as the lower impression")
+                .hint_text(text!(language, "decide-such-as"))
                 .desired_width(width);
             first = Some(ui.add(what));
             ui.end_row();
         }
-        ui.label("Note");
+        ui.label(text!(language, "decide-note"));
         let note = TextEdit::singleline(&mut draft.note)
             .char_limit(NOTE)
-            .hint_text("pseudonyms only, no names; may be empty")
+            .hint_text(text!(language, "decide-note-hint"))
             .desired_width(width);
         let note = ui.add(note);
         first.get_or_insert(note);
         ui.end_row();
-        ui.label("Initials");
+        ui.label(text!(language, "decide-initials"));
         let initials = TextEdit::singleline(&mut draft.initials)
-            .hint_text("at most 4 letters, such as AB")
+            .hint_text(text!(language, "decide-initials-hint"))
             .desired_width(width);
         of_initials = Some(ui.add(initials));
         ui.end_row();

@@ -7,9 +7,7 @@ use kiss3d::egui::{
     Align2, Area, Button, ComboBox, Context, Frame, Grid, Id, Margin, Pos2, RichText, ScrollArea,
     TextEdit, Ui, Vec2,
 };
-
-const CAUTION: &str = "An aid to inspection, not a medical device; the licensed clinician decides. \
-    Nothing leaves this computer. Give each case a pseudonym, never a name.";
+use messages::{Language, text};
 
 /// What the desk asks for.
 pub enum Wish {
@@ -28,7 +26,7 @@ pub enum Wish {
 }
 
 /// Draws the desk; gives what was asked for.
-pub fn draw(ctx: &Context, desk: &mut Desk, has_list: bool) -> Vec<Wish> {
+pub fn draw(ctx: &Context, desk: &mut Desk, has_list: bool, language: Language) -> Vec<Wish> {
     let mut wishes = Vec::new();
     let window = ctx.content_rect();
     Area::new(Id::new("desk"))
@@ -41,13 +39,13 @@ pub fn draw(ctx: &Context, desk: &mut Desk, has_list: bool) -> Vec<Wish> {
                 .show(ui, |ui| {
                     ui.set_width(window.width() - 48.0);
                     ui.set_height(window.height() - 48.0);
-                    if has_list && ui.button("List of cases (Esc)").clicked() {
+                    if has_list && ui.button(text!(language, "desk-list")).clicked() {
                         wishes.push(Wish::List);
                     }
                     if desk.is_empty() {
-                        empty(ui, &desk.notice, &mut wishes);
+                        empty(ui, &desk.notice.text(language), language, &mut wishes);
                     } else {
-                        filled(ui, desk, &mut wishes);
+                        filled(ui, desk, language, &mut wishes);
                     }
                 });
         });
@@ -55,49 +53,53 @@ pub fn draw(ctx: &Context, desk: &mut Desk, has_list: bool) -> Vec<Wish> {
 }
 
 /// Shows how a check goes on, with a way to stop it; whether that was asked for.
-pub fn checking(ctx: &Context, step: &str) -> bool {
+pub fn checking(ctx: &Context, step: &str, language: Language) -> bool {
     let mut stop = false;
     Area::new(Id::new("checking"))
         .fade_in(false)
         .anchor(Align2::CENTER_CENTER, Vec2::ZERO)
         .show(ctx, |ui| {
             ui.vertical_centered(|ui| {
-                ui.label(RichText::new("Opening the case").heading());
+                ui.label(RichText::new(text!(language, "opening-case")).heading());
                 ui.add_space(6.0);
-                ui.label(format!("{step} …"));
+                ui.label(text!(language, "desk-step", step = step));
                 ui.add_space(14.0);
-                stop = ui.button("Cancel (Esc)").clicked();
+                stop = ui.button(text!(language, "button-cancel")).clicked();
             });
         });
     stop
 }
 
-fn empty(ui: &mut Ui, notice: &str, wishes: &mut Vec<Wish>) {
+fn empty(ui: &mut Ui, notice: &str, language: Language, wishes: &mut Vec<Wish>) {
     let height = ui.available_height();
     ui.vertical_centered(|ui| {
         ui.add_space(height * 0.3);
-        ui.label(RichText::new("Drop scans here, or choose them").heading());
+        ui.label(RichText::new(text!(language, "desk-drop")).heading());
         ui.add_space(8.0);
-        ui.label(
-            "STL, PLY or OBJ: the impressions of one case, the scans of their empty trays, the \
-             jaw-relation record.\nA case file or a result folder can be dropped, too, and a \
-             folder of cases, which becomes a list.",
+        let (what, else_) = (
+            text!(language, "desk-what"),
+            text!(language, "desk-what-else"),
         );
+        ui.label(format!("{what}\n{else_}"));
         ui.add_space(16.0);
-        choose(ui, wishes);
+        choose(ui, language, wishes);
         ui.add_space(16.0);
         ui.label(RichText::new(notice).color(pressing(ui.visuals())));
         ui.add_space(height * 0.2);
-        ui.label(RichText::new(CAUTION).small());
+        ui.label(RichText::new(text!(language, "desk-caution")).small());
     });
 }
 
-fn choose(ui: &mut Ui, wishes: &mut Vec<Wish>) {
+fn choose(ui: &mut Ui, language: Language, wishes: &mut Vec<Wish>) {
     for (name, key, wish) in [
-        ("Choose scans …", "Ctrl O", Wish::Choose),
         (
-            "Choose a folder of cases …",
-            "Ctrl Shift O",
+            text!(language, "desk-choose-scans"),
+            text!(language, "key-open-scans"),
+            Wish::Choose,
+        ),
+        (
+            text!(language, "desk-choose-folder"),
+            text!(language, "key-open-folder"),
             Wish::ChooseFolder,
         ),
     ] {
@@ -107,9 +109,9 @@ fn choose(ui: &mut Ui, wishes: &mut Vec<Wish>) {
     }
 }
 
-fn filled(ui: &mut Ui, desk: &mut Desk, wishes: &mut Vec<Wish>) {
-    ui.label(RichText::new("Scans of one case").heading());
-    ui.label("What each scan was recognised as, by its surface. Correct what is wrong.");
+fn filled(ui: &mut Ui, desk: &mut Desk, language: Language, wishes: &mut Vec<Wish>) {
+    ui.label(RichText::new(text!(language, "desk-scans")).heading());
+    ui.label(text!(language, "desk-recognised"));
     ui.add_space(10.0);
     let below = 190.0;
     ScrollArea::both()
@@ -118,44 +120,50 @@ fn filled(ui: &mut Ui, desk: &mut Desk, wishes: &mut Vec<Wish>) {
             None => {
                 let step = desk
                     .step()
-                    .map_or_else(String::new, |step| step.to_string());
-                ui.label(format!("{step} …"));
+                    .map_or_else(String::new, |step| step.message().text(language));
+                ui.label(text!(language, "desk-step", step = step));
             }
-            Some(_) => rows(ui, desk, wishes),
+            Some(_) => rows(ui, desk, language, wishes),
         });
     ui.add_space(10.0);
     ui.horizontal(|ui| {
-        ui.label("Pseudonym of the case");
+        ui.label(text!(language, "desk-pseudonym"));
         ui.add(
             TextEdit::singleline(&mut desk.id)
-                .hint_text("left empty, a neutral one")
+                .hint_text(text!(language, "desk-pseudonym-hint"))
                 .desired_width(260.0),
         );
-        ui.label("never a name");
+        ui.label(text!(language, "desk-never-a-name"));
     });
     ui.add_space(6.0);
     ui.horizontal(|ui| {
         let waits_for = desk.waits_for();
         if ui
-            .add_enabled(waits_for.is_none(), Button::new("Check"))
+            .add_enabled(
+                waits_for.is_none(),
+                Button::new(text!(language, "desk-check")),
+            )
             .clicked()
         {
             wishes.push(Wish::Check);
         }
-        choose(ui, wishes);
-        if ui.button("Clear the desk").clicked() {
+        choose(ui, language, wishes);
+        if ui.button(text!(language, "desk-clear")).clicked() {
             wishes.push(Wish::Clear);
         }
-        ui.label(RichText::new(waits_for.unwrap_or_default()).color(pressing(ui.visuals())));
+        ui.label(
+            RichText::new(waits_for.unwrap_or_default().text(language))
+                .color(pressing(ui.visuals())),
+        );
     });
     ui.add_space(8.0);
     // Below the buttons, which stay where they are when a question is answered.
-    questions(ui, desk);
-    ui.label(RichText::new(&desk.notice).color(pressing(ui.visuals())));
-    ui.label(RichText::new(CAUTION).small());
+    questions(ui, desk, language);
+    ui.label(RichText::new(desk.notice.text(language)).color(pressing(ui.visuals())));
+    ui.label(RichText::new(text!(language, "desk-caution")).small());
 }
 
-fn rows(ui: &mut Ui, desk: &Desk, wishes: &mut Vec<Wish>) {
+fn rows(ui: &mut Ui, desk: &Desk, language: Language, wishes: &mut Vec<Wish>) {
     let Some((evidence, proposal)) = desk.proposal() else {
         return;
     };
@@ -164,7 +172,12 @@ fn rows(ui: &mut Ui, desk: &Desk, wishes: &mut Vec<Wish>) {
         .spacing([18.0, 8.0])
         .striped(true)
         .show(ui, |ui| {
-            for head in ["Scan", "What it is", "How sure", "Why"] {
+            for head in [
+                text!(language, "desk-head-scan"),
+                text!(language, "desk-head-is"),
+                text!(language, "desk-head-surety"),
+                text!(language, "desk-head-why"),
+            ] {
                 ui.label(RichText::new(head).strong());
             }
             ui.end_row();
@@ -172,7 +185,7 @@ fn rows(ui: &mut Ui, desk: &Desk, wishes: &mut Vec<Wish>) {
                 ui.label(file_name(&evidence.scans[scan].file));
                 let shown = placed
                     .role
-                    .map_or_else(|| "?".to_owned(), |role| role.to_string());
+                    .map_or_else(|| "?".to_owned(), |role| role.message().text(language));
                 ComboBox::from_id_salt(scan)
                     .selected_text(shown)
                     .width(250.0)
@@ -180,7 +193,10 @@ fn rows(ui: &mut Ui, desk: &Desk, wishes: &mut Vec<Wish>) {
                     .show_ui(ui, |ui| {
                         for role in Role::all() {
                             let is_chosen = placed.role == Some(role);
-                            if ui.selectable_label(is_chosen, role.to_string()).clicked() {
+                            if ui
+                                .selectable_label(is_chosen, role.message().text(language))
+                                .clicked()
+                            {
                                 wishes.push(Wish::State(scan, role));
                             }
                         }
@@ -190,7 +206,7 @@ fn rows(ui: &mut Ui, desk: &Desk, wishes: &mut Vec<Wish>) {
                 } else {
                     settled(ui.visuals())
                 };
-                ui.label(RichText::new(placed.surety.to_string()).color(colour));
+                ui.label(RichText::new(placed.surety.message().text(language)).color(colour));
                 let remarks = placed.remarks.iter().map(String::as_str);
                 let why: Vec<&str> = std::iter::once(placed.why.as_str())
                     .chain(remarks)
@@ -201,7 +217,7 @@ fn rows(ui: &mut Ui, desk: &Desk, wishes: &mut Vec<Wish>) {
         });
 }
 
-fn questions(ui: &mut Ui, desk: &Desk) {
+fn questions(ui: &mut Ui, desk: &Desk, language: Language) {
     let Some((_, proposal)) = desk.proposal() else {
         return;
     };
@@ -209,7 +225,11 @@ fn questions(ui: &mut Ui, desk: &Desk) {
         ui.label(RichText::new(&question.text).color(pressing(ui.visuals())));
     }
     if proposal.questions.len() > 3 {
-        ui.label(format!("and {} more", proposal.questions.len() - 3));
+        ui.label(text!(
+            language,
+            "desk-more-questions",
+            more = proposal.questions.len() - 3
+        ));
     }
     ui.add_space(8.0);
 }

@@ -50,7 +50,7 @@ impl DrawingView {
                 self.drawing = Some(drawing);
                 None
             }
-            Err(refused) => Some(refused.to_string()),
+            Err(refused) => Some(refused.message().text(app.language)),
         }
     }
 

@@ -9,7 +9,7 @@ use kiss3d::egui::{
     WidgetInfo, WidgetType,
 };
 use kiss3d::event::{Key, Modifiers};
-use report::Language;
+use messages::text;
 use report::words;
 
 /// What keys go to.
@@ -55,23 +55,29 @@ fn picture_id() -> Id {
 
 /// What a screen reader says of the picture.
 fn name(app: &App) -> String {
-    let mut words = vec!["Impression in 3D".to_owned()];
+    let language = app.language;
+    let mut words = vec![text!(language, "window-picture-name")];
     if let Some(of) = app.result_of(app.front) {
-        words.push(words::impression_name(of, Language::English));
+        words.push(words::impression_name(of, language));
     }
     words.push(match app.finding() {
-        None => "no finding".to_owned(),
+        None => text!(language, "window-no-finding"),
         Some(finding) => {
-            let place = words::finding_place(&app.opened.result, finding, Language::English);
-            let cause = words::cause_word(finding, Language::English);
-            let chosen = format!("chosen finding {}: {cause} {}", finding.id, finding.check);
+            let place = words::finding_place(&app.opened.result, finding, language);
+            let chosen = text!(
+                language,
+                "window-chosen-finding",
+                id = finding.id.as_str(),
+                cause = words::cause_word(finding, language),
+                check = words::check_names(&[finding.check.as_str()], language)
+            );
             match place.is_empty() {
                 true => chosen,
                 false => format!("{chosen}, {place}"),
             }
         }
     });
-    words.push("arrow keys turn it".to_owned());
+    words.push(text!(language, "window-arrows-turn"));
     words.join("; ")
 }
 

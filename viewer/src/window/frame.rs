@@ -4,6 +4,7 @@ use super::focus::{self, Focus};
 use super::layout::{self, Layout};
 use super::queueing::{Dialog, Queue};
 use super::{Asked, Content, Running, camera, decide, desk, overlay, panels, queue, say, strip};
+use messages::text;
 use std::path::PathBuf;
 use std::time::Instant;
 
@@ -71,6 +72,7 @@ impl Running {
         let mut asked = Asked::default();
         let mut has_focus = Focus::Nothing;
         let is_dark = self.settings.dark;
+        let language = self.language();
         self.window
             .draw_ui(|ctx| panels::set_style(ctx, text_size, is_dark));
         let turn = self.is_on_walk().then(|| self.queue.as_ref()?.list.turn());
@@ -79,24 +81,25 @@ impl Running {
                 let desk = &mut self.desk;
                 let has_list = self.queue.is_some();
                 self.window
-                    .draw_ui(|ctx| asked.desk = desk::draw(ctx, desk, has_list));
+                    .draw_ui(|ctx| asked.desk = desk::draw(ctx, desk, has_list, language));
             }
             Content::List => {
                 if let Some(Queue { list, view, .. }) = &mut self.queue {
                     let has_keyboard = self.dialog.is_none();
                     self.window.draw_ui(|ctx| {
-                        asked.list = queue::draw(ctx, list, view, text_size, has_keyboard);
+                        asked.list =
+                            queue::draw(ctx, list, view, (text_size, language), has_keyboard);
                     });
                 }
             }
             Content::Loading(loading) => {
                 let step = &loading.last;
                 self.window
-                    .draw_ui(|ctx| asked.cancel = desk::checking(ctx, step));
+                    .draw_ui(|ctx| asked.cancel = desk::checking(ctx, step, language));
             }
             Content::Failed(text) => {
-                let text =
-                    format!("{text}\n\nR tries again, Esc goes back, Ctrl Q closes the window.");
+                let keys = text!(language, "window-failed-keys");
+                let text = format!("{text}\n\n{keys}");
                 self.window.draw_ui(|ctx| panels::message(ctx, &text));
             }
             Content::Case(app, scene) => {
@@ -130,7 +133,7 @@ impl Running {
         if let Some(Dialog { deciding, focus }) = &mut self.dialog {
             let focus = focus.take();
             self.window.draw_ui(|ctx| {
-                asked.reply = decide::dialog(ctx, deciding, focus, text_size);
+                asked.reply = decide::dialog(ctx, deciding, focus, (text_size, language));
             });
         }
         self.focus = has_focus;
@@ -182,7 +185,11 @@ impl Running {
                     .map_err(|error| error.to_string())
             });
         app.notice = match saved {
-            Ok(()) => format!("saved {}", mesh::read::shown_path(&path)),
+            Ok(()) => text!(
+                app.language,
+                "said-saved",
+                path = mesh::read::shown_path(&path)
+            ),
             Err(refused) => refused,
         };
         self.due = 2;

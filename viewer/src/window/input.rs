@@ -5,6 +5,7 @@ use super::opening::set_background;
 use super::{Content, Running, keys, queue};
 use crate::command::{Command, Layer};
 use kiss3d::event::{Action, Key, Modifiers, MouseButton, WindowEvent};
+use messages::text;
 use nalgebra::Point2;
 
 impl Running {
@@ -129,7 +130,7 @@ impl Running {
             app.act(command);
             if matches!(command, Command::TextSize(_)) && app.text_size > most {
                 app.text_size = most;
-                app.notice = "The window has no room for larger text.".to_owned();
+                app.notice = text!(app.language, "said-no-room");
             }
             self.settings.text_size = app.text_size;
             self.settings.strip = app.shows(Layer::Strip);

@@ -2,6 +2,7 @@
 
 use crate::command::{Command, Layer};
 use kiss3d::event::{Key, Modifiers};
+use messages::{Language, text};
 
 /// A drag as long as this, pixels, is what an arrow key is worth.
 const STEP_PX: f64 = 20.0;
@@ -76,52 +77,37 @@ pub fn command(key: Key, modifiers: Modifiers) -> Option<Command> {
 }
 
 /// What the help says: keys, and what they do.
-pub const HELP: [(&str, &str); 29] = [
-    ("Up, Down", "choose a finding"),
-    ("Enter", "fly to it"),
-    ("Space", "mark it as done, or not done"),
-    ("Home", "the whole impression"),
-    ("drag, Shift + arrows", "turn"),
-    (
-        "Tab, Shift + Tab",
-        "the picture, where arrows turn; next control, the one before",
-    ),
-    ("right drag, Ctrl + arrows", "move"),
-    ("wheel, + and -", "nearer, farther"),
-    ("Q, E", "turn about the line of sight"),
-    ("I; B", "next impression; two side by side"),
-    ("M, Shift + M", "next map, the one before; plain surface"),
-    ("F", "colour the border line by a figure"),
-    ("P", "other colours"),
-    (
-        "comma, period",
-        "shorter, longer scale; with Ctrl: lower, higher",
-    ),
-    ("G", "section drawing of the finding, large or small"),
-    (
-        "1, 2, 3, 4, 5, 6",
-        "border, crest line, outlines, landmarks, tray, border strip",
-    ),
-    ("D", "distance between two clicks"),
-    ("L", "mark landmarks by clicks"),
-    ("N or Page Down, Page Up", "next, previous landmark"),
-    (
-        "Ctrl Z or U; Ctrl Y",
-        "take a mark or tick back; make it again",
-    ),
-    ("K", "click the middle of the picture"),
-    ("X; Left, Right; [ and ]", "section plane; move; turn"),
-    ("S; R or F5", "save a screenshot; check the case again"),
-    ("F2, F3, F4", "open the sheet, the return note, the report"),
-    ("F6, F7, F8", "decide: returned, worked from, waiting for"),
-    ("Page Up, Page Down", "previous, next case of the list"),
-    (
-        "Ctrl O; Ctrl Shift O",
-        "choose scans; choose a folder of cases",
-    ),
-    ("Ctrl + and -; F9", "larger, smaller text; light or dark"),
-    (
-        "H or F1; Esc; Ctrl Q",
-        "this help; leave, back to the list; close",
-    ),
-];
+#[rustfmt::skip]
+pub fn help(language: Language) -> [(String, String); 29] {
+    [
+        (text!(language, "keys-choose"), text!(language, "help-choose")),
+        (text!(language, "keys-fly"), text!(language, "help-fly")),
+        (text!(language, "keys-done"), text!(language, "help-done")),
+        (text!(language, "keys-whole"), text!(language, "help-whole")),
+        (text!(language, "keys-turn"), text!(language, "help-turn")),
+        (text!(language, "keys-focus"), text!(language, "help-focus")),
+        (text!(language, "keys-move"), text!(language, "help-move")),
+        (text!(language, "keys-zoom"), text!(language, "help-zoom")),
+        (text!(language, "keys-roll"), text!(language, "help-roll")),
+        (text!(language, "keys-impressions"), text!(language, "help-impressions")),
+        (text!(language, "keys-maps"), text!(language, "help-maps")),
+        (text!(language, "keys-border-figure"), text!(language, "help-border-figure")),
+        (text!(language, "keys-colours"), text!(language, "help-colours")),
+        (text!(language, "keys-scale"), text!(language, "help-scale")),
+        (text!(language, "keys-drawing"), text!(language, "help-drawing")),
+        (text!(language, "keys-layers"), text!(language, "help-layers")),
+        (text!(language, "keys-distance"), text!(language, "help-distance")),
+        (text!(language, "keys-mark"), text!(language, "help-mark")),
+        (text!(language, "keys-landmark"), text!(language, "help-landmark")),
+        (text!(language, "keys-undo"), text!(language, "help-undo")),
+        (text!(language, "keys-middle"), text!(language, "help-middle")),
+        (text!(language, "keys-section"), text!(language, "help-section")),
+        (text!(language, "keys-save"), text!(language, "help-save")),
+        (text!(language, "keys-papers"), text!(language, "help-papers")),
+        (text!(language, "keys-decide"), text!(language, "help-decide")),
+        (text!(language, "keys-walk"), text!(language, "help-walk")),
+        (text!(language, "keys-open"), text!(language, "help-open")),
+        (text!(language, "keys-text"), text!(language, "help-text")),
+        (text!(language, "keys-leave"), text!(language, "help-leave")),
+    ]
+}

@@ -2,6 +2,7 @@
 
 use crate::opened::{OpenError, Opened, open_unless};
 use arguments::Source;
+use messages::text;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, channel};
 use std::sync::{Arc, Mutex};
@@ -23,6 +24,7 @@ enum Step {
 
 impl Loading {
     pub(super) fn start(source: Source) -> Self {
+        let language = source.language();
         let (tell, steps) = channel();
         let cancelled = Arc::new(AtomicBool::new(false));
         let is_cancelled = Arc::clone(&cancelled);
@@ -38,7 +40,7 @@ impl Loading {
         });
         Self {
             steps,
-            last: "opening".to_owned(),
+            last: text!(language, "opening"),
             cancelled,
         }
     }

@@ -35,10 +35,10 @@ use focus::Focus;
 use kiss3d::event::MouseButton;
 use kiss3d::window::Window;
 use loading::Loading;
+use messages::Language;
 use nalgebra::Point2;
 use opening::{first_window, set_background};
 use queueing::{Dialog, From, Queue};
-use report::Language;
 use scene::Scene;
 use std::io::Write;
 use std::path::PathBuf;
@@ -128,7 +128,7 @@ struct Running {
     protocol: Option<PathBuf>,
     /// The unit of scans that it was started with.
     unit: Option<mesh::Unit>,
-    /// The language of sheets that it was started with.
+    /// The language of window and sheets that it was started with.
     language: Option<Language>,
     settings: Settings,
     options: Options,
@@ -177,6 +177,11 @@ impl Running {
             screenshot: false,
             closing: false,
         }
+    }
+
+    /// The language that was asked for, or the system's.
+    fn language(&self) -> Language {
+        self.language.unwrap_or_else(Language::of_system)
     }
 
     async fn until_closed(mut self) {

@@ -1,15 +1,14 @@
 //! The list of findings, what is said of the chosen one, help and cautions.
 
-use super::keys::HELP;
+use super::keys;
 use super::layout::Layout;
 use crate::app::{App, Mode};
 use crate::command::{Command, Layer};
-use crate::maps::Map;
 use kiss3d::egui::{
     Align2, Area, Button, Color32, Context, FontFamily, FontId, Frame, Grid, Id, Margin, Order,
     Pos2, RichText, ScrollArea, Stroke, TextStyle, Ui, Vec2, Visuals,
 };
-use report::Language;
+use messages::{Language, text};
 use report::result::Finding;
 use report::words;
 use std::collections::BTreeMap;
@@ -18,10 +17,6 @@ use std::collections::BTreeMap;
 pub const GROUND: Color32 = Color32::from_rgba_premultiplied(12, 13, 15, 215);
 /// Behind drawings over the impression.
 pub const PANEL: Color32 = Color32::from_rgb(38, 41, 47);
-
-const CAUTION: &str = "An aid to inspection, not a medical device; the licensed clinician decides. \
-    Local regulations and infection control come first; makers' instructions take precedence. \
-    Relieve a tray only out of the mouth, with eye and dust protection.";
 
 /// What panels ask for.
 pub enum Wish {
@@ -147,20 +142,25 @@ pub fn draw(
                 .show(ui, |ui| {
                     ui.set_width(window.width() - left - 16.0);
                     ui.set_min_height(foot - 4.0);
-                    ui.label(RichText::new(CAUTION).small());
+                    ui.label(RichText::new(text!(app.language, "window-caution")).small());
                 });
         });
     if app.help {
-        help(ctx, left, text_size as f32);
+        help(ctx, app.language, left, text_size as f32);
     }
     wishes
 }
 
 fn list(ui: &mut Ui, app: &App, size: f32, wishes: &mut Vec<Wish>) {
-    let result = &app.opened.result;
-    let verdict = words::verdict_word(result.verdict, Language::English).to_uppercase();
-    ui.label(RichText::new(format!("{verdict}: case {}", result.case)).heading());
-    ui.label(words::what_to_do(result, Language::English));
+    let (result, language) = (&app.opened.result, app.language);
+    let heading = text!(
+        language,
+        "window-verdict",
+        verdict = words::verdict_word(result.verdict, language).to_uppercase(),
+        case = result.case.as_str()
+    );
+    ui.label(RichText::new(heading).heading());
+    ui.label(words::what_to_do(result, language));
     buttons(ui, app, wishes);
     ui.separator();
     let below = details_height(app, size);
@@ -175,7 +175,7 @@ fn list(ui: &mut Ui, app: &App, size: f32, wishes: &mut Vec<Wish>) {
                 row(ui, app, number, finding, wishes);
             }
             if result.findings.is_empty() {
-                ui.label("No failures and no open questions in the checks that were made.");
+                ui.label(text!(language, "page-no-steps"));
             }
             not_judged(ui, app);
         });
@@ -209,15 +209,16 @@ fn row(ui: &mut Ui, app: &App, number: usize, finding: &Finding, wishes: &mut Ve
         let mut text = format!(
             "{mark}{} {} {}",
             finding.id,
-            words::cause_word(finding, Language::English),
-            finding.check
+            words::cause_word(finding, app.language),
+            words::check_names(&[finding.check.as_str()], app.language)
         );
-        let place = words::finding_place(&app.opened.result, finding, Language::English);
+        let place = words::finding_place(&app.opened.result, finding, app.language);
         if !place.is_empty() {
             text = format!("{text}\n{place}");
         }
         if done {
-            text += " (done)";
+            text += " ";
+            text += &text!(app.language, "window-done");
         }
         let button = Button::selectable(chosen, text).wrap();
         let response = ui.add(button);
@@ -232,26 +233,27 @@ fn row(ui: &mut Ui, app: &App, number: usize, finding: &Finding, wishes: &mut Ve
 }
 
 fn details(ui: &mut Ui, app: &App, finding: &Finding) {
+    let language = app.language;
     ui.label(
         RichText::new(format!(
             "{}: {} ({})",
             finding.id,
-            finding.check,
-            words::cause_word(finding, Language::English)
+            words::check_names(&[finding.check.as_str()], language),
+            words::cause_word(finding, language)
         ))
         .strong(),
     );
-    let place = words::finding_place(&app.opened.result, finding, Language::English);
+    let place = words::finding_place(&app.opened.result, finding, language);
     if !place.is_empty() {
         ui.label(place);
     }
-    match words::finding_figure(finding, Language::English) {
+    match words::finding_figure(finding, language) {
         Some(figure) => ui.label(figure),
-        None => ui.label("no figure"),
+        None => ui.label(text!(language, "window-no-figure")),
     };
-    ui.label(RichText::new(&finding.instruction).strong());
+    ui.label(RichText::new(finding.instruction_in(language)).strong());
     if finding.drawing.is_some() {
-        ui.label(RichText::new("Section drawing with dimensions: G shows it large.").small());
+        ui.label(RichText::new(text!(language, "window-has-drawing")).small());
     }
 }
 
@@ -259,12 +261,12 @@ fn details(ui: &mut Ui, app: &App, finding: &Finding) {
 fn not_judged(ui: &mut Ui, app: &App) {
     let result = &app.opened.result;
     let on_impressions = result.impressions.iter().flat_map(|i| &i.not_judged);
-    let mut by_reason: BTreeMap<&str, Vec<&str>> = BTreeMap::new();
+    let mut by_reason: BTreeMap<String, Vec<&str>> = BTreeMap::new();
     let borders = result.impressions.iter().flat_map(|i| &i.border);
     let on_borders = borders.flat_map(|border| &border.not_judged);
     let all = on_impressions.chain(on_borders).chain(&result.not_judged);
     for entry in all.filter(|entry| entry.asked) {
-        let checks = by_reason.entry(&entry.why).or_default();
+        let checks = by_reason.entry(entry.why_in(app.language)).or_default();
         if !checks.contains(&entry.check.as_str()) {
             checks.push(&entry.check);
         }
@@ -273,111 +275,184 @@ fn not_judged(ui: &mut Ui, app: &App) {
         return;
     }
     ui.add_space(6.0);
-    ui.label(RichText::new("Not judged").strong());
+    ui.label(RichText::new(text!(app.language, "page-not-judged")).strong());
     for (why, checks) in by_reason {
-        ui.label(RichText::new(format!("{}: {why}", checks.join(", "))).small());
+        let checks = words::check_names(&checks, app.language);
+        ui.label(RichText::new(format!("{checks}: {why}")).small());
     }
 }
 
+/// A button: its name, whether it is held, what it does, and what it asks for.
+type ButtonOf = (String, bool, String, Wish);
+
 /// Each button with its key and what it does.
 fn buttons(ui: &mut Ui, app: &App, wishes: &mut Vec<Wish>) {
-    let on = |command| Wish::Do(command);
     ui.horizontal_wrapped(|ui| {
-        let mut button = |name: &str, held: bool, hover: &str, wish: Wish| {
+        let all = views(app).into_iter().chain(tools(app)).chain(rest(app));
+        for (name, held, hover, wish) in all {
             let button = Button::selectable(held, name).frame(true);
             if ui.add(button).on_hover_text(hover).clicked() {
                 wishes.push(wish);
             }
-        };
-        let whole = "Home: shows the whole impression.";
-        button("Whole", false, whole, on(Command::Whole));
-        let map = app
-            .map
-            .as_ref()
-            .map_or_else(|| "none".to_owned(), Map::title);
-        let next = "M: colours the surface by the next figure, or by none.";
-        button(
-            &format!("Map: {map}"),
-            app.map.is_some(),
-            next,
-            on(Command::NextMap),
-        );
-        let figure = "F: colours the border line by the next figure, or by none.";
-        let is_coloured = app.border_figure.is_some();
-        button(
-            "Border figure",
-            is_coloured,
-            figure,
-            on(Command::NextBorderFigure),
-        );
-        let colours = "P: uses the other colours.";
-        button("Colours", false, colours, on(Command::NextPalette));
-        for (name, layer, hover) in LAYERS {
-            button(name, app.shows(layer), hover, on(Command::Toggle(layer)));
         }
-        let distance = "D: measures between two clicks.";
-        let measures = app.mode == Mode::Measure;
-        button("Distance", measures, distance, on(Command::Measure));
-        let mark = "L: marks landmarks by clicks.";
-        let marks = matches!(app.mode, Mode::Mark(_));
-        button("Mark", marks, mark, on(Command::Mark));
-        let section = "X: cuts the impression through the middle of the picture.";
-        button(
-            "Section",
-            app.section.is_some(),
-            section,
-            on(Command::Section),
-        );
-        if app.drawing().is_some() {
-            let drawing = "G: shows the section drawing of the finding large, or small.";
-            button("Drawing", app.enlarged, drawing, on(Command::Drawing));
-        }
-        if app.opened.impressions.len() > 1 {
-            let next = "I: brings the next impression to the front.";
-            button("Next impression", false, next, on(Command::NextImpression));
-            let beside = "B: shows two impressions side by side.";
-            button("Side by side", app.beside, beside, on(Command::Beside));
-        }
-        let picture = "S: saves a picture of the window beside the results.";
-        button("Screenshot", false, picture, Wish::Screenshot);
-        let again = "R or F5: checks the case again.";
-        button("Check again", false, again, Wish::CheckAgain);
-        let help = "H or F1: shows all keys.";
-        button("Help (H)", app.help, help, on(Command::Help));
     });
 }
 
+/// What is shown of the impression.
+fn views(app: &App) -> Vec<ButtonOf> {
+    let (language, on) = (app.language, Wish::Do);
+    let map = app.map.as_ref().map_or_else(
+        || text!(language, "button-map-none"),
+        |map| map.title(language),
+    );
+    let mut all = vec![
+        (
+            text!(language, "button-whole"),
+            false,
+            text!(language, "button-whole-how"),
+            on(Command::Whole),
+        ),
+        (
+            text!(language, "button-map", map = map),
+            app.map.is_some(),
+            text!(language, "button-map-how"),
+            on(Command::NextMap),
+        ),
+        (
+            text!(language, "button-border-figure"),
+            app.border_figure.is_some(),
+            text!(language, "button-border-figure-how"),
+            on(Command::NextBorderFigure),
+        ),
+        (
+            text!(language, "button-colours"),
+            false,
+            text!(language, "button-colours-how"),
+            on(Command::NextPalette),
+        ),
+    ];
+    all.extend(layers(language).map(|(name, layer, hover)| {
+        let wish = on(Command::Toggle(layer));
+        (name, app.shows(layer), hover, wish)
+    }));
+    all
+}
+
+/// What is done with it.
+fn tools(app: &App) -> Vec<ButtonOf> {
+    let (language, on) = (app.language, Wish::Do);
+    let mut all = vec![
+        (
+            text!(language, "button-distance"),
+            app.mode == Mode::Measure,
+            text!(language, "button-distance-how"),
+            on(Command::Measure),
+        ),
+        (
+            text!(language, "button-mark"),
+            matches!(app.mode, Mode::Mark(_)),
+            text!(language, "button-mark-how"),
+            on(Command::Mark),
+        ),
+        (
+            text!(language, "button-section"),
+            app.section.is_some(),
+            text!(language, "button-section-how"),
+            on(Command::Section),
+        ),
+    ];
+    if app.drawing().is_some() {
+        all.push((
+            text!(language, "button-drawing"),
+            app.enlarged,
+            text!(language, "button-drawing-how"),
+            on(Command::Drawing),
+        ));
+    }
+    if app.opened.impressions.len() > 1 {
+        all.push((
+            text!(language, "button-next-impression"),
+            false,
+            text!(language, "button-next-impression-how"),
+            on(Command::NextImpression),
+        ));
+        all.push((
+            text!(language, "button-beside"),
+            app.beside,
+            text!(language, "button-beside-how"),
+            on(Command::Beside),
+        ));
+    }
+    all
+}
+
+/// What concerns the window and the case.
+fn rest(app: &App) -> [ButtonOf; 3] {
+    let language = app.language;
+    [
+        (
+            text!(language, "button-screenshot"),
+            false,
+            text!(language, "button-screenshot-how"),
+            Wish::Screenshot,
+        ),
+        (
+            text!(language, "button-check-again"),
+            false,
+            text!(language, "button-check-again-how"),
+            Wish::CheckAgain,
+        ),
+        (
+            text!(language, "button-help"),
+            app.help,
+            text!(language, "button-help-how"),
+            Wish::Do(Command::Help),
+        ),
+    ]
+}
+
 /// What can be shown and hidden.
-const LAYERS: [(&str, Layer, &str); 6] = [
-    (
-        "Border",
-        Layer::Border,
-        "1: shows or hides the border line.",
-    ),
-    ("Crest", Layer::Crest, "2: shows or hides the crest line."),
-    (
-        "Outlines",
-        Layer::Outlines,
-        "3: shows or hides lines at limits and around defects.",
-    ),
-    (
-        "Landmarks",
-        Layer::Landmarks,
-        "4: shows or hides the landmarks.",
-    ),
-    ("Tray", Layer::Tray, "5: shows or hides the tray."),
-    (
-        "Border strip",
-        Layer::Strip,
-        "6: shows or hides the border, unrolled along the foot of the window.",
-    ),
-];
+fn layers(language: Language) -> [(String, Layer, String); 6] {
+    [
+        (
+            text!(language, "layer-border"),
+            Layer::Border,
+            text!(language, "layer-border-how"),
+        ),
+        (
+            text!(language, "layer-crest"),
+            Layer::Crest,
+            text!(language, "layer-crest-how"),
+        ),
+        (
+            text!(language, "layer-outlines"),
+            Layer::Outlines,
+            text!(language, "layer-outlines-how"),
+        ),
+        (
+            text!(language, "layer-landmarks"),
+            Layer::Landmarks,
+            text!(language, "layer-landmarks-how"),
+        ),
+        (
+            text!(language, "layer-tray"),
+            Layer::Tray,
+            text!(language, "layer-tray-how"),
+        ),
+        (
+            text!(language, "layer-strip"),
+            Layer::Strip,
+            text!(language, "layer-strip-how"),
+        ),
+    ]
+}
 
 /// The keys, in smaller letters where the window is low, and to be scrolled
 /// through where that is not enough.
-fn help(ctx: &Context, left: f32, size: f32) {
+fn help(ctx: &Context, language: Language, left: f32, size: f32) {
+    let help = keys::help(language);
     let room = ctx.content_rect().size() - Vec2::splat(56.0);
-    let is_low = HELP.len() as f32 * 24.0 * size > room.y;
+    let is_low = help.len() as f32 * 24.0 * size > room.y;
     let aside = if is_low { 0.0 } else { left / 2.0 };
     Area::new(Id::new("help"))
         .fade_in(false)
@@ -402,7 +477,7 @@ fn help(ctx: &Context, left: f32, size: f32) {
                         .min_scrolled_height(room.y);
                     keys.show(ui, |ui| {
                         Grid::new("keys").num_columns(2).show(ui, |ui| {
-                            for (key, what) in HELP {
+                            for (key, what) in &help {
                                 ui.label(letters(key).strong());
                                 ui.label(letters(what));
                                 ui.end_row();

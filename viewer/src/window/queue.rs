@@ -1,5 +1,6 @@
 //! The list of cases on the screen.
 
+use super::decide::key_of_paper;
 use super::panels::{pressing, settled};
 use crate::queue::entry::{Entry, State};
 use crate::queue::list::List;
@@ -9,11 +10,7 @@ use kiss3d::egui::{
     ScrollArea, Sense, TextEdit, TextStyle, TextWrapMode, Ui, Vec2, WidgetInfo, WidgetText,
     WidgetType,
 };
-
-const KEYS: &str = "Up, Down, Page Up, Page Down: choose · Enter: open · Esc: clear the search · \
-    F2, F3, F4: sheet, return note, report · F5: read again · F6, F7, F8: decide";
-const CAUTION: &str = "An aid to inspection, not a medical device; the licensed clinician decides. \
-    Decisions and notes stay on this computer: write pseudonyms and initials, never names.";
+use messages::{Language, text};
 
 /// What the list asks for.
 pub(super) enum Wish {
@@ -76,7 +73,7 @@ pub(super) fn draw(
     ctx: &Context,
     list: &List,
     view: &mut ListView,
-    text_size: f64,
+    (text_size, language): (f64, Language),
     has_keyboard: bool,
 ) -> Vec<Wish> {
     let mut wishes = Vec::new();
@@ -92,7 +89,8 @@ pub(super) fn draw(
                     ui.set_width(window.width() - 32.0);
                     ui.set_height(window.height() - 32.0);
                     let size = text_size as f32;
-                    let searches = head(ui, list, view, (has_keyboard, size), &mut wishes);
+                    let dress = (size, language);
+                    let searches = head(ui, list, view, has_keyboard, dress, &mut wishes);
                     if view.deaf > 0 {
                         view.deaf -= 1;
                     } else if has_keyboard && searches {
@@ -101,11 +99,13 @@ pub(super) fn draw(
                         keys(ui, view, &mut wishes);
                     }
                     ui.add_space(6.0);
-                    rows(ui, list, view, size, &mut wishes);
+                    rows(ui, list, view, (size, language), &mut wishes);
                     ui.add_space(6.0);
-                    ui.label(RichText::new(&list.notice).color(pressing(ui.visuals())));
-                    ui.label(RichText::new(KEYS).small());
-                    ui.label(RichText::new(CAUTION).small());
+                    ui.label(
+                        RichText::new(list.notice.text(language)).color(pressing(ui.visuals())),
+                    );
+                    ui.label(RichText::new(text!(language, "queue-keys")).small());
+                    ui.label(RichText::new(text!(language, "queue-caution")).small());
                 });
         });
     wishes
@@ -116,17 +116,19 @@ fn head(
     ui: &mut Ui,
     list: &List,
     view: &mut ListView,
-    (has_keyboard, size): (bool, f32),
+    has_keyboard: bool,
+    (size, language): (f32, Language),
     wishes: &mut Vec<Wish>,
 ) -> bool {
     let mut searches = false;
     let folder = list.folder().file_name().unwrap_or_default();
     ui.horizontal_wrapped(|ui| {
-        let title = format!("Cases in {}", folder.to_string_lossy());
+        let folder = folder.to_string_lossy();
+        let title = text!(language, "queue-heading", folder = &*folder);
         ui.label(RichText::new(title).heading());
         ui.add_space(14.0);
         let search = TextEdit::singleline(&mut view.typed)
-            .hint_text("search: case, check, zone, note")
+            .hint_text(text!(language, "queue-search"))
             .desired_width(260.0 * size);
         let search = ui.add(search);
         if search.changed() {
@@ -137,14 +139,34 @@ fn head(
             search.request_focus();
         }
         searches = search.has_focus();
+        let paper = |paper: Paper| {
+            let (name, key) = (paper.words(language), key_of_paper(paper).to_owned());
+            (name, key, Wish::Paper(paper))
+        };
         for (name, key, wish) in [
-            ("Open", "Enter", Wish::Open),
-            ("Sheet", "F2", Wish::Paper(Paper::Sheet)),
-            ("Return note", "F3", Wish::Paper(Paper::ReturnNote)),
-            ("Report", "F4", Wish::Paper(Paper::Report)),
-            ("Read again", "F5", Wish::ReadAgain),
-            ("Another folder …", "Ctrl Shift O", Wish::ChooseFolder),
-            ("Desk", "Ctrl D", Wish::Desk),
+            (
+                text!(language, "queue-open"),
+                text!(language, "key-enter"),
+                Wish::Open,
+            ),
+            paper(Paper::Sheet),
+            paper(Paper::ReturnNote),
+            paper(Paper::Report),
+            (
+                text!(language, "queue-read-again"),
+                "F5".to_owned(),
+                Wish::ReadAgain,
+            ),
+            (
+                text!(language, "queue-another-folder"),
+                text!(language, "key-open-folder"),
+                Wish::ChooseFolder,
+            ),
+            (
+                text!(language, "queue-desk"),
+                text!(language, "key-desk"),
+                Wish::Desk,
+            ),
         ] {
             if ui.button(name).on_hover_text(key).clicked() {
                 wishes.push(wish);
@@ -159,9 +181,11 @@ fn head(
                 wishes.push(Wish::Only(state));
             }
         };
-        chip(format!("All {}", list.len()), None);
+        chip(text!(language, "queue-all", count = list.len()), None);
         for (state, count) in list.counts() {
-            chip(format!("{} {count}", state.words()), Some(state));
+            let words = state.words(language);
+            let words = text!(language, "queue-chip", state = words, count = count);
+            chip(words, Some(state));
         }
     });
     searches
@@ -207,7 +231,13 @@ fn columns(width: f32, size: f32) -> [f32; 5] {
     [margin, case, about, decided, width - margin]
 }
 
-fn rows(ui: &mut Ui, list: &List, view: &mut ListView, size: f32, wishes: &mut Vec<Wish>) {
+fn rows(
+    ui: &mut Ui,
+    list: &List,
+    view: &mut ListView,
+    (size, language): (f32, Language),
+    wishes: &mut Vec<Wish>,
+) {
     // The notice, and two texts of two lines each where they are that long.
     let below = if ui.available_width() > 900.0 * size {
         80.0
@@ -217,7 +247,12 @@ fn rows(ui: &mut Ui, list: &List, view: &mut ListView, size: f32, wishes: &mut V
     ui.spacing_mut().item_spacing.y = 0.0;
     let width = ui.available_width();
     let (head, _) = ui.allocate_exact_size(Vec2::new(width, 24.0 * size), Sense::hover());
-    let heads = ["State", "Case", "What came of the check", "Decision"];
+    let heads = [
+        text!(language, "queue-head-state"),
+        text!(language, "queue-head-case"),
+        text!(language, "queue-head-about"),
+        text!(language, "queue-head-decision"),
+    ];
     let texts = heads.map(|text| RichText::new(text).strong());
     cells(ui, head, texts, size);
     let height = (ui.available_height() - below).max(60.0);
@@ -233,14 +268,15 @@ fn rows(ui: &mut Ui, list: &List, view: &mut ListView, size: f32, wishes: &mut V
     let shown = area.show_rows(ui, view.row, list.rows(), |ui, range| {
         for row in range {
             if let Some(entry) = list.row(row) {
-                one_row(ui, entry, (row, row == chosen), (view.row, size), wishes);
+                let at = (row, row == chosen);
+                one_row(ui, entry, at, (view.row, size, language), wishes);
             }
         }
     });
     if list.rows() == 0 {
         let text = match list.is_empty() {
-            true => "No case yet. Cases that arrive in the folder show here by themselves.",
-            false => "No case matches. Esc clears the search; 'All' shows every state.",
+            true => text!(language, "queue-empty"),
+            false => text!(language, "queue-no-match"),
         };
         let font = FontId::proportional(14.0 * size);
         let middle = shown.inner_rect.center();
@@ -262,7 +298,7 @@ fn one_row(
     ui: &mut Ui,
     entry: &Entry,
     (row, is_chosen): (usize, bool),
-    (height, size): (f32, f32),
+    (height, size, language): (f32, f32, Language),
     wishes: &mut Vec<Wish>,
 ) {
     let width = ui.available_width();
@@ -274,7 +310,8 @@ fn one_row(
         (false, false) => ui.visuals().panel_fill,
     };
     ui.painter().rect_filled(rect, 2.0, ground);
-    let state = RichText::new(entry.state.words());
+    let name_of_state = entry.state.words(language);
+    let state = RichText::new(&name_of_state);
     let state = match entry.state {
         State::ToLookAt | State::ToReturn => state.color(pressing(ui.visuals())),
         State::ToWorkFrom | State::Decided => state.color(settled(ui.visuals())),
@@ -289,7 +326,7 @@ fn one_row(
     cells(ui, rect, texts, size);
     response.widget_info(|| {
         let words = [
-            entry.state.words(),
+            name_of_state.as_str(),
             &entry.name,
             &entry.about,
             &entry.decided,

@@ -15,6 +15,7 @@ use crate::queue::watching::Watching;
 use arguments::Source;
 use kiss3d::event::Key;
 use kiss3d::scene::SceneNode3d;
+use messages::{Message, message, text};
 use std::path::{Path, PathBuf};
 
 /// Where a case was opened from, and what one goes back to.
@@ -50,7 +51,7 @@ impl Running {
         self.queue = Some(Queue {
             list: List::of(folder),
             view: ListView::default(),
-            watching: Watching::start(folder),
+            watching: Watching::start(folder, self.language()),
             is_read: false,
         });
         self.show_list();
@@ -81,13 +82,15 @@ impl Running {
         self.dialog = None;
         self.due = 24;
         self.scene = SceneNode3d::empty();
+        let language = self.language();
         let Some(queue) = &mut self.queue else {
             self.content = Content::Desk;
             return;
         };
         queue.view.enter();
         let folder = queue.list.folder().file_name().unwrap_or_default();
-        let title = format!("archproof: cases in {}", folder.to_string_lossy());
+        let folder = folder.to_string_lossy();
+        let title = text!(language, "queue-title", folder = &*folder);
         self.window.set_title(&title);
         self.content = Content::List;
     }
@@ -124,7 +127,7 @@ impl Running {
             }
             Opening::Desk(folder) => self.put_on_desk(&[folder]),
             Opening::Nothing(why) => {
-                self.notify(why);
+                self.notify(Message::verbatim(why));
                 self.show_list();
             }
         }
@@ -139,31 +142,30 @@ impl Running {
             self.open_at_hand();
         } else {
             let which = if by > 0 { "last" } else { "first" };
-            self.notify(format!(
-                "This is the {which} case of the list. Esc goes back to it."
-            ));
+            self.notify(message!("queue-first-or-last", which = which));
         }
     }
 
     /// Says something where it is seen.
-    fn notify(&mut self, text: String) {
+    fn notify(&mut self, said: Message) {
         self.due = self.due.max(2);
         match (&mut self.content, &mut self.queue) {
-            (Content::Case(app, _), _) => app.notice = text,
-            (_, Some(queue)) => queue.list.notice = text,
+            (Content::Case(app, _), _) => app.notice = said.text(app.language),
+            (_, Some(queue)) => queue.list.notice = said,
             _ => {}
         }
     }
 
     /// What came of a check that was started from the list.
     pub(super) fn note_result(&mut self, folder: PathBuf) {
+        let language = self.language();
         if let Some(queue) = &mut self.queue
             && self.from == From::List
             && let Some(entry) = queue.list.at_hand()
         {
             let mut found = entry.found.clone();
             found.results = Some(folder);
-            queue.list.put(Entry::read(found));
+            queue.list.put(Entry::read(found, language));
         }
     }
 
@@ -188,10 +190,13 @@ impl Running {
     pub(super) fn open_paper(&mut self, paper: Paper) {
         let opened = match self.result_at_hand() {
             Some((_, folder, _)) => paper.open(&folder),
-            None => Err("This case has no result yet. Enter checks it.".to_owned()),
+            None => Err(message!("paper-no-result")),
         };
         match opened {
-            Ok(()) => self.notify(format!("{}: opened by the system.", paper.words())),
+            Ok(()) => {
+                let paper = paper.words(self.language());
+                self.notify(message!("paper-opened", paper = paper));
+            }
             Err(why) => self.notify(why),
         }
     }
@@ -200,7 +205,7 @@ impl Running {
     pub(super) fn begin_deciding(&mut self, answer: Answer) {
         self.due = 24;
         let Some((case, folder, scans)) = self.result_at_hand() else {
-            self.notify("A case is decided once it has a result. Enter checks it.".to_owned());
+            self.notify(message!("decision-without-result"));
             return;
         };
         match Deciding::begin((&case, &folder), &scans, answer, &self.initials) {
@@ -246,7 +251,7 @@ impl Running {
                 queue.list.put(entry);
             }
         }
-        self.notify(format!("Decided: {decision}."));
+        self.notify(message!("decision-made", decision = decision.message()));
         if let Content::Case(app, _) = &mut self.content {
             app.decision = Some(decision);
         }
@@ -299,11 +304,11 @@ impl Running {
         match wish {
             Wish::Choose(row) => {
                 queue.list.choose(row);
-                queue.list.notice.clear();
+                queue.list.notice = Message::default();
             }
             Wish::Open => {
                 queue.list.begin_walk();
-                queue.list.notice.clear();
+                queue.list.notice = Message::default();
                 self.open_at_hand();
             }
             Wish::Search(text) => {
@@ -315,7 +320,7 @@ impl Running {
                 queue.view.bring = true;
             }
             Wish::ReadAgain => {
-                "Read again.".clone_into(&mut queue.list.notice);
+                queue.list.notice = message!("queue-is-read-again");
                 queue.watching.look_again();
             }
             Wish::ChooseFolder => self.choose_folder(),
@@ -325,7 +330,7 @@ impl Running {
             }
             Wish::Step(by) => {
                 queue.list.choose_next(by);
-                queue.list.notice.clear();
+                queue.list.notice = Message::default();
                 queue.view.bring = true;
             }
             Wish::Paper(paper) => self.open_paper(paper),
@@ -350,7 +355,8 @@ impl Running {
 
     /// Lets scans be chosen.
     pub(super) fn choose_scans(&mut self) {
-        let dialog = rfd::FileDialog::new().add_filter("Scans", &["stl", "ply", "obj"]);
+        let name = text!(self.language(), "desk-scan-files");
+        let dialog = rfd::FileDialog::new().add_filter(name, &["stl", "ply", "obj"]);
         if let Some(paths) = dialog.pick_files() {
             self.put_on_desk(&paths);
         }

@@ -11,6 +11,7 @@ use crate::desk::Dropped;
 use crate::opened::Opened;
 use crate::queue::found::holds_cases;
 use arguments::Source;
+use messages::text;
 use std::path::PathBuf;
 
 impl Running {
@@ -18,17 +19,14 @@ impl Running {
         if let Content::Case(app, _) = &mut self.content
             && (self.options.source.as_ref()).is_none_or(|source| source.input.is_dir())
         {
-            app.notice =
-                "to check again, open the case file or the scan instead of its result".to_owned();
+            app.notice = text!(app.language, "said-check-the-case");
             return;
         }
         if let Content::Case(app, _) = &mut self.content
             && self.protocol.is_none()
             && !app.opened.result.protocol.changed.is_empty()
         {
-            app.notice = "this result was judged by limits of your own; to check it again by \
-                          them, start the window with --protocol FILE"
-                .to_owned();
+            app.notice = text!(app.language, "said-limits-of-your-own");
             return;
         }
         let Some(source) = &mut self.options.source else {
@@ -107,7 +105,7 @@ impl Running {
         match done {
             None => {}
             Some(Err(refused)) => {
-                let text = refused.to_string();
+                let text = refused.message().text(self.language());
                 self.window.set_title(&format!("archproof: {text}"));
                 self.content = Content::Failed(text);
             }

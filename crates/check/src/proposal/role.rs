@@ -2,6 +2,7 @@
 
 use judge::Stage;
 use measure::Arch;
+use messages::{Message, message};
 use std::fmt;
 
 /// What a scan is in a case.
@@ -58,26 +59,33 @@ impl Role {
     }
 }
 
+impl Role {
+    /// In words, as a message of the catalogue.
+    #[must_use]
+    pub fn message(self) -> Message {
+        let jaw = |arch| match arch {
+            Arch::Maxillary => "maxillary",
+            Arch::Mandibular => "mandibular",
+        };
+        match self {
+            Self::Impression { arch, stage } => match stage {
+                Some(Stage::FirstPass) => message!("impression-before-wash", jaw = jaw(arch)),
+                Some(Stage::Wash) => message!("impression-wash", jaw = jaw(arch)),
+                Some(Stage::Single) => message!("role-one-step", jaw = jaw(arch)),
+                None => message!("impression-one-step", jaw = jaw(arch)),
+            },
+            Self::Tray { arch } => message!("role-tray", jaw = jaw(arch)),
+            Self::RelievedTray { arch } => message!("role-relieved-tray", jaw = jaw(arch)),
+            Self::Record => message!("role-record"),
+            Self::LeftOut => message!("role-left-out"),
+        }
+    }
+}
+
+/// In English.
 impl fmt::Display for Role {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Impression { arch, stage } => {
-                let jaw = judge::words::arch(*arch);
-                f.write_str(jaw)?;
-                f.write_str(match stage {
-                    Some(Stage::FirstPass) => " impression before the wash",
-                    Some(Stage::Wash) => " wash",
-                    Some(Stage::Single) => " impression, one-step",
-                    None => " impression",
-                })
-            }
-            Self::Tray { arch } => write!(f, "{} tray", judge::words::arch(*arch)),
-            Self::RelievedTray { arch } => {
-                write!(f, "{} tray after relief", judge::words::arch(*arch))
-            }
-            Self::Record => f.write_str("jaw-relation record"),
-            Self::LeftOut => f.write_str("left out"),
-        }
+        self.message().fmt(f)
     }
 }
 
@@ -94,13 +102,22 @@ pub enum Surety {
     Open,
 }
 
+impl Surety {
+    /// In words, as a message of the catalogue.
+    #[must_use]
+    pub fn message(self) -> Message {
+        match self {
+            Self::Clear => message!("surety-clear"),
+            Self::Likely => message!("surety-likely"),
+            Self::Stated => message!("surety-stated"),
+            Self::Open => message!("surety-open"),
+        }
+    }
+}
+
+/// In English.
 impl fmt::Display for Surety {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Clear => "clear",
-            Self::Likely => "likely",
-            Self::Stated => "stated",
-            Self::Open => "open",
-        })
+        self.message().fmt(f)
     }
 }

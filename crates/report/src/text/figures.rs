@@ -48,7 +48,8 @@ pub fn station_figure(figure: StationFigure) -> FigureWords {
 }
 
 /// The name of a figure of the stations in a language.
-pub(crate) fn figure_name(figure: StationFigure, language: Language) -> String {
+#[must_use]
+pub fn figure_name(figure: StationFigure, language: Language) -> String {
     match figure {
         StationFigure::Height => text!(language, "station-height"),
         StationFigure::Thickness => text!(language, "station-thickness"),

@@ -32,7 +32,8 @@ fn named(name: &Message, as_it_is: &str, language: Language) -> String {
 }
 
 /// The name of a zone.
-pub(crate) fn zone_name(zone: &str, language: Language) -> String {
+#[must_use]
+pub fn zone_name(zone: &str, language: Language) -> String {
     named(&Message::name("zone", zone), zone, language)
 }
 
@@ -42,7 +43,8 @@ pub(crate) fn check_name(code: &str, language: Language) -> String {
 }
 
 /// Several checks by their names; by their codes where these are the same.
-pub(crate) fn check_names(codes: &[&str], language: Language) -> String {
+#[must_use]
+pub fn check_names(codes: &[&str], language: Language) -> String {
     let named = codes.iter().map(|code| {
         let name = check_name(code, language);
         if name.replace(' ', "-") == *code {
@@ -64,13 +66,15 @@ pub(crate) fn place_kind(kind: &str, language: Language) -> String {
     named(&Message::name("place", kind), kind, language)
 }
 
+/// The name of a landmark without its side.
+#[must_use]
+pub fn landmark_word(name: &str, language: Language) -> String {
+    named(&Message::name("landmark", name), name, language)
+}
+
 /// A landmark with its side.
 pub(crate) fn landmark_name(landmark: &Landmark, language: Language) -> String {
-    let name = named(
-        &Message::name("landmark", &landmark.name),
-        &landmark.name,
-        language,
-    );
+    let name = landmark_word(&landmark.name, language);
     match landmark.side {
         Some(side) => format!("{name} ({})", side_word(side, language)),
         None => name,

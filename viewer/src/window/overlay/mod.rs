@@ -11,9 +11,9 @@ use crate::view::Canvas;
 use kiss3d::egui::{
     Align2, Color32, Context, Id, LayerId, Order, Painter, Pos2, Rect, Stroke, StrokeKind, Vec2,
 };
+use messages::{Value, text};
 use nalgebra::Point3;
 use pen::Pen;
-use report::Language;
 use report::words;
 
 /// A label may cover this share of itself.
@@ -48,7 +48,7 @@ pub fn draw(ctx: &Context, app: &App, scale: f64, text_size: f64, taken: Option<
 impl Pen {
     /// The name of an impression, in the corner; gives what it covers.
     fn name(&self, app: &App, number: usize, canvas: &Canvas) -> Option<Rect> {
-        let name = words::impression_name(app.result_of(number)?, Language::English);
+        let name = words::impression_name(app.result_of(number)?, app.language);
         let bounds = self.rect(canvas).shrink(4.0);
         let corner = bounds.min + Vec2::splat(4.0);
         Some(self.label(corner, Align2::LEFT_TOP, &name, bounds))
@@ -80,8 +80,8 @@ impl Pen {
             );
         }
         if shown.surface.vertices().is_empty() {
-            let text = "the surface is not in this folder; open the case file to see it";
-            self.label(bounds.center(), Align2::CENTER_CENTER, text, bounds);
+            let text = text!(app.language, "no-surface-here");
+            self.label(bounds.center(), Align2::CENTER_CENTER, &text, bounds);
         }
         let sides = self.sides((app, number), canvas, &painter, covered);
         covered.extend(sides);
@@ -126,7 +126,7 @@ impl Pen {
             painter.circle_stroke(middle, radius, black);
             painter.circle_stroke(middle, radius, white);
             if bounds.contains(middle) {
-                let text = match words::finding_figure(finding, Language::English) {
+                let text = match words::finding_figure(finding, app.language) {
                     Some(figure) => format!("{}: {figure}", finding.id),
                     None => finding.id.clone(),
                 };
@@ -201,7 +201,8 @@ impl Pen {
                 painter.circle_stroke(end, 5.0, white);
                 let mm = (to - distance.from).norm();
                 let middle = from + (end - from) / 2.0 + Vec2::new(8.0, -8.0);
-                self.label(middle, Align2::LEFT_BOTTOM, &format!("{mm:.2} mm"), bounds);
+                let figure = Value::figure(format!("{mm:.2} mm")).text(app.language);
+                self.label(middle, Align2::LEFT_BOTTOM, &figure, bounds);
             }
         }
     }
@@ -212,11 +213,11 @@ impl Pen {
         let mut lines = Vec::new();
         match app.mode {
             Mode::Look => {}
-            Mode::Measure => lines.push("distance: click two places (K: the middle)".to_owned()),
+            Mode::Measure => lines.push(text!(app.language, "click-distance")),
             Mode::Mark(number) => {
                 let all = app.landmarks();
-                let next = landmarks::in_words(all[number % all.len()]);
-                lines.push(format!("click: {next} (N: next, U: take back, L: stop)"));
+                let next = landmarks::in_words(all[number % all.len()], app.language);
+                lines.push(text!(app.language, "click-landmark", landmark = next));
             }
         }
         if let Some((impression, probe)) = &app.hover {

@@ -6,7 +6,8 @@ use crate::colours::{LimitMark, Scale};
 use crate::command::Layer;
 use crate::window::panels;
 use kiss3d::egui::{Align2, Color32, FontId, Pos2, Rect, Stroke, StrokeKind, Vec2};
-use report::figures::station_figure;
+use messages::{Value, text};
+use report::figures::figure_name;
 
 impl Pen {
     /// The scales of what is coloured, on the right and below the names that
@@ -27,16 +28,20 @@ impl Pen {
         if let Some(missing) = app.missing_map() {
             top = note(top, missing);
         } else if let Some((map, scale)) = app.map.as_ref().zip(app.scale()) {
-            let name = format!("{} ({})", map.name(), app.palette.name());
+            let name = format!("{} ({})", map.name(app.language), app.palette.name());
             top = self.scale(app, top, &name, &scale, &app.map_limits());
-            top = note(top, "grey: not known; white lines: at a limit");
+            top = note(top, &text!(app.language, "map-key"));
         }
         let of_front = app.result_of(app.front);
         if of_front.is_some_and(|of| !of.defects.is_empty()) && app.shows(Layer::Outlines) {
-            top = note(top, "edged white lines: defects of the surface");
+            top = note(top, &text!(app.language, "map-defects"));
         }
         if let Some((figure, scale)) = app.border_figure.zip(app.border_scale()) {
-            let name = format!("line: {}, mm", station_figure(figure).name);
+            let name = text!(
+                app.language,
+                "map-line",
+                figure = figure_name(figure, app.language)
+            );
             top = self.scale(app, top, &name, &scale, &app.border_limits());
         }
         let corners = [Pos2::new(left, first), Pos2::new(canvas.right(), top)];
@@ -95,7 +100,7 @@ impl Pen {
                 [at, at + Vec2::new(0.0, 4.0)],
                 Stroke::new(1.0, Color32::WHITE),
             );
-            let words = format!("{value}");
+            let words = Value::figure(value.to_string()).text(app.language);
             painter.text(
                 at + Vec2::new(0.0, 5.0),
                 Align2::CENTER_TOP,
@@ -115,7 +120,11 @@ impl Pen {
             let head = Pos2::new(at, bar.top() - text * 0.35);
             painter.line_segment([foot, head], Stroke::new(3.0, Color32::BLACK));
             painter.line_segment([foot, head], Stroke::new(1.5, Color32::WHITE));
-            let words = format!("{} {}", mark.name, mark.value);
+            let words = format!(
+                "{} {}",
+                mark.name,
+                Value::figure(mark.value.to_string()).text(app.language)
+            );
             let galley = painter.layout_no_wrap(words, small.clone(), Color32::WHITE);
             let left = at.max(taken + text * 0.7);
             let place = Pos2::new(left, head.y - galley.size().y);

@@ -5,6 +5,7 @@ use crate::app::App;
 use crate::view::Canvas;
 use crate::window::panels;
 use kiss3d::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Stroke, Vec2};
+use messages::text;
 use nalgebra::Vector3;
 
 impl Pen {
@@ -29,7 +30,12 @@ impl Pen {
         let reach = (high.x - low.x) / 2.0 + 5.0;
         let bounds = self.rect(canvas);
         let big = FontId::proportional(self.text * 1.6);
-        for (name, way) in [("R", right), ("L", -right)] {
+        let language = app.language;
+        let (r, l) = (
+            text!(language, "side-letter", side = "right"),
+            text!(language, "side-letter", side = "left"),
+        );
+        for (name, way) in [(&r, right), (&l, -right)] {
             let at = self.point(app.view.pixel(canvas, &(middle + way * reach)));
             let ground = Rect::from_center_size(at, Vec2::splat(2.0 * self.text));
             let is_free = !others.iter().any(|other| other.intersects(ground));
@@ -45,7 +51,8 @@ impl Pen {
         let small = FontId::proportional(self.text);
         painter.circle_filled(hub, arm * 1.45, panels::GROUND);
         covered.push(Rect::from_center_size(hub, Vec2::splat(arm * 2.9)));
-        for (name, way) in [("R", right), ("L", -right), ("front", Vector3::y())] {
+        let front = text!(language, "side-front");
+        for (name, way) in [(&r, right), (&l, -right), (&front, Vector3::y())] {
             let seen = app.view.turn * way;
             let off = Vec2::new(seen.x as f32, -seen.y as f32) * arm;
             painter.line_segment([hub, hub + off * 0.7], Stroke::new(2.0, Color32::WHITE));
@@ -95,7 +102,7 @@ impl Pen {
         painter.text(
             area.left_top() + Vec2::splat(self.text * 0.4),
             Align2::LEFT_TOP,
-            "section, tissue side up",
+            text!(app.language, "section-side"),
             small,
             Color32::WHITE,
         );

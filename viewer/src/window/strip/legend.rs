@@ -3,8 +3,8 @@
 use super::{Drawing, ROW};
 use crate::along_border::STRIP_FIGURES;
 use kiss3d::egui::{Align2, Pos2};
-use report::Language;
-use report::figures::{StationFigure, station_figure};
+use messages::text;
+use report::figures::{StationFigure, figure_name};
 use report::result::Severity;
 use report::words;
 
@@ -26,26 +26,27 @@ pub(super) struct Legend {
 
 impl Drawing<'_> {
     fn entries(&self) -> Vec<(Sample, String)> {
+        let language = self.app.language;
         let mut entries = Vec::new();
         let of = self.app.result_of(self.app.front);
         if let Some(of) = of.filter(|_| self.app.opened.impressions.len() > 1) {
-            let name = words::impression_name(of, Language::English);
+            let name = words::impression_name(of, language);
             entries.push((Sample::Nothing, format!("{name}:")));
         }
         for figure in STRIP_FIGURES {
-            let name = format!("{}, mm", station_figure(figure).name);
+            let name = format!("{}, mm", figure_name(figure, language));
             entries.push((Sample::Figure(figure), name));
         }
         if self.limits.iter().any(|limits| !limits.is_empty()) {
-            entries.push((Sample::Limit, "limit".to_owned()));
+            entries.push((Sample::Limit, text!(language, "strip-limit")));
         }
-        entries.push((Sample::NoHeight, "no height".to_owned()));
+        entries.push((Sample::NoHeight, text!(language, "strip-no-height")));
         for (severity, name) in [
-            (Severity::Fail, "fails"),
-            (Severity::Borderline, "undecided"),
-            (Severity::Note, "note"),
+            (Severity::Fail, text!(language, "strip-fails")),
+            (Severity::Borderline, text!(language, "strip-undecided")),
+            (Severity::Note, text!(language, "strip-note")),
         ] {
-            entries.push((Sample::Finding(severity), name.to_owned()));
+            entries.push((Sample::Finding(severity), name));
         }
         entries
     }

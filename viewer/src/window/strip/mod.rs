@@ -9,12 +9,14 @@ use crate::app::App;
 use crate::colours::{LimitMark, Scale};
 use crate::maps::Map;
 use crate::strip::Strip;
+use crate::unrolled::Midline;
 use crate::view::Canvas;
 use kiss3d::egui::epaint::{Mesh, Shape, Vertex, WHITE_UV};
 use kiss3d::egui::{
     Align2, Color32, Context, FontId, Id, LayerId, Order, Painter, Pos2, Rect, Stroke, Vec2,
     Visuals,
 };
+use messages::{Value, text};
 use report::figures::StationFigure;
 use report::result::{Border, Station};
 
@@ -48,7 +50,8 @@ pub fn draw(ctx: &Context, app: &App, area: &Canvas, scale: f64, text_size: f64)
         );
         return;
     };
-    let limits = STRIP_FIGURES.map(|figure| Map::Flange(figure).limits(&app.opened.result));
+    let limits =
+        STRIP_FIGURES.map(|figure| Map::Flange(figure).limits(&app.opened.result, app.language));
     let mut drawing = Drawing {
         app,
         border,
@@ -204,7 +207,11 @@ impl<'a> Drawing<'a> {
                 let stroke = Stroke::new(0.8, self.ink().gamma_multiply(faint));
                 self.painter.hline(from..=to, y, stroke);
                 let at = Pos2::new(from - self.text * 0.3, y);
-                self.write(at, Align2::RIGHT_CENTER, &format!("{value}"));
+                self.write(
+                    at,
+                    Align2::RIGHT_CENTER,
+                    &Value::figure(value.to_string()).text(self.app.language),
+                );
             }
             let middle = self.x(track, 0.0);
             let dashes = [Pos2::new(middle, top), Pos2::new(middle, bottom)];
@@ -225,17 +232,26 @@ impl<'a> Drawing<'a> {
             .shown(self.app.front)
             .and_then(|s| s.placement.right);
         let is_right = right.is_none_or(|right| right.x > 0.0);
-        let [left, right] = if is_right {
-            ["◀ left", "right ▶"]
-        } else {
-            ["◀ right", "left ▶"]
+        let language = self.app.language;
+        let sides = [
+            text!(language, "strip-left"),
+            text!(language, "strip-right"),
+        ];
+        let [on_left, on_right] = if is_right { [0, 1] } else { [1, 0] };
+        let (left, right) = (
+            format!("◀ {}", sides[on_left]),
+            format!("{} ▶", sides[on_right]),
+        );
+        let midline = match of.midline {
+            Midline::Labial => text!(language, "strip-midline", part = "labial"),
+            Midline::Lingual => text!(language, "strip-midline", part = "lingual"),
         };
         let middle = Pos2::new(self.x(track, 0.0), y);
-        let mut taken = vec![self.write(middle, Align2::CENTER_CENTER, of.midline)];
+        let mut taken = vec![self.write(middle, Align2::CENTER_CENTER, &midline)];
         // A narrow track has no room for its sides; the other one names them.
         if to - from > self.text * 17.0 {
-            taken.push(self.write(Pos2::new(from, y), Align2::LEFT_CENTER, left));
-            taken.push(self.write(Pos2::new(to, y), Align2::RIGHT_CENTER, right));
+            taken.push(self.write(Pos2::new(from, y), Align2::LEFT_CENTER, &left));
+            taken.push(self.write(Pos2::new(to, y), Align2::RIGHT_CENTER, &right));
         }
         let [first, last] = of.reach().map(|mm| mm / STEP_MM);
         for step in first.ceil() as i64..=last.floor() as i64 {
