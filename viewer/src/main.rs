@@ -1,9 +1,12 @@
 //! `archproof-viewer`: opens the window on a result folder, a case or a scan.
 
 use arguments::Source;
+use clap::builder::{OsStringValueParser, TypedValueParser};
 use clap::{CommandFactory, Parser};
 use clap_mangen::Man;
+use messages::Language;
 use std::io::Write;
+use std::path::PathBuf;
 use std::process::ExitCode;
 
 use viewer::window::{self, Options};
@@ -16,10 +19,17 @@ use viewer::window::{self, Options};
 #[command(
     name = "archproof-viewer",
     version,
-    mut_arg("input", |input| input.required(false).value_name("RESULT|CASE|SCAN").help(
-        "Result folder of 'archproof check', a case file (case.toml), an impression scan, or a \
-         folder of scans; without one, the desk",
-    ))
+    // Empty where it is not given: options such as the language may be given without it.
+    mut_arg("input", |input| input
+        .required(false)
+        .value_parser(OsStringValueParser::new().map(PathBuf::from))
+        .default_value("")
+        .hide_default_value(true)
+        .value_name("RESULT|CASE|SCAN")
+        .help(
+            "Result folder of 'archproof check', a case file (case.toml), an impression scan, or \
+             a folder of scans; without one, the desk",
+        ))
 )]
 struct Arguments {
     #[command(flatten)]
@@ -48,8 +58,10 @@ fn main() -> ExitCode {
     if arguments.manual {
         return manual();
     }
+    let language = arguments.source.as_ref().and_then(|source| source.language);
     let options = Options {
-        source: arguments.source,
+        source: arguments.source.filter(is_given),
+        language,
         size: arguments.size,
         times: arguments.times,
         started,
@@ -57,10 +69,17 @@ fn main() -> ExitCode {
     match window::run(options) {
         Ok(()) => ExitCode::SUCCESS,
         Err(missing) => {
+            let language = language.unwrap_or_else(Language::of_system);
+            let missing = missing.message().text(language);
             let _ = writeln!(std::io::stderr(), "error: {missing}");
             ExitCode::from(2)
         }
     }
+}
+
+/// Whether there is something to be opened.
+fn is_given(source: &Source) -> bool {
+    !source.input.as_os_str().is_empty()
 }
 
 /// Prints the manual page, for whoever makes a package.
@@ -82,8 +101,17 @@ mod tests {
 
     #[test]
     fn what_is_given_is_opened_and_without_it_the_desk() {
-        let given = |arguments: &[&str]| Arguments::try_parse_from(arguments).map(|a| a.source);
-        assert_eq!(given(&["archproof-viewer"]).ok().flatten(), None);
+        let given = |arguments: &[&str]| {
+            Arguments::try_parse_from(arguments).map(|all| all.source.filter(is_given))
+        };
+        assert_eq!(given(&["archproof-viewer"]).ok(), Some(None));
+        let german = ["archproof-viewer", "--language", "de"];
+        assert_eq!(given(&german).ok(), Some(None));
+        let source = Arguments::try_parse_from(german)
+            .ok()
+            .and_then(|all| all.source);
+        let language = source.and_then(|source| source.language);
+        assert_eq!(language, Some(Language::German));
         for arguments in [
             &["archproof-viewer", "case.toml"][..],
             &["archproof-viewer", "case.toml", "--language", "de"],

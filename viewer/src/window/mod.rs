@@ -49,6 +49,8 @@ use std::time::{Duration, Instant};
 pub struct Options {
     /// What it shows; the desk where nothing is given.
     pub source: Option<Source>,
+    /// The language of window and sheets; the system's if none is given.
+    pub language: Option<Language>,
     /// Its size, pixels; as it was left if none is given.
     pub size: Option<(u32, u32)>,
     /// Whether times of frames are printed.
@@ -162,7 +164,7 @@ impl Running {
             initials: String::new(),
             protocol: options.source.as_ref().and_then(|s| s.protocol.clone()),
             unit: options.source.as_ref().and_then(|s| s.unit),
-            language: options.source.as_ref().and_then(|source| source.language),
+            language: options.language,
             settings,
             options,
             scene: kiss3d::scene::SceneNode3d::empty(),

@@ -3,25 +3,29 @@
 use kiss3d::context::Context;
 use kiss3d::post_processing::Tonemap;
 use kiss3d::window::{CanvasSetup, NumSamples, Window};
+use messages::{Message, message};
 use std::panic::{AssertUnwindSafe, catch_unwind, set_hook, take_hook};
 use thiserror::Error;
 
 /// Why there is no window; one line for people.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum NoWindow {
     /// No screen to show it on.
-    #[error(
-        "no window: there is no screen (neither DISPLAY nor WAYLAND_DISPLAY is set); start it on \
-         a desktop, or look at report.html in the result folder instead"
-    )]
     Screen,
     /// No graphics.
-    #[error(
-        "no window: the screen or its graphics cannot be used ({0}); on Debian install \
-         libvulkan1, mesa-vulkan-drivers, libx11-6, libx11-xcb1, libxcursor1, libxi6 and \
-         libxkbcommon-x11-0, or look at report.html in the result folder instead"
-    )]
     Graphics(String),
+}
+
+impl NoWindow {
+    /// Why, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Screen => message!("no-window-screen"),
+            Self::Graphics(reason) => message!("no-window-graphics", reason = reason.as_str()),
+        }
+    }
 }
 
 /// Opens a window; whatever the libraries below do where they cannot, it

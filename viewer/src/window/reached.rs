@@ -7,6 +7,7 @@ use crate::app::App;
 use crate::opened::open;
 use arguments::Source;
 use kiss3d::egui::{Context, Event, Id, Key, Modifiers, Pos2, RawInput, Rect, Vec2};
+use messages::{Language, text};
 use std::collections::BTreeSet;
 use std::path::Path;
 
@@ -38,13 +39,14 @@ fn frame(ctx: &Context, app: &mut App, size: [f64; 2], text_size: f64, pressed: 
         strip::draw(ctx, app, area, 1.0, text_size);
     }
     panels::draw(ctx, app, &layout, (1.0, text_size));
+    let picture = text!(app.language, "window-picture-name");
     decide::bar(ctx, app, Some((12, 345)), 1.0);
     let mut output = ctx.end_pass();
     output.textures_delta.clear();
     let update = output.platform_output.accesskit_update;
     update.is_some_and(|update| {
         let mut names = update.nodes.iter().filter_map(|(_, node)| node.label());
-        names.any(|name| name.starts_with("Impression in 3D") && name.contains("F1"))
+        names.any(|name| name.starts_with(&picture) && name.contains("F1"))
     })
 }
 
@@ -70,12 +72,15 @@ fn tab_reaches_every_control_and_all_lie_inside_the_window() {
     };
     let canvas = Layout::of(1280.0, 800.0, 1.0, true).picture;
     let mut app = App::new(open(&source, &|_| {}).unwrap(), canvas);
-    for (size, text_size) in [
+    let sizes = [
         ([1280.0, 800.0], 1.0),
         ([1280.0, 800.0], 1.5),
         ([1920.0, 1080.0], 1.2),
         ([800.0, 500.0], most_text_size(800.0, 500.0)),
-    ] {
+    ];
+    let in_languages = |size| Language::ALL.map(|language| (size, language));
+    for ((size, text_size), language) in sizes.into_iter().flat_map(in_languages) {
+        app.language = language;
         let ctx = Context::default();
         ctx.enable_accesskit();
         let named = [0; 3].map(|_| frame(&ctx, &mut app, size, text_size, &[]));
@@ -88,7 +93,7 @@ fn tab_reaches_every_control_and_all_lie_inside_the_window() {
             // What is scrolled out of sight has no place on the screen.
             assert!(
                 !rect.is_positive() || window.contains_rect(*rect),
-                "{size:?}: {rect:?}"
+                "{size:?}, {language}: {rect:?}"
             );
         }
         let mut reached = BTreeSet::new();
@@ -101,6 +106,9 @@ fn tab_reaches_every_control_and_all_lie_inside_the_window() {
             .iter()
             .filter(|(id, _)| !reached.contains(&id.value()))
             .collect();
-        assert!(missed.is_empty(), "{size:?}, text {text_size}: {missed:?}");
+        assert!(
+            missed.is_empty(),
+            "{size:?}, text {text_size}, {language}: {missed:?}"
+        );
     }
 }

@@ -9,6 +9,8 @@ window-picture-name = Abformung in 3D
 window-no-finding = kein Befund
 window-chosen-finding = gewählter Befund { $id }: { $cause } { $check }
 window-arrows-turn = Pfeiltasten drehen sie
+no-window-screen = kein Fenster: Es gibt keinen Bildschirm (weder DISPLAY noch WAYLAND_DISPLAY ist gesetzt); auf einem Desktop starten oder stattdessen report.html im Ergebnisordner ansehen
+no-window-graphics = kein Fenster: Bildschirm oder Grafik sind nicht nutzbar ({ $reason }); unter Debian libvulkan1, mesa-vulkan-drivers, libx11-6, libx11-xcb1, libxcursor1, libxi6 und libxkbcommon-x11-0 installieren oder stattdessen report.html im Ergebnisordner ansehen
 
 ## Ergebnis und Befunde.
 

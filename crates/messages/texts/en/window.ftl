@@ -9,6 +9,8 @@ window-picture-name = Impression in 3D
 window-no-finding = no finding
 window-chosen-finding = chosen finding { $id }: { $cause } { $check }
 window-arrows-turn = arrow keys turn it
+no-window-screen = no window: there is no screen (neither DISPLAY nor WAYLAND_DISPLAY is set); start it on a desktop, or look at report.html in the result folder instead
+no-window-graphics = no window: the screen or its graphics cannot be used ({ $reason }); on Debian install libvulkan1, mesa-vulkan-drivers, libx11-6, libx11-xcb1, libxcursor1, libxi6 and libxkbcommon-x11-0, or look at report.html in the result folder instead
 
 ## The verdict and the findings.
 

@@ -9,6 +9,8 @@ window-picture-name = Impresión en 3D
 window-no-finding = ningún hallazgo
 window-chosen-finding = hallazgo elegido { $id }: { $cause } { $check }
 window-arrows-turn = las flechas la giran
+no-window-screen = sin ventana: no hay pantalla (no está definido ni DISPLAY ni WAYLAND_DISPLAY); iníciela en un escritorio o vea en su lugar report.html en la carpeta de resultados
+no-window-graphics = sin ventana: no se puede usar la pantalla o sus gráficos ({ $reason }); en Debian instale libvulkan1, mesa-vulkan-drivers, libx11-6, libx11-xcb1, libxcursor1, libxi6 y libxkbcommon-x11-0, o vea en su lugar report.html en la carpeta de resultados
 
 ## El resultado y los hallazgos.
 
