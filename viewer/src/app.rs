@@ -407,8 +407,9 @@ impl App {
             Some(part) => landmarks::zone_in_words(&part.zone, part.side, language),
             None => text!(language, "probe-no-zone"),
         });
-        let [x, y, z] = probe.in_file.map(|c| Value::number(c, 2).text(language));
-        format!("{}; x {x}, y {y}, z {z}", words.join("; "))
+        let [x, y, z] = probe.in_file.map(|c| Value::number(c, 2));
+        words.push(text!(language, "probe-at", x = x, y = y, z = z));
+        words.join("; ")
     }
 
     /// Limits of the figure along the border, as marks on its scale.

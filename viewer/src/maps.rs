@@ -170,8 +170,8 @@ impl Map {
         };
         match self {
             Vertex(name) if name == "cover_mm" => [
-                mark("show_through_mm", text!(language, "place-show-through")),
-                mark("thin_cover_mm", text!(language, "place-thin")),
+                mark("show_through_mm", text!(language, "map-limit-show-through")),
+                mark("thin_cover_mm", text!(language, "map-limit-thin")),
             ]
             .into_iter()
             .flatten()

@@ -3,7 +3,7 @@
 ## Das Fenster selbst.
 
 window-title = archproof: Fall { $case }: { $verdict }
-window-caution = Eine Hilfe bei der Prüfung, kein Medizinprodukt; es entscheidet die approbierte Fachperson. Örtliche Vorschriften und Hygiene gehen vor; Herstellerangaben haben Vorrang. Einen Löffel nur außerhalb des Mundes zurückschleifen, mit Augen- und Staubschutz.
+window-caution = Eine Hilfe bei der Prüfung, kein Medizinprodukt; es entscheidet die approbierte Fachperson. Örtliche Vorschriften, Hygiene und Herstellerangaben haben Vorrang. Löffel nur außerhalb des Mundes zurückschleifen, mit Augen- und Staubschutz.
 window-failed-keys = R versucht es noch einmal, Esc führt zurück, Strg Q schließt das Fenster.
 window-picture-name = Abformung in 3D
 window-no-finding = kein Befund
@@ -131,6 +131,8 @@ map-scan-quality = Scanqualität
 map-scan-quality-figure = kleinste erkennbare Blase
 map-missing = hier keine Karte für { $map }: { $why }
 map-holds-none = dieses Ergebnis enthält keine
+map-limit-show-through = frei
+map-limit-thin = dünn
 map-limit-least = mindestens
 map-limit-most = höchstens
 map-key = grau: nicht bekannt; weiße Linien: an einem Grenzwert
@@ -152,6 +154,7 @@ probe-thickness-not-known = Dicke nicht bekannt
 probe-figure = { $name } { $figure }
 probe-not-known = { $name } nicht bekannt
 probe-no-zone = keine Zone
+probe-at = x { $x }; y { $y }; z { $z }
 probe-border = Rand: { $zone }, { $along } mm von der { $midline }
 
 ## Der Randstreifen.

@@ -131,6 +131,8 @@ map-scan-quality = scan quality
 map-scan-quality-figure = smallest void seen
 map-missing = no map of { $map } here: { $why }
 map-holds-none = this result holds none
+map-limit-show-through = show-through
+map-limit-thin = thin
 map-limit-least = least
 map-limit-most = most
 map-key = grey: not known; white lines: at a limit
@@ -152,6 +154,7 @@ probe-thickness-not-known = thickness not known
 probe-figure = { $name } { $figure }
 probe-not-known = { $name } not known
 probe-no-zone = no zone
+probe-at = x { $x }, y { $y }, z { $z }
 probe-border = border: { $zone }, { $along } mm from the { $midline }
 
 ## The border strip.

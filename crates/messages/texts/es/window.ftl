@@ -3,7 +3,7 @@
 ## La ventana.
 
 window-title = archproof: caso { $case }: { $verdict }
-window-caution = Una ayuda para la inspección, no un producto sanitario; decide el profesional clínico autorizado. Las normas locales y el control de infecciones van primero; prevalecen las instrucciones de los fabricantes. Rebaje la cubeta solo fuera de la boca, con protección ocular y contra el polvo.
+window-caution = Una ayuda para la inspección, no un producto sanitario; decide el profesional clínico autorizado. Prevalecen las normas locales, la higiene y las instrucciones de los fabricantes. Rebaje cubetas solo fuera de la boca, con protección ocular y contra el polvo.
 window-failed-keys = R lo intenta de nuevo, Esc vuelve atrás, Ctrl Q cierra la ventana.
 window-picture-name = Impresión en 3D
 window-no-finding = ningún hallazgo
@@ -131,6 +131,8 @@ map-scan-quality = calidad del escaneo
 map-scan-quality-figure = burbuja más pequeña visible
 map-missing = aquí no hay mapa de { $map }: { $why }
 map-holds-none = este resultado no contiene ninguno
+map-limit-show-through = visible
+map-limit-thin = fino
 map-limit-least = mínimo
 map-limit-most = máximo
 map-key = gris: no se conoce; líneas blancas: en un límite
@@ -152,6 +154,7 @@ probe-thickness-not-known = grosor desconocido
 probe-figure = { $name } { $figure }
 probe-not-known = { $name }: no se conoce
 probe-no-zone = fuera de las zonas
+probe-at = x { $x }; y { $y }; z { $z }
 probe-border = borde: { $zone }, a { $along } mm de la { $midline }
 
 ## La tira del borde.

@@ -69,13 +69,14 @@ impl Pen {
         painter.rect_filled(ground, 3.0, panels::GROUND);
         let font = FontId::proportional(text);
         let small = FontId::proportional(text * 0.85);
-        painter.text(
-            Pos2::new(bar.left(), top),
-            Align2::LEFT_TOP,
-            name,
-            font,
-            Color32::WHITE,
-        );
+        let most = ground.right() - bar.left() - text * 0.4;
+        let mut galley = painter.layout_no_wrap(name.to_owned(), font, Color32::WHITE);
+        if galley.size().x > most {
+            // A long name is written smaller, so that all of it is read.
+            let font = FontId::proportional(text * most / galley.size().x);
+            galley = painter.layout_no_wrap(name.to_owned(), font, Color32::WHITE);
+        }
+        painter.galley(Pos2::new(bar.left(), top), galley, Color32::WHITE);
         let width = bar.width() / PIECES as f32;
         for piece in 0..PIECES {
             let left = bar.left() + width * piece as f32;
@@ -126,7 +127,8 @@ impl Pen {
                 Value::figure(mark.value.to_string()).text(app.language)
             );
             let galley = painter.layout_no_wrap(words, small.clone(), Color32::WHITE);
-            let left = at.max(taken + text * 0.7);
+            let last = ground.right() - galley.size().x - text * 0.2;
+            let left = at.min(last).max(taken + text * 0.7);
             let place = Pos2::new(left, head.y - galley.size().y);
             taken = left + galley.size().x;
             painter.galley(place, galley, Color32::WHITE);
