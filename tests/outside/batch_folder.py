@@ -5,16 +5,16 @@ import subprocess
 from functools import cache
 from pathlib import Path
 
-from common import built, work_folder
+import common
+from common import example, work_folder
 
 
 #: Few and coarse: what is looked at is how they are gone through.
 CASES, EDGE_MM = 24, 0.9
 
 
-@cache
-def program() -> Path:
-    return built("archproof")
+#: The command, built once.
+program = cache(common.program)
 
 
 def cases(count: int, edge_mm: float) -> Path:
@@ -23,7 +23,7 @@ def cases(count: int, edge_mm: float) -> Path:
     folder = work_folder("batch") / f"cases-{count}-{edge_mm}"
     if not (folder / "made").exists():
         shutil.rmtree(folder, ignore_errors=True)
-        maker = built("archproof-phantom", "make_cases")
+        maker = example("make_cases")
         subprocess.run([maker, folder, str(count), str(edge_mm)], check=True)
         cut = folder / "cut"
         cut.mkdir()

@@ -14,13 +14,25 @@ os.environ["LC_ALL"] = "C"
 os.environ.pop("LANGUAGE", None)
 
 
-def built(package: str, example: str | None = None) -> Path:
-    """The release build of a package's program, or of one of its examples."""
-    command = ["cargo", "build", "--release", "--quiet", "--package", package]
-    if example:
-        command += ["--example", example]
+def program() -> Path:
+    """The command, optimised. Built with all packages: for one alone cargo would
+    build its libraries a second time, with fewer features."""
+    subprocess.run(["cargo", "build", "--release", "--quiet", "--locked"], cwd=ROOT, check=True)
+    return TARGET / "release" / "archproof"
+
+
+def example(name: str) -> Path:
+    """An example as the tests build it: its figures are those of an optimised one."""
+    command = ["cargo", "build", "--quiet", "--locked", "--example", name]
     subprocess.run(command, cwd=ROOT, check=True)
-    return TARGET / "release" / (f"examples/{example}" if example else "archproof")
+    return TARGET / "debug" / "examples" / name
+
+
+def optimised_example(package: str, name: str) -> Path:
+    """An example whose speed is looked at."""
+    command = ["cargo", "build", "--release", "--quiet", "--package", package, "--example", name]
+    subprocess.run(command, cwd=ROOT, check=True)
+    return TARGET / "release" / "examples" / name
 
 
 def work_folder(name: str) -> Path:

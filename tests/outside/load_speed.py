@@ -22,7 +22,7 @@ import open3d
 import stl
 import trimesh
 
-from common import Checks, built, work_folder
+from common import Checks, optimised_example, work_folder
 
 #: Squares along and across: two triangles each, 500,000 in all.
 SQUARES = 500
@@ -107,7 +107,7 @@ class Archproof:
 
     def __init__(self) -> None:
         self.process = subprocess.Popen(
-            [built("archproof-mesh", "read_speed"), "--turns"],
+            [optimised_example("archproof-mesh", "read_speed"), "--turns"],
             stdin=subprocess.PIPE,
             stdout=subprocess.PIPE,
             text=True,

@@ -10,7 +10,7 @@ import trimesh
 from scipy.sparse import coo_array
 from scipy.sparse.csgraph import connected_components
 
-from common import DATA, Checks, built
+from common import DATA, Checks, example
 
 FOLDERS = ["robustness", "scans"]
 #: Relative: trimesh keeps coordinates written as text in single precision.
@@ -67,7 +67,7 @@ def main() -> None:
     if not files:
         checks.skip("all", f"no shared data at {DATA}")
         checks.close()
-    figures = built("archproof-mesh", "figures")
+    figures = example("figures")
     lines = subprocess.run([figures, *files], capture_output=True, text=True, check=True)
     for path, line in zip(files, lines.stdout.splitlines(), strict=True):
         ours, name = json.loads(line), str(path.relative_to(DATA))

@@ -8,7 +8,7 @@ import numpy as np
 import open3d as o3d
 import trimesh
 
-from common import DATA, Checks, built, work_folder
+from common import DATA, Checks, example, work_folder
 
 FILES = [
     "robustness/ampscan/stl_file.stl",
@@ -25,7 +25,7 @@ TOLERANCE = 1e-7
 
 def main() -> None:
     checks = Checks()
-    program, work = built("archproof-mesh", "figures"), work_folder("nearest_places")
+    program, work = example("figures"), work_folder("nearest_places")
     random = np.random.default_rng(1)
     for name in FILES:
         path = DATA / name

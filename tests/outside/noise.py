@@ -9,7 +9,7 @@ import numpy as np
 import trimesh
 from scipy.spatial import cKDTree
 
-from common import DATA, Checks, built
+from common import DATA, Checks, example
 
 FILES = [
     "robustness/ampscan/stl_file.stl",
@@ -61,7 +61,7 @@ def main() -> None:
     planted, found = known_noise()
     print(f"reference on a sphere: {found:.4f} mm where {planted} mm was planted")
     checks.check("reference", abs(found / planted - 1) < 0.05, f"{found} of {planted}")
-    program = built("archproof-measure", "noise")
+    program = example("noise")
     for name in FILES:
         path = DATA / name
         if not path.exists():

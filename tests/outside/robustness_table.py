@@ -11,7 +11,7 @@ import sys
 import numpy as np
 import trimesh
 
-from common import DATA, ROOT, Checks, built
+from common import DATA, ROOT, Checks, example
 
 TABLE = ROOT / "crates" / "mesh" / "tests" / "robustness_outcomes.md"
 HEAD = """\
@@ -74,7 +74,7 @@ def main() -> None:
     if not files:
         checks.skip("all", f"no shared data at {folder}")
         checks.close()
-    figures = built("archproof-mesh", "figures")
+    figures = example("figures")
     lines = subprocess.run([figures, *files], capture_output=True, text=True, check=True)
     table = HEAD
     for path, line in zip(files, lines.stdout.splitlines(), strict=True):

@@ -15,7 +15,7 @@ from pathlib import Path
 
 import numpy as np
 
-from common import ROOT, Checks, built, work_folder
+from common import ROOT, Checks, program, work_folder
 
 GENERATOR = ROOT.parent / "shared" / "tools" / "second-phantom" / "make.py"
 FULL = "--full" in sys.argv[1:]
@@ -172,7 +172,7 @@ def main() -> None:
     if not GENERATOR.exists():
         checks.skip("second phantom", "its generator is not beside the project")
         checks.close()
-    command = built("archproof")
+    command = program()
     outcome = Outcome()
     for case in made():
         look(case, command, outcome, checks)

@@ -10,7 +10,7 @@ import time
 import numpy as np
 import trimesh
 
-from common import ROOT, Checks, built, work_folder
+from common import ROOT, Checks, example, work_folder
 
 PLANES = 400
 TOLERANCE = 1e-3
@@ -19,14 +19,14 @@ TOLERANCE = 1e-3
 def phantom(arch: str):
     """An impression of about 250,000 triangles."""
     folder = work_folder(f"sections_{arch}")
-    make = built("archproof-phantom", "make")
+    make = example("make")
     subprocess.run([make, folder, arch, "7", "0.33"], check=True, stdout=subprocess.DEVNULL)
     return next(path for path in sorted(folder.iterdir()) if path.stem.startswith("impression"))
 
 
 def main() -> None:
     checks = Checks()
-    sections = built("archproof-measure", "sections")
+    sections = example("sections")
     files = [phantom("maxillary"), phantom("mandibular"), ROOT / "test-meshes" / "sphere.ply"]
     for file in files:
         run = subprocess.run([sections, file, str(PLANES)], capture_output=True, check=True)

@@ -11,7 +11,7 @@ import sys
 import time
 from pathlib import Path
 
-from common import Checks, built, work_folder
+from common import Checks, optimised_example, program, work_folder
 
 ROUNDS = 5
 MOST_SECONDS, MOST_MB, TIMES_QUICKER = 1.0, 500.0, 10.0
@@ -25,7 +25,7 @@ SEED = "3"
 def phantom_scans(folder: Path) -> tuple[Path, Path]:
     """One phantom, sampled twice."""
     impression, tray = folder / "impression.ply", folder / "tray.stl"
-    make = built("archproof-phantom", "make")
+    make = optimised_example("archproof-phantom", "make")
     for kept, scan, edge in ((impression, "impression", IMPRESSION_EDGE), (tray, "tray", TRAY_EDGE)):
         subprocess.run([make, folder / "made", "maxillary", SEED, edge], check=True)
         made = folder / "made" / f"{scan}.stl"
@@ -49,7 +49,7 @@ def main() -> None:
     checks, work = Checks(), work_folder("whole_check")
     scans = [Path(a) for a in sys.argv[1:3]] if len(sys.argv) > 2 else phantom_scans(work)
     impression, tray = scans
-    archproof = built("archproof")
+    archproof = program()
     reference = Path(__file__).with_name("reference_check.py")
     own_command = [archproof, "check", impression, "--arch", "maxillary", "--tray", tray]
     own_command += ["--out", work / "archproof"]
