@@ -55,7 +55,6 @@ impl Pen {
 
     /// A scale with its labels and limits; gives where it ends.
     fn scale(&self, app: &App, top: f32, name: &str, scale: &Scale, limits: &[LimitMark]) -> f32 {
-        const PIECES: u32 = 64;
         let canvas = self.rect(&app.canvas);
         let text = self.text;
         let size = Vec2::new(self.scale_width(canvas), text);
@@ -67,33 +66,10 @@ impl Pen {
         );
         let painter = &self.painter;
         painter.rect_filled(ground, 3.0, panels::GROUND);
-        let font = FontId::proportional(text);
-        let small = FontId::proportional(text * 0.85);
         let most = ground.right() - bar.left() - text * 0.4;
-        let mut galley = painter.layout_no_wrap(name.to_owned(), font, Color32::WHITE);
-        if galley.size().x > most {
-            // A long name is written smaller, so that all of it is read.
-            let font = FontId::proportional(text * most / galley.size().x);
-            galley = painter.layout_no_wrap(name.to_owned(), font, Color32::WHITE);
-        }
-        painter.galley(Pos2::new(bar.left(), top), galley, Color32::WHITE);
-        let width = bar.width() / PIECES as f32;
-        for piece in 0..PIECES {
-            let left = bar.left() + width * piece as f32;
-            let share = (f64::from(piece) + 0.5) / f64::from(PIECES);
-            let [r, g, b] = app.palette.at(share);
-            let part = Rect::from_min_size(
-                Pos2::new(left, bar.top()),
-                Vec2::new(width + 0.5, bar.height()),
-            );
-            painter.rect_filled(part, 0.0, Color32::from_rgb(r, g, b));
-        }
-        painter.rect_stroke(
-            bar,
-            0.0,
-            Stroke::new(1.0, Color32::WHITE),
-            StrokeKind::Outside,
-        );
+        self.name_of_scale(Pos2::new(bar.left(), top), name, most);
+        self.colours_of_scale(app, bar);
+        let small = FontId::proportional(text * 0.85);
         let x = |value: f64| bar.left() + bar.width() * scale.share(value) as f32;
         for value in scale.labels() {
             let at = Pos2::new(x(value), bar.bottom());
@@ -134,5 +110,36 @@ impl Pen {
             painter.galley(place, galley, Color32::WHITE);
         }
         ground.bottom() + text * 0.4
+    }
+
+    /// A scale's name: a long one is written smaller, so that all of it is read.
+    fn name_of_scale(&self, place: Pos2, name: &str, most: f32) {
+        let laid = |size: f32| {
+            let font = FontId::proportional(size);
+            (self.painter).layout_no_wrap(name.to_owned(), font, Color32::WHITE)
+        };
+        let mut galley = laid(self.text);
+        if galley.size().x > most {
+            galley = laid(self.text * most / galley.size().x);
+        }
+        self.painter.galley(place, galley, Color32::WHITE);
+    }
+
+    /// The colours of a scale in a frame.
+    fn colours_of_scale(&self, app: &App, bar: Rect) {
+        const PIECES: u32 = 64;
+        let width = bar.width() / PIECES as f32;
+        for piece in 0..PIECES {
+            let left = bar.left() + width * piece as f32;
+            let share = (f64::from(piece) + 0.5) / f64::from(PIECES);
+            let [r, g, b] = app.palette.at(share);
+            let part = Rect::from_min_size(
+                Pos2::new(left, bar.top()),
+                Vec2::new(width + 0.5, bar.height()),
+            );
+            (self.painter).rect_filled(part, 0.0, Color32::from_rgb(r, g, b));
+        }
+        let frame = Stroke::new(1.0, Color32::WHITE);
+        (self.painter).rect_stroke(bar, 0.0, frame, StrokeKind::Outside);
     }
 }
