@@ -85,9 +85,9 @@ mod tests {
     #[test]
     fn a_step_that_goes_on_is_timed_once() {
         let clock = Clock::start();
-        let told = [Step::Reading, Step::Reading, Step::Judging, Step::Judging];
+        let named = [Step::Reading, Step::Reading, Step::Judging, Step::Judging];
         assert_eq!(
-            told.map(|step| clock.begin(step)),
+            named.map(|step| clock.begin(step)),
             [true, false, true, false]
         );
         let steps: Vec<Step> = clock.stop().steps.iter().map(|(step, _)| *step).collect();

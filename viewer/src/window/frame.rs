@@ -62,7 +62,7 @@ impl Running {
         going_on
     }
 
-    /// Draws what stands in the window; gives what was asked for by mouse.
+    /// Draws what is in the window; gives what was asked for by mouse.
     pub(super) fn draw_content(&mut self) -> (Asked, camera::FlatCamera) {
         let text_size = self.text_size();
         let layout = self.layout();

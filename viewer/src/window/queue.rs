@@ -111,7 +111,7 @@ pub(super) fn draw(
     wishes
 }
 
-/// What stands above the rows; whether the search has the keyboard.
+/// What is above the rows; whether the search has the keyboard.
 fn head(
     ui: &mut Ui,
     list: &List,

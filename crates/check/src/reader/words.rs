@@ -91,7 +91,7 @@ pub(super) fn of_header(problem: &str) -> Message {
         "the format is not one of ascii, binary_little_endian and binary_big_endian" => {
             message!("header-format")
         }
-        "a property stands before the first element" => message!("header-property-first"),
+        "a property comes before the first element" => message!("header-property-first"),
         "a line begins with no known word" => message!("header-unknown-word"),
         "an element has no name" => message!("header-element-name"),
         "an element's count is not a whole number from 0 up" => message!("header-element-count"),

@@ -200,7 +200,7 @@ pub(super) fn parse_within(bytes: &[u8], size: u64) -> Result<Header, ParseError
                 let owner = header
                     .elements
                     .last_mut()
-                    .ok_or_else(|| wrong("a property stands before the first element"))?;
+                    .ok_or_else(|| wrong("a property comes before the first element"))?;
                 owner.properties.push(property(words).map_err(wrong)?);
             }
             Some(b"end_header") => break,

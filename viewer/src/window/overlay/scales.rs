@@ -86,7 +86,7 @@ impl Pen {
                 Color32::WHITE,
             );
         }
-        // Limits stand above the bar; neighbours that would touch share a line.
+        // Limits are named above the bar; neighbours that would touch share a line.
         let mut taken = f32::NEG_INFINITY;
         for mark in limits
             .iter()
