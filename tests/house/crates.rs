@@ -26,24 +26,13 @@ pub(super) struct Manifest {
     pub dependencies: Vec<Dependency>,
 }
 
-/// The manifests of the workspace, and of the window where it has its own.
+/// The manifests of the workspace.
 pub(super) fn manifests(repo: &Path) -> Result<Vec<Manifest>, HouseError> {
-    let mut found: Vec<Manifest> = Vec::new();
-    for manifest in ["Cargo.toml", "viewer/Cargo.toml"] {
-        let path = repo.join(manifest);
-        if !path.is_file() {
-            continue;
-        }
-        let metadata = MetadataCommand::new()
-            .manifest_path(path)
-            .no_deps()
-            .exec()?;
-        for package in &metadata.packages {
-            if !found.iter().any(|m| m.package == *package.name) {
-                found.push(manifest_of(package));
-            }
-        }
-    }
+    let metadata = MetadataCommand::new()
+        .manifest_path(repo.join("Cargo.toml"))
+        .no_deps()
+        .exec()?;
+    let mut found: Vec<Manifest> = metadata.packages.iter().map(manifest_of).collect();
     found.sort_by(|a, b| a.name.cmp(&b.name));
     Ok(found)
 }

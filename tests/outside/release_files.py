@@ -70,17 +70,16 @@ def licences(checks: Checks) -> None:
     rules = tomllib.loads((ROOT / ".cargo" / "deny.toml").read_text(encoding="utf-8"))
     allowed = set(rules["licenses"]["allow"])
     also = {one["crate"]: set(one["allow"]) for one in rules["licenses"]["exceptions"]}
-    for manifest in ("Cargo.toml", "viewer/Cargo.toml"):
-        command = ["cargo", "metadata", "--format-version=1", "--locked", "--manifest-path", manifest]
-        for target in rules["graph"]["targets"]:
-            command += ["--filter-platform", target]
-        listed = json.loads(subprocess.run(command, cwd=ROOT, check=True, capture_output=True).stdout)
-        used = {node["id"] for node in listed["resolve"]["nodes"]}
-        for package in listed["packages"]:
-            name, expression = package["name"], package["license"] or ""
-            if package["id"] in used:
-                fits = bool(expression) and is_allowed(expression, allowed | also.get(name, set()))
-                checks.check(f"licence of {name}", fits, expression)
+    command = ["cargo", "metadata", "--format-version=1", "--locked"]
+    for target in rules["graph"]["targets"]:
+        command += ["--filter-platform", target]
+    listed = json.loads(subprocess.run(command, cwd=ROOT, check=True, capture_output=True).stdout)
+    used = {node["id"] for node in listed["resolve"]["nodes"]}
+    for package in listed["packages"]:
+        name, expression = package["name"], package["license"] or ""
+        if package["id"] in used:
+            fits = bool(expression) and is_allowed(expression, allowed | also.get(name, set()))
+            checks.check(f"licence of {name}", fits, expression)
 
 
 def main() -> None:

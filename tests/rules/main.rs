@@ -14,6 +14,7 @@ mod limits;
 mod lints;
 mod measuring;
 mod network;
+mod one_set;
 mod printing;
 mod rust_version;
 mod top_level;

@@ -222,12 +222,12 @@ fn spoils(nearby: &Nearby, measurement: &Measurement, protocol: &Protocol) -> Op
     }
 }
 
-/// What is let pass in critical zones does not spoil a landmark.
+/// What is let pass or only noted in critical zones does not spoil a landmark.
 fn is_worth_a_finding(defect: &Defect, protocol: &Protocol) -> bool {
     let (size, limit) = match defect.kind {
         DefectKind::Void => (defect.across_mm, LimitKey::CriticalVoidRedo),
         DefectKind::Nodule => (defect.across_mm, LimitKey::CriticalNodule),
-        DefectKind::Hole => (defect.across_mm, LimitKey::CriticalHole),
+        DefectKind::Hole => (defect.across_mm, LimitKey::Hole),
         DefectKind::Fold => (
             defect.length_mm.unwrap_or(defect.across_mm),
             LimitKey::CriticalFold,

@@ -21,6 +21,7 @@ pub mod bent_tray;
 pub mod border;
 pub mod border_change;
 mod border_errors;
+pub mod coarse_voids;
 pub mod colour;
 pub mod cover;
 pub mod crest;

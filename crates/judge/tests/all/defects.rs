@@ -39,7 +39,9 @@ fn defect(kind: DefectKind, across_mm: f64, zone: Zone) -> Defect {
 #[case::fold(DefectKind::Fold, 4.0, Zone::Palate, Some((Severity::Note, Check::Fold)), Verdict::Accept)]
 #[case::fold_on_the_ridge(DefectKind::Fold, 4.0, Zone::ResidualRidge, Some((Severity::Borderline, Check::Fold)), Verdict::Undecided)]
 #[case::hole(DefectKind::Hole, 2.5, Zone::Palate, Some((Severity::Borderline, Check::Hole)), Verdict::Undecided)]
+#[case::hole_on_the_ridge(DefectKind::Hole, 2.5, Zone::ResidualRidge, Some((Severity::Borderline, Check::Hole)), Verdict::Undecided)]
 #[case::small_hole(DefectKind::Hole, 1.5, Zone::Palate, None, Verdict::Accept)]
+#[case::small_hole_on_the_ridge(DefectKind::Hole, 1.5, Zone::ResidualRidge, Some((Severity::Note, Check::Hole)), Verdict::Accept)]
 fn a_defect_is_judged_by_its_size_and_place(
     #[case] kind: DefectKind,
     #[case] across_mm: f64,

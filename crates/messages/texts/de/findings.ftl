@@ -61,6 +61,7 @@ void-or-landmark = { $landmark }: Zuerst ansehen, ob diese Vertiefung die Landma
 nodule = Hier ist eine Materialperle, die nicht nach Gewebe aussieht. Ansehen und mit dem Mund vergleichen; gehört sie nicht zur Anatomie, vor dem Ausgießen entfernen.
 fold = Diese Rille sieht aus, als wären zwei Materialfronten aufeinandergetroffen, ohne sich zu verbinden. Ansehen. Hat sich das Material gefaltet oder verzogen, eine Wash-Abformung darüber nehmen; hat die Schleimhaut diese Furche, so lassen.
 hole = Hier wurde nichts gescannt: diese Stelle noch einmal scannen. Hat die Abformung selbst ein Loch, muss der Wash es füllen.
+hole-small = Hier wurde eine kleine Stelle nicht gescannt. Eine Blase, an der die Abformung scheitern würde, passt nicht hinein. Die Stelle an der Abformung selbst ansehen.
 
 ## Landmarken, jede benannt wie in `the-landmark`: am Anfang, ohne Artikel.
 

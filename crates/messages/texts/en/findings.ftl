@@ -55,6 +55,7 @@ void-or-landmark = Look first whether this hollow is the { $landmark } itself. I
 nodule = There is a bead here that does not look like tissue. Inspect it and compare it with the mouth; if it is not anatomy, remove it before pouring.
 fold = This groove looks as if two fronts of material met without bonding. Inspect it. If the material folded or dragged, take a wash over it; if the mucosa has this furrow, leave it.
 hole = Nothing was scanned here: scan this place again. If the impression itself has a hole, the wash must fill it.
+hole-small = A small place was not scanned here. It is too small to hide a void that would fail the impression. Look at the place on the impression itself.
 
 ## Landmarks, each named as in `the-landmark`.
 

@@ -61,6 +61,7 @@ void-or-landmark = Mire primero si esta depresión es { $landmark }. Si no lo es
 nodule = Aquí hay un nódulo que no parece tejido. Examínelo y compárelo con la boca; si no es anatomía, elimínelo antes del vaciado.
 fold = Este surco parece el encuentro de dos frentes de material que no se unieron. Examínelo. Si el material se plegó o se arrastró, tome un lavado encima; si la mucosa tiene este surco, déjelo.
 hole = Aquí no se escaneó nada: escanee de nuevo este punto. Si la propia impresión tiene un agujero, el lavado debe rellenarlo.
+hole-small = Aquí quedó sin escanear un punto pequeño. En él no cabe una burbuja por la que la impresión no sería válida. Mire ese punto en la propia impresión.
 
 ## Puntos anatómicos, nombrados como en `the-landmark`: con artículo, nunca tras «a» o «de».
 

@@ -172,6 +172,7 @@ fn of_tissue(spoil: &mut SpoilBy<'_>) {
         (DefectKind::Nodule, 3.0),
         (DefectKind::Fold, 5.0),
         (DefectKind::Hole, 3.0),
+        (DefectKind::Hole, 1.5),
     ] {
         for (zone, from_edge_mm) in [
             (Zone::ResidualRidge, 12.0),
