@@ -10,12 +10,12 @@ use sha2::{Digest, Sha256};
 const STYLE: &str = include_str!("style.css");
 
 /// A page that needs no other file and runs nothing.
-pub(crate) fn whole(title: &str, body: &Markup) -> String {
+pub(super) fn whole(title: &str, body: &Markup) -> String {
     in_language(title, body, Language::English)
 }
 
 /// A page that needs no other file and runs nothing, in a language.
-pub(super) fn in_language(title: &str, body: &Markup, language: Language) -> String {
+pub(crate) fn in_language(title: &str, body: &Markup, language: Language) -> String {
     document(title, body, &[STYLE], None, language)
 }
 
