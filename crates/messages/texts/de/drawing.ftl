@@ -85,7 +85,7 @@ section-circle = Kreis durch die Randrundung
 section-overlap = Überstand, bis zum Löffel
 section-uncertainties = Erweiterte Unsicherheiten (k = 2).
 
-## How to scan.
+## So wird gescannt.
 
 scanning-drawing = Zeichnung: { $heading }
 scanning-tissue-side = Schleimhautseite

@@ -85,7 +85,7 @@ section-circle = círculo por el redondeo del borde
 section-overlap = extensión, hasta la cubeta
 section-uncertainties = Incertidumbres expandidas (k = 2).
 
-## How to scan.
+## Cómo escanear.
 
 scanning-drawing = Dibujo: { $heading }
 scanning-tissue-side = lado tisular
