@@ -129,8 +129,16 @@ fn both_sides(sheet: &mut Sheet, language: Language) {
         arrow(sheet, [x - 40.0 * sense, 40.0], [x - 4.0 * sense, 58.0]);
         arrow(sheet, [x - 44.0 * sense, 110.0], [x - 4.0 * sense, 104.0]);
     }
-    words(sheet, [230.0, 20.0], &text!(language, "scanning-tissue-side"));
-    words(sheet, [230.0, 226.0], &text!(language, "scanning-outer-side"));
+    words(
+        sheet,
+        [230.0, 20.0],
+        &text!(language, "scanning-tissue-side"),
+    );
+    words(
+        sheet,
+        [230.0, 226.0],
+        &text!(language, "scanning-outer-side"),
+    );
     words(sheet, [44.0, 84.0], &text!(language, "section-border"));
     words(sheet, [416.0, 84.0], &text!(language, "section-border"));
 }
@@ -143,7 +151,11 @@ fn handle(sheet: &mut Sheet, language: Language) {
     arrow(sheet, [110.0, 40.0], [208.0, 42.0]);
     words(sheet, [56.0, 47.0], &text!(language, "scanning-handle"));
     words(sheet, [330.0, 45.0], &text!(language, "view-front"));
-    words(sheet, [230.0, 218.0], &text!(language, "scanning-tissue-side"));
+    words(
+        sheet,
+        [230.0, 218.0],
+        &text!(language, "scanning-tissue-side"),
+    );
 }
 
 fn empty_tray(sheet: &mut Sheet, language: Language) {
@@ -212,7 +224,11 @@ fn good_and_bad(sheet: &mut Sheet, language: Language) {
     let rough = |number: usize| [if number.is_multiple_of(2) { 7.0 } else { -7.0 }, 0.0];
     sheet.polyline(&shifted(&bad[31..], &rough), SURFACE);
     words(sheet, [262.0, 150.0], &text!(language, "scanning-hole"));
-    words(sheet, [345.0, 120.0], &text!(language, "scanning-two-layers"));
+    words(
+        sheet,
+        [345.0, 120.0],
+        &text!(language, "scanning-two-layers"),
+    );
     words(sheet, [400.0, 72.0], &text!(language, "scanning-rough"));
     words(sheet, [345.0, 214.0], &text!(language, "scanning-bad"));
 }
