@@ -1,5 +1,7 @@
 //! The pages of codes in every language.
 
+#![allow(clippy::unwrap_used, reason = "tests")]
+
 use fixtures::translation::{Kept, english_words};
 use judge::explained::{codes, page};
 use messages::Language;

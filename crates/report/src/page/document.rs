@@ -10,7 +10,7 @@ use sha2::{Digest, Sha256};
 const STYLE: &str = include_str!("style.css");
 
 /// A page that needs no other file and runs nothing.
-pub(super) fn whole(title: &str, body: &Markup) -> String {
+pub(crate) fn whole(title: &str, body: &Markup) -> String {
     in_language(title, body, Language::English)
 }
 

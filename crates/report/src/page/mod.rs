@@ -51,7 +51,7 @@ mod wash;
 
 pub(crate) use cautions::cautions;
 use document::with_script;
-pub(crate) use document::{in_language, with_style};
+pub(crate) use document::{in_language, whole, with_style};
 pub use standard::control_page;
 pub(crate) use table::table;
 
