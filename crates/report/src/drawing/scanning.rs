@@ -223,10 +223,10 @@ fn good_and_bad(sheet: &mut Sheet, language: Language) {
     sheet.polyline(&shifted(&bad[20..31], &|_| [2.0, -11.0]), SURFACE);
     let rough = |number: usize| [if number.is_multiple_of(2) { 7.0 } else { -7.0 }, 0.0];
     sheet.polyline(&shifted(&bad[31..], &rough), SURFACE);
-    words(sheet, [262.0, 150.0], &text!(language, "scanning-hole"));
+    words(sheet, [254.0, 150.0], &text!(language, "scanning-hole"));
     words(
         sheet,
-        [345.0, 120.0],
+        [334.0, 120.0],
         &text!(language, "scanning-two-layers"),
     );
     words(sheet, [400.0, 72.0], &text!(language, "scanning-rough"));
