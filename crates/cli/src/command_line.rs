@@ -121,7 +121,7 @@ pub enum Command {
         /// Write the page on 'scanning' with its drawings, to be printed
         #[arg(long, value_name = "FILE")]
         html: Option<PathBuf>,
-        /// Language in which pages are asked for [default: the system's]
+        /// Language of the pages on topics [default: the system's]
         #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
         language: Option<Language>,
     },

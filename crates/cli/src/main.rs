@@ -6,6 +6,7 @@ mod commands;
 mod failure;
 mod interrupt;
 mod new_file;
+mod pages;
 mod progress;
 mod terminal;
 

@@ -2,12 +2,13 @@
 //! drawing to each of its sections.
 
 use crate::drawing::scanning::drawing;
-use crate::page::whole;
+use crate::page::in_language;
 use maud::{Markup, PreEscaped, html};
+use messages::{Language, text};
 
-/// The page of a text in which every section begins with `## ` and its heading.
+/// The page of a text in a language, in which every section begins with `## ` and its heading.
 #[must_use]
-pub fn scanning_page(text: &str) -> String {
+pub fn scanning_page(text: &str, language: Language) -> String {
     let mut parts = text.split("\n## ");
     let title = parts.next().unwrap_or_default();
     let title = title.lines().next().unwrap_or_default();
@@ -15,14 +16,14 @@ pub fn scanning_page(text: &str) -> String {
     let body = html! {
         main.scanning {
             header { h1 { (crate::text::format::capital(title)) } }
-            @for (number, part) in parts.enumerate() { (section(number, part)) }
+            @for (number, part) in parts.enumerate() { (section(number, part, language)) }
         }
-        footer { p { "An aid to inspection, not a medical device; the licensed clinician decides." } }
+        footer { p { (text!(language, "page-caution-aid")) } }
     };
-    whole(title, &body)
+    in_language(title, &body, language)
 }
 
-fn section(number: usize, part: &str) -> Markup {
+fn section(number: usize, part: &str, language: Language) -> Markup {
     let (heading, text) = part.split_once('\n').unwrap_or((part, ""));
     // Names within a page must be its own.
     let own = |svg: Vec<u8>| {
@@ -34,12 +35,21 @@ fn section(number: usize, part: &str) -> Markup {
             div {
                 h2 { (heading) }
                 @for paragraph in text.split("\n\n").filter(|paragraph| !paragraph.trim().is_empty()) {
-                    p { (paragraph) }
+                    p { (with_code(paragraph)) }
                 }
             }
-            @if let Some(svg) = drawing(heading) {
+            @if let Some(svg) = drawing(number, heading, language) {
                 figure { (PreEscaped(own(svg))) }
             }
+        }
+    }
+}
+
+/// A paragraph with its `code` set as such.
+fn with_code(paragraph: &str) -> Markup {
+    html! {
+        @for (number, piece) in paragraph.split('`').enumerate() {
+            @if number % 2 == 1 { code { (piece) } } @else { (piece) }
         }
     }
 }

@@ -181,15 +181,37 @@ fn what_was_odd_in_a_file_and_what_is_being_done() {
 }
 
 #[test]
-fn a_page_in_english_says_so_where_another_language_is_asked_for() {
+fn a_page_is_in_the_language_that_is_asked_for_and_help_of_commands_says_that_it_is_not() {
     let folder = tempfile::tempdir().unwrap();
-    for (code, first) in [
-        ("de", "Diese Seite gibt es nur auf Englisch.\n\n# start: "),
-        ("es", "Esta página está solo en inglés.\n\n# start: "),
-        ("en", "# start: "),
+    for (code, page, command, topics) in [
+        (
+            "de",
+            "# start: ohne Terminal und aus einem Ordner mit Scans\n",
+            "Die Hilfe zu Befehlen gibt es nur auf Englisch; ",
+            "\nThemen („archproof help TOPIC“):\n  start            ohne Terminal und ",
+        ),
+        (
+            "es",
+            "# start: sin terminal y desde una carpeta de escaneos\n",
+            "La ayuda de las órdenes está solo en inglés; ",
+            "\nTemas («archproof help TOPIC»):\n  start            sin terminal y ",
+        ),
+        (
+            "en",
+            "# start: without a terminal, and from a folder of scans\n",
+            "Checks the quality of 3D scans",
+            "\nTopics ('archproof help TOPIC'):\n  start            without a terminal, ",
+        ),
     ] {
-        let outcome = run(folder.path(), &["help", "start", "--language", code]);
-        assert!(outcome.out.starts_with(first), "{}", outcome.out);
+        let help = |of: &[&str]| run(folder.path(), &[of, &["--language", code]].concat()).out;
+        let start = help(&["help", "start"]);
+        assert!(start.starts_with(page), "{start}");
+        let all = help(&["help"]);
+        assert!(all.starts_with(command) && all.contains(topics), "{all}");
+        // Command and topic of one name.
+        let batch = help(&["help", "batch"]);
+        let text = batch.split_once("\n# batch: ").unwrap().0;
+        assert_eq!(text.starts_with(command), code != "en", "{batch}");
     }
     let list = run(folder.path(), &["explain", "--language", "de"]).out;
     assert!(

@@ -74,11 +74,14 @@ fn the_page_on_scanning_opens_alone_and_is_one_page() {
     let Some(mut browser) = Browser::open(folder.path()) else {
         return;
     };
-    let help = ["help", "scanning", "--html", "scanning.html"];
-    assert_eq!(run(folder.path(), &help).code, Some(0));
-    let page = folder.path().join("scanning.html").canonicalize().unwrap();
-    assert_opens_alone(&mut browser, &page);
-    assert_eq!(browser.pages(), 1);
+    let page = folder.path().join("scanning.html");
+    for code in ["en", "de", "es"] {
+        let help = ["help", "scanning", "--html", "scanning.html"];
+        let help = [&help[..], &["--language", code]].concat();
+        assert_eq!(run(folder.path(), &help).code, Some(0));
+        assert_opens_alone(&mut browser, &page.canonicalize().unwrap());
+        assert_eq!(browser.pages(), 1, "{code}");
+    }
     let other = run(folder.path(), &["help", "start", "--html", "start.html"]);
     assert_eq!(other.code, Some(2), "{}", other.complaint);
     assert!(!folder.path().join("start.html").exists());

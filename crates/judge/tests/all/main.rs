@@ -8,6 +8,7 @@ mod in_transit;
 mod landmarks;
 mod mouth;
 mod one_scan;
+mod pages;
 mod sentences;
 mod tray_shown;
 mod which_scan;

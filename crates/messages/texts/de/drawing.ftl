@@ -84,3 +84,20 @@ section-tray = Löffel
 section-circle = Kreis durch die Randrundung
 section-overlap = Überstand, bis zum Löffel
 section-uncertainties = Erweiterte Unsicherheiten (k = 2).
+
+## So wird gescannt.
+
+scanning-drawing = Zeichnung: { $heading }
+scanning-tissue-side = Schleimhautseite
+scanning-outer-side = Außenseite
+scanning-handle = der Griff
+scanning-empty = sauber, leer
+scanning-now = jetzt scannen
+scanning-too-late = zerteilt: zu spät
+scanning-fine = fein: Blase sichtbar
+scanning-coarse = grob: unsichtbar
+scanning-good = gut: eine Lage
+scanning-hole = Loch
+scanning-two-layers = zwei Lagen
+scanning-rough = rau
+scanning-bad = schlecht: neu scannen

@@ -90,7 +90,9 @@ sheet-not-opened = the sheet was written but cannot be opened ({ $reason }); ope
 no-viewer = the window is a program of its own, archproof-viewer, and is neither beside this one nor on the PATH; install it with 'cargo install --path viewer --locked'
 viewer-not-started = archproof-viewer cannot be started ({ $reason }); install it anew with 'cargo install --path viewer --locked'
 explain-one = 'archproof explain CODE' prints the page of one.
-page-in-english = This page is in English only.
+command-help-in-english = The help of commands is in English only; the pages on topics are in your language.
+help-topics = Topics ('archproof help TOPIC'):
+page-written = Written: { $path }
 
 ## What is done with a path that is given by itself.
 

@@ -84,3 +84,20 @@ section-tray = tray
 section-circle = circle through the roll
 section-overlap = overlap, to the nearest tray
 section-uncertainties = Uncertainties are expanded (k = 2).
+
+## How to scan.
+
+scanning-drawing = Drawing: { $heading }
+scanning-tissue-side = tissue side
+scanning-outer-side = outer side
+scanning-handle = the handle
+scanning-empty = clean, empty
+scanning-now = scan it now
+scanning-too-late = cut: too late
+scanning-fine = fine: the void shows
+scanning-coarse = coarse: it does not
+scanning-good = good: one layer
+scanning-hole = hole
+scanning-two-layers = two layers
+scanning-rough = rough
+scanning-bad = bad: scan again

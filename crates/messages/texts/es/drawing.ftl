@@ -84,3 +84,20 @@ section-tray = cubeta
 section-circle = círculo por el redondeo del borde
 section-overlap = extensión, hasta la cubeta
 section-uncertainties = Incertidumbres expandidas (k = 2).
+
+## Cómo escanear.
+
+scanning-drawing = Dibujo: { $heading }
+scanning-tissue-side = lado tisular
+scanning-outer-side = lado externo
+scanning-handle = el mango
+scanning-empty = limpia, vacía
+scanning-now = escanee ahora
+scanning-too-late = cortada: ya es tarde
+scanning-fine = fino: se ve
+scanning-coarse = grueso: no se ve
+scanning-good = bueno: una capa
+scanning-hole = hueco
+scanning-two-layers = dos capas
+scanning-rough = rugoso
+scanning-bad = malo: repetir

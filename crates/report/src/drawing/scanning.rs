@@ -1,6 +1,7 @@
 //! Drawings of how to scan, by formula: no scan of anybody is shown.
 
 use super::canvas::{Anchor, GREY, INK, LIMIT, PALE, Sheet, SheetPoint, Stroke, TRAY};
+use messages::{Language, text};
 use std::f64::consts::{PI, TAU};
 
 const SIZE: [f64; 2] = [460.0, 230.0];
@@ -8,19 +9,25 @@ const WORDS: f64 = 20.0;
 const SURFACE: Stroke = Stroke::whole(INK, 2.6);
 const CUT: Stroke = Stroke::dashed(INK, 1.6, "6 4");
 
-/// The drawing to a section of the page, by its heading.
-pub(crate) fn drawing(heading: &str) -> Option<Vec<u8>> {
-    let draw: fn(&mut Sheet) = match heading {
-        "Both sides" => both_sides,
-        "The handle, too" => handle,
-        "The empty tray, once" => empty_tray,
-        "Before anything is cut" => before_cutting,
-        "How fine" => how_fine,
-        "A good scan and a bad one" => good_and_bad,
-        _ => return None,
-    };
-    let mut sheet = Sheet::new(SIZE[0], SIZE[1], &format!("Drawing: {heading}"));
-    draw(&mut sheet);
+/// What draws, in a language.
+type Draw = fn(&mut Sheet, Language);
+
+/// The drawings, in the order of the sections of the page; the last sections have none.
+const DRAWINGS: [Draw; 6] = [
+    both_sides,
+    handle,
+    empty_tray,
+    before_cutting,
+    how_fine,
+    good_and_bad,
+];
+
+/// The drawing to a section of the page, by its number; `heading` is that of the section.
+pub(crate) fn drawing(number: usize, heading: &str, language: Language) -> Option<Vec<u8>> {
+    let draw = DRAWINGS.get(number)?;
+    let title = text!(language, "scanning-drawing", heading = heading);
+    let mut sheet = Sheet::new(SIZE[0], SIZE[1], &title);
+    draw(&mut sheet, language);
     Some(sheet.encoded())
 }
 
@@ -111,7 +118,7 @@ fn words(sheet: &mut Sheet, at: SheetPoint, text: &str) {
     sheet.label(at, Anchor::Middle, WORDS, text);
 }
 
-fn both_sides(sheet: &mut Sheet) {
+fn both_sides(sheet: &mut Sheet, language: Language) {
     let at = [230.0, 124.0];
     impression(sheet, at, 1.2);
     for x in [-50.0, 0.0, 50.0] {
@@ -122,36 +129,48 @@ fn both_sides(sheet: &mut Sheet) {
         arrow(sheet, [x - 40.0 * sense, 40.0], [x - 4.0 * sense, 58.0]);
         arrow(sheet, [x - 44.0 * sense, 110.0], [x - 4.0 * sense, 104.0]);
     }
-    words(sheet, [230.0, 20.0], "tissue side");
-    words(sheet, [230.0, 226.0], "outer side");
-    words(sheet, [44.0, 84.0], "border");
-    words(sheet, [416.0, 84.0], "border");
+    words(
+        sheet,
+        [230.0, 20.0],
+        &text!(language, "scanning-tissue-side"),
+    );
+    words(
+        sheet,
+        [230.0, 226.0],
+        &text!(language, "scanning-outer-side"),
+    );
+    words(sheet, [44.0, 84.0], &text!(language, "section-border"));
+    words(sheet, [416.0, 84.0], &text!(language, "section-border"));
 }
 
-fn handle(sheet: &mut Sheet) {
+fn handle(sheet: &mut Sheet, language: Language) {
     let at = [230.0, 150.0];
     sheet.area(&handle_of(at, 78.0), PALE);
     sheet.polyline(&handle_of(at, 78.0), SURFACE);
     sheet.polyline(&arch(at, 78.0), SURFACE);
     arrow(sheet, [110.0, 40.0], [208.0, 42.0]);
-    words(sheet, [56.0, 47.0], "the handle");
-    words(sheet, [330.0, 45.0], "front");
-    words(sheet, [230.0, 150.0], "tissue side");
+    words(sheet, [56.0, 47.0], &text!(language, "scanning-handle"));
+    words(sheet, [330.0, 45.0], &text!(language, "view-front"));
+    words(
+        sheet,
+        [230.0, 218.0],
+        &text!(language, "scanning-tissue-side"),
+    );
 }
 
-fn empty_tray(sheet: &mut Sheet) {
+fn empty_tray(sheet: &mut Sheet, language: Language) {
     let at = [230.0, 104.0];
     sheet.polyline(&tray(at, 1.0), Stroke::whole(TRAY, 6.0));
     from_all_sides(sheet, [230.0, 104.0], [150.0, 92.0], 10);
-    words(sheet, [230.0, 92.0], "clean, empty");
+    words(sheet, [230.0, 92.0], &text!(language, "scanning-empty"));
 }
 
-fn before_cutting(sheet: &mut Sheet) {
+fn before_cutting(sheet: &mut Sheet, language: Language) {
     for (x, is_whole) in [(120.0, true), (340.0, false)] {
         let at = [x, 118.0];
         sheet.polyline(&arch(at, 66.0), SURFACE);
         if is_whole {
-            words(sheet, [x, 190.0], "scan it now");
+            words(sheet, [x, 190.0], &text!(language, "scanning-now"));
             // A tick.
             sheet.polyline(
                 &[[x - 14.0, 108.0], [x - 3.0, 120.0], [x + 18.0, 90.0]],
@@ -160,15 +179,15 @@ fn before_cutting(sheet: &mut Sheet) {
         } else {
             sheet.line([x - 84.0, 86.0], [x + 84.0, 142.0], CUT);
             sheet.line([x, 40.0], [x, 166.0], CUT);
-            words(sheet, [x, 190.0], "cut: too late");
+            words(sheet, [x, 190.0], &text!(language, "scanning-too-late"));
         }
     }
 }
 
-fn how_fine(sheet: &mut Sheet) {
+fn how_fine(sheet: &mut Sheet, language: Language) {
     for (left, edge, text) in [
-        (20.0, 18.0, "fine: the void shows"),
-        (250.0, 63.0, "coarse: it does not"),
+        (20.0, 18.0, text!(language, "scanning-fine")),
+        (250.0, 63.0, text!(language, "scanning-coarse")),
     ] {
         let (count, top) = ((190.0 / edge) as i32, 16.0);
         let size = edge * f64::from(count);
@@ -185,13 +204,13 @@ fn how_fine(sheet: &mut Sheet) {
             );
         }
         sheet.circle([left + 95.0, top + 92.0], 23.0, SURFACE);
-        words(sheet, [left + 95.0, 224.0], text);
+        words(sheet, [left + 95.0, 224.0], &text);
     }
 }
 
-fn good_and_bad(sheet: &mut Sheet) {
+fn good_and_bad(sheet: &mut Sheet, language: Language) {
     sheet.polyline(&trough([115.0, 156.0], 1.2), SURFACE);
-    words(sheet, [115.0, 214.0], "good: one layer");
+    words(sheet, [115.0, 214.0], &text!(language, "scanning-good"));
     let bad = trough([345.0, 156.0], 1.2);
     let shifted = |points: &[SheetPoint], by: &dyn Fn(usize) -> SheetPoint| {
         let moved = points.iter().enumerate();
@@ -204,8 +223,12 @@ fn good_and_bad(sheet: &mut Sheet) {
     sheet.polyline(&shifted(&bad[20..31], &|_| [2.0, -11.0]), SURFACE);
     let rough = |number: usize| [if number.is_multiple_of(2) { 7.0 } else { -7.0 }, 0.0];
     sheet.polyline(&shifted(&bad[31..], &rough), SURFACE);
-    words(sheet, [262.0, 150.0], "hole");
-    words(sheet, [345.0, 120.0], "two layers");
-    words(sheet, [400.0, 72.0], "rough");
-    words(sheet, [345.0, 214.0], "bad: scan again");
+    words(sheet, [254.0, 150.0], &text!(language, "scanning-hole"));
+    words(
+        sheet,
+        [334.0, 120.0],
+        &text!(language, "scanning-two-layers"),
+    );
+    words(sheet, [400.0, 72.0], &text!(language, "scanning-rough"));
+    words(sheet, [345.0, 214.0], &text!(language, "scanning-bad"));
 }
