@@ -54,7 +54,8 @@ languages!(
     "sources",
     "window",
     "window-queue",
-    "window-desk"
+    "window-desk",
+    "proposal"
 );
 
 /// The files of a language as they are written, each with its subject, as for the letters that
