@@ -45,6 +45,9 @@ impl Arguments {
             Command::Watch(arguments) => arguments.of.language,
             Command::Explain { language, .. } | Command::Help { language, .. } => *language,
             Command::New(arguments) => return arguments.spoken.language(),
+            Command::Collect(arguments) => return arguments.spoken.language(),
+            Command::Baseline(arguments) => return arguments.spoken.language(),
+            Command::Control(arguments) => return arguments.spoken.language(),
             _ => None,
         };
         asked.unwrap_or_else(Language::of_system)
@@ -258,6 +261,8 @@ pub struct CollectArguments {
     pub drift: DriftArguments,
     #[command(flatten)]
     pub outcome: OutcomeArguments,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// Watch a folder and check each new case when its files are complete
@@ -288,6 +293,8 @@ pub struct BaselineArguments {
     /// Label by which charts are kept apart, beside jaw and stage
     #[arg(long, value_name = "LABEL")]
     pub by: Option<String>,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// Judge measured results again by other limits, without measuring again
@@ -339,7 +346,7 @@ pub struct FolderArguments {
     /// Write no report.html and no sheet for the cases
     #[arg(long)]
     pub no_report: bool,
-    /// Language of reports and sheets [default: the system's]
+    /// Language of reports, sheets and the page over all cases [default: the system's]
     #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
     pub language: Option<Language>,
     /// Memory for the cases in hand, as in 8GiB or in bytes

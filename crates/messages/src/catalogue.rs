@@ -55,7 +55,10 @@ languages!(
     "window",
     "window-queue",
     "window-desk",
-    "proposal"
+    "proposal",
+    "batch",
+    "folder-page",
+    "control-charts"
 );
 
 /// The files of a language as they are written, each with its subject, as for the letters that

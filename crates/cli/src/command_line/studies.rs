@@ -1,5 +1,6 @@
 //! What may be said to the commands that study a scanner or a method of measuring.
 
+use super::Spoken;
 use arguments::{ArchArgument, Source, unit_parser};
 use clap::Args;
 use mesh::Unit;
@@ -53,6 +54,8 @@ pub struct ControlArguments {
     /// Print all of it as JSON
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// Compare the verdicts of people with each other and with the program

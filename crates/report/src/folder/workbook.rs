@@ -111,7 +111,8 @@ impl CaseWorkbook {
         }
         write(sheet, row, 8, first.labels.as_deref().unwrap_or_default())?;
         let source = rows.iter().find_map(ImpressionRow::time_source);
-        write(sheet, row, 9, source.map_or("", TimeSource::in_words))
+        let source = source.map_or_else(String::new, |source| source.message().to_string());
+        write(sheet, row, 9, &source)
     }
 
     /// Writes the whole of it.

@@ -15,7 +15,7 @@ pub(crate) fn whole(title: &str, body: &Markup) -> String {
 }
 
 /// A page that needs no other file and runs nothing, in a language.
-pub(super) fn in_language(title: &str, body: &Markup, language: Language) -> String {
+pub(crate) fn in_language(title: &str, body: &Markup, language: Language) -> String {
     document(title, body, &[STYLE], None, language)
 }
 

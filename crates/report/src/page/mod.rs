@@ -50,8 +50,9 @@ mod views;
 mod wash;
 
 pub(crate) use cautions::cautions;
-use document::{in_language, with_script};
-pub(crate) use document::{whole, with_style};
+use document::with_script;
+pub(crate) use document::{in_language, whole, with_style};
+pub(crate) use filled::{PART, filled};
 pub use standard::control_page;
 pub(crate) use table::table;
 

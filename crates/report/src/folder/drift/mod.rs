@@ -14,7 +14,7 @@ mod tests;
 pub use baseline::{Baseline, BaselineError};
 pub use charted::{Charted, Group, Limits};
 pub use found::DriftSignal;
-pub(super) use found::{Chart, Drift};
+pub(super) use found::{Chart, Drift, TooFew};
 pub use frozen::{BaselineFault, BaselineFigure, BaselineShare};
 pub use options::DriftOptions;
 pub(super) use series::Series;
