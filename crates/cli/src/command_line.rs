@@ -44,11 +44,7 @@ impl Arguments {
             Command::Batch(arguments) => arguments.of.language,
             Command::Watch(arguments) => arguments.of.language,
             Command::Explain { language, .. } | Command::Help { language, .. } => *language,
-            Command::New(arguments) => return arguments.spoken.language(),
-            Command::Collect(arguments) => return arguments.spoken.language(),
-            Command::Baseline(arguments) => return arguments.spoken.language(),
-            Command::Control(arguments) => return arguments.spoken.language(),
-            _ => None,
+            other => other.spoken().language,
         };
         asked.unwrap_or_else(Language::of_system)
     }
@@ -148,6 +144,24 @@ pub enum Command {
         )]
         arguments: Vec<OsString>,
     },
+}
+
+impl Command {
+    /// The language of what a command prints, of commands that write no report.
+    fn spoken(&self) -> Spoken {
+        match self {
+            Self::New(arguments) => arguments.spoken,
+            Self::Collect(arguments) => arguments.spoken,
+            Self::Baseline(arguments) => arguments.spoken,
+            Self::Control(arguments) => arguments.spoken,
+            Self::Artefact(arguments) => arguments.spoken,
+            Self::Agreement(arguments) => arguments.spoken,
+            Self::Gauge(arguments) => arguments.spoken,
+            Self::Repeat(arguments) => arguments.spoken,
+            Self::Fit(arguments) => arguments.spoken,
+            _ => Spoken::default(),
+        }
+    }
 }
 
 /// Check an impression scan, or a case of several

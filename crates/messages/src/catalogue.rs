@@ -58,7 +58,8 @@ languages!(
     "proposal",
     "batch",
     "folder-page",
-    "control-charts"
+    "control-charts",
+    "studies"
 );
 
 /// The files of a language as they are written, each with its subject, as for the letters that

@@ -30,6 +30,8 @@ pub struct FitArguments {
     /// Print the figures as JSON
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// List scans with size, unit, kind and quality, one row per file

@@ -9,7 +9,7 @@ use messages::Language;
 pub struct Spoken {
     /// Language of what is printed [default: the system's]
     #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
-    language: Option<Language>,
+    pub language: Option<Language>,
 }
 
 impl Spoken {

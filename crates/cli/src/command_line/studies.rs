@@ -30,6 +30,8 @@ pub struct ArtefactArguments {
     /// Print all of it as JSON
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// Say whether measuring is in control, by a check standard measured again and again
@@ -73,6 +75,8 @@ pub struct AgreementArguments {
     /// Print the study as JSON
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// Analyse a gauge repeatability and reproducibility study
@@ -93,6 +97,8 @@ pub struct GaugeArguments {
     /// Print the study as JSON
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
     #[command(flatten)]
     pub scans: ScanArguments,
 }
@@ -116,6 +122,8 @@ pub struct RepeatArguments {
     /// Print repeat.json instead of the summary
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
     #[command(flatten)]
     pub how: ScanArguments,
 }

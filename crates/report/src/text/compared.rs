@@ -34,18 +34,25 @@ fn of_impression(name: &str) -> Option<(&str, &str)> {
     number.parse::<usize>().is_ok().then_some((number, name))
 }
 
-/// The error of a size of an artefact: `error of distance A to B`.
+/// The error of a size of an artefact: `error of centre-distance A to B`.
 fn error_of(name: &str, language: Language) -> Option<String> {
     let (quantity, of) = name.strip_prefix("error of ")?.split_once(' ')?;
+    let of: Vec<String> = of.split(" to ").map(str::to_owned).collect();
+    let quantity = quantity_of(quantity, &of, language);
+    Some(text!(language, "compared-error", quantity = quantity))
+}
+
+/// A size of an artefact by its quantity and its parts: `centre-distance A to B`.
+pub(super) fn quantity_of(quantity: &str, of: &[String], language: Language) -> String {
     let quantity = named(&Message::name("quantity", quantity), quantity, language);
-    let of = match of.split_once(" to ") {
-        Some((from, to)) => text!(language, "quantity-between", from = from, to = to),
-        None => of.to_owned(),
-    };
-    Some(text!(
-        language,
-        "compared-error",
-        quantity = quantity,
-        of = of
-    ))
+    match of {
+        [from, to] => text!(
+            language,
+            "size-between",
+            quantity = quantity,
+            from = from.as_str(),
+            to = to.as_str()
+        ),
+        of => format!("{quantity} {}", of.join(" ")),
+    }
 }

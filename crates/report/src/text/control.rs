@@ -1,5 +1,6 @@
 //! A check standard over time as text.
 
+use super::columns::in_columns;
 use super::compared::compared;
 use super::format::in_language;
 use crate::result::Timed;
@@ -175,19 +176,6 @@ fn write_table(out: &mut String, result: &ControlResult, language: Language) -> 
             number(latest),
         ]
     });
-    let rows: Vec<[String; 7]> = std::iter::once(head).chain(rows).collect();
-    let least = [0, 4, 10, 10, 10, 10, 10];
-    let widths: [usize; 7] = std::array::from_fn(|column| {
-        let lengths = rows.iter().map(|row| row[column].chars().count());
-        lengths.fold(least[column], usize::max)
-    });
-    writeln!(out)?;
-    for row in &rows {
-        write!(out, "{:<width$}", row[0], width = widths[0])?;
-        for (cell, width) in row.iter().zip(widths).skip(1) {
-            write!(out, "  {cell:>width$}")?;
-        }
-        writeln!(out)?;
-    }
-    Ok(())
+    let rows: Vec<Vec<String>> = std::iter::once(head).chain(rows).map(Vec::from).collect();
+    write!(out, "\n{}", in_columns(&rows, &[0]))
 }
