@@ -89,20 +89,20 @@ fn role(case: &Case, path: &Path) -> Message {
             Stage::Single => "single",
         };
         if input.scan_files().any(|file| file == path) {
-            return message!("scan-of-impression", jaw = jaw, stage = stage);
+            return message!("unread-scan-of-impression", jaw = jaw, stage = stage);
         }
         if input.as_sent.as_deref() == Some(path) {
-            return message!("scan-as-sent", jaw = jaw, stage = stage);
+            return message!("unread-scan-as-sent", jaw = jaw, stage = stage);
         }
         if input.tray_relieved.as_deref() == Some(path) {
-            return message!("scan-of-relieved-tray", jaw = jaw);
+            return message!("unread-scan-of-relieved-tray", jaw = jaw);
         }
         let trays = input.tray.iter().chain(&input.other_pieces);
         if trays.into_iter().any(|file| file == path) {
-            return message!("scan-of-tray", jaw = jaw);
+            return message!("unread-scan-of-tray", jaw = jaw);
         }
     }
-    message!("scan-of-record")
+    message!("unread-scan-of-record")
 }
 
 /// When a file was last changed, UTC, to the second.

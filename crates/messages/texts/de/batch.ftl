@@ -24,7 +24,7 @@ unread-landmarks-file = Landmarkendatei: { $problem }
 unread-scan = { $scan }: { $problem }
 unread-own-fault = archproof selbst versagte bei diesem Fall; bitte melden
 unread-memory = kann { $need } MiB Speicher brauchen, mehr als die zulässigen { $allowed } MiB; mit --memory mehr zulassen
-scan-of-impression = Scan der { $jaw ->
+unread-scan-of-impression = Scan der { $jaw ->
     [maxillary] Oberkieferabformung
     [mandibular] Unterkieferabformung
    *[unknown] Abformung
@@ -33,7 +33,7 @@ scan-of-impression = Scan der { $jaw ->
     [wash] , Wash
    *[single] {""}
 }
-scan-as-sent = Scan der { $jaw ->
+unread-scan-as-sent = Scan der { $jaw ->
     [maxillary] Oberkieferabformung
     [mandibular] Unterkieferabformung
    *[unknown] Abformung
@@ -42,14 +42,14 @@ scan-as-sent = Scan der { $jaw ->
     [wash] , Wash
    *[single] {""}
 }, wie sie versandt wurde
-scan-of-relieved-tray = Scan des zurückgeschliffenen { $jaw ->
+unread-scan-of-relieved-tray = Scan des zurückgeschliffenen { $jaw ->
     [maxillary] Oberkieferlöffels
     [mandibular] Unterkieferlöffels
    *[unknown] Löffels
 }
-scan-of-tray = Scan des { $jaw ->
+unread-scan-of-tray = Scan des { $jaw ->
     [maxillary] Oberkieferlöffels
     [mandibular] Unterkieferlöffels
    *[unknown] Löffels
 }
-scan-of-record = Scan des Kieferrelationsregistrats
+unread-scan-of-record = Scan des Kieferrelationsregistrats

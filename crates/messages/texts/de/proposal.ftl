@@ -27,7 +27,7 @@ trial-no-impression = es ist keine Abformung zu sehen
 
 ## Was die Oberflächen offenlassen.
 
-ask-unreadable = Soll der Fall ohne einen Scan auskommen, der nicht lesbar ist? { $refused }
+ask-unreadable = Darf ein Scan, der nicht lesbar ist, im Fall fehlen? { $refused }
 ask-what = Was ist { $name }? Der Scan zeigt keine ganze Abformung: { $what }.
 ask-record = Ist { $name } das Kieferrelationsregistrat? Der Scan sieht aus wie eine { $jaw ->
     [maxillary] Oberkieferabformung

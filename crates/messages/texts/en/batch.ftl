@@ -24,7 +24,7 @@ unread-landmarks-file = landmarks file: { $problem }
 unread-scan = { $scan }: { $problem }
 unread-own-fault = archproof itself failed on this case; report it
 unread-memory = may need { $need } MiB of memory, more than the { $allowed } MiB allowed; allow more with --memory
-scan-of-impression = { $jaw ->
+unread-scan-of-impression = { $jaw ->
     [maxillary] maxillary{" "}
     [mandibular] mandibular{" "}
    *[unknown] {""}
@@ -33,7 +33,7 @@ scan-of-impression = { $jaw ->
     [wash] wash
    *[single] single
 } scan
-scan-as-sent = { $jaw ->
+unread-scan-as-sent = { $jaw ->
     [maxillary] maxillary{" "}
     [mandibular] mandibular{" "}
    *[unknown] {""}
@@ -42,14 +42,14 @@ scan-as-sent = { $jaw ->
     [wash] wash
    *[single] single
 } scan as sent
-scan-of-relieved-tray = { $jaw ->
+unread-scan-of-relieved-tray = { $jaw ->
     [maxillary] maxillary{" "}
     [mandibular] mandibular{" "}
    *[unknown] {""}
 }relieved tray scan
-scan-of-tray = { $jaw ->
+unread-scan-of-tray = { $jaw ->
     [maxillary] maxillary{" "}
     [mandibular] mandibular{" "}
    *[unknown] {""}
 }tray scan
-scan-of-record = jaw-relation scan
+unread-scan-of-record = jaw-relation scan

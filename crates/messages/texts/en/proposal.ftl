@@ -27,7 +27,7 @@ trial-no-impression = no impression is seen
 
 ## What the surfaces leave open.
 
-ask-unreadable = Does the case go without a scan that cannot be read? { $refused }
+ask-unreadable = May a scan that cannot be read be left out of the case? { $refused }
 ask-what = What is { $name }? It shows no whole impression: { $what }.
 ask-record = Is { $name } the jaw-relation record? It looks like a { $jaw ->
     [maxillary] maxillary

@@ -24,7 +24,7 @@ unread-landmarks-file = archivo de puntos anatómicos: { $problem }
 unread-scan = { $scan }: { $problem }
 unread-own-fault = falló el propio archproof con este caso; comuníquelo
 unread-memory = puede necesitar { $need } MiB de memoria, más que los { $allowed } MiB permitidos; permita más con --memory
-scan-of-impression = escaneo de la impresión{ $jaw ->
+unread-scan-of-impression = escaneo de la impresión{ $jaw ->
     [maxillary] {" "}superior
     [mandibular] {" "}inferior
    *[unknown] {""}
@@ -33,7 +33,7 @@ scan-of-impression = escaneo de la impresión{ $jaw ->
     [wash] {" "}de lavado
    *[single] {""}
 }
-scan-as-sent = escaneo de la impresión{ $jaw ->
+unread-scan-as-sent = escaneo de la impresión{ $jaw ->
     [maxillary] {" "}superior
     [mandibular] {" "}inferior
    *[unknown] {""}
@@ -42,14 +42,14 @@ scan-as-sent = escaneo de la impresión{ $jaw ->
     [wash] {" "}de lavado
    *[single] {""}
 } tal como se envió
-scan-of-relieved-tray = escaneo de la cubeta{ $jaw ->
+unread-scan-of-relieved-tray = escaneo de la cubeta{ $jaw ->
     [maxillary] {" "}superior
     [mandibular] {" "}inferior
    *[unknown] {""}
 } rebajada
-scan-of-tray = escaneo de la cubeta{ $jaw ->
+unread-scan-of-tray = escaneo de la cubeta{ $jaw ->
     [maxillary] {" "}superior
     [mandibular] {" "}inferior
    *[unknown] {""}
 }
-scan-of-record = escaneo del registro intermaxilar
+unread-scan-of-record = escaneo del registro intermaxilar

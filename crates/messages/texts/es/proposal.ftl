@@ -27,7 +27,7 @@ trial-no-impression = no se ve ninguna impresión
 
 ## Lo que las superficies dejan abierto.
 
-ask-unreadable = ¿Prescinde el caso de un escaneo que no se puede leer? { $refused }
+ask-unreadable = ¿Puede faltar en el caso un escaneo que no se puede leer? { $refused }
 ask-what = ¿Qué es { $name }? No muestra una impresión completa: { $what }.
 ask-record = ¿Es { $name } el registro intermaxilar? Parece una impresión { $jaw ->
     [maxillary] superior

@@ -64,7 +64,7 @@ pub enum BaselineFault {
         /// The key.
         key: &'static str,
         /// What it must be.
-        must: Must,
+        must: MustBe,
     },
     /// A group is given twice.
     Twice {
@@ -104,24 +104,24 @@ impl TomlFault for BaselineFault {
 
 /// What a number of a baseline must be.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Must {
+pub enum MustBe {
     /// A number, neither infinite nor undefined.
-    BeNumber,
+    Number,
     /// A number above 0.
-    BePositive,
+    Positive,
     /// At least so many.
-    BeAtLeast(u64),
+    AtLeast(u64),
     /// No more than the number of impressions.
-    BeAtMostOf,
+    AtMostOf,
 }
 
-impl Must {
+impl MustBe {
     fn message(self) -> Message {
         match self {
-            Self::BeNumber => message!("must-be-number"),
-            Self::BePositive => message!("must-be-positive"),
-            Self::BeAtLeast(least) => message!("must-be-at-least", least = least),
-            Self::BeAtMostOf => message!("must-be-at-most-of"),
+            Self::Number => message!("must-be-number"),
+            Self::Positive => message!("must-be-positive"),
+            Self::AtLeast(least) => message!("must-be-at-least", least = least),
+            Self::AtMostOf => message!("must-be-at-most-of"),
         }
     }
 }
@@ -137,11 +137,11 @@ pub(super) fn figure_fault(figures: &[BaselineFigure]) -> Option<BaselineFault> 
             must,
         };
         if !one.centre.is_finite() {
-            Some(fault("centre", Must::BeNumber))
+            Some(fault("centre", MustBe::Number))
         } else if !(one.sigma.is_finite() && one.sigma > 0.0) {
-            Some(fault("sigma", Must::BePositive))
+            Some(fault("sigma", MustBe::Positive))
         } else if one.count < 2 {
-            Some(fault("count", Must::BeAtLeast(2)))
+            Some(fault("count", MustBe::AtLeast(2)))
         } else if !seen.insert((&one.arch, &one.stage, &one.label, one.figure)) {
             Some(BaselineFault::Twice {
                 table: "figure",
@@ -164,9 +164,9 @@ pub(super) fn share_fault(shares: &[BaselineShare]) -> Option<BaselineFault> {
             must,
         };
         if one.of == 0 {
-            Some(fault("of", Must::BeAtLeast(1)))
+            Some(fault("of", MustBe::AtLeast(1)))
         } else if one.fails > one.of {
-            Some(fault("fails", Must::BeAtMostOf))
+            Some(fault("fails", MustBe::AtMostOf))
         } else if !seen.insert((&one.arch, &one.stage, &one.label)) {
             Some(BaselineFault::Twice {
                 table: "share",

@@ -15,7 +15,7 @@ pub use baseline::{Baseline, BaselineError};
 pub use charted::{Charted, Group, Limits};
 pub use found::DriftSignal;
 pub(super) use found::{Chart, Drift, TooFew};
-pub use frozen::{BaselineFault, BaselineFigure, BaselineShare};
+pub use frozen::{BaselineFault, BaselineFigure, BaselineShare, MustBe};
 pub use options::DriftOptions;
 pub(super) use series::Series;
 pub(super) use shares::ShareChart;
