@@ -31,7 +31,7 @@ fn phrases(text: &str) -> BTreeSet<String> {
                 && *word != "archproof"
         };
         let runs = words.windows(TOGETHER);
-        let runs = runs.filter(|run| run.iter().all(|word| is_word(word)));
+        let runs = runs.filter(|run| run.iter().all(is_word));
         found.extend(runs.map(|run| run.join(" ")));
     }
     found

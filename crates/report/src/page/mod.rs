@@ -64,7 +64,6 @@ use crate::text::headline::what_to_do;
 use crate::text::times;
 use crate::text::words::verdict_word;
 use chapter::{Chapter, contents};
-use filled::{PART, filled};
 use material::Material;
 use maud::html;
 use messages::{Language, text};

@@ -72,7 +72,11 @@ fn figures(result: &RepeatResult, language: Language) -> String {
 fn row(one: &FigureRepeatability, language: Language) -> Vec<String> {
     let number = |value: f64| in_language(format!("{value:.4}"), language);
     let mean = format!("{} ± {:.3}", two_decimals(one.mean), one.mean_uncertainty);
-    let beyond = one.is_beyond == Some(true);
+    let beyond = if one.is_beyond == Some(true) {
+        text!(language, "repeat-beyond")
+    } else {
+        String::new()
+    };
     vec![
         compared(&one.figure, language),
         unit(one.unit).trim().to_owned(),
@@ -87,9 +91,7 @@ fn row(one: &FigureRepeatability, language: Language) -> Vec<String> {
         number(one.repeatability_limit),
         number(one.range),
         number(one.critical_range),
-        beyond
-            .then(|| text!(language, "repeat-beyond"))
-            .unwrap_or_default(),
+        beyond,
     ]
 }
 
