@@ -15,8 +15,8 @@ chart-ranges = gleitende Spannweite
 chart-averages = gleitender Mittelwert, Gewicht { $weight }
 chart-head-centre = Mittellinie
 chart-head-deviation = Standardabweichung
-chart-head-lower = untere Eingriffsgrenze
-chart-head-upper = obere Eingriffsgrenze
+chart-head-lower = untere Grenze
+chart-head-upper = obere Grenze
 
 ## Regeln in ganzer Länge, und wie sie verletzt wurden.
 
@@ -92,7 +92,7 @@ drift-own-limits = eigene Punkte
 drift-numbers = Kennwerte der Karten
 drift-head-chart = Karte
 drift-head-outside = außerhalb
-drift-head-limits-from = Grenzen aus (Abformungen)
+drift-head-limits-from = Grenzen aus (Anzahl)
 drift-span = { $count ->
     [one] 1 Abformung
    *[other] { $count } Abformungen

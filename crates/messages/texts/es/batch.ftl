@@ -7,8 +7,8 @@ batch-checked = { $cases ->
 batch-checked-but = { $cases ->
     [one] 1 caso
    *[other] { $cases } casos
-}, de los cuales { $unread } no se pudieron comprobar
-batch-skipped = { $count } de ellos ya estaban hechos
+}, no comprobados: { $unread }
+batch-skipped = ya hechos: { $count }
 batch-rate = { $seconds } s, { $rate } casos por segundo
 batch-of-shards = { $counted }, de { $shards } partes
 batch-whereabouts = Resultados en { $path }: summary.html, summary.csv, findings.csv; cases/ contiene los de cada caso

@@ -24,9 +24,9 @@ folder-unread = No se pudieron leer: { $count }.
 folder-covers = Lo que abarca esta página
 folder-sha = Carpeta, por SHA-256
 folder-cases = Casos
-folder-cases-counted = { $cases }, de los cuales { $unread } no se pudieron leer
+folder-cases-counted = { $cases }; no leídos: { $unread }
 folder-impressions = Impresiones
-folder-impressions-counted = { $impressions }, de las cuales { $current } son las impresiones de trabajo y { $superseded } fueron sustituidas por un lavado
+folder-impressions-counted = { $impressions }; impresiones de trabajo: { $current }; sustituidas por un lavado: { $superseded }
 folder-scanned = Escaneado (UTC), primero a último
 folder-span = { $first } a { $last }
 folder-time-source = Fecha del escaneo, por su origen
@@ -154,8 +154,8 @@ folder-open = abrir
 
 ## Grupos de impresiones.
 
-group-maxillary = superior
-group-mandibular = inferior
+group-maxillary = maxilar superior
+group-mandibular = maxilar inferior
 group-first-pass = antes del lavado
 group-wash = lavado
 group-single = en un paso

@@ -184,7 +184,7 @@ fn spreads(shown: &Shown) -> Markup {
         h2 { (text!(language, "folder-spreads")) }
         p.aside { (text!(language, "folder-spreads-note")) }
         @for (name, arch) in &shown.page.arches {
-            h3 { (group_words(name, language)) }
+            h3 { (format::capital(&group_words(name, language))) }
             div.views {
                 @for (title, values) in spreads_of(arch, language) {
                     figure.view {
