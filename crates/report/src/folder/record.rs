@@ -129,7 +129,8 @@ impl CaseRecord {
     }
 
     /// The first thing to do about the case, or why it could not be checked.
-    pub(super) fn said(&self, language: Language) -> String {
+    #[must_use]
+    pub fn said(&self, language: Language) -> String {
         if !self.first.sentences().is_empty() {
             return self.first.text(language);
         }
