@@ -5,7 +5,7 @@ use check::proposal::{
     Evidence, Looking, Proposal, ProposalError, Role, Stated, case_text, is_scan, look, neutral_id,
     propose, scans_in, write_another_case,
 };
-use messages::{Message, message};
+use messages::{Language, Message, message};
 use report::RESULT_FILE;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, channel};
@@ -179,11 +179,12 @@ impl Desk {
         }
     }
 
-    /// Writes the case file beside the scans; gives it and the folder for results.
+    /// Writes the case file beside the scans, with comments in a language; gives it and the
+    /// folder for results.
     ///
     /// # Errors
     /// A line for people.
-    pub fn case_file(&self) -> Result<[PathBuf; 2], Message> {
+    pub fn case_file(&self, language: Language) -> Result<[PathBuf; 2], Message> {
         let Some(proposal) = &self.proposal else {
             return Err(message!("desk-looking"));
         };
@@ -191,7 +192,8 @@ impl Desk {
             "" => neutral_id(&self.evidence),
             id => id.to_owned(),
         };
-        let text = case_text(&self.evidence, proposal, &id).map_err(|why| why.message())?;
+        let text =
+            case_text(&self.evidence, proposal, &id, language).map_err(|why| why.message())?;
         let folder = self.files.first().and_then(|file| file.parent());
         let folder = folder.unwrap_or(Path::new(""));
         let file = write_another_case(folder, &text).map_err(|why: ProposalError| why.message())?;
@@ -227,8 +229,8 @@ mod tests {
         let (scan, role) = proposal.questions[0].choices[0].roles[0];
         desk.state(scan, role);
         assert_eq!(desk.waits_for(), None);
-        let [file, _] = desk.case_file().unwrap();
-        assert_eq!(desk.case_file().unwrap()[0], file);
+        let [file, _] = desk.case_file(Language::English).unwrap();
+        assert_eq!(desk.case_file(Language::English).unwrap()[0], file);
         judge::Case::from_file(&file).unwrap();
 
         assert_eq!(desk.take(&[folder.path().to_owned()]), Dropped::Open(file));

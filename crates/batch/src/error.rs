@@ -14,7 +14,6 @@ use thiserror::Error;
 #[error("{}", self.message())]
 pub enum BatchError {
     /// The folder of cases cannot be looked through.
-    #[error("{}: cannot be looked through ({source}); give a folder that can be read", shown_path(.path))]
     Folder {
         /// The folder.
         path: PathBuf,
@@ -22,12 +21,10 @@ pub enum BatchError {
         source: io::Error,
     },
     /// There is nothing in it to check.
-    #[error("{}: contains no case files and no scans that match the pattern; give another folder, or --scans PATTERN", shown_path(.0))]
     NoCases(PathBuf),
     /// A pattern cannot be used.
     Pattern(#[from] PatternError),
     /// The result folder cannot be written to.
-    #[error("{}: cannot be written ({source}); free space or give another folder", shown_path(.path))]
     Write {
         /// File or folder.
         path: PathBuf,
@@ -35,29 +32,22 @@ pub enum BatchError {
         source: io::Error,
     },
     /// Another run writes there.
-    #[error("{}: another run writes into it; wait for it, or give another folder", shown_path(.0))]
     InUse(PathBuf),
     /// Results would go where they are made from.
-    #[error("{}: is given for reading and for writing; give another folder with --out", shown_path(.0))]
     IntoItself(PathBuf),
     /// There are results already.
-    #[error("{}: holds results already; add --resume to go on with them, or give another folder", shown_path(.0))]
     InTheWay(PathBuf),
     /// Results to be joined are not whole.
-    #[error("{}: holds no finished results; finish it with 'archproof batch … --resume' first", shown_path(.0))]
     Unfinished(PathBuf),
     /// There is nothing to judge again.
-    #[error("{}: holds no results of 'archproof check' or 'archproof batch'; give the folder that they wrote", shown_path(.0))]
     NoResults(PathBuf),
     /// There is no baseline.
     Baseline(#[from] report::folder::BaselineError),
     /// A result cannot be judged again.
     Result(#[from] report::ReadResultError),
     /// Shards to be joined do not belong together.
-    #[error("{}: was made with a different version, different limits or a different shard count; only matching shards can be joined", shown_path(.0))]
     Unlike(PathBuf),
     /// One shard given twice.
-    #[error("{}: repeats shard {shard}; list each shard once", shown_path(.path))]
     Twice {
         /// The folder.
         path: PathBuf,

@@ -3,8 +3,10 @@
 use crate::digest;
 use crate::find::{Found, Source};
 use crate::settings::Settings;
-use judge::{Case, CaseError, ImpressionInput};
+use judge::{Case, CaseError, ImpressionInput, system_says};
+use messages::{Message, message};
 use std::fs;
+use std::io;
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
 
@@ -13,7 +15,7 @@ pub struct Given {
     /// Name of its result folder.
     pub folder: String,
     /// What is to be checked, or why it cannot be.
-    pub case: Result<Case, String>,
+    pub case: Result<Case, Message>,
     /// Every file of it, the case file first.
     pub files: Vec<PathBuf>,
 }
@@ -27,7 +29,10 @@ impl Given {
         let (case, first) = match &found.source {
             Source::CaseFile(file) => (read(file), Some(file)),
             Source::Closed(why) => (
-                Err(format!("the folder cannot be looked into ({why})")),
+                Err(message!(
+                    "unread-folder",
+                    reason = system_says(&io::Error::from(*why))
+                )),
                 None,
             ),
             Source::Scan { scan, tray, star } => {
@@ -83,17 +88,20 @@ fn named(case: &Case) -> impl Iterator<Item = &Path> {
 }
 
 /// The reason leaves out the file's name, which may be a patient's.
-fn read(file: &Path) -> Result<Case, String> {
+fn read(file: &Path) -> Result<Case, Message> {
     Case::from_file(file).map_err(|error| {
         let (CaseError::Unreadable { path, .. } | CaseError::Faulty { path, .. }) = &error;
-        let which = if path == file {
-            "case file"
-        } else {
-            "landmarks file"
+        let is_case = path == file;
+        let problem = match &error {
+            CaseError::Unreadable { source, .. } => {
+                message!("unread-file", reason = system_says(source))
+            }
+            CaseError::Faulty { problem, .. } => problem.message(),
         };
-        match error {
-            CaseError::Unreadable { source, .. } => format!("{which}: cannot be read ({source})"),
-            CaseError::Faulty { problem, .. } => format!("{which}: {problem}"),
+        if is_case {
+            message!("unread-case-file", problem = problem)
+        } else {
+            message!("unread-landmarks-file", problem = problem)
         }
     })
 }

@@ -3,6 +3,7 @@
 use crate::error::BatchError;
 use crate::output::{Manifest, read_inputs, write_tables};
 use crate::shard::Shard;
+use report::Language;
 use report::folder::{Conditions, DriftOptions, Overview};
 use same_file::is_same_file;
 use std::collections::BTreeSet;
@@ -10,7 +11,8 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// Joins the tables of these result folders, which must be all shards of one
-/// batch, each finished. The results of the cases stay where they are.
+/// batch, each finished, and makes the page over them in a language. The results of the cases
+/// stay where they are.
 ///
 /// # Errors
 /// When a shard is missing, unfinished, given twice or of another batch, or the
@@ -19,6 +21,7 @@ pub fn collect(
     folders: &[PathBuf],
     out: &Path,
     drift: &DriftOptions,
+    language: Language,
 ) -> Result<Overview, BatchError> {
     let manifests: Vec<Manifest> = folders
         .iter()
@@ -75,5 +78,5 @@ pub fn collect(
         shards: Shard::WHOLE.of,
         ..first.clone()
     };
-    write_tables(out, cases, (conditions, drift), about)
+    write_tables(out, cases, (conditions, (drift, language)), about)
 }

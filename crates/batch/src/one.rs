@@ -4,9 +4,11 @@ use crate::error::BatchError;
 use crate::given::Given;
 use crate::output::Output;
 use crate::settings::Settings;
+use check::reader::why_refused;
 use check::{CaseNotRead, CheckedCase, check_case};
 use chrono::{DateTime, SecondsFormat, Utc};
-use judge::Case;
+use judge::{Case, Stage};
+use messages::{Message, message};
 use report::WriteError;
 use report::folder::{CaseRecord, Provenance, write_case};
 use report::result::CaseResult;
@@ -46,7 +48,7 @@ pub fn check(
                 Err(WriteError::Io { path, source }) => {
                     return Err(BatchError::Write { path, source });
                 }
-                Err(other) => Err((other.to_string(), false)),
+                Err(other) => Err((other.message(), false)),
             }
         }
         Err(why) => Err(why),
@@ -60,7 +62,7 @@ pub fn check(
 }
 
 /// The checked case, or why it could not be checked and whether that may pass.
-fn checked(case: &Case, settings: &Settings) -> Result<CheckedCase, (String, bool)> {
+fn checked(case: &Case, settings: &Settings) -> Result<CheckedCase, (Message, bool)> {
     // A fault of the program on one case must not take the others with it.
     let outcome = catch_unwind(AssertUnwindSafe(|| {
         check_case(case.clone(), &settings.options, &|_| {})
@@ -68,39 +70,39 @@ fn checked(case: &Case, settings: &Settings) -> Result<CheckedCase, (String, boo
     match outcome {
         Ok(Ok(checked)) => Ok(checked),
         Ok(Err(CaseNotRead::Scan(error))) => {
-            let why = format!("{}: {}", role(case, error.path()), error.reason());
+            let scan = role(case, error.path());
+            let why = message!("unread-scan", scan = scan, problem = why_refused(&error));
             Err((why, error.may_pass()))
         }
-        Ok(Err(CaseNotRead::Shelf(error))) => Err((error.to_string(), error.may_pass())),
-        Err(_) => {
-            let why = "archproof itself failed on this case; report it".to_owned();
-            Err((why, false))
-        }
+        Ok(Err(CaseNotRead::Shelf(error))) => Err((error.message(), error.may_pass())),
+        Err(_) => Err((message!("unread-own-fault"), false)),
     }
 }
 
 /// What a scan file is in its case. Its name may be a patient's.
-fn role(case: &Case, path: &Path) -> String {
+fn role(case: &Case, path: &Path) -> Message {
     for input in &case.impressions {
-        let arch = input.declared.map_or("", judge::words::arch);
-        let stage = input.stage.name().replace('_', "-");
+        let jaw = input.declared.map_or("unknown", judge::words::arch);
+        let stage = match input.stage {
+            Stage::FirstPass => "first-pass",
+            Stage::Wash => "wash",
+            Stage::Single => "single",
+        };
         if input.scan_files().any(|file| file == path) {
-            return format!("{arch} {stage} scan").trim_start().to_owned();
+            return message!("unread-scan-of-impression", jaw = jaw, stage = stage);
         }
         if input.as_sent.as_deref() == Some(path) {
-            return format!("{arch} {stage} scan as sent")
-                .trim_start()
-                .to_owned();
+            return message!("unread-scan-as-sent", jaw = jaw, stage = stage);
         }
         if input.tray_relieved.as_deref() == Some(path) {
-            return format!("{arch} relieved tray scan").trim_start().to_owned();
+            return message!("unread-scan-of-relieved-tray", jaw = jaw);
         }
         let trays = input.tray.iter().chain(&input.other_pieces);
         if trays.into_iter().any(|file| file == path) {
-            return format!("{arch} tray scan").trim_start().to_owned();
+            return message!("unread-scan-of-tray", jaw = jaw);
         }
     }
-    "jaw-relation scan".to_owned()
+    message!("unread-scan-of-record")
 }
 
 /// When a file was last changed, UTC, to the second.

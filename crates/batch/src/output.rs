@@ -11,6 +11,7 @@
 use crate::digest::Running;
 use crate::error::BatchError;
 use crate::settings::LOCK;
+use report::Language;
 use report::folder::{
     CaseRecord, Conditions, DriftOptions, Overview, PAGE_FILE, Page, TableError, TableFiles,
     harmless,
@@ -188,11 +189,11 @@ impl Output {
         &self,
         inputs: Vec<Input>,
         about: Manifest,
-        drift: &DriftOptions,
+        page: (&DriftOptions, Language),
     ) -> Result<Overview, BatchError> {
         let inputs = inputs.into_iter().map(|input| (&*self.folder, input));
         let conditions = about.conditions();
-        write_tables(&self.folder, inputs.collect(), (conditions, drift), about)
+        write_tables(&self.folder, inputs.collect(), (conditions, page), about)
     }
 }
 
@@ -230,16 +231,17 @@ fn write(path: &Path, bytes: &[u8]) -> Result<(), BatchError> {
 }
 
 /// Writes into `folder` the tables over these cases, each with the result
-/// folder that it lies in, and the page; last of all `about`, with their number.
+/// folder that it lies in, and the page in a language; last of all `about`, with their
+/// number.
 pub fn write_tables(
     folder: &Path,
     mut cases: Vec<(&Path, Input)>,
-    (conditions, drift): (Conditions, &DriftOptions),
+    (conditions, (drift, language)): (Conditions, (&DriftOptions, Language)),
     about: Manifest,
 ) -> Result<Overview, BatchError> {
     cases.sort_by(|a, b| a.1.cmp(&b.1));
     let mut tables = TableFiles::begin(folder)?;
-    let mut page = Page::new(drift.clone());
+    let mut page = Page::new(drift.clone(), language);
     let mut given = Running::default();
     for (of, input) in &cases {
         let case = of.join("cases").join(&input.folder);

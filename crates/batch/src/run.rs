@@ -8,6 +8,7 @@ use crate::one;
 use crate::output::{Input, Manifest, Output};
 use crate::settings::Settings;
 use crate::shard::Shard;
+use messages::message;
 use report::folder::{CaseRecord, DriftOptions, Overview, Provenance};
 use report::result::ProtocolResult;
 use std::panic::resume_unwind;
@@ -122,7 +123,7 @@ pub(crate) fn work(
         cases: 0,
         unreadable: 0,
     };
-    output.finish(inputs, about, &job.drift)
+    output.finish(inputs, about, (&job.drift, job.settings.language))
 }
 
 /// The cases in line, and what the workers share.
@@ -184,10 +185,10 @@ impl<'a, I: Iterator<Item = &'a Found> + Send> Line<'a, I> {
         let need = budget::need(files);
         if need > self.job.memory {
             const MIB: u64 = 1 << 20;
-            given.case = Err(format!(
-                "may need {} MiB of memory, more than the {} MiB allowed; allow more with --memory",
-                need.div_ceil(MIB),
-                self.job.memory / MIB
+            given.case = Err(message!(
+                "unread-memory",
+                need = need.div_ceil(MIB),
+                allowed = self.job.memory / MIB
             ));
             return 0;
         }
@@ -220,7 +221,7 @@ fn is_final(record: &CaseRecord, given: &Given) -> bool {
     let problem = record.impressions.iter().find_map(|r| r.problem.as_ref());
     match (problem, &given.case) {
         (None, _) => true,
-        (Some(was), Err(is)) => was == is,
+        (Some(was), Err(is)) => *was == is.to_string(),
         (Some(was), Ok(_)) => !(record.may_pass || was.contains("--memory")),
     }
 }

@@ -8,6 +8,7 @@ use judge::{Case, Stage};
 use measure::Arch::{Mandibular, Maxillary};
 use mesh::Mesh;
 use mesh::write::{write_ply, write_stl};
+use messages::Language;
 use nalgebra::{Isometry3, Vector3};
 use phantom::{Arch, Options, WholeCase};
 use std::fs;
@@ -104,7 +105,13 @@ fn a_whole_case_is_recognised_by_its_surfaces_whatever_the_files_are_called() {
         .filter(|placed| !placed.remarks.is_empty());
     assert!(names_heeded.count() >= 6);
 
-    let text = case_text(&evidence, &proposal, &neutral_id(&evidence)).unwrap();
+    let text = case_text(
+        &evidence,
+        &proposal,
+        &neutral_id(&evidence),
+        Language::English,
+    )
+    .unwrap();
     let file = folder.path().join("case.toml");
     fs::write(&file, text).unwrap();
     let case = Case::from_file(&file).unwrap();
@@ -140,7 +147,7 @@ fn a_single_impression_is_asked_about_and_left_out_until_it_is_answered() {
     // The stage, and whose the other tray is.
     assert_eq!(proposal.questions.len(), 2, "{:#?}", proposal.questions);
     assert!(!proposal.has_impression());
-    let text = case_text(&evidence, &proposal, "C-1").unwrap();
+    let text = case_text(&evidence, &proposal, "C-1", Language::English).unwrap();
     assert!(text.contains("\n# before_wash = \"a wash.ply\"\n"));
     assert!(text.contains("\n# one_step = \"a wash.ply\"\n"));
     assert!(!text.lines().any(|line| line.starts_with('[')));
@@ -227,8 +234,7 @@ fn parts_of_an_impression_and_a_relieved_tray_are_asked_about() {
             .iter()
             .find(|question| question.about == [scan])
             .unwrap();
-        let is_part =
-            |choice: &&check::proposal::Choice| choice.label.contains("part of the maxillary");
+        let is_part = |choice: &&check::proposal::Choice| choice.label.key() == "choice-part";
         assert!(
             about.choices.iter().any(|choice| is_part(&choice)),
             "{about:#?}"
@@ -238,7 +244,7 @@ fn parts_of_an_impression_and_a_relieved_tray_are_asked_about() {
     }
     let proposal = propose(&evidence, &stated);
     assert_eq!(proposal.questions, []);
-    let text = case_text(&evidence, &proposal, "C-1").unwrap();
+    let text = case_text(&evidence, &proposal, "C-1", Language::English).unwrap();
     assert!(
         text.contains("\nwash = [\"a.ply\", \"b.ply\"]  # stated"),
         "{text}"
@@ -249,7 +255,7 @@ fn parts_of_an_impression_and_a_relieved_tray_are_asked_about() {
     );
     stated.roles.insert(3, relieved);
     let proposal = propose(&evidence, &stated);
-    let text = case_text(&evidence, &proposal, "C-1").unwrap();
+    let text = case_text(&evidence, &proposal, "C-1", Language::English).unwrap();
     assert!(
         text.contains("\ntray_relieved = \"d.stl\"  # stated"),
         "{text}"

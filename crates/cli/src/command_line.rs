@@ -1,5 +1,7 @@
 //! What may be said on the command line.
 
+mod scans;
+mod spoken;
 mod studies;
 
 use arguments::{ArchArgument, Source, StageArgument, language_parser, unit_parser};
@@ -11,6 +13,8 @@ use mesh::Unit;
 use report::Language;
 use statistics::control::Rule;
 
+pub use scans::{FitArguments, InspectArguments, NewArguments};
+pub use spoken::Spoken;
 pub use studies::{
     AgreementArguments, ArtefactArguments, ControlArguments, GaugeArguments, RepeatArguments,
     ScanArguments,
@@ -40,7 +44,7 @@ impl Arguments {
             Command::Batch(arguments) => arguments.of.language,
             Command::Watch(arguments) => arguments.of.language,
             Command::Explain { language, .. } | Command::Help { language, .. } => *language,
-            _ => None,
+            other => other.spoken().language,
         };
         asked.unwrap_or_else(Language::of_system)
     }
@@ -140,6 +144,24 @@ pub enum Command {
         )]
         arguments: Vec<OsString>,
     },
+}
+
+impl Command {
+    /// The language of what a command prints, of commands that write no report.
+    fn spoken(&self) -> Spoken {
+        match self {
+            Self::New(arguments) => arguments.spoken,
+            Self::Collect(arguments) => arguments.spoken,
+            Self::Baseline(arguments) => arguments.spoken,
+            Self::Control(arguments) => arguments.spoken,
+            Self::Artefact(arguments) => arguments.spoken,
+            Self::Agreement(arguments) => arguments.spoken,
+            Self::Gauge(arguments) => arguments.spoken,
+            Self::Repeat(arguments) => arguments.spoken,
+            Self::Fit(arguments) => arguments.spoken,
+            _ => Spoken::default(),
+        }
+    }
 }
 
 /// Check an impression scan, or a case of several
@@ -253,6 +275,8 @@ pub struct CollectArguments {
     pub drift: DriftArguments,
     #[command(flatten)]
     pub outcome: OutcomeArguments,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// Watch a folder and check each new case when its files are complete
@@ -283,6 +307,8 @@ pub struct BaselineArguments {
     /// Label by which charts are kept apart, beside jaw and stage
     #[arg(long, value_name = "LABEL")]
     pub by: Option<String>,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// Judge measured results again by other limits, without measuring again
@@ -334,7 +360,7 @@ pub struct FolderArguments {
     /// Write no report.html and no sheet for the cases
     #[arg(long)]
     pub no_report: bool,
-    /// Language of reports and sheets [default: the system's]
+    /// Language of reports, sheets and the page over all cases [default: the system's]
     #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
     pub language: Option<Language>,
     /// Memory for the cases in hand, as in 8GiB or in bytes
@@ -345,81 +371,6 @@ pub struct FolderArguments {
     pub threads: Option<u16>,
     #[command(flatten)]
     pub drift: DriftArguments,
-}
-
-/// Say which of your stock trays fits a mouth
-///
-/// For each tray: the place of most even clearance, the least and the median clearance there,
-/// where it touches, and the distance from its edge to the border. Exit status: 0 take one as
-/// it is; 1 none fits as it is; 3 no tray of this jaw; 2 wrong use or unreadable input.
-#[derive(Debug, Args)]
-pub struct FitArguments {
-    /// Scan of an impression, of the mouth or of a cast (STL, PLY, OBJ)
-    pub scan: PathBuf,
-    /// Folder with scans of your empty stock trays [default: that of the protocol]
-    #[arg(long, value_name = "DIR")]
-    pub trays: Option<PathBuf>,
-    /// Jaw (upper and lower are understood, too)
-    #[arg(long)]
-    pub arch: Option<ArchArgument>,
-    /// Unit of the scan, if not mm
-    #[arg(long, value_parser = unit_parser())]
-    pub unit: Option<Unit>,
-    /// File with your own acceptance limits
-    #[arg(long, value_name = "FILE")]
-    pub protocol: Option<PathBuf>,
-    /// Print the figures as JSON
-    #[arg(long)]
-    pub json: bool,
-}
-
-/// List scans with size, unit, kind and quality, one row per file
-///
-/// Columns: size, mm; unit (with a question mark where it is in doubt); what the
-/// scan shows; sides scanned; number of connected parts, of boundary loops and of
-/// faults (non-manifold edges and triangles without area); median edge, mm; noise,
-/// mm; the file's name and remarks.
-/// Exit status: 0; 2 if any file could not be read, which is said in its row.
-#[derive(Debug, Args)]
-pub struct InspectArguments {
-    /// Scans (STL, PLY, OBJ), or folders to look through
-    #[arg(required = true, value_name = "SCAN|FOLDER")]
-    pub scans: Vec<PathBuf>,
-    /// Unit of the scan files, if not mm
-    #[arg(long, value_parser = unit_parser())]
-    pub unit: Option<Unit>,
-    /// Print the rows as JSON
-    #[arg(long)]
-    pub json: bool,
-}
-
-/// Propose a case file from the scans in a folder
-///
-/// Each scan is looked at: which is an impression and of which jaw, which a tray and
-/// whose, which the jaw-relation record, and of two impressions of one jaw which is the
-/// wash. A table says what each was taken for, how surely and why. What the surfaces
-/// do not show is asked about or, without a terminal, left out of the case file as a
-/// comment. A folder of such folders gets one case file in each.
-/// Exit status: 0 nothing left open; 3 a question is left open; 2 wrong use.
-#[derive(Debug, Args)]
-pub struct NewArguments {
-    /// Folder with the scans of a case, or with such folders
-    pub folder: PathBuf,
-    /// Pseudonyms, a CSV file with the columns folder, id [default: made from checksums]
-    #[arg(long, value_name = "FILE")]
-    pub ids: Option<PathBuf>,
-    /// Stage of each impression that is the only one of its jaw
-    #[arg(long)]
-    pub stage: Option<StageArgument>,
-    /// Unit of the scan files, if not mm
-    #[arg(long, value_parser = unit_parser())]
-    pub unit: Option<Unit>,
-    /// Ask nothing; what is in doubt is left out
-    #[arg(long)]
-    pub yes: bool,
-    /// Replace a case file that is there already
-    #[arg(long)]
-    pub force: bool,
 }
 
 #[derive(Debug, Subcommand)]

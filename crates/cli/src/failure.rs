@@ -74,22 +74,14 @@ impl Failure {
             Self::Ids { path, why } => {
                 message!("of-file", path = shown_path(path), problem = why.clone())
             }
-            other => other.of_study().unwrap_or_else(|| other.own_message()),
+            Self::Agreement(error) => error.message(),
+            Self::Control(error) => error.message(),
+            Self::Known(error) => error.message(),
+            Self::Gauge(error) => error.message(),
+            Self::Artefact(error) => error.message(),
+            Self::Repeat(error) => error.message(),
+            other => other.own_message(),
         }
-    }
-
-    /// What studies of measuring say, which are in English.
-    fn of_study(&self) -> Option<Message> {
-        let said = match self {
-            Self::Agreement(error) => error.to_string(),
-            Self::Control(error) => error.to_string(),
-            Self::Known(error) => error.to_string(),
-            Self::Gauge(error) => error.to_string(),
-            Self::Artefact(error) => error.to_string(),
-            Self::Repeat(error) => error.to_string(),
-            _ => return None,
-        };
-        Some(Message::verbatim(said))
     }
 
     /// What the command itself says.

@@ -1,5 +1,6 @@
 //! Printing: results to standard output, complaints to standard error.
 
+use messages::{Language, Message, text};
 use std::fmt::Display;
 use std::io::{self, BufRead, ErrorKind, IsTerminal, Write};
 
@@ -30,23 +31,25 @@ pub fn is_asked_on_terminal() -> bool {
 }
 
 /// Asks a question; gives the number of the answer from 0, `None` to leave it open.
-pub fn answer(question: &str, choices: &[&str]) -> io::Result<Option<usize>> {
-    let mut text = format!("\n{question}\n");
+pub fn answer(
+    question: &Message,
+    choices: &[&Message],
+    language: Language,
+) -> io::Result<Option<usize>> {
+    let mut text = format!("\n{}\n", question.text(language));
     for (i, choice) in choices.iter().enumerate() {
-        text += &format!("  {}  {choice}\n", i + 1);
+        text += &format!("  {}  {}\n", i + 1, choice.text(language));
     }
     say(&text)?;
     loop {
-        say(&format!(
-            "Number (1 to {}), or Enter to leave it open: ",
-            choices.len()
-        ))?;
+        let asked = text!(language, "choice-number", most = choices.len());
+        say(&format!("{asked} "))?;
         let mut line = String::new();
         let is_over = io::stdin().lock().read_line(&mut line)? == 0;
         match line.trim().parse::<usize>() {
             _ if is_over || line.trim().is_empty() => return Ok(None),
             Ok(number) if (1..=choices.len()).contains(&number) => return Ok(Some(number - 1)),
-            _ => say("That is no number of the list.\n")?,
+            _ => say(&format!("{}\n", text!(language, "choice-not-listed")))?,
         }
     }
 }

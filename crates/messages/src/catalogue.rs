@@ -54,7 +54,12 @@ languages!(
     "sources",
     "window",
     "window-queue",
-    "window-desk"
+    "window-desk",
+    "proposal",
+    "batch",
+    "folder-page",
+    "control-charts",
+    "studies"
 );
 
 /// The files of a language as they are written, each with its subject, as for the letters that

@@ -58,7 +58,7 @@ pub use sheet::add_return_note;
 pub use studies::agreement::AgreementResult;
 pub use studies::artefact::{ArtefactResult, Outcome};
 pub use studies::comparable::{comparable_figures, kept_figures};
-pub use studies::control::{ControlError, ControlResult, InControl, check_standard};
+pub use studies::control::{ControlError, ControlResult, InControl, Standard, check_standard};
 pub use studies::gauge::GaugeResult;
 pub use studies::inspection::{InspectedScan, Inspection};
 pub use studies::repeat::{KnownRepeatability, NotKnown, RepeatResult};

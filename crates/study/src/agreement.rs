@@ -1,5 +1,8 @@
 //! How far people agree with each other, and with the program, on the same cases.
 
+use judge::system_says;
+use mesh::read::shown_path;
+use messages::{Message, message};
 use statistics::agreement::{Kappa, cohen, fleiss};
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
@@ -10,9 +13,9 @@ const ACCEPTED: &str = "accept";
 
 /// Why verdicts could not be compared; its text is one line for people.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum AgreementError {
     /// The system refused.
-    #[error("{}: cannot be read ({source}); give a CSV file with a column 'case' and one for each rater", mesh::read::shown_path(.path))]
     Unreadable {
         /// The file.
         path: PathBuf,
@@ -20,23 +23,46 @@ pub enum AgreementError {
         source: std::io::Error,
     },
     /// The table makes no sense.
-    #[error("{}, line {line}: {fault}", mesh::read::shown_path(.path))]
     Table {
         /// The file.
         path: PathBuf,
         /// Line, counted from 1.
         line: u64,
         /// What is wrong, and what to do.
-        fault: String,
+        fault: Message,
     },
     /// The rater to compare with is none of the table's.
-    #[error("'{reference}' is no rater; the table holds {raters}")]
     UnknownReference {
         /// Who was asked for.
         reference: String,
         /// Who is there.
         raters: String,
     },
+}
+
+impl AgreementError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Unreadable { path, source } => message!(
+                "agreement-unreadable",
+                path = shown_path(path),
+                reason = system_says(source)
+            ),
+            Self::Table { path, line, fault } => message!(
+                "study-line",
+                path = shown_path(path),
+                line = *line,
+                fault = fault.clone()
+            ),
+            Self::UnknownReference { reference, raters } => message!(
+                "agreement-unknown",
+                reference = reference.as_str(),
+                raters = raters.as_str()
+            ),
+        }
+    }
 }
 
 /// What a table of verdicts came to.
@@ -108,13 +134,14 @@ pub fn agreement_of(
 }
 
 impl Table {
-    fn of(bytes: &[u8]) -> Result<Self, (u64, String)> {
+    fn of(bytes: &[u8]) -> Result<Self, (u64, Message)> {
         let mut reader = csv::ReaderBuilder::new()
             .trim(csv::Trim::All)
             .from_reader(bytes);
         let at = |error: &csv::Error| {
             let line = error.position().map_or(1, csv::Position::line);
-            (line, format!("is no table ({error})").replace('\n', " "))
+            let reason = error.to_string().replace('\n', " ");
+            (line, message!("agreement-no-table", reason = reason))
         };
         let head = reader.headers().map_err(|e| at(&e))?.clone();
         let is_case = |name: &str| name.eq_ignore_ascii_case("case");
@@ -125,9 +152,7 @@ impl Table {
             .collect();
         let different: BTreeSet<&String> = raters.iter().collect();
         if raters.len() + 1 != head.len() || raters.len() < 2 || different.len() != raters.len() {
-            let fault = "the first line names a column 'case' and one for each of two raters or \
-                         more, all different";
-            return Err((1, fault.to_owned()));
+            return Err((1, message!("agreement-columns")));
         }
         let mut rows = Vec::new();
         for record in reader.records() {

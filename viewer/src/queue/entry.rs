@@ -143,9 +143,11 @@ impl Entry {
                 self.state = State::ToLookAt;
                 self.about = why.message().text(self.language);
                 if let Ok(record) = CaseRecord::read(folder) {
+                    if record.is_unreadable() {
+                        self.about = record.said(self.language);
+                    }
                     let row = record.impressions.into_iter().next().unwrap_or_default();
                     self.name = row.case.unwrap_or_else(|| self.name.clone());
-                    self.about = row.problem.unwrap_or_default();
                 }
                 return;
             }

@@ -207,11 +207,7 @@ fn rows(ui: &mut Ui, desk: &Desk, language: Language, wishes: &mut Vec<Wish>) {
                     settled(ui.visuals())
                 };
                 ui.label(RichText::new(placed.surety.message().text(language)).color(colour));
-                let remarks = placed.remarks.iter().map(String::as_str);
-                let why: Vec<&str> = std::iter::once(placed.why.as_str())
-                    .chain(remarks)
-                    .collect();
-                ui.label(why.join("; "));
+                ui.label(placed.reasons(language));
                 ui.end_row();
             }
         });
@@ -222,7 +218,7 @@ fn questions(ui: &mut Ui, desk: &Desk, language: Language) {
         return;
     };
     for question in proposal.questions.iter().take(3) {
-        ui.label(RichText::new(&question.text).color(pressing(ui.visuals())));
+        ui.label(RichText::new(question.text.text(language)).color(pressing(ui.visuals())));
     }
     if proposal.questions.len() > 3 {
         ui.label(text!(

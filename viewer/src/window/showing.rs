@@ -80,7 +80,7 @@ impl Running {
             desk::Wish::Choose => self.choose_scans(),
             desk::Wish::ChooseFolder => self.choose_folder(),
             desk::Wish::List => self.show_list(),
-            desk::Wish::Check => match self.desk.case_file() {
+            desk::Wish::Check => match self.desk.case_file(self.language()) {
                 Ok([file, out]) => {
                     let source = Source {
                         out: Some(out),

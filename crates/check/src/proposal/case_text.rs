@@ -7,7 +7,7 @@ use super::role::Role;
 use judge::Stage;
 use measure::Arch;
 use mesh::read::shown_path;
-use messages::{Message, message};
+use messages::{Language, Message, message, text};
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
 use thiserror::Error;
@@ -50,8 +50,8 @@ pub fn neutral_id(evidence: &Evidence) -> String {
     format!("C-{digits}")
 }
 
-/// The case file of a proposal; scans are named as files beside it. What is open
-/// is left out as comments with the question.
+/// The case file of a proposal, with comments in a language; scans are named as files
+/// beside it. What is open is left out as comments with the question.
 ///
 /// # Errors
 /// When a file's name is no text.
@@ -59,14 +59,18 @@ pub fn case_text(
     evidence: &Evidence,
     proposal: &Proposal,
     id: &str,
+    language: Language,
 ) -> Result<String, NameNotText> {
-    let writer = Writer { evidence, proposal };
-    let mut text = String::from(
-        "# Proposed by archproof from what the scans show. Read it before you use it;\n\
-         # 'archproof help case-file' lists what else can be given.\n",
-    );
+    let writer = Writer {
+        evidence,
+        proposal,
+        language,
+    };
+    let mut text = writer.comment(&message!("comment-proposed"));
+    text += &writer.comment(&message!("comment-proposed-help"));
+    let pseudonym = text!(language, "comment-pseudonym");
     // Writing to a String cannot fail.
-    let _ = writeln!(text, "case = {}  # a pseudonym, never a name", quoted(id));
+    let _ = writeln!(text, "case = {}  # {pseudonym}", quoted(id));
     for arch in JAWS {
         text += &writer.jaw(arch)?;
     }
@@ -79,6 +83,7 @@ pub fn case_text(
 struct Writer<'a> {
     evidence: &'a Evidence,
     proposal: &'a Proposal,
+    language: Language,
 }
 
 impl Writer<'_> {
@@ -139,7 +144,8 @@ impl Writer<'_> {
             if self.proposal.settled(scan) == Some(Role::LeftOut) {
                 let why = &self.proposal.placed[scan].why;
                 let name = super::table::file_name(&self.evidence.scans[scan].file);
-                let _ = writeln!(text, "# Left out: {name}: {}", on_one_line(why));
+                let left_out = message!("comment-left-out", name = name, why = why.clone());
+                text += &self.comment(&left_out);
             }
         }
         if text.is_empty() {
@@ -152,8 +158,8 @@ impl Writer<'_> {
     /// A question, and the lines that its answers stand for, as comments; those of
     /// another section than the one at hand with its head.
     fn question(&self, question: &Question, within: &str) -> Result<String, NameNotText> {
-        let mut text = format!("# QUESTION: {}\n", on_one_line(&question.text));
-        text += "# Remove '# ' before what is right, and before its section:\n";
+        let asked = message!("comment-question", question = question.text.clone());
+        let mut text = self.comment(&asked) + &self.comment(&message!("comment-answers"));
         let mut written = Vec::new();
         let answers = question.choices.iter().flat_map(|choice| &choice.roles);
         for (scan, role) in answers.flat_map(|&(scan, role)| completed(scan, role)) {
@@ -186,8 +192,14 @@ impl Writer<'_> {
             parts => format!("[{}]", parts.join(", ")),
         };
         let placed = &self.proposal.placed[first];
-        let why = on_one_line(&placed.why);
-        Ok(format!("{key} = {value}  # {}: {why}\n", placed.surety))
+        let surety = placed.surety.message().text(self.language);
+        let why = on_one_line(&placed.why.text(self.language));
+        Ok(format!("{key} = {value}  # {surety}: {why}\n"))
+    }
+
+    /// A comment on a line of its own.
+    fn comment(&self, message: &Message) -> String {
+        format!("# {}\n", on_one_line(&message.text(self.language)))
     }
 
     fn file(&self, scan: usize) -> Result<String, NameNotText> {

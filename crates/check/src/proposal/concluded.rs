@@ -4,6 +4,7 @@ use super::question::Question;
 use super::role::{Role, Surety};
 use judge::Stage;
 use measure::Arch;
+use messages::{Language, Message};
 use std::collections::BTreeMap;
 
 /// Both jaws.
@@ -26,9 +27,19 @@ pub struct Placed {
     /// How surely.
     pub surety: Surety,
     /// Why.
-    pub why: String,
+    pub why: Message,
     /// What speaks against it, weakly.
-    pub remarks: Vec<String>,
+    pub remarks: Vec<Message>,
+}
+
+impl Placed {
+    /// Why, and what speaks against it, on one line.
+    #[must_use]
+    pub fn reasons(&self, language: Language) -> String {
+        let all = std::iter::once(&self.why).chain(&self.remarks);
+        let texts: Vec<String> = all.map(|reason| reason.text(language)).collect();
+        texts.join("; ")
+    }
 }
 
 /// A case as it is proposed.

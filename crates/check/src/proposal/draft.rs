@@ -5,6 +5,7 @@ use super::evidence::Evidence;
 use super::question::{Choice, Question};
 use super::role::{Role, Surety};
 use super::table::file_name;
+use messages::{Message, message};
 
 /// A proposal in the making.
 pub(super) struct Draft<'a> {
@@ -19,7 +20,7 @@ impl<'a> Draft<'a> {
         let open = Placed {
             role: None,
             surety: Surety::Open,
-            why: String::new(),
+            why: Message::default(),
             remarks: Vec::new(),
         };
         Self {
@@ -35,36 +36,30 @@ impl<'a> Draft<'a> {
         file_name(&self.evidence.scans[scan].file)
     }
 
-    pub(super) fn place(
-        &mut self,
-        scan: usize,
-        role: Role,
-        surety: Surety,
-        why: impl Into<String>,
-    ) {
+    pub(super) fn place(&mut self, scan: usize, role: Role, surety: Surety, why: Message) {
         self.placed[scan] = Placed {
             role: Some(role),
             surety,
-            why: why.into(),
+            why,
             remarks: Vec::new(),
         };
     }
 
-    pub(super) fn remark(&mut self, scan: usize, remark: impl Into<String>) {
-        self.placed[scan].remarks.push(remark.into());
+    pub(super) fn remark(&mut self, scan: usize, remark: Message) {
+        self.placed[scan].remarks.push(remark);
     }
 
     /// Leaves scans open and asks about them.
-    pub(super) fn ask(&mut self, about: &[usize], text: impl Into<String>, choices: Vec<Choice>) {
+    pub(super) fn ask(&mut self, about: &[usize], text: Message, choices: Vec<Choice>) {
         for &scan in about {
             self.placed[scan].surety = Surety::Open;
-            if self.placed[scan].why.is_empty() {
-                "see the question".clone_into(&mut self.placed[scan].why);
+            if self.placed[scan].why.sentences().is_empty() {
+                self.placed[scan].why = message!("placed-see-question");
             }
         }
         self.questions.push(Question {
             about: about.to_vec(),
-            text: text.into(),
+            text,
             choices,
         });
     }

@@ -1,6 +1,7 @@
 //! What was found out about the scans of a folder: plain data.
 
 use measure::{Arch, NotAnImpression};
+use messages::Message;
 use std::path::PathBuf;
 use std::time::SystemTime;
 
@@ -50,7 +51,7 @@ pub enum Shows {
     /// The same bytes as an earlier scan, by its number.
     SameAs(usize),
     /// The file cannot be read, and why.
-    Unreadable(String),
+    Unreadable(Message),
 }
 
 /// A tray laid on the outer surface of an impression.
@@ -62,7 +63,7 @@ pub struct TrayTrial {
     pub tray: usize,
     /// Share of the impression's outer surface that lies on it, 0 to 1, or why it
     /// does not fit.
-    pub outcome: Result<f64, String>,
+    pub outcome: Result<f64, Message>,
 }
 
 impl TrayTrial {
@@ -85,7 +86,7 @@ pub struct Couple {
     /// Numbers of the two, ascending.
     pub pair: [usize; 2],
     /// What lies over what, or why they cannot be compared.
-    pub outcome: Result<Layers, String>,
+    pub outcome: Result<Layers, Message>,
 }
 
 /// How the second of two impressions differs from the first.

@@ -4,6 +4,7 @@ use super::evidence::{
     Couple, Evidence, Layers, NoRecord, RecordTrial, SeenScan, Shows, TrayTrial,
 };
 use crate::load::{LoadedScan, load};
+use crate::reader::refused;
 use measure::frame;
 use measure::intake::first_look;
 use measure::pair::compare;
@@ -130,7 +131,7 @@ fn seen(looks: &[Look]) -> Vec<SeenScan> {
     let mut scans: Vec<SeenScan> = Vec::new();
     for look in looks {
         let (sha256, shows) = match &look.read {
-            Err(why) => (String::new(), Shows::Unreadable(why.to_string())),
+            Err(why) => (String::new(), Shows::Unreadable(refused(why))),
             Ok(read) => {
                 let sum = &read.scan.sha256;
                 let earlier = scans.iter().position(|scan| scan.sha256 == *sum);
@@ -368,26 +369,24 @@ fn jaw<'a>((mesh, frame, border): &'a (Cow<'_, Mesh>, Frame, Border)) -> Jaw<'a>
 
 /// Share of an impression's outer surface that lies on a tray, or why the tray does
 /// not fit on it.
-fn on_tray([impression, tray]: [&Mesh; 2]) -> Result<f64, String> {
+fn on_tray([impression, tray]: [&Mesh; 2]) -> Result<f64, Message> {
     let settings = MeasureSettings::default();
     let measuring = Measuring::new(impression, Some(tray), &settings);
     match measuring.cover() {
-        Some(Ok(cover)) if cover.p95_mm <= EMPTY_TRAY_MM => {
-            Err("both show the same empty tray".to_owned())
-        }
+        Some(Ok(cover)) if cover.p95_mm <= EMPTY_TRAY_MM => Err(message!("trial-same-tray")),
         Some(Ok(cover)) => Ok(cover
             .registration
             .as_ref()
             .map_or(0.0, |laid| laid.fitting_share)),
-        Some(Err(why)) => Err(why.to_string()),
-        None => Err("no impression is seen".to_owned()),
+        Some(Err(why)) => Err(why.message()),
+        None => Err(message!("trial-no-impression")),
     }
 }
 
 /// How the second impression differs from the first.
-fn layers(first: (&Mesh, &Scanned), second: (&Mesh, &Scanned)) -> Result<Layers, String> {
-    let pair = compare(first, second, &|| {}).map_err(|why| why.to_string())?;
-    let wash = pair.wash.map_err(|why| why.to_string())?;
+fn layers(first: (&Mesh, &Scanned), second: (&Mesh, &Scanned)) -> Result<Layers, Message> {
+    let pair = compare(first, second, &|| {}).map_err(|why| why.message())?;
+    let wash = pair.wash.map_err(|why| why.message())?;
     Ok(Layers {
         median_mm: wash.median_mm,
         uncertainty_mm: wash.uncertainty_mm,

@@ -10,7 +10,8 @@ use super::question::Choice;
 use super::role::{Role, Surety};
 use judge::Stage;
 use measure::{Arch, NotAnImpression};
-use std::collections::{BTreeMap, BTreeSet};
+use messages::{Message, Value, message};
+use std::collections::BTreeSet;
 
 /// A jaw found so surely needs no other evidence.
 const CLEAR_FROM: f64 = 0.8;
@@ -42,7 +43,7 @@ impl Draft<'_> {
         for scan in 0..self.evidence.scans.len() {
             match self.stated.roles.get(&scan) {
                 Some(&Role::Impression { arch, stage }) => {
-                    let why = "as stated".to_owned();
+                    let why = message!("placed-as-stated");
                     let surety = Surety::Stated;
                     members.push(Member {
                         scan,
@@ -52,7 +53,9 @@ impl Draft<'_> {
                         why,
                     });
                 }
-                Some(&role) => self.place(scan, role, Surety::Stated, "as stated"),
+                Some(&role) => {
+                    self.place(scan, role, Surety::Stated, message!("placed-as-stated"));
+                }
                 None => members.extend(self.as_it_shows(scan)),
             }
         }
@@ -61,11 +64,11 @@ impl Draft<'_> {
 
     fn as_it_shows(&mut self, scan: usize) -> Option<Member> {
         if self.evidence.is_record(scan) {
-            let why = "an upper and a lower impression lie in it, opposite each other";
+            let why = message!("placed-record");
             self.place(scan, Role::Record, Surety::Clear, why);
             return None;
         }
-        let left_out = |draft: &mut Self, why: String| {
+        let left_out = |draft: &mut Self, why: Message| {
             draft.place(scan, Role::LeftOut, Surety::Clear, why);
         };
         match &self.evidence.scans[scan].shows {
@@ -74,12 +77,12 @@ impl Draft<'_> {
             }
             Shows::TrayOrBase { .. } => {}
             Shows::SameAs(other) => {
-                let why = format!("the same scan as {}", self.name(*other));
+                let why = message!("placed-same", other = self.name(*other));
                 left_out(self, why);
             }
             Shows::Unreadable(why) => {
-                "it cannot be read".clone_into(&mut self.placed[scan].why);
-                let text = format!("Does the case go without a scan that cannot be read? {why}");
+                self.placed[scan].why = message!("placed-unreadable");
+                let text = message!("ask-unreadable", refused = why.clone());
                 self.ask(&[scan], text, vec![Choice::of(scan, Role::LeftOut)]);
             }
             Shows::Else(
@@ -88,7 +91,7 @@ impl Draft<'_> {
                 | NotAnImpression::Half,
             ) => self.ask_what(scan),
             Shows::Else(_) if self.evidence.fits_of(scan).next().is_some() => {}
-            Shows::Else(what) => left_out(self, what.to_string()),
+            Shows::Else(what) => left_out(self, what.message()),
         }
         None
     }
@@ -101,16 +104,13 @@ impl Draft<'_> {
         if self.evidence.fits_of(scan).next().is_some() {
             return;
         }
-        let text = format!("What is {}? {what}.", self.name(scan));
+        let text = message!("ask-what", name = self.name(scan), what = what);
         let choices = [Role::LeftOut, Role::Record]
             .into_iter()
             .chain(JAWS.map(|arch| Role::Tray { arch }));
-        let parts = JAWS.map(|arch| {
-            let role = Role::Impression { arch, stage: None };
-            Choice {
-                label: format!("part of the {role}, which was cut apart"),
-                roles: vec![(scan, role)],
-            }
+        let parts = JAWS.map(|arch| Choice {
+            label: message!("choice-part", jaw = judge::words::arch(arch)),
+            roles: vec![(scan, Role::Impression { arch, stage: None })],
         });
         let choices = choices.map(|role| Choice::of(scan, role)).chain(parts);
         self.ask(&[scan], text, choices.collect());
@@ -127,15 +127,11 @@ impl Draft<'_> {
         let text = if let Some(other) = self.evidence.doubtful_record(scan) {
             let other = self.name(other);
             roles.insert(0, Role::Record);
-            format!(
-                "Is {name} the jaw-relation record? It looks like a {jaw} impression, yet {other} lies in it."
-            )
+            message!("ask-record", name = name, jaw = jaw, other = other)
         } else if confidence < OPEN_BELOW {
-            format!("Which jaw is {name} of? The shape suggests {jaw}, but is not clear.")
+            message!("ask-jaw", name = name, jaw = jaw)
         } else if confidence < CLEAR_FROM && contradicted {
-            format!(
-                "Which jaw is {name} of? The shape suggests {jaw}, the file's name the other jaw."
-            )
+            message!("ask-jaw-named", name = name, jaw = jaw)
         } else {
             let clear = confidence >= CLEAR_FROM;
             return Some(Member {
@@ -143,7 +139,7 @@ impl Draft<'_> {
                 arch,
                 stage: None,
                 surety: if clear { Surety::Clear } else { Surety::Likely },
-                why: format!("it shows a {jaw} impression"),
+                why: message!("placed-impression", jaw = jaw),
             });
         };
         roles.extend(
@@ -152,7 +148,7 @@ impl Draft<'_> {
                 .map(impression),
         );
         roles.push(Role::LeftOut);
-        "its jaw is not clear from its shape".clone_into(&mut self.placed[scan].why);
+        self.placed[scan].why = message!("placed-jaw-open");
         let choices = roles.into_iter().map(|role| Choice::of(scan, role));
         self.ask(&[scan], text, choices.collect());
         None
@@ -193,18 +189,16 @@ impl Draft<'_> {
             let tried = |trial: &&TrayTrial| trial.tray == tray && trial.impression == one;
             let trial = self.evidence.trays.iter().find(tried);
             let share = trial.and_then(|trial| trial.outcome.as_ref().ok());
-            share.map_or(0.0, |share| 100.0 * share)
+            Value::number(share.map_or(0.0, |share| 100.0 * share), 0)
         };
-        let names: Vec<String> = (fits.iter())
-            .map(|&one| {
-                format!(
-                    "{:.0} % of the outer surface of {}",
-                    share(one),
-                    self.name(one)
-                )
-            })
-            .collect();
-        let why = format!("{} lies on it", names.join(" and "));
+        let shares = (fits.iter()).map(|&one| {
+            message!(
+                "tray-share",
+                share = share(one),
+                impression = self.name(one)
+            )
+        });
+        let why = message!("placed-tray", shares = judge::words::both(shares));
         self.place(tray, Role::Tray { arch }, Surety::Clear, why);
         let others: Vec<usize> = (0..self.placed.len())
             .filter(|one| self.known_jaw(*one) == Some(arch) && !fits.contains(one))
@@ -213,7 +207,12 @@ impl Draft<'_> {
             let tried = |trial: &&TrayTrial| trial.tray == tray && trial.impression == other;
             let trial = self.evidence.trays.iter().find(tried);
             if let Some(Err(why)) = trial.map(|trial| &trial.outcome) {
-                let remark = format!("not seen on {}: {why}", self.name(other));
+                let impression = self.name(other);
+                let remark = message!(
+                    "remark-not-seen",
+                    impression = impression,
+                    why = why.clone()
+                );
                 self.remark(tray, remark);
                 self.placed[tray].surety = Surety::Likely;
             }
@@ -222,47 +221,44 @@ impl Draft<'_> {
 
     fn ask_tray(&mut self, tray: usize, wall_mm: Option<f64>, fits: &[usize]) {
         let name = self.name(tray);
-        let wall = wall_mm.map_or_else(String::new, |mm| {
-            format!("; its wall of {mm:.1} mm is that of a tray or a denture base")
-        });
-        let text = if fits.is_empty() {
-            format!("Is {name} a tray of this case? It fits none of the impressions{wall}.")
-        } else {
-            let names: Vec<String> = fits.iter().map(|&one| self.name(one)).collect();
-            format!(
-                "Of which jaw is the tray {name}? It fits {}.",
-                names.join(" and ")
-            )
+        let text = match wall_mm {
+            _ if !fits.is_empty() => {
+                let impressions = judge::words::both(fits.iter().map(|&one| self.name(one)));
+                message!("ask-tray-jaw", name = name, impressions = impressions)
+            }
+            Some(mm) => message!("ask-tray-wall", name = name, wall = Value::number(mm, 1)),
+            None => message!("ask-tray", name = name),
         };
         let left_out = Choice::of(tray, Role::LeftOut);
         let choices = JAWS.map(|arch| Choice::of(tray, Role::Tray { arch }));
         let choices = std::iter::once(left_out).chain(choices).collect();
-        self.placed[tray].why = "no impression here shows whose tray it is".to_owned();
+        self.placed[tray].why = message!("placed-tray-open");
         self.ask(&[tray], text, choices);
     }
 
     /// Asks which scan it is where several would take one place in the case.
     fn places_taken_twice(&mut self) {
-        let mut places: BTreeMap<String, Vec<usize>> = BTreeMap::new();
-        for (scan, placed) in self.placed.iter().enumerate() {
-            let role = placed.role.filter(|_| placed.surety != Surety::Open);
-            match role {
-                None | Some(Role::LeftOut | Role::Impression { stage: None, .. }) => {}
-                Some(role) => places.entry(role.to_string()).or_default().push(scan),
-            }
-        }
-        for (place, scans) in places.into_iter().filter(|(_, scans)| scans.len() > 1) {
-            if self.are_stated_parts(&scans) {
+        for role in Role::all() {
+            let scans = self.settled_as(role);
+            if role == Role::LeftOut || scans.len() < 2 || self.are_stated_parts(&scans) {
                 continue;
             }
-            let names: Vec<String> = scans.iter().map(|&one| self.name(one)).collect();
-            let text = format!("Which is the {place}: {}?", names.join(" or "));
+            let names = judge::words::either(scans.iter().map(|&one| self.name(one)));
+            let text = message!("ask-which", role = role.message(), names = names);
             let more = self.trays_together(&scans);
             self.ask_which(&scans, text, more);
         }
         for arch in JAWS {
             self.one_step_beside_stages(arch);
         }
+    }
+
+    fn settled_as(&self, role: Role) -> Vec<usize> {
+        let is_it = |placed: &Placed| placed.surety != Surety::Open && placed.role == Some(role);
+        let all = self.placed.iter().enumerate();
+        all.filter(|(_, placed)| is_it(placed))
+            .map(|(scan, _)| scan)
+            .collect()
     }
 
     /// Whether a person stated each of several scans to be one impression, or one tray.
@@ -281,14 +277,14 @@ impl Draft<'_> {
         };
         let tray = Role::Tray { arch };
         let pieces = Choice {
-            label: "all of them: they are pieces of one tray".to_owned(),
+            label: message!("choice-pieces"),
             roles: scans.iter().map(|&scan| (scan, tray)).collect(),
         };
         let relieved = |before: usize, after: usize| Choice {
-            label: format!(
-                "{}; {} is the same tray after relief",
-                self.name(before),
-                self.name(after)
+            label: message!(
+                "choice-relieved",
+                before = self.name(before),
+                after = self.name(after)
             ),
             roles: vec![(before, tray), (after, Role::RelievedTray { arch })],
         };
@@ -314,16 +310,13 @@ impl Draft<'_> {
         if single.is_empty() || stages.is_empty() {
             return;
         }
-        let jaw = judge::words::arch(arch);
-        let text = format!(
-            "A {jaw} impression was stated as one-step beside one of a wash technique. Which is in the case?"
-        );
+        let text = message!("ask-one-step", jaw = judge::words::arch(arch));
         let all: Vec<usize> = single.union(&stages).copied().collect();
         self.ask_which(&all, text, Vec::new());
     }
 
     /// Asks which one of several scans stays in the case, or what else they may be.
-    fn ask_which(&mut self, scans: &[usize], text: String, more: Vec<Choice>) {
+    fn ask_which(&mut self, scans: &[usize], text: Message, more: Vec<Choice>) {
         let choices = scans.iter().filter_map(|&kept| {
             let role = |scan: usize| {
                 Some(if scan == kept {
@@ -337,7 +330,7 @@ impl Draft<'_> {
                 .map(|&scan| Some((scan, role(scan)?)))
                 .collect();
             Some(Choice {
-                label: self.name(kept),
+                label: Message::verbatim(self.name(kept)),
                 roles: roles?,
             })
         });
@@ -354,10 +347,7 @@ impl Draft<'_> {
             };
             let hints = Hints::of(&self.evidence.scans[scan].file);
             if contradicts(hints, role) {
-                self.remark(
-                    scan,
-                    "the file's name suggests something else, which is weak evidence",
-                );
+                self.remark(scan, message!("remark-name"));
             }
         }
     }

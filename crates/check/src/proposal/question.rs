@@ -1,6 +1,7 @@
 //! What only a person can answer.
 
 use super::role::Role;
+use messages::Message;
 
 /// What the surfaces leave open, with the answers that are possible.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -8,7 +9,7 @@ pub struct Question {
     /// Numbers of the scans it is about.
     pub about: Vec<usize>,
     /// The question.
-    pub text: String,
+    pub text: Message,
     /// The answers, the one that weak evidence suggests first.
     pub choices: Vec<Choice>,
 }
@@ -17,7 +18,7 @@ pub struct Question {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Choice {
     /// The answer in words.
-    pub label: String,
+    pub label: Message,
     /// What each scan then is.
     pub roles: Vec<(usize, Role)>,
 }
@@ -26,7 +27,7 @@ impl Choice {
     /// The answer that one scan is this.
     pub(super) fn of(scan: usize, role: Role) -> Self {
         Self {
-            label: role.to_string(),
+            label: role.message(),
             roles: vec![(scan, role)],
         }
     }

@@ -2,6 +2,7 @@
 
 use super::concluded::Proposal;
 use super::evidence::Evidence;
+use messages::{Language, text};
 use std::fmt::Write;
 use std::path::Path;
 
@@ -14,24 +15,25 @@ pub fn file_name(file: &Path) -> String {
 
 /// One row for each scan: file, what it is, how surely, and why.
 #[must_use]
-pub fn table(evidence: &Evidence, proposal: &Proposal) -> String {
-    let head = ["file", "is", "how sure", "why"].map(str::to_owned);
-    let rows = evidence
-        .scans
-        .iter()
-        .zip(&proposal.placed)
-        .map(|(scan, placed)| {
-            let role = placed
-                .role
-                .map_or_else(|| "?".to_owned(), |role| role.to_string());
-            let file = file_name(&scan.file);
-            let mut why = placed.why.clone();
-            for remark in &placed.remarks {
-                why += "; ";
-                why += remark;
-            }
-            [file, role, placed.surety.to_string(), why]
-        });
+pub fn table(evidence: &Evidence, proposal: &Proposal, language: Language) -> String {
+    let head = [
+        text!(language, "desk-head-scan"),
+        text!(language, "desk-head-is"),
+        text!(language, "desk-head-surety"),
+        text!(language, "desk-head-why"),
+    ];
+    let scans = evidence.scans.iter().zip(&proposal.placed);
+    let rows = scans.map(|(scan, placed)| {
+        let role =
+            (placed.role).map_or_else(|| "?".to_owned(), |role| role.message().text(language));
+        let surety = placed.surety.message().text(language);
+        [
+            file_name(&scan.file),
+            role,
+            surety,
+            placed.reasons(language),
+        ]
+    });
     let rows: Vec<[String; 4]> = std::iter::once(head).chain(rows).collect();
     let width = |column: usize| {
         let lengths = rows.iter().map(|row| row[column].chars().count());

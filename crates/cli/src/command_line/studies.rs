@@ -1,5 +1,6 @@
 //! What may be said to the commands that study a scanner or a method of measuring.
 
+use super::Spoken;
 use arguments::{ArchArgument, Source, unit_parser};
 use clap::Args;
 use mesh::Unit;
@@ -29,6 +30,8 @@ pub struct ArtefactArguments {
     /// Print all of it as JSON
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// Say whether measuring is in control, by a check standard measured again and again
@@ -53,6 +56,8 @@ pub struct ControlArguments {
     /// Print all of it as JSON
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// Compare the verdicts of people with each other and with the program
@@ -70,6 +75,8 @@ pub struct AgreementArguments {
     /// Print the study as JSON
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// Analyse a gauge repeatability and reproducibility study
@@ -90,6 +97,8 @@ pub struct GaugeArguments {
     /// Print the study as JSON
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
     #[command(flatten)]
     pub scans: ScanArguments,
 }
@@ -113,6 +122,8 @@ pub struct RepeatArguments {
     /// Print repeat.json instead of the summary
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
     #[command(flatten)]
     pub how: ScanArguments,
 }

@@ -12,7 +12,7 @@ pub fn run(arguments: &AgreementArguments) -> Result<(), Failure> {
     if arguments.json {
         say(&json_text(&result))?;
     } else {
-        say(&agreement_text(&result))?;
+        say(&agreement_text(&result, arguments.spoken.language()))?;
     }
     Ok(())
 }

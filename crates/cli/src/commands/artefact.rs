@@ -21,7 +21,7 @@ pub fn run(arguments: &ArtefactArguments) -> Result<ExitCode, Failure> {
     if arguments.json {
         say(&json_text(&result))?;
     } else {
-        say(&artefact_text(&result))?;
+        say(&artefact_text(&result, arguments.spoken.language()))?;
     }
     Ok(ExitCode::from(match result.outcome {
         Outcome::Conforming => 0,

@@ -12,8 +12,10 @@ use batch::{BatchError, Job, Pattern, Progress, Settings, Shard, find};
 use check::{CheckOptions, Shelves};
 use judge::{Protocol, Stage};
 use mesh::read::shown_path;
+use messages::{Language, Message, Value, message, text};
 use report::folder::{Baseline, DriftOptions, Overview, Verdicts};
-use report::{Language, json_text};
+use report::json_text;
+use report::result::{TimeSources, Timed};
 use std::collections::BTreeSet;
 use std::path::Path;
 use std::process::ExitCode;
@@ -35,7 +37,8 @@ pub fn run(arguments: &BatchArguments) -> Result<ExitCode, Failure> {
         return Err(BatchError::NoCases(folder.clone()).into());
     }
     let (started, skipped) = (Instant::now(), AtomicU64::new(0));
-    let progress = CasesProgress::start(arguments.of.language.unwrap_or_else(Language::of_system));
+    let language = job.settings.language;
+    let progress = CasesProgress::start(language);
     let overview = batch::run(&found, &job, &|step| {
         if step == Progress::Skipped {
             skipped.fetch_add(1, Ordering::Relaxed);
@@ -46,23 +49,42 @@ pub fn run(arguments: &BatchArguments) -> Result<ExitCode, Failure> {
     let skipped = skipped.into_inner();
     let seconds = started.elapsed().as_secs_f64();
     let rate = (overview.cases - skipped) as f64 / seconds.max(1e-9);
-    let mut head = counted(&overview);
+    let mut head = vec![counted(&overview)];
     if skipped > 0 {
-        head.push_str(&format!("; {skipped} of them done before"));
+        head.push(message!("batch-skipped", count = skipped));
     }
-    head.push_str(&format!("; {seconds:.1} s, {rate:.1} cases a second\n"));
-    tell(&head, &overview, &job.out, &arguments.outcome)
+    head.push(message!(
+        "batch-rate",
+        seconds = Value::number(seconds, 1),
+        rate = Value::number(rate, 1)
+    ));
+    let head: Vec<String> = head.iter().map(|part| part.text(language)).collect();
+    tell(
+        &head.join("; "),
+        &overview,
+        &job.out,
+        &arguments.outcome,
+        language,
+    )
 }
 
 pub fn collect(arguments: &CollectArguments) -> Result<ExitCode, Failure> {
+    let language = arguments.spoken.language();
     let overview = batch::collect(
         &arguments.folders,
         &arguments.out,
         &drift(&arguments.drift)?,
+        language,
     )?;
-    let of = overview.conditions.shards;
-    let head = format!("{} of {of} shards\n", counted(&overview));
-    tell(&head, &overview, &arguments.out, &arguments.outcome)
+    let (of, counted) = (overview.conditions.shards, counted(&overview));
+    let head = text!(language, "batch-of-shards", counted = counted, shards = of);
+    tell(
+        &head,
+        &overview,
+        &arguments.out,
+        &arguments.outcome,
+        language,
+    )
 }
 
 /// `archproof baseline`.
@@ -72,15 +94,28 @@ pub fn baseline(arguments: &BaselineArguments) -> Result<(), Failure> {
     let groups: BTreeSet<_> = (frozen.figures.iter())
         .map(|one| (&one.arch, &one.stage, &one.label))
         .collect();
-    say(&format!(
-        "Limits of {} figures in {} groups in {}\nOrder in time by {}\nUse them: archproof batch FOLDER --out DIR --baseline {}\n",
-        frozen.figures.len(),
-        groups.len(),
-        shown_path(&arguments.write),
-        frozen.times_by.in_words(["case", "cases"]),
-        shown_path(&arguments.write)
-    ))?;
+    let language = arguments.spoken.language();
+    let said = text!(
+        language,
+        "baseline-written",
+        figures = frozen.figures.len(),
+        groups = groups.len(),
+        path = shown_path(&arguments.write)
+    );
+    let sources = order_in_time(&frozen.times_by, language);
+    let used = text!(
+        language,
+        "baseline-use",
+        path = shown_path(&arguments.write)
+    );
+    say(&format!("{said}\n{sources}\n{used}\n"))?;
     Ok(())
+}
+
+/// By what the cases are put in order of time.
+fn order_in_time(times_by: &TimeSources, language: Language) -> String {
+    let sources = times_by.in_words(Timed::Cases, language);
+    text!(language, "batch-order-in-time", sources = sources)
 }
 
 /// Says what came of it, for people or for a machine; gives the exit code.
@@ -89,14 +124,15 @@ fn tell(
     overview: &Overview,
     out: &Path,
     how: &OutcomeArguments,
+    language: Language,
 ) -> Result<ExitCode, Failure> {
     if how.json {
         say(&json_text(overview))?;
     } else {
-        let verdicts = verdict_line(overview.verdicts);
-        let times = overview.times_by.in_words(["case", "cases"]);
-        let times = format!("Order in time by {times}\n");
-        say(&format!("{head}{}{times}{verdicts}\n", whereabouts(out)))?;
+        let folder = text!(language, "batch-whereabouts", path = shown_path(out));
+        let times = order_in_time(&overview.times_by, language);
+        let verdicts = verdict_line(overview.verdicts).text(language);
+        say(&format!("{head}\n{folder}\n{times}\n{verdicts}\n"))?;
     }
     Ok(exit_code(overview.verdicts, &how.fail_on))
 }
@@ -109,9 +145,11 @@ pub fn watch(arguments: &WatchArguments) -> Result<ExitCode, Failure> {
     let settle = Duration::from_secs(arguments.settle);
     // Often enough to see a file grow, seldom enough to cost nothing.
     let pause = (settle / 4).clamp(Duration::from_millis(200), Duration::from_secs(5));
+    let language = job.settings.language;
     let after_round = |overview: Overview| {
-        let verdicts = verdict_line(overview.verdicts);
-        let _ = say(&format!("{}: {verdicts}\n", counted(&overview)));
+        let counted = counted(&overview).text(language);
+        let verdicts = verdict_line(overview.verdicts).text(language);
+        let _ = say(&format!("{counted}: {verdicts}\n"));
     };
     batch::watch(
         &arguments.of.folder,
@@ -177,16 +215,16 @@ fn drift(arguments: &DriftArguments) -> Result<DriftOptions, Failure> {
     Ok(options)
 }
 
-fn counted(overview: &Overview) -> String {
+fn counted(overview: &Overview) -> Message {
     let cases = overview.cases;
     match overview.verdicts.unreadable {
-        0 => format!("{cases} cases checked"),
-        some => format!("{cases} cases, {some} of which could not be checked"),
+        0 => message!("batch-checked", cases = cases),
+        some => message!("batch-checked-but", cases = cases, unread = some),
     }
 }
 
 /// All verdicts in one line.
-fn verdict_line(verdicts: Verdicts) -> String {
+fn verdict_line(verdicts: Verdicts) -> Message {
     let Verdicts {
         accept,
         rework,
@@ -194,15 +232,13 @@ fn verdict_line(verdicts: Verdicts) -> String {
         undecided,
         unreadable,
     } = verdicts;
-    format!(
-        "accept {accept}, rework {rework}, retake {retake}, undecided {undecided}, could not be read {unreadable}"
-    )
-}
-
-fn whereabouts(folder: &Path) -> String {
-    format!(
-        "Results in {}: summary.html, summary.csv, findings.csv; cases/ holds those of each case\n",
-        shown_path(folder)
+    message!(
+        "batch-verdicts",
+        accept = accept,
+        rework = rework,
+        retake = retake,
+        undecided = undecided,
+        unread = unreadable
     )
 }
 

@@ -14,14 +14,15 @@ pub fn run(arguments: &ControlArguments) -> Result<ExitCode, Failure> {
     } else {
         arguments.rules.clone()
     };
+    let language = arguments.spoken.language();
     let result = check_standard(&arguments.dir, arguments.first.into(), &rules)?;
     if let Some(file) = &arguments.write {
-        write_new(file, control_page(&result).as_bytes())?;
+        write_new(file, control_page(&result, language).as_bytes())?;
     }
     if arguments.json {
         say(&json_text(&result))?;
     } else {
-        say(&control_text(&result))?;
+        say(&control_text(&result, language))?;
     }
     Ok(ExitCode::from(match result.outcome {
         InControl::InControl => 0,

@@ -19,7 +19,7 @@ pub fn run(arguments: &FitArguments) -> Result<ExitCode, Failure> {
     if arguments.json {
         say(&json_text(&result))?;
     } else {
-        say(&fit_text(&result))?;
+        say(&fit_text(&result, arguments.spoken.language()))?;
     }
     Ok(ExitCode::from(match result.tried.conclusion {
         Conclusion::Take => 0,

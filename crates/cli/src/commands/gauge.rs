@@ -5,15 +5,16 @@ use crate::failure::Failure;
 use crate::progress::Progress;
 use crate::terminal::say;
 use check::proposal::is_scan;
-use messages::Language;
+use messages::Message;
 use report::result::CaseResult;
 use report::{GaugeResult, comparable_figures, gauge_text, json_text, kept_figures};
 use std::path::Path;
-use study::gauge::{FiguresError, study_of_folder, study_of_table};
+use study::gauge::{study_of_folder, study_of_table};
 use study::{FigureLimits, NamedFigure};
 
 pub fn run(arguments: &GaugeArguments) -> Result<(), Failure> {
-    let progress = Progress::start(Language::of_system());
+    let language = arguments.spoken.language();
+    let progress = Progress::start(language);
     let study = if arguments.study.is_dir() {
         study_of_folder(&arguments.study, |repeat| {
             figures(repeat, &arguments.scans, &progress)
@@ -31,7 +32,7 @@ pub fn run(arguments: &GaugeArguments) -> Result<(), Failure> {
     if arguments.json {
         say(&json_text(&result))?;
     } else {
-        say(&gauge_text(&result))?;
+        say(&gauge_text(&result, language))?;
     }
     Ok(())
 }
@@ -42,12 +43,14 @@ fn figures(
     repeat: &Path,
     how: &ScanArguments,
     progress: &Progress,
-) -> Result<Option<Vec<NamedFigure>>, FiguresError> {
-    let kept = kept_figures(repeat)?;
+) -> Result<Option<Vec<NamedFigure>>, Message> {
+    let kept = kept_figures(repeat).map_err(|why| why.message())?;
     if kept.is_some() || !(repeat.is_file() && is_scan(repeat)) {
         return Ok(kept);
     }
     let source = how.source(repeat);
-    let checked = source.check(source.case()?, &|step| progress.show(step))?;
+    let case = source.case().map_err(|why| why.message())?;
+    let checked = source.check(case, &|step| progress.show(step));
+    let checked = checked.map_err(|why| why.message())?;
     Ok(Some(comparable_figures(&CaseResult::of(&checked))))
 }

@@ -32,6 +32,8 @@ pub struct How {
     pub asks: bool,
     /// Whether a case file that is there already is replaced.
     pub replaces: bool,
+    /// Language of the questions, the table and the comments.
+    pub language: Language,
 }
 
 /// What came of a folder.
@@ -48,6 +50,7 @@ pub fn run(arguments: &NewArguments) -> Result<ExitCode, Failure> {
         unit: arguments.unit,
         asks: !arguments.yes && is_asked_on_terminal(),
         replaces: arguments.force,
+        language: arguments.spoken.language(),
     };
     let folders = case_folders(&arguments.folder)?;
     let ids = match &arguments.ids {
@@ -73,11 +76,7 @@ pub fn over(
             if let [_] = folders {
                 return Err(ProposalError::InTheWay(file).into());
             }
-            let left = text!(
-                Language::of_system(),
-                "proposal-left",
-                path = shown_path(&file)
-            );
+            let left = text!(how.language, "proposal-left", path = shown_path(&file));
             say(&format!("{left}\n"))?;
             continue;
         }
@@ -88,25 +87,24 @@ pub fn over(
 
 fn one(folder: &Path, id: Option<&str>, how: How) -> Result<Written, Failure> {
     let files = scans_in(folder)?;
-    let progress = Progress::start(Language::of_system());
+    let progress = Progress::start(how.language);
     let evidence = look(&files, how.unit, &|step| progress.name(&step.message()));
     drop(progress);
     say(&format!("{}:\n", shown_path(folder)))?;
     let proposal = asked(&evidence, how)?;
-    say(&table(&evidence, &proposal))?;
+    say(&table(&evidence, &proposal, how.language))?;
     let id = id.map_or_else(|| neutral_id(&evidence), str::to_owned);
-    let text = case_text(&evidence, &proposal, &id)?;
+    let text = case_text(&evidence, &proposal, &id, how.language)?;
     let file = write_case(folder, &text, how.replaces)?;
-    say(&ending(&file, &proposal))?;
+    say(&ending(&file, &proposal, how.language))?;
     Ok(Written { file, proposal })
 }
 
 /// Says what was written and what is left open.
-fn ending(file: &Path, proposal: &Proposal) -> String {
-    let language = Language::of_system();
+fn ending(file: &Path, proposal: &Proposal, language: Language) -> String {
     let mut text = String::new();
     for question in &proposal.questions {
-        text += &text!(language, "proposal-open", question = question.text.as_str());
+        text += &text!(language, "proposal-open", question = question.text.clone());
         text.push('\n');
     }
     let file = shown_path(file);
@@ -125,7 +123,7 @@ fn asked(evidence: &Evidence, how: How) -> Result<Proposal, Failure> {
         stage: how.stage,
         ..Stated::default()
     };
-    let mut passed: Vec<String> = Vec::new();
+    let mut passed: Vec<Message> = Vec::new();
     loop {
         let proposal = propose(evidence, &stated);
         let is_new = |question: &&Question| !passed.contains(&question.text);
@@ -133,14 +131,10 @@ fn asked(evidence: &Evidence, how: How) -> Result<Proposal, Failure> {
             return Ok(proposal);
         };
         if passed.is_empty() && stated.roles.is_empty() {
-            say(&table(evidence, &proposal))?;
+            say(&table(evidence, &proposal, how.language))?;
         }
-        let labels: Vec<&str> = question
-            .choices
-            .iter()
-            .map(|one| one.label.as_str())
-            .collect();
-        match answer(&question.text, &labels)? {
+        let labels: Vec<&Message> = question.choices.iter().map(|one| &one.label).collect();
+        match answer(&question.text, &labels, how.language)? {
             Some(number) => stated
                 .roles
                 .extend(question.choices[number].roles.iter().copied()),

@@ -6,7 +6,6 @@ use crate::failure::Failure;
 use crate::interrupt::uninterrupted;
 use crate::progress::Progress;
 use crate::terminal::say;
-use messages::Language;
 use report::result::CaseResult;
 use report::{
     KnownRepeatability, RepeatResult, comparable_figures, json_text, repeat_text, write_repeats,
@@ -19,7 +18,8 @@ pub fn run(arguments: &RepeatArguments) -> Result<(), Failure> {
         .as_deref()
         .map(KnownRepeatability::from_file);
     let known = known.transpose()?;
-    let progress = Progress::start(Language::of_system());
+    let language = arguments.spoken.language();
+    let progress = Progress::start(language);
     let mut checked = Vec::new();
     for scan in &arguments.scans {
         let source = arguments.how.source(scan);
@@ -38,7 +38,7 @@ pub fn run(arguments: &RepeatArguments) -> Result<(), Failure> {
     if arguments.json {
         say(&json_text(&result))?;
     } else {
-        say(&(repeat_text(&result) + &whereabouts(&arguments.out, &files, Language::English)))?;
+        say(&(repeat_text(&result, language) + &whereabouts(&arguments.out, &files, language)))?;
     }
     Ok(())
 }

@@ -84,6 +84,7 @@ pub fn run(path: &Path) -> Result<ExitCode, Failure> {
             unit: None,
             asks: is_asked_on_terminal(),
             replaces: false,
+            language: Language::of_system(),
         };
         let written = new::over(&folders, &BTreeMap::new(), how)?;
         if written.iter().any(|one| !one.proposal.questions.is_empty()) {

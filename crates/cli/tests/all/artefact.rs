@@ -7,7 +7,7 @@ use serde_json::Value;
 use std::fs;
 use std::path::Path;
 
-const DESCRIPTION: &str = r#"
+pub const DESCRIPTION: &str = r#"
 artefact = "BALLS-1"
 certificate = "invented"
 [[sphere]]
@@ -43,7 +43,7 @@ step_error_mm = 0.02
 distance_error_mm = 0.03
 "#;
 
-fn write_scan(folder: &Path, name: &str, seed: u64, scale: f64) {
+pub fn write_scan(folder: &Path, name: &str, seed: u64, scale: f64) {
     let balls = [[0.0, 0.0, 0.0], [36.0, 0.0, 0.0], [10.0, 24.0, 3.0]];
     let balls = balls.map(|centre| (Point3::from(centre), 5.0));
     let faces = [[16.0, -10.0, 1.0], [24.0, -10.0, 3.0]].map(|c| (Point3::from(c), 3.0));

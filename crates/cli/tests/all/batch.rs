@@ -367,7 +367,7 @@ fn only_what_changed_is_done_again() {
     }
     let resume = ["batch", "in", "--out", "in/out", "--resume"];
     let said = |arguments: &[&str]| run(work.path(), arguments).out;
-    assert!(said(&resume).starts_with("1 cases checked; "));
+    assert!(said(&resume).starts_with("1 case checked; "));
     let again = said(&resume);
     assert!(again.contains("1 of them done before"), "{again}");
     fs::write(

@@ -113,23 +113,26 @@ fn a_broken_baseline_or_rule_is_refused_in_one_line() {
     );
 }
 
-/// Weekly scans of an artefact, invented: the last three have a scale that slipped.
+/// A weekly scan of an artefact, invented, whose diameter errs by so much more.
+pub fn week(standard: &Path, number: usize, more_mm: f64) {
+    let error = 0.002 * ((number * 5 % 7) as f64 - 3.0) / 3.0 + more_mm;
+    let text = format!(
+        "{{\"schema\":\"archproof-artefact/1\",\"artefact\":\"BALLS-1\",\"scans\":[{{\"changed_at\":\"2026-{:02}-{:02}T08:00:00Z\"}}],\
+         \"sizes\":[{{\"quantity\":\"diameter\",\"of\":[\"A\"],\"readings\":[{{\"error_mm\":{error}}}]}}]}}",
+        1 + number / 4,
+        1 + 7 * (number % 4)
+    );
+    // Names say nothing of the order.
+    fs::write(standard.join(format!("{:02}.json", 99 - number)), text).unwrap();
+}
+
+/// The last three have a scale that slipped.
 #[test]
 fn a_check_standard_is_in_control_until_the_scanner_slips() {
     let folder = tempfile::tempdir().unwrap();
     let standard = folder.path().join("standard");
     fs::create_dir(&standard).unwrap();
-    let week = |number: usize, more: f64| {
-        let error = 0.002 * ((number * 5 % 7) as f64 - 3.0) / 3.0 + more;
-        let text = format!(
-            "{{\"schema\":\"archproof-artefact/1\",\"artefact\":\"BALLS-1\",\"scans\":[{{\"changed_at\":\"2026-{:02}-{:02}T08:00:00Z\"}}],\
-             \"sizes\":[{{\"quantity\":\"diameter\",\"of\":[\"A\"],\"readings\":[{{\"error_mm\":{error}}}]}}]}}",
-            1 + number / 4,
-            1 + 7 * (number % 4)
-        );
-        // Names say nothing of the order.
-        fs::write(standard.join(format!("{:02}.json", 99 - number)), text).unwrap();
-    };
+    let week = |number, more_mm| week(&standard, number, more_mm);
     (0..4).for_each(|number| week(number, 0.0));
     let few = run(folder.path(), &["control", "standard"]);
     assert_eq!(few.code, Some(3), "{}", few.complaint);

@@ -6,7 +6,8 @@ use fixtures::gauge::STUDY;
 use serde_json::Value;
 use std::fs;
 
-fn example() -> String {
+/// The published example as a table.
+pub fn example() -> String {
     let mut table = "operator,part,repeat,value\n".to_owned();
     for (row, (operator, values)) in STUDY.iter().enumerate() {
         for (part, value) in values.iter().enumerate() {

@@ -91,7 +91,7 @@ fn a_batch_writes_its_sheets_in_the_language_that_is_asked_for() {
         &["batch", ".", "--out", place, "--language", "es"],
     );
     assert_eq!(outcome.code, Some(0), "{}", outcome.complaint);
-    assert!(outcome.out.contains("rework 1"), "{}", outcome.out);
+    assert!(outcome.out.contains("retocar 1"), "{}", outcome.out);
     let case = fs::read_dir(out.path().join("cases")).unwrap().next();
     let case = case.unwrap().unwrap().path();
     let sheet = fs::read_to_string(case.join("sheet.html")).unwrap();

@@ -16,6 +16,7 @@ mod interrupted;
 mod judge;
 mod language;
 mod language_of_errors;
+mod no_english_left;
 mod questions;
 mod repeat;
 mod report_in_browser;

@@ -18,7 +18,7 @@ static MADE: LazyLock<Phantom> = LazyLock::new(|| coarse(Arch::Maxillary, 0, fal
 const SIZES: [f64; 3] = [0.95, 1.0, 1.05];
 
 /// A folder with an impression and a shelf of trays, without those that are not wanted.
-fn folder_with_shelf(wanted: impl Fn(usize) -> bool) -> TempDir {
+pub fn folder_with_shelf(wanted: impl Fn(usize) -> bool) -> TempDir {
     let folder = tempfile::tempdir().unwrap();
     let shelf = folder.path().join("shelf");
     fs::create_dir(&shelf).unwrap();

@@ -3,7 +3,8 @@
 use messages::{Message, Value, message};
 
 /// One of several things: `a or b or c`.
-pub(crate) fn either<T: Into<Value>>(things: impl DoubleEndedIterator<Item = T>) -> Value {
+#[must_use]
+pub fn either<T: Into<Value>>(things: impl DoubleEndedIterator<Item = T>) -> Value {
     joined(things, |one, other| {
         message!("either", one = one, other = other)
     })
@@ -17,7 +18,8 @@ pub(crate) fn enumerated<T: Into<Value>>(things: impl DoubleEndedIterator<Item =
 }
 
 /// Things that hold at once and have commas of their own: `a and b and c`.
-pub(crate) fn both<T: Into<Value>>(things: impl DoubleEndedIterator<Item = T>) -> Value {
+#[must_use]
+pub fn both<T: Into<Value>>(things: impl DoubleEndedIterator<Item = T>) -> Value {
     joined(things, |one, other| {
         message!("list", first = one, last = other)
     })

@@ -5,7 +5,8 @@ mod lists;
 mod moulding;
 
 pub use border::stretch;
-pub(crate) use lists::{both, either, enumerated};
+pub(crate) use lists::enumerated;
+pub use lists::{both, either};
 pub use moulding::movement;
 
 use measure::landmarks::{Landmark, LandmarkName};

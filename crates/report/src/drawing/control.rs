@@ -2,15 +2,16 @@
 //! lies outside or in a run is ringed; nothing is told by colour alone.
 
 use super::canvas::{Anchor, GREY, INK, LIMIT, PALE, Sheet, Stroke};
-use statistics::control::{EwmaChart, IndividualsChart, Rule};
+use messages::{Language, Value, text};
+use statistics::control::{Ewma, EwmaChart, IndividualsChart, Rule};
 
 pub const LEFT: f64 = 64.0;
 pub const RIGHT: f64 = 850.0;
 pub const WIDTH: f64 = 980.0;
 
 /// One chart under another on a sheet.
-pub struct Pane<'a> {
-    pub name: &'a str,
+pub struct Pane {
+    pub name: String,
     pub top: f64,
     pub height: f64,
     /// Place along the axis, 0 to 1, and value.
@@ -24,7 +25,7 @@ pub struct Pane<'a> {
     pub labels: [String; 3],
 }
 
-impl Pane<'_> {
+impl Pane {
     pub fn draw(&self, sheet: &mut Sheet) {
         let values = self.points.iter().map(|point| point[1]);
         let all = values.chain(self.limits.iter().flatten().copied());
@@ -33,7 +34,7 @@ impl Pane<'_> {
         });
         let x = |share: f64| LEFT + (RIGHT - LEFT) * share;
         let y = |value: f64| self.top + self.height * (high - value) / (high - low).max(1e-12);
-        sheet.text([LEFT, self.top - 8.0], Anchor::Start, 12.0, self.name);
+        sheet.text([LEFT, self.top - 8.0], Anchor::Start, 12.0, &self.name);
         let centre = y(self.centre);
         sheet.line([LEFT, centre], [RIGHT, centre], Stroke::whole(GREY, 1.0));
         for side in [0, 1] {
@@ -63,6 +64,8 @@ impl Pane<'_> {
 pub struct Charts<'a> {
     /// What a screen reader says.
     pub title: &'a str,
+    /// Language of the labels.
+    pub language: Language,
     /// Decimals of the labels.
     pub decimals: usize,
     pub values: &'a [f64],
@@ -93,22 +96,23 @@ fn places(count: usize) -> impl Iterator<Item = f64> {
 }
 
 fn labels(charts: &Charts<'_>, [lower, centre, upper]: [f64; 3]) -> [String; 3] {
-    let decimals = charts.decimals;
+    let (decimals, language) = (charts.decimals, charts.language);
+    let number = |value| Value::number(value, decimals);
     [
-        format!("upper limit {upper:.decimals$}"),
-        format!("centre {centre:.decimals$}"),
-        format!("lower limit {lower:.decimals$}"),
+        text!(language, "chart-upper", value = number(upper)),
+        text!(language, "chart-centre", value = number(centre)),
+        text!(language, "chart-lower", value = number(lower)),
     ]
 }
 
-fn individuals(charts: &Charts<'_>) -> Pane<'static> {
+fn individuals(charts: &Charts<'_>) -> Pane {
     let of = charts.individuals;
     let is_ringed = |point: usize| {
         let mut runs = charts.spoken.iter().filter(|run| run.0 != Rule::Ewma);
         runs.any(|&(_, from, last)| (from..=last).contains(&point))
     };
     Pane {
-        name: "individuals",
+        name: text!(charts.language, "chart-individuals"),
         top: 24.0,
         height: 130.0,
         points: points(charts.values),
@@ -120,11 +124,11 @@ fn individuals(charts: &Charts<'_>) -> Pane<'static> {
 }
 
 /// The first range belongs to the second value.
-fn ranges(charts: &Charts<'_>) -> Pane<'static> {
+fn ranges(charts: &Charts<'_>) -> Pane {
     let of = charts.individuals;
     let places = places(charts.values.len()).skip(1);
     Pane {
-        name: "moving range",
+        name: text!(charts.language, "chart-ranges"),
         top: 190.0,
         height: 70.0,
         points: places.zip(&of.ranges).map(|(x, y)| [x, *y]).collect(),
@@ -139,7 +143,7 @@ fn ranges(charts: &Charts<'_>) -> Pane<'static> {
     }
 }
 
-fn averages(charts: &Charts<'_>) -> Pane<'static> {
+fn averages(charts: &Charts<'_>) -> Pane {
     let of = charts.averages;
     let limits = of
         .reaches
@@ -152,7 +156,11 @@ fn averages(charts: &Charts<'_>) -> Pane<'static> {
         runs.any(|_| of.is_out(point))
     };
     Pane {
-        name: "moving average, weight 0.2",
+        name: text!(
+            charts.language,
+            "chart-averages",
+            weight = Value::number(Ewma::DEFAULT.weight, 1)
+        ),
         top: 296.0,
         height: 110.0,
         points: points(&of.averages),

@@ -14,7 +14,7 @@ mod workbook;
 pub use conditions::Conditions;
 pub use drift::{
     Baseline, BaselineError, BaselineFault, BaselineFigure, BaselineShare, Charted, DriftOptions,
-    DriftSignal, Group, Limits,
+    DriftSignal, Group, Limits, MustBe,
 };
 pub use overview::{GroupRate, Overview, Rate, UndecidedBecause, Verdicts};
 pub use page::{PAGE_FILE, Page};

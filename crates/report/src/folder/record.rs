@@ -1,10 +1,11 @@
 //! What is kept of a case of a batch, beside its results: what was checked, and
 //! the rows that came of it.
 
-use super::rows::{FindingRow, ImpressionRow, of_findings, of_impressions, outlines};
+use super::rows::{FindingRow, ImpressionRow, first_step, of_findings, of_impressions, outlines};
 use super::thumbnail::Thumbnail;
 use crate::result::{CaseResult, FileKind};
 use crate::{REPORT_FILE, RESULT_FILE};
+use messages::{Language, Message};
 use serde::{Deserialize, Serialize};
 use std::io;
 use std::path::{Path, PathBuf};
@@ -42,6 +43,10 @@ pub struct CaseRecord {
     /// cannot be read: it is tried again.
     #[serde(default)]
     pub may_pass: bool,
+    /// The first thing to do, or why the case could not be checked; empty in records of
+    /// earlier versions, whose rows say it in English.
+    #[serde(default)]
+    first: Message,
     /// A row for each finding.
     pub findings: Vec<FindingRow>,
     /// Whether there is a report of it.
@@ -80,6 +85,7 @@ impl CaseRecord {
             provenance,
             impressions: of_impressions(result, folder, changed),
             may_pass: false,
+            first: first_step(result),
             findings: of_findings(result, folder),
             has_report: result
                 .files
@@ -95,7 +101,7 @@ impl CaseRecord {
     pub fn unreadable(
         case: Option<String>,
         folder: &str,
-        (problem, may_pass): (String, bool),
+        (problem, may_pass): (Message, bool),
         provenance: Provenance,
     ) -> Self {
         Self {
@@ -104,10 +110,11 @@ impl CaseRecord {
             impressions: vec![ImpressionRow {
                 folder: folder.to_owned(),
                 case,
-                problem: Some(problem),
+                problem: Some(problem.to_string()),
                 ..ImpressionRow::default()
             }],
             may_pass,
+            first: problem,
             findings: Vec::new(),
             has_report: false,
             outlines: Vec::new(),
@@ -119,6 +126,17 @@ impl CaseRecord {
     #[must_use]
     pub fn is_unreadable(&self) -> bool {
         self.impressions.iter().any(|row| row.problem.is_some())
+    }
+
+    /// The first thing to do about the case, or why it could not be checked.
+    #[must_use]
+    pub fn said(&self, language: Language) -> String {
+        if !self.first.sentences().is_empty() {
+            return self.first.text(language);
+        }
+        let row = self.impressions.first();
+        let said = row.and_then(|row| row.problem.as_ref().or(row.first_step.as_ref()));
+        said.cloned().unwrap_or_default()
     }
 
     /// The file of the case's results that a person reads.

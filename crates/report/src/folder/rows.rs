@@ -5,12 +5,12 @@
 use crate::result::{
     CaseResult, Finding, ImpressionResult, NotJudged, Point, Severity, TimeSource,
 };
-use crate::text::headline::what_to_do;
+use crate::text::headline::asked_for;
 use crate::text::rounding::figure;
 use crate::text::steps::pressing;
 use measure::StationFigure;
 use mesh::Unit;
-use messages::{Language, Message};
+use messages::Message;
 use nalgebra::Vector3;
 use parquet_derive::ParquetRecordWriter;
 use schemars::JsonSchema;
@@ -166,7 +166,7 @@ pub(super) fn of_impressions(
     folder: &str,
     changed: &[Option<String>],
 ) -> Vec<ImpressionRow> {
-    let step = first_step(result);
+    let step = first_step(result).to_string();
     let labels = labels(result);
     (result.impressions.iter().enumerate())
         .map(|(number, impression)| {
@@ -193,12 +193,9 @@ fn labels(result: &CaseResult) -> Option<String> {
 }
 
 /// What the most urgent finding asks for or, where none is pressing, what the case is ready for.
-fn first_step(result: &CaseResult) -> String {
+pub(super) fn first_step(result: &CaseResult) -> Message {
     let pressing = pressing(result).next();
-    pressing.map_or_else(
-        || what_to_do(result, Language::English),
-        |finding| finding.instruction.clone(),
-    )
+    pressing.map_or_else(|| asked_for(result), Finding::instruction_message)
 }
 
 fn of_impression(result: &CaseResult, number: u64, one: &ImpressionResult) -> ImpressionRow {

@@ -219,7 +219,7 @@ mod tests {
             program: String::new(),
         };
         let result = CaseResult::of(&checked_with_spots());
-        let why = "no surface, \"but\" text".to_owned();
+        let why = Message::verbatim("no surface, \"but\" text");
         [
             CaseRecord::checked(&result, "a", &[], Vec::new(), provenance.clone()),
             CaseRecord::unreadable(None, "b", (why, false), provenance),

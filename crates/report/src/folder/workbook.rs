@@ -3,7 +3,6 @@
 
 use super::record::CaseRecord;
 use super::rows::ImpressionRow;
-use crate::result::TimeSource;
 use rust_xlsxwriter::{
     DocProperties, ExcelDateTime, Format, FormatAlign, Url, Workbook, Worksheet, XlsxError,
 };
@@ -111,7 +110,8 @@ impl CaseWorkbook {
         }
         write(sheet, row, 8, first.labels.as_deref().unwrap_or_default())?;
         let source = rows.iter().find_map(ImpressionRow::time_source);
-        write(sheet, row, 9, source.map_or("", TimeSource::in_words))
+        let source = source.map_or_else(String::new, |source| source.message().to_string());
+        write(sheet, row, 9, &source)
     }
 
     /// Writes the whole of it.
@@ -170,7 +170,7 @@ mod tests {
             CaseRecord::checked(&result, "a", &scanned, Vec::new(), provenance.clone());
         record.impressions[0].case = Some("=1+1".to_owned());
         workbook.add(&record, "cases/a/report.html").unwrap();
-        let why = ("no surface".to_owned(), false);
+        let why = (messages::Message::verbatim("no surface"), false);
         let unread = CaseRecord::unreadable(None, "b", why, provenance);
         workbook.add(&unread, "cases/b/result.json").unwrap();
         let mut bytes = Vec::new();

@@ -9,9 +9,9 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
     vec![chapter(material.language)]
 }
 
-/// The cautions in English, wherever results are read.
-pub fn cautions() -> Markup {
-    chapter(Language::English).drawn()
+/// The cautions, wherever results are read.
+pub fn cautions(language: Language) -> Markup {
+    chapter(language).drawn()
 }
 
 fn chapter(language: Language) -> Chapter {

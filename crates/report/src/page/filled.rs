@@ -5,12 +5,12 @@ use maud::{Markup, html};
 
 /// Placeholders for the first, second and further marked-up parts of a sentence: characters for
 /// private use, which no text holds.
-pub(super) const PART: [&str; 7] = [
+pub(crate) const PART: [&str; 7] = [
     "\u{e000}", "\u{e001}", "\u{e002}", "\u{e003}", "\u{e004}", "\u{e005}", "\u{e006}",
 ];
 
 /// A sentence with its marked-up parts in their places, wherever its language puts them.
-pub(super) fn filled(sentence: &str, parts: &[Markup]) -> Markup {
+pub(crate) fn filled(sentence: &str, parts: &[Markup]) -> Markup {
     let number = |c: char| PART.iter().position(|part| part.starts_with(c));
     html! {
         @for piece in sentence.split_inclusive(|c| number(c).is_some()) {

@@ -52,6 +52,7 @@ mod wash;
 pub(crate) use cautions::cautions;
 use document::with_script;
 pub(crate) use document::{in_language, whole, with_style};
+pub(crate) use filled::{PART, filled};
 pub use standard::control_page;
 pub(crate) use table::table;
 
@@ -63,7 +64,6 @@ use crate::text::headline::what_to_do;
 use crate::text::times;
 use crate::text::words::verdict_word;
 use chapter::{Chapter, contents};
-use filled::{PART, filled};
 use material::Material;
 use maud::html;
 use messages::{Language, text};

@@ -147,6 +147,14 @@ impl Finding {
     pub fn instruction_in(&self, language: Language) -> String {
         in_language(&self.instruction_messages, &self.instruction, language)
     }
+
+    /// The instruction as a message.
+    pub(crate) fn instruction_message(&self) -> Message {
+        if self.instruction_messages.sentences().is_empty() {
+            return Message::verbatim(self.instruction.as_str());
+        }
+        self.instruction_messages.clone()
+    }
 }
 
 /// What messages say in a language, or else their English sentence.

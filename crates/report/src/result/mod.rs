@@ -51,7 +51,7 @@ pub use landmarks::{Landmark, LandmarkSource, LandmarkStatus};
 pub use on_tray::OnTray;
 pub use protocol::{Level, LimitResult, ProtocolResult, ScannerResult};
 pub use scan::{Format, PartScan, ScanResult, TrayJoint, TrayScan};
-pub use time_source::{TimeSource, TimeSources};
+pub use time_source::{TimeSource, TimeSources, Timed};
 pub(crate) use times::in_utc;
 pub use times::{StepTime, Times};
 pub use tray_bend::LimbBend;

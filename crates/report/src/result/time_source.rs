@@ -1,6 +1,7 @@
 //! Where the time of a scan is taken from, and for how many.
 
 use super::case::CaseResult;
+use messages::{Language, Message, message, text};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -28,12 +29,12 @@ impl TimeSource {
         }
     }
 
-    /// It in words.
-    pub(crate) fn in_words(self) -> &'static str {
+    /// It in words, as a message of the catalogue.
+    pub(crate) fn message(self) -> Message {
         match self {
-            Self::CaseFile => "the case file",
-            Self::ScanFile => "the last change of the scan file",
-            Self::Check => "the time of the check",
+            Self::CaseFile => message!("time-by-case-file"),
+            Self::ScanFile => message!("time-by-scan-file"),
+            Self::Check => message!("time-by-check"),
         }
     }
 }
@@ -65,29 +66,56 @@ impl TimeSources {
         } += 1;
     }
 
-    /// `the case file for 12 cases, the last change of the scan file for 3`; `one` and
-    /// `many` name what is counted.
+    /// `the case file for 12 cases, the last change of the scan file for 3`.
     #[must_use]
-    pub fn in_words(&self, [one, many]: [&str; 2]) -> String {
+    pub fn in_words(&self, of: Timed, language: Language) -> String {
         let each = [
-            (TimeSource::CaseFile.in_words(), self.case_file),
-            (TimeSource::ScanFile.in_words(), self.scan_file),
-            (TimeSource::Check.in_words(), self.check),
-            ("not known", self.unknown),
+            (TimeSource::CaseFile.message(), self.case_file),
+            (TimeSource::ScanFile.message(), self.scan_file),
+            (TimeSource::Check.message(), self.check),
+            (message!("time-not-known"), self.unknown),
         ];
         let used = each.into_iter().filter(|(_, count)| *count > 0);
         let said: Vec<String> = used
             .enumerate()
-            .map(|(number, (source, count))| match (number, count) {
-                (0, 1) => format!("{source} for 1 {one}"),
-                (0, count) => format!("{source} for {count} {many}"),
-                (_, count) => format!("{source} for {count}"),
+            .map(|(number, (source, count))| {
+                let counted = if number == 0 {
+                    of.counted(count)
+                } else {
+                    Message::verbatim(count.to_string())
+                };
+                text!(language, "time-for", source = source, counted = counted)
             })
             .collect();
         if said.is_empty() {
-            return format!("no {many}");
+            return of.none().text(language);
         }
         said.join(", ")
+    }
+}
+
+/// What has a time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Timed {
+    /// Cases.
+    Cases,
+    /// Measurements of a check standard.
+    Measurements,
+}
+
+impl Timed {
+    fn counted(self, count: u64) -> Message {
+        match self {
+            Self::Cases => message!("timed-cases", count = count),
+            Self::Measurements => message!("timed-measurements", count = count),
+        }
+    }
+
+    fn none(self) -> Message {
+        match self {
+            Self::Cases => message!("timed-no-cases"),
+            Self::Measurements => message!("timed-no-measurements"),
+        }
     }
 }
 
@@ -107,19 +135,16 @@ mod tests {
 
     #[test]
     fn sources_that_were_used_are_stated_with_their_counts() {
-        let cases = ["case", "cases"];
+        let words = |times: &TimeSources| times.in_words(Timed::Cases, Language::English);
         let mut times = TimeSources::default();
-        assert_eq!(times.in_words(cases), "no cases");
+        assert_eq!(words(&times), "no cases");
         times.add(Some(TimeSource::ScanFile));
-        assert_eq!(
-            times.in_words(cases),
-            "the last change of the scan file for 1 case"
-        );
+        assert_eq!(words(&times), "the last change of the scan file for 1 case");
         times.add(Some(TimeSource::CaseFile));
         times.add(Some(TimeSource::CaseFile));
         times.add(None);
         assert_eq!(
-            times.in_words(cases),
+            words(&times),
             "the case file for 2 cases, the last change of the scan file for 1, not known for 1"
         );
     }

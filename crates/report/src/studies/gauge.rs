@@ -1,5 +1,6 @@
 //! The gauge study in its JSON.
 
+use messages::Message;
 use schemars::JsonSchema;
 use serde::Serialize;
 use statistics::gauge::{Component, Source, Study};
@@ -130,6 +131,9 @@ pub struct NotStudied {
     pub figure: String,
     /// Why.
     pub why: String,
+    /// The same as a message of the catalogue.
+    #[serde(skip)]
+    pub(crate) reason: Message,
 }
 
 impl GaugeResult {
@@ -138,7 +142,8 @@ impl GaugeResult {
     pub fn of(found: &GaugeStudy) -> Self {
         let not_studied = found.not_studied.iter().map(|one| NotStudied {
             figure: one.figure.clone(),
-            why: one.why.clone(),
+            why: one.why.to_string(),
+            reason: one.why.clone(),
         });
         Self {
             schema: "archproof-gauge/1",

@@ -3,8 +3,9 @@
 use crate::result::{Point, Side};
 use crate::text::rounding::{figure, point, to_decimals};
 use check::CheckedImpression;
-use judge::words;
+use judge::{system_says, words};
 use mesh::read::shown_path;
+use messages::{Message, message};
 use nalgebra::Point3;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -147,6 +148,9 @@ pub struct NotRepeated {
     pub figure: String,
     /// Why.
     pub why: String,
+    /// The same as a message of the catalogue.
+    #[serde(skip)]
+    pub(crate) reason: Message,
 }
 
 impl RepeatResult {
@@ -155,7 +159,8 @@ impl RepeatResult {
     pub fn of(found: &Repeats<'_>) -> Self {
         let not_judged = found.not_judged.iter().map(|one| NotRepeated {
             figure: one.figure.clone(),
-            why: one.why.clone(),
+            why: one.why.to_string(),
+            reason: one.why.clone(),
         });
         Self {
             schema: "archproof-repeat/1",
@@ -175,10 +180,22 @@ pub struct KnownRepeatability(BTreeMap<String, f64>);
 
 /// An earlier study cannot be used.
 #[derive(Debug, Error)]
-#[error("{}: is no repeat.json of this version ({reason}); give one that 'archproof repeat' wrote", shown_path(.path))]
+#[error("{}", self.message())]
 pub struct NotKnown {
     path: PathBuf,
     reason: std::io::Error,
+}
+
+impl NotKnown {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        message!(
+            "repeat-not-known",
+            path = shown_path(&self.path),
+            reason = system_says(&self.reason)
+        )
+    }
 }
 
 impl KnownRepeatability {

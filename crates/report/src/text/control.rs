@@ -1,156 +1,181 @@
 //! A check standard over time as text.
 
-use crate::studies::control::{ControlFigure, ControlResult, ControlSignal, InControl};
+use super::columns::in_columns;
+use super::compared::compared;
+use super::format::in_language;
+use crate::result::Timed;
+use crate::studies::control::{ControlFigure, ControlResult, ControlSignal, InControl, NotCharted};
+use messages::{Language, Message, Value, message, text};
 use statistics::control::Rule;
 use std::fmt::Write;
 
 /// A check standard over time as text for people.
 #[must_use]
-pub fn control_text(result: &ControlResult) -> String {
+pub fn control_text(result: &ControlResult, language: Language) -> String {
     let mut text = String::new();
     // Writing to a String cannot fail.
-    let _ = write_text(&mut text, result);
+    let _ = write_text(&mut text, result, language);
     text
 }
 
 /// All of it in one sentence, and what to do.
-pub(crate) fn sentence(result: &ControlResult) -> String {
+pub(crate) fn sentence(result: &ControlResult, language: Language) -> String {
     let count = result.measured.len();
     let latest = result.measured.last().map_or("", String::as_str);
-    let of = format!("{count} measurements of {}", result.standard);
-    match result.outcome {
+    let standard = result.of.message();
+    let said = match result.outcome {
         InControl::InControl => {
             let earlier: usize = result.figures.iter().map(|one| one.signals.len()).sum();
-            let before = match earlier {
-                0 => String::new(),
-                1 => " There is 1 earlier signal.".to_owned(),
-                many => format!(" There are {many} earlier signals."),
-            };
-            let from = result.limits_from;
-            format!(
-                "IN CONTROL: {of}; the latest ({latest}) is within limits from the first {from}.{before}"
-            )
+            let earlier = (earlier > 0).then(|| message!("control-earlier", count = earlier));
+            let within = message!(
+                "control-in",
+                count = count,
+                standard = standard,
+                latest = latest,
+                from = result.limits_from
+            );
+            within.then(earlier)
         }
-        InControl::TooFew => {
-            format!(
-                "NOT JUDGED: {of} are too few, or all alike. Measure the standard again next time."
-            )
-        }
+        InControl::TooFew => message!("control-too-few", count = count, standard = standard),
         InControl::OutOfControl => {
             let is_latest = |signal: &ControlSignal| signal.last == count;
             let spoken = result.figures.iter();
             let spoken = spoken
                 .filter(|one| one.signals.iter().any(is_latest))
                 .count();
-            format!(
-                "OUT OF CONTROL: {of}; at the latest ({latest}), {spoken} of {} figures have changed. Measure the \
-                 standard again. If that is out, too, clean and calibrate the scanner, and check no case with it until \
-                 the standard is in control.",
-                result.figures.len()
+            message!(
+                "control-out",
+                count = count,
+                standard = standard,
+                latest = latest,
+                spoken = spoken,
+                figures = result.figures.len()
             )
         }
-    }
+    };
+    said.text(language)
 }
 
-/// `measurement 14 (2026-03-02T…): 0.0123, beyond the limits, above; since measurement 12`.
+/// When the standard was scanned, and what the limits are made from; `None` of no measurement.
+pub(crate) fn scanned(result: &ControlResult, language: Language) -> Option<String> {
+    let (first, last) = (result.measured.first()?, result.measured.last()?);
+    Some(text!(
+        language,
+        "control-scanned",
+        first = first.as_str(),
+        last = last.as_str(),
+        sources = result.times_by.in_words(Timed::Measurements, language),
+        from = result.limits_from
+    ))
+}
+
+/// `measurement 14 (2026-03-02T…): 0.0123 mm, beyond three standard deviations, above the
+/// centre, since measurement 12 (2026-02-28T…)`.
 pub(crate) fn signal_words(
     result: &ControlResult,
     figure: &ControlFigure,
     signal: &ControlSignal,
+    language: Language,
 ) -> String {
     let at = |number: usize| result.measured.get(number - 1).map_or("", String::as_str);
-    let value = figure
-        .readings
-        .get(signal.measurement - 1)
-        .copied()
-        .unwrap_or(f64::NAN);
-    let side = if signal.is_above { "above" } else { "below" };
-    let mut said = format!(
-        "measurement {} ({}): {value:.4} {}, {} {side} the centre",
-        signal.measurement,
-        at(signal.measurement),
-        figure.unit,
-        rule_words(signal.rule),
+    let value = figure.readings.get(signal.measurement - 1).copied();
+    let value = format!("{:.4} {}", value.unwrap_or(f64::NAN), figure.unit);
+    let mut said = message!(
+        "control-signal",
+        number = signal.measurement,
+        at = at(signal.measurement),
+        value = Value::figure(value),
+        rule = rule_words(signal)
     );
     if signal.since < signal.measurement {
-        said += &format!(
-            ", since measurement {} ({})",
-            signal.since,
-            at(signal.since)
+        said = message!(
+            "control-since",
+            said = said,
+            number = signal.since,
+            at = at(signal.since)
         );
     }
     if signal.last > signal.measurement {
-        said += &format!(", up to measurement {}", signal.last);
+        said = message!("control-up-to", said = said, number = signal.last);
     }
-    said
+    said.text(language)
 }
 
-/// A rule in a few words, before "above the centre".
-pub(crate) fn rule_words(rule: &str) -> &str {
-    match rule.parse() {
-        Ok(Rule::BeyondLimits) => "beyond three standard deviations,",
-        Ok(Rule::TwoOfThree) => "two of three beyond two standard deviations,",
-        Ok(Rule::FourOfFive) => "four of five beyond one standard deviation,",
-        Ok(Rule::EightInARow) => "eight in a row",
-        Ok(Rule::Ewma) => "moving average outside its limits,",
-        Err(_) => rule,
+/// The rule that was broken, and on which side of the centre.
+fn rule_words(signal: &ControlSignal) -> Message {
+    let side = if signal.is_above { "above" } else { "below" };
+    match signal.rule.parse() {
+        Ok(Rule::BeyondLimits) => message!("control-beyond-limits", side = side),
+        Ok(Rule::TwoOfThree) => message!("control-two-of-three", side = side),
+        Ok(Rule::FourOfFive) => message!("control-four-of-five", side = side),
+        Ok(Rule::EightInARow) => message!("control-eight-in-a-row", side = side),
+        Ok(Rule::Ewma) => message!("control-ewma", side = side),
+        Err(_) => Message::verbatim(signal.rule),
     }
 }
 
-fn write_text(out: &mut String, result: &ControlResult) -> std::fmt::Result {
-    writeln!(out, "{}", sentence(result))?;
-    if let (Some(first), Some(last)) = (result.measured.first(), result.measured.last()) {
-        writeln!(
-            out,
-            "Scanned {first} to {last} (UTC), by {}; limits from the first {} measurements",
-            result.times_by.in_words(["measurement", "measurements"]),
-            result.limits_from
-        )?;
+/// About how many signals are to be expected by chance.
+pub(crate) fn by_chance(result: &ControlResult, language: Language) -> String {
+    let signals = Value::number(result.by_chance, 1);
+    text!(language, "control-by-chance", signals = signals)
+}
+
+/// A figure that was not judged, and why.
+pub(crate) fn not_judged(one: &NotCharted, language: Language) -> String {
+    let figure = compared(&one.figure, language);
+    format!("{figure} ({})", one.reason.text(language))
+}
+
+fn write_text(out: &mut String, result: &ControlResult, language: Language) -> std::fmt::Result {
+    writeln!(out, "{}", sentence(result, language))?;
+    if let Some(scanned) = scanned(result, language) {
+        writeln!(out, "{scanned}")?;
     }
     for figure in &result.figures {
         for signal in &figure.signals {
-            writeln!(
-                out,
-                "  {}: {}",
-                figure.figure,
-                signal_words(result, figure, signal)
-            )?;
+            let name = compared(&figure.figure, language);
+            let said = signal_words(result, figure, signal, language);
+            writeln!(out, "  {name}: {said}")?;
         }
     }
-    if result.figures.is_empty() {
-        return not_judged(out, result);
+    if !result.figures.is_empty() {
+        write_table(out, result, language)?;
+        writeln!(out, "{}", by_chance(result, language))?;
     }
-    let names = result.figures.iter().map(|f| f.figure.chars().count());
-    let width = names.max().unwrap_or(0);
-    writeln!(
-        out,
-        "\n{:<width$}  {:>4}  {:>10}  {:>10}  {:>10}  {:>10}  {:>10}",
-        "figure", "unit", "centre", "sd", "lower", "upper", "latest"
-    )?;
-    for figure in &result.figures {
-        let latest = figure.readings.last().copied().unwrap_or(f64::NAN);
+    for one in &result.not_judged {
+        let one = not_judged(one, language);
         writeln!(
             out,
-            "{:<width$}  {:>4}  {:>10.4}  {:>10.4}  {:>10.4}  {:>10.4}  {latest:>10.4}",
-            figure.figure,
-            figure.unit,
-            figure.centre,
-            figure.standard_deviation,
-            figure.lower,
-            figure.upper
+            "{}",
+            text!(language, "control-not-judged", figures = one)
         )?;
     }
-    writeln!(
-        out,
-        "On so many points, about {:.1} signals are to be expected by chance alone",
-        result.by_chance
-    )?;
-    not_judged(out, result)
+    Ok(())
 }
 
-fn not_judged(out: &mut String, result: &ControlResult) -> std::fmt::Result {
-    for one in &result.not_judged {
-        writeln!(out, "Not judged: {} ({})", one.figure, one.why)?;
-    }
-    Ok(())
+fn write_table(out: &mut String, result: &ControlResult, language: Language) -> std::fmt::Result {
+    let head = [
+        text!(language, "control-head-figure"),
+        text!(language, "control-head-unit"),
+        text!(language, "chart-head-centre"),
+        text!(language, "control-head-deviation"),
+        text!(language, "control-head-lower"),
+        text!(language, "control-head-upper"),
+        text!(language, "control-head-latest"),
+    ];
+    let rows = result.figures.iter().map(|figure| {
+        let latest = figure.readings.last().copied().unwrap_or(f64::NAN);
+        let number = |value: f64| in_language(format!("{value:.4}"), language);
+        [
+            compared(&figure.figure, language),
+            figure.unit.clone(),
+            number(figure.centre),
+            number(figure.standard_deviation),
+            number(figure.lower),
+            number(figure.upper),
+            number(latest),
+        ]
+    });
+    let rows: Vec<Vec<String>> = std::iter::once(head).chain(rows).map(Vec::from).collect();
+    write!(out, "\n{}", in_columns(&rows, &[0]))
 }

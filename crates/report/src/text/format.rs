@@ -3,6 +3,7 @@
 
 use judge::{Bound, decide};
 use measure::Measured;
+use messages::{Language, Value, text};
 
 /// Two decimals, and no sign before nothing.
 pub(crate) fn two_decimals(value: f64) -> String {
@@ -97,6 +98,11 @@ fn rounded(number: f64, decimals: i32) -> String {
     format!("{number:.*}", usize::try_from(decimals).unwrap_or(0))
 }
 
+/// What is printed, with the decimal sign of a language.
+pub(crate) fn in_language(figure: impl Into<String>, language: Language) -> String {
+    Value::figure(figure).text(language)
+}
+
 /// A measured length with its uncertainty: `8.12 ± 0.10 mm`.
 pub(crate) fn measured(length: Measured) -> String {
     quantity(length.mm, Some(length.uncertainty_mm), "mm")
@@ -114,16 +120,17 @@ pub(crate) fn percent(share: f64) -> String {
 
 /// How many of all, as a share: `99.5 %`; never `100 %` unless it is all, never `0 %`
 /// unless it is none.
-pub(crate) fn share_of(part: u64, of: u64) -> String {
+pub(crate) fn share_of(part: u64, of: u64, language: Language) -> String {
     if of == 0 {
-        return "of none".to_owned();
+        return text!(language, "share-of-none");
     }
-    in_percent(part as f64 / of as f64, 1)
+    in_language(in_percent(part as f64 / of as f64, 1), language)
 }
 
 /// The ends of an interval of a share, 0 to 1: `97.1 % to 99.8 %`.
-pub(crate) fn share_interval([low, high]: [f64; 2]) -> String {
-    format!("{} to {}", in_percent(low, 1), in_percent(high, 1))
+pub(crate) fn share_interval(ends: [f64; 2], language: Language) -> String {
+    let [low, high] = ends.map(|end| Value::figure(in_percent(end, 1)));
+    text!(language, "share-interval", low = low, high = high)
 }
 
 fn in_percent(share: f64, decimals: usize) -> String {
@@ -223,11 +230,13 @@ mod tests {
             (1, 3, "33.3 %"),
             (0, 0, "of none"),
         ] {
-            assert_eq!(share_of(part, of), expected);
+            assert_eq!(share_of(part, of, Language::English), expected);
         }
         assert_eq!(percent(0.9999), "> 99 %");
         assert_eq!(percent(0.0001), "< 1 %");
         assert_eq!(percent(1.0), "100 %");
-        assert_eq!(share_interval([0.0, 0.9999]), "0 % to > 99.9 %");
+        let interval = |language| share_interval([0.0, 0.9999], language);
+        assert_eq!(interval(Language::English), "0 % to > 99.9 %");
+        assert_eq!(interval(Language::German), "0 % bis > 99,9 %");
     }
 }

@@ -7,8 +7,13 @@ use messages::{Language, Message, Value, message};
 /// What a verdict asks for, in one to three sentences, by its causes.
 #[must_use]
 pub fn what_to_do(result: &CaseResult, language: Language) -> String {
+    asked_for(result).text(language)
+}
+
+/// [`what_to_do`] as a message of the catalogue.
+pub(crate) fn asked_for(result: &CaseResult) -> Message {
     let questions = of_cause(result, Cause::Question);
-    let said = match result.verdict {
+    match result.verdict {
         Verdict::Accept => ready(result),
         Verdict::Retake => retake(result).then(question_first(result)),
         Verdict::Rework => rework(result).then(question_first(result)),
@@ -16,8 +21,7 @@ pub fn what_to_do(result: &CaseResult, language: Language) -> String {
             message!("headline-answer", count = questions.len())
         }
         Verdict::Undecided => undecided(result),
-    };
-    said.text(language)
+    }
 }
 
 fn of_cause(result: &CaseResult, cause: Cause) -> Vec<&Finding> {

@@ -2,6 +2,8 @@
 
 pub(crate) mod agreement;
 pub(crate) mod artefact;
+pub(crate) mod columns;
+pub(crate) mod compared;
 pub(crate) mod control;
 pub(crate) mod facing;
 pub mod figures;

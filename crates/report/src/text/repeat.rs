@@ -1,149 +1,184 @@
 //! Repeated scans of one impression as text.
 
-use super::format::{area, percent, two_decimals, unit};
-use crate::result::Side;
-use crate::studies::repeat::{RepeatResult, SpreadResult};
-use std::fmt::Write;
+use super::columns::in_columns;
+use super::compared::compared;
+use super::format::{area, in_language, percent, two_decimals, unit};
+use super::words::{side_word, zone_name};
+use crate::studies::repeat::{
+    FigureRepeatability, PlaceApart, RepeatResult, RepeatScan, SpreadResult,
+};
+use messages::{Language, Message, Value, message, text};
 
 /// Repeated scans as text for people.
 #[must_use]
-pub fn repeat_text(result: &RepeatResult) -> String {
-    let mut text = String::new();
-    // Writing to a String cannot fail.
-    let _ = write_text(&mut text, result);
-    text
+pub fn repeat_text(result: &RepeatResult, language: Language) -> String {
+    let head = message!("repeat-head", count = result.scans.len());
+    let scans = (1..).zip(&result.scans);
+    let aligned = scans.filter_map(|(number, scan)| aligned(number, scan));
+    let freedom = result.scans.len().saturating_sub(1);
+    let title = message!("repeat-title", freedom = freedom);
+    let not_judged = result.not_judged.iter().map(|one| {
+        let (figure, why) = (compared(&one.figure, language), one.reason.text(language));
+        message!("control-not-judged", figures = format!("{figure} ({why})"))
+    });
+    [
+        lines([head], "", language),
+        lines(aligned, "  ", language),
+        spread(&result.spread, language),
+        "\n".to_owned(),
+        lines([title], "", language),
+        figures(result, language),
+        lines(not_judged.chain([legend(result)]), "", language),
+    ]
+    .concat()
 }
 
-fn write_text(out: &mut String, result: &RepeatResult) -> std::fmt::Result {
-    writeln!(out, "{} scans of one impression", result.scans.len())?;
-    for (number, scan) in result.scans.iter().enumerate() {
-        let (Some(rms), Some(share), Some(doubt)) =
-            (scan.rms_mm, scan.fitting_share, scan.placing_uncertainty_mm)
-        else {
-            continue;
-        };
-        writeln!(
-            out,
-            "  scan {} aligned with the first: rms {rms:.3} mm over {} of it, placed to ± {doubt:.3} mm",
-            number + 1,
-            percent(share)
-        )?;
-    }
-    write_spread(out, &result.spread)?;
-    let width = (result
-        .figures
-        .iter()
-        .map(|f| f.figure.chars().count())
-        .max())
-    .unwrap_or(0);
-    writeln!(
-        out,
-        "\nRepeatability (in the sense of ISO 5725), {} degrees of freedom\n{:<width$}  {:>4}  {:>18}  {:>8}  {:>20}  {:>8}  {:>8}  {:>8}",
-        result.scans.len().saturating_sub(1),
-        "figure",
-        "unit",
-        "mean ± (95 %)",
-        "sd",
-        "95 % confidence",
-        "limit",
-        "range",
-        "critical"
-    )?;
-    for one in &result.figures {
-        writeln!(
-            out,
-            "{:<width$}  {:>4}  {:>18}  {:>8.4}  {:>20}  {:>8.4}  {:>8.4}  {:>8.4}{}",
-            one.figure,
-            unit(one.unit).trim(),
-            format!("{} ± {:.3}", two_decimals(one.mean), one.mean_uncertainty),
-            one.standard_deviation,
-            format!("{:.4} to {:.4}", one.from, one.to),
-            one.repeatability_limit,
-            one.range,
-            one.critical_range,
-            if one.is_beyond == Some(true) {
-                "  BEYOND"
-            } else {
-                ""
-            }
-        )?;
-    }
-    for one in &result.not_judged {
-        writeln!(out, "Not judged: {} ({})", one.figure, one.why)?;
-    }
-    writeln!(
-        out,
-        "limit: two scans differ by less in 95 of 100. critical: so many scans lie within it in 95 of 100 (ISO \
-         5725-6, factor {:.1}){}. Map: viridis, dark 0 to bright {} mm; grey where \
-         a scan shows no surface",
-        result.critical_range_factor.unwrap_or(f64::NAN),
-        known_words(result),
-        result.spread.to_mm
+fn lines(said: impl IntoIterator<Item = Message>, before: &str, language: Language) -> String {
+    let lines = said.into_iter();
+    lines
+        .map(|line| format!("{before}{}\n", line.text(language)))
+        .collect()
+}
+
+/// How a scan lies on the first; `None` of the first.
+fn aligned(number: u64, scan: &RepeatScan) -> Option<Message> {
+    Some(message!(
+        "repeat-aligned",
+        scan = number,
+        rms = Value::number(scan.rms_mm?, 3),
+        share = percent(scan.fitting_share?),
+        uncertainty = Value::number(scan.placing_uncertainty_mm?, 3)
+    ))
+}
+
+/// The table of figures.
+fn figures(result: &RepeatResult, language: Language) -> String {
+    let head = vec![
+        text!(language, "control-head-figure"),
+        text!(language, "control-head-unit"),
+        text!(language, "repeat-mean"),
+        text!(language, "repeat-sd"),
+        text!(language, "gauge-confidence"),
+        text!(language, "repeat-limit"),
+        text!(language, "repeat-range"),
+        text!(language, "repeat-critical"),
+        String::new(),
+    ];
+    let rows = result.figures.iter().map(|one| row(one, language));
+    let rows: Vec<Vec<String>> = std::iter::once(head).chain(rows).collect();
+    in_columns(&rows, &[0, 8])
+}
+
+fn row(one: &FigureRepeatability, language: Language) -> Vec<String> {
+    let number = |value: f64| in_language(format!("{value:.4}"), language);
+    let mean = format!("{} ± {:.3}", two_decimals(one.mean), one.mean_uncertainty);
+    let beyond = if one.is_beyond == Some(true) {
+        text!(language, "repeat-beyond")
+    } else {
+        String::new()
+    };
+    vec![
+        compared(&one.figure, language),
+        unit(one.unit).trim().to_owned(),
+        in_language(mean, language),
+        number(one.standard_deviation),
+        text!(
+            language,
+            "share-interval",
+            low = number(one.from),
+            high = number(one.to)
+        ),
+        number(one.repeatability_limit),
+        number(one.range),
+        number(one.critical_range),
+        beyond,
+    ]
+}
+
+fn legend(result: &RepeatResult) -> Message {
+    let factor = result.critical_range_factor.unwrap_or(f64::NAN);
+    message!(
+        "repeat-legend",
+        factor = Value::number(factor, 1),
+        by = known_words(result),
+        most = Value::figure(result.spread.to_mm.to_string())
     )
 }
 
 /// By whose standard deviation the critical range is.
-fn known_words(result: &RepeatResult) -> &'static str {
+fn known_words(result: &RepeatResult) -> Message {
     let is_known = result.figures.iter().any(|one| one.is_beyond.is_some());
     if result.figures.iter().any(|one| one.is_beyond == Some(true)) {
-        ", by the standard deviation of the earlier study. Where the range is BEYOND it, scan again; until then take the median"
+        message!("repeat-known-beyond")
     } else if is_known {
-        ", by the standard deviation of the earlier study: every range is within it"
+        message!("repeat-known-within")
     } else {
-        ", by these scans' own standard deviation; --known judges the ranges by that of an earlier study"
+        message!("repeat-own")
     }
 }
 
-fn write_spread(out: &mut String, spread: &SpreadResult) -> std::fmt::Result {
-    match (spread.pooled_sd_mm, spread.median_sd_mm, spread.p95_sd_mm) {
-        (Some(pooled), Some(median), Some(p95)) => writeln!(
-            out,
-            "Standard deviation at a place: pooled {pooled:.3}, median {median:.3}, 95th percentile {p95:.3} mm, over {}",
-            area(spread.area_judged_mm2)
-        )?,
-        _ => writeln!(out, "Not judged: spread (nothing could be compared)")?,
-    }
-    if let Some((from, to)) = spread.sd_from_times.zip(spread.sd_to_times) {
-        writeln!(
-            out,
-            "  (of one place alone it lies between {} and {} times that, with 95 % confidence)",
-            two_decimals(from),
-            two_decimals(to)
-        )?;
-    }
-    if spread.places.is_empty() {
-        return writeln!(
-            out,
-            "They differ nowhere by more than noise and alignment explain ({:.3} mm)",
-            spread.detectable_mm
-        );
-    }
-    writeln!(
-        out,
-        "They differ by more than noise and alignment explain ({:.3} mm) in {} place{}:",
-        spread.detectable_mm,
-        spread.places.len(),
-        if spread.places.len() == 1 { "" } else { "s" }
-    )?;
+/// How far the scans lie apart.
+fn spread(spread: &SpreadResult, language: Language) -> String {
     const MOST: usize = 8;
-    for place in spread.places.iter().take(MOST) {
-        let zone = place.zone.as_deref().unwrap_or("off the tissue surface");
-        let side = match place.side {
-            Some(Side::Right) => ", patient's right",
-            Some(Side::Left) => ", patient's left",
-            None => "",
-        };
-        let scan = (place.scan).map_or(String::new(), |scan| format!(", scan {scan} stands out"));
-        writeln!(
-            out,
-            "  {} {zone}{side}: {} mm apart over {} mm²{scan}",
-            place.id,
-            two_decimals(place.apart_mm),
-            two_decimals(place.area_mm2)
-        )?;
-    }
-    match spread.places.len().saturating_sub(MOST) {
-        0 => Ok(()),
-        more => writeln!(out, "  (and {more} smaller)"),
+    let known = (spread.pooled_sd_mm.zip(spread.median_sd_mm)).zip(spread.p95_sd_mm);
+    let known = known.map_or_else(
+        || message!("repeat-no-spread"),
+        |((pooled, median), p95)| {
+            message!(
+                "repeat-spread",
+                pooled = Value::number(pooled, 3),
+                median = Value::number(median, 3),
+                p95 = Value::number(p95, 3),
+                area = Value::figure(area(spread.area_judged_mm2))
+            )
+        },
+    );
+    let times = spread.sd_from_times.zip(spread.sd_to_times);
+    let of_one_place = times.map(|(from, to)| {
+        message!(
+            "repeat-one-place",
+            from = Value::figure(two_decimals(from)),
+            to = Value::figure(two_decimals(to))
+        )
+    });
+    let detectable = Value::number(spread.detectable_mm, 3);
+    let differ = match spread.places.len() {
+        0 => message!("repeat-nowhere", detectable = detectable),
+        count => message!("repeat-places", detectable = detectable, count = count),
+    };
+    let places = spread.places.iter().take(MOST);
+    let more = spread.places.len().saturating_sub(MOST);
+    let more = (more > 0).then(|| message!("repeat-more", count = more));
+    [
+        lines([known], "", language),
+        lines(of_one_place, "  ", language),
+        lines([differ], "", language),
+        lines(
+            places.map(|place| place_line(place, language)),
+            "  ",
+            language,
+        ),
+        lines(more, "  ", language),
+    ]
+    .concat()
+}
+
+fn place_line(place: &PlaceApart, language: Language) -> Message {
+    let zone = place.zone.as_deref().map_or_else(
+        || text!(language, "repeat-off"),
+        |zone| zone_name(zone, language),
+    );
+    let side = place.side.map(|side| side_word(side, language));
+    let lies: Vec<String> = std::iter::once(zone).chain(side).collect();
+    let line = message!(
+        "repeat-place",
+        id = place.id.as_str(),
+        place = lies.join(", "),
+        apart = Value::figure(two_decimals(place.apart_mm)),
+        area = Value::figure(two_decimals(place.area_mm2))
+    );
+    match place.scan {
+        Some(scan) => message!("repeat-stands-out", line = line, scan = scan),
+        None => line,
     }
 }

@@ -22,7 +22,7 @@ pub(crate) fn part_of_the_record(relation: &JawRelation, language: Language) -> 
 }
 
 /// A name of the result in a language; as it is where the catalogue does not know it.
-fn named(name: &Message, as_it_is: &str, language: Language) -> String {
+pub(super) fn named(name: &Message, as_it_is: &str, language: Language) -> String {
     let text = name.text(language);
     if text == name.key() {
         as_it_is.to_owned()
@@ -103,13 +103,10 @@ pub(super) fn impression_message(impression: &ImpressionResult) -> Message {
 
 /// The words of a result for a jaw and a stage, as people say them: `maxillary first_pass` is
 /// `maxillary, before the wash`.
-pub(crate) fn stage_words(words: &str) -> String {
-    let said = words.split(' ').map(|word| match word {
-        "first_pass" => "before the wash",
-        "single" => "one-step",
-        "unknown" => "jaw not known",
-        word => word,
-    });
+pub(crate) fn group_words(words: &str, language: Language) -> String {
+    let said = words
+        .split(' ')
+        .map(|word| named(&Message::name("group", word), word, language));
     said.collect::<Vec<_>>().join(", ")
 }
 
@@ -207,6 +204,11 @@ pub fn verdict_word(verdict: Verdict, language: Language) -> String {
         Verdict::Retake => text!(language, "verdict-retake"),
         Verdict::Undecided => text!(language, "verdict-undecided"),
     }
+}
+
+/// A verdict by the word of the result for it.
+pub(crate) fn verdict_name(word: &str, language: Language) -> String {
+    named(&Message::name("verdict", word), word, language)
 }
 
 /// The exit status of `check` for a verdict; 2 is for wrong use and unreadable input.

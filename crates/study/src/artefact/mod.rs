@@ -15,8 +15,10 @@ pub use scanned::{
 };
 
 use check::load;
+use check::reader::refused;
 use mesh::read::shown_path;
 use mesh::{Mesh, ReadError, Unit};
+use messages::{Message, message};
 use statistics::repeatability::Repeatability;
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
@@ -24,15 +26,13 @@ use thiserror::Error;
 
 /// Why an artefact could not be checked; its text is one line for people.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum ArtefactCheckError {
     /// Its description cannot be used.
-    #[error(transparent)]
     Artefact(#[from] ArtefactError),
     /// A scan cannot be read.
-    #[error(transparent)]
     Scan(#[from] ReadError),
     /// It is not in a scan.
-    #[error("{}: {source}", shown_path(.path))]
     NotFound {
         /// The scan.
         path: PathBuf,
@@ -40,7 +40,6 @@ pub enum ArtefactCheckError {
         source: ArtefactNotFound,
     },
     /// A step of it is not.
-    #[error("{}: step {step}: {source}; scan it again, or see whether lower, upper and reach_mm are right", shown_path(.path))]
     StepNotFound {
         /// The scan.
         path: PathBuf,
@@ -49,6 +48,26 @@ pub enum ArtefactCheckError {
         /// What was seen instead.
         source: StepNotFound,
     },
+}
+
+impl ArtefactCheckError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Artefact(error) => error.message(),
+            Self::Scan(error) => refused(error),
+            Self::NotFound { path, source } => {
+                message!("of-file", path = shown_path(path), problem = source)
+            }
+            Self::StepNotFound { path, step, source } => message!(
+                "artefact-step-not-found",
+                path = shown_path(path),
+                step = step.as_str(),
+                problem = source
+            ),
+        }
+    }
 }
 
 /// What scans of an artefact came to.

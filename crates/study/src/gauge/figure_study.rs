@@ -1,6 +1,7 @@
 //! The study of each figure.
 
 use crate::figure::FigureLimits;
+use messages::Message;
 use statistics::gauge::{Reading, Study, StudyError};
 use statistics::ranges::RangeStudy;
 
@@ -37,7 +38,7 @@ pub struct NotStudied {
     /// Its name.
     pub figure: String,
     /// Why.
-    pub why: String,
+    pub why: Message,
 }
 
 impl FigureStudy {

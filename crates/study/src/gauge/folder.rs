@@ -1,9 +1,10 @@
 //! Readings from folders: OPERATOR/PART/REPEAT, each repeat a scan or the folder
 //! of its result.
 
-use super::error::{FiguresError, GaugeError};
+use super::error::{GaugeError, no_study};
 use super::figure_study::{FigureStudy, GaugeStudy, NotStudied};
 use crate::figure::{FigureLimits, NamedFigure};
+use messages::{Message, message};
 use statistics::gauge::{Reading, StudyError};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
@@ -17,7 +18,7 @@ use std::path::{Path, PathBuf};
 /// When the folders hold something else, a repeat cannot be read, or not every operator read every part equally often.
 pub fn study_of_folder(
     folder: &Path,
-    mut read: impl FnMut(&Path) -> Result<Option<Vec<NamedFigure>>, FiguresError>,
+    mut read: impl FnMut(&Path) -> Result<Option<Vec<NamedFigure>>, Message>,
 ) -> Result<GaugeStudy, GaugeError> {
     let mut all = Vec::new();
     for operator in folders_in(folder)? {
@@ -51,7 +52,7 @@ pub fn study_of_folder(
     for (name, (unit, limits, readings)) in &by_name {
         let lacking = all.len() - readings.len();
         let why = if lacking > 0 {
-            format!("{lacking} of {} readings lack it", all.len())
+            message!("gauge-lacking", lacking = lacking, all = all.len())
         } else {
             match FigureStudy::of(name, Some(unit), readings) {
                 Ok(study) => {
@@ -59,7 +60,7 @@ pub fn study_of_folder(
                     studies.push(FigureStudy { limits, ..study });
                     continue;
                 }
-                Err(same @ StudyError::NoVariation) => same.to_string(),
+                Err(same @ StudyError::NoVariation) => no_study(&same),
                 Err(other) => return Err(wrong(other)),
             }
         };
@@ -78,13 +79,10 @@ pub fn study_of_folder(
 /// The figures of a repeat.
 fn figures_of(
     repeat: &Path,
-    read: &mut impl FnMut(&Path) -> Result<Option<Vec<NamedFigure>>, FiguresError>,
+    read: &mut impl FnMut(&Path) -> Result<Option<Vec<NamedFigure>>, Message>,
 ) -> Result<Vec<NamedFigure>, GaugeError> {
     let figures = read(repeat).map_err(GaugeError::Repeat)?;
-    figures.ok_or_else(|| GaugeError::Layout {
-        path: repeat.to_owned(),
-        wanted: "is neither a scan nor a result folder",
-    })
+    figures.ok_or_else(|| GaugeError::NoRepeat(repeat.to_owned()))
 }
 
 fn named(path: &Path) -> String {
@@ -113,10 +111,7 @@ fn entries(folder: &Path) -> Result<Vec<PathBuf>, GaugeError> {
 fn folders_in(folder: &Path) -> Result<Vec<PathBuf>, GaugeError> {
     let found = entries(folder)?;
     match found.iter().find(|path| !path.is_dir()) {
-        Some(path) => Err(GaugeError::Layout {
-            path: path.clone(),
-            wanted: "is a file where a folder is wanted",
-        }),
+        Some(path) => Err(GaugeError::FileForFolder(path.clone())),
         None => Ok(found),
     }
 }

@@ -6,7 +6,7 @@ mod figure_study;
 mod folder;
 mod table;
 
-pub use error::{FiguresError, GaugeError};
+pub use error::GaugeError;
 pub use figure_study::{FigureStudy, GaugeStudy, NotStudied};
 pub use folder::study_of_folder;
 pub use table::study_of_table;

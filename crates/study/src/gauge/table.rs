@@ -3,6 +3,7 @@
 use super::error::GaugeError;
 use super::figure_study::{FigureStudy, GaugeStudy};
 use csv::StringRecord;
+use messages::{Message, message};
 use statistics::gauge::Reading;
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -37,7 +38,7 @@ pub fn study_of_table(path: &Path) -> Result<GaugeStudy, GaugeError> {
 }
 
 /// A fault and the line that it stands in.
-type Fault = (u64, String);
+type Fault = (u64, Message);
 
 /// Numbers of the columns.
 struct Columns {
@@ -50,15 +51,8 @@ struct Columns {
 impl Columns {
     fn of(head: &StringRecord) -> Result<Self, Fault> {
         let place = |name: &str| head.iter().position(|n| n.eq_ignore_ascii_case(name));
-        let wanted = |name: &str| {
-            place(name).ok_or_else(|| {
-                let fault = format!(
-                    "there is no column '{name}'; the first line names the columns operator, \
-                     part, repeat, value, with commas between"
-                );
-                (1, fault)
-            })
-        };
+        let wanted =
+            |name: &str| place(name).ok_or_else(|| (1, message!("gauge-no-column", name = name)));
         Ok(Self {
             operator: wanted("operator")?,
             part: wanted("part")?,
@@ -81,7 +75,7 @@ fn readings(bytes: &[u8]) -> Result<Vec<Reading>, Fault> {
         let cell = |column: usize, name: &str| {
             let text = record.get(column).unwrap_or_default();
             if text.is_empty() {
-                return Err((line, format!("the {name} is missing")));
+                return Err((line, message!("gauge-no-cell", name = name)));
             }
             Ok(text)
         };
@@ -92,19 +86,13 @@ fn readings(bytes: &[u8]) -> Result<Vec<Reading>, Fault> {
         let text = cell(columns.value, "value")?;
         let value = text.parse::<f64>().ok().filter(|v| v.is_finite());
         let value = value.ok_or_else(|| {
-            let shown = text.escape_default();
-            let fault = format!("the value '{shown}' is no number; write it as 1.25");
-            (line, fault)
+            let shown = text.escape_default().to_string();
+            (line, message!("gauge-no-number", value = shown))
         })?;
         if let Some(column) = columns.repeat {
             let key = [operator, part, cell(column, "repeat")?].map(str::to_owned);
             if let Some(before) = seen.insert(key, line) {
-                return Err((
-                    line,
-                    format!(
-                        "operator, part and repeat are those of line {before}; give each reading once"
-                    ),
-                ));
+                return Err((line, message!("gauge-twice", line = before)));
             }
         }
         found.push(Reading {
@@ -122,12 +110,9 @@ fn located(error: &csv::Error) -> Fault {
     let fault = match error.kind() {
         csv::ErrorKind::UnequalLengths {
             expected_len, len, ..
-        } => format!(
-            "it has {len} columns, the first line {expected_len}; write numbers with a point, not \
-             a comma"
-        ),
-        csv::ErrorKind::Utf8 { .. } => "it is no text in UTF-8; save the table so".to_owned(),
-        _ => "it is no row of a CSV table".to_owned(),
+        } => message!("gauge-unequal", columns = *len, first = *expected_len),
+        csv::ErrorKind::Utf8 { .. } => message!("gauge-no-text"),
+        _ => message!("gauge-no-row"),
     };
     (line, fault)
 }

@@ -7,6 +7,8 @@ pub use spread::{ApartPlace, Laid, NotComparable, Repeat, RepeatDoesNotFit, Spre
 
 use crate::figure::NamedFigure;
 use check::{CheckedCase, CheckedImpression};
+use mesh::read::shown_path;
+use messages::{Message, message};
 use statistics::repeatability::Repeatability;
 use std::collections::BTreeMap;
 use std::path::PathBuf;
@@ -14,18 +16,30 @@ use thiserror::Error;
 
 /// Why repeated scans cannot be compared; its text is one line for people.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum RepeatError {
     /// One scan repeats nothing.
-    #[error("one scan alone says nothing of repeatability; give two or more of one impression")]
     TooFew,
     /// A scan does not lie on the first.
-    #[error("{}: {why}", mesh::read::shown_path(.path))]
     NotComparable {
         /// The scan.
         path: PathBuf,
         /// Why.
         why: RepeatDoesNotFit,
     },
+}
+
+impl RepeatError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::TooFew => message!("repeat-too-few"),
+            Self::NotComparable { path, why } => {
+                message!("of-file", path = shown_path(path), problem = why)
+            }
+        }
+    }
 }
 
 /// What repeated scans of one impression came to.
@@ -62,7 +76,7 @@ pub struct NotRepeated {
     /// The figure.
     pub figure: String,
     /// Why.
-    pub why: String,
+    pub why: Message,
 }
 
 /// Compares repeated scans of one impression; `figures` are those of the result
@@ -127,7 +141,11 @@ fn repeatability(scans: &[Vec<NamedFigure>]) -> (Vec<FigureRepeatability>, Vec<N
             }),
             None => lacking.push(NotRepeated {
                 figure: name.to_owned(),
-                why: format!("{} of {} scans have it", readings.len(), scans.len()),
+                why: message!(
+                    "repeat-some-have-it",
+                    have = readings.len(),
+                    all = scans.len()
+                ),
             }),
         }
     }
@@ -153,6 +171,6 @@ mod tests {
         assert_eq!(found[0].figure, "cover, median");
         assert_eq!(found[0].repeatability.readings, 3);
         assert_eq!(lacking[0].figure, "border length");
-        assert_eq!(lacking[0].why, "2 of 3 scans have it");
+        assert_eq!(lacking[0].why.to_string(), "2 of 3 scans have it");
     }
 }

@@ -13,10 +13,10 @@ use geometry::registration::{Registered, Target};
 use geometry::sampling::{SurfacePoint, spread_over};
 use measure::{Scanned, VertexPlace};
 use mesh::Mesh;
+use messages::{Message, Value, message, said_by_the_catalogue};
 use nalgebra::{Isometry3, Point3, Unit};
 use statistics::critical_range_factor;
 use statistics::repeatability::LIMIT_FACTOR;
-use thiserror::Error;
 
 /// Points of a scan that are laid on the first.
 const POINTS: usize = 12_000;
@@ -88,14 +88,22 @@ pub struct ApartPlace {
 }
 
 /// Why a scan cannot be compared with the first.
-#[derive(Debug, Clone, Copy, PartialEq, Error)]
-#[error(
-    "this scan does not lie on the first: only {fitting_percent:.0} % of it fits; it may be of another impression, or be mirrored"
-)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct RepeatDoesNotFit {
     /// Share of it that fits, percent.
     pub fitting_percent: f64,
 }
+
+impl RepeatDoesNotFit {
+    /// Why, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        let share = Value::number(self.fitting_percent, 0);
+        message!("repeat-does-not-fit", share = share)
+    }
+}
+
+said_by_the_catalogue!(RepeatDoesNotFit);
 
 /// A scan that cannot be compared.
 #[derive(Debug, Clone, PartialEq)]

@@ -239,19 +239,15 @@ impl Baseline {
     }
 
     /// In what it was made otherwise than what is judged by it, in whole sentences.
-    pub(in crate::folder) fn differs(&self, how: &Conditions) -> Vec<String> {
+    pub(in crate::folder) fn differs(&self, how: &Conditions) -> Vec<Message> {
         let mut said = Vec::new();
         if self.protocol_sha256 != how.protocol_sha256 {
-            said.push(format!(
-                "The baseline was made under other limits ({}): figures compare, the share that fails may not.",
-                self.protocol
-            ));
+            let limits = self.protocol.as_str();
+            said.push(message!("baseline-other-limits", limits = limits));
         }
         if self.program != how.program {
-            said.push(format!(
-                "The baseline was made with archproof {}: where measuring has changed since, a shift may be the program's. Make it again from the same scans to be sure.",
-                self.program
-            ));
+            let version = self.program.as_str();
+            said.push(message!("baseline-other-version", version = version));
         }
         said
     }

@@ -1,7 +1,8 @@
 //! What the charts are of, and what to look at when they speak.
 
 use crate::folder::rows::ImpressionRow;
-use crate::text::words::stage_words;
+use crate::text::words::group_words;
+use messages::{Language, Message, message, text};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -34,13 +35,19 @@ impl Charted {
         }
     }
 
-    /// What it is called on the page.
-    pub(crate) const fn title(self) -> &'static str {
-        match self {
-            Self::Noise => "noise of the scan, mm",
-            Self::TrayFit => "impression on its tray, root mean square, mm",
-            Self::Thickness => "median thickness, mm",
-        }
+    /// What it is called on the page, without its unit.
+    pub(crate) fn name(self, language: Language) -> String {
+        let name = match self {
+            Self::Noise => message!("charted-noise"),
+            Self::TrayFit => message!("charted-tray-fit"),
+            Self::Thickness => message!("charted-thickness"),
+        };
+        name.text(language)
+    }
+
+    /// What it is called on the page, with its unit.
+    pub(crate) fn title(self, language: Language) -> String {
+        format!("{}, mm", self.name(language))
     }
 
     /// Decimals that it is printed with.
@@ -57,29 +64,20 @@ impl Charted {
     }
 
     /// What to look at when it rises or falls.
-    pub(super) const fn look_at(self, is_above: bool) -> &'static str {
+    pub(super) fn look_at(self, is_above: bool) -> Message {
         match (self, is_above) {
-            (Self::Noise, true) => {
-                "The scanner: clean its window, calibrate it, then scan the reference artefact ('archproof artefact')."
-            }
-            (Self::Noise, false) => {
-                "The scanner's settings: less noise may come from smoothing, which rounds edges. Scan the reference artefact."
-            }
-            (Self::TrayFit, true) => {
-                "The trays: is each the one that was scanned, unaltered since? Then the scanner's scale, on the reference artefact."
-            }
-            (Self::TrayFit, false) => {
-                "What changed in trays or scanner: a better fit may come from smoothed scans."
-            }
-            (Self::Thickness, true) => {
-                "The choice of trays and how far they are seated: larger trays, or trays held too high."
-            }
-            (Self::Thickness, false) => {
-                "The choice of trays and how they are seated: smaller trays, more pressure, or another material."
-            }
+            (Self::Noise, true) => message!("look-noise-above"),
+            (Self::Noise, false) => message!("look-noise-below"),
+            (Self::TrayFit, true) => message!("look-tray-fit-above"),
+            (Self::TrayFit, false) => message!("look-tray-fit-below"),
+            (Self::Thickness, true) => message!("look-thickness-above"),
+            (Self::Thickness, false) => message!("look-thickness-below"),
         }
     }
 }
+
+/// The value of a label that an impression does not have.
+const NO_VALUE: &str = "(none)";
 
 /// Where the limits of a chart come from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
@@ -111,7 +109,7 @@ impl Group {
         let label = by.map(|key| {
             let mut labels = labels.split(' ').filter_map(|label| label.split_once('='));
             let value = labels.find(|(other, _)| *other == key).map(|found| found.1);
-            format!("{key}={}", value.unwrap_or("(none)"))
+            format!("{key}={}", value.unwrap_or(NO_VALUE))
         });
         Some(Self {
             arch: row.arch.clone()?,
@@ -121,11 +119,17 @@ impl Group {
     }
 
     /// `maxillary, before the wash, scanner=S1`.
-    pub(crate) fn words(&self) -> String {
-        let own = stage_words(&format!("{} {}", self.arch, self.stage));
-        match &self.label {
-            Some(label) => format!("{own}, {label}"),
-            None => own,
+    pub(crate) fn words(&self, language: Language) -> String {
+        let own = group_words(&format!("{} {}", self.arch, self.stage), language);
+        match self.label.as_deref().map(|label| label.split_once('=')) {
+            Some(Some((key, NO_VALUE))) => {
+                format!(
+                    "{own}, {}",
+                    text!(language, "group-without-label", key = key)
+                )
+            }
+            Some(Some((key, value))) => format!("{own}, {key}={value}"),
+            _ => own,
         }
     }
 }

@@ -5,6 +5,7 @@ use super::charted::{Charted, Group, Limits};
 use super::options::DriftOptions;
 use super::series::{OfGroup, Point, Series};
 use super::shares::{ShareChart, look_at};
+use messages::Message;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use statistics::control::{Ewma, EwmaChart, IndividualsChart, Process, Rule, Signal, signals};
@@ -40,6 +41,9 @@ pub struct DriftSignal {
     pub limits: Limits,
     /// What to look at.
     pub look_at: String,
+    /// The same as a message of the catalogue.
+    #[serde(skip)]
+    pub(in crate::folder) advice: Message,
     /// The way from the page to the case's report.
     #[serde(skip)]
     pub link: String,
@@ -62,6 +66,14 @@ pub(in crate::folder) struct Chart {
     pub(in crate::folder) signals: Vec<Signal>,
 }
 
+/// A figure of a group that has too few impressions for limits.
+#[derive(Debug)]
+pub(in crate::folder) struct TooFew {
+    pub(in crate::folder) group: Group,
+    pub(in crate::folder) figure: Charted,
+    pub(in crate::folder) impressions: usize,
+}
+
 /// All charts, and what they say.
 #[derive(Debug, Default)]
 pub(in crate::folder) struct Drift {
@@ -71,7 +83,7 @@ pub(in crate::folder) struct Drift {
     /// Signals to be expected by chance alone.
     pub(in crate::folder) by_chance: f64,
     /// Figures of groups that have too few impressions for limits.
-    pub(in crate::folder) too_few: Vec<String>,
+    pub(in crate::folder) too_few: Vec<TooFew>,
     pub(in crate::folder) left_out: u64,
 }
 
@@ -110,12 +122,11 @@ impl Drift {
         }
         let Some((process, limits, count)) = process(group, figure, &values, how.baseline.as_ref())
         else {
-            self.too_few.push(format!(
-                "{}: {} ({})",
-                group.words(),
-                figure.title(),
-                values.len()
-            ));
+            self.too_few.push(TooFew {
+                group: group.clone(),
+                figure,
+                impressions: values.len(),
+            });
             return;
         };
         let found = signals(&values, process, &how.rules);
@@ -169,6 +180,7 @@ fn of_figure(
     signal: &Signal,
 ) -> DriftSignal {
     let [since, first] = [signal.from, signal.first].map(|number| points[number]);
+    let advice = figure.look_at(signal.is_above);
     DriftSignal {
         group: group.clone(),
         figure: figure.column().to_owned(),
@@ -180,7 +192,8 @@ fn of_figure(
         impressions: (signal.last - signal.from + 1) as u64,
         is_above: signal.is_above,
         limits,
-        look_at: figure.look_at(signal.is_above).to_owned(),
+        look_at: advice.to_string(),
+        advice,
         link: first.link.clone(),
     }
 }
@@ -189,6 +202,7 @@ fn of_shares(chart: &ShareChart) -> impl Iterator<Item = DriftSignal> {
     let outside = chart.days.iter().filter(|days| days.is_out());
     outside.map(|days| {
         let is_above = days.share() > chart.share;
+        let advice = look_at(is_above);
         DriftSignal {
             group: chart.group.clone(),
             figure: "share that fails".to_owned(),
@@ -200,7 +214,8 @@ fn of_shares(chart: &ShareChart) -> impl Iterator<Item = DriftSignal> {
             impressions: days.of,
             is_above,
             limits: chart.limits,
-            look_at: look_at(is_above).to_owned(),
+            look_at: advice.to_string(),
+            advice,
             link: String::new(),
         }
     })

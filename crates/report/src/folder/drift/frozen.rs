@@ -51,14 +51,11 @@ pub struct BaselineShare {
 
 /// What is wrong in a baseline file.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum BaselineFault {
     /// It is no such file.
-    #[error("{0}; write it again with 'archproof baseline DIR --write FILE'")]
     Toml(TomlProblem),
     /// A number cannot be one.
-    #[error(
-        "[[{table}]] number {number}: {key} must be {must}; write the file again with 'archproof baseline DIR --write FILE'"
-    )]
     Number {
         /// The table.
         table: &'static str,
@@ -67,10 +64,9 @@ pub enum BaselineFault {
         /// The key.
         key: &'static str,
         /// What it must be.
-        must: &'static str,
+        must: MustBe,
     },
     /// A group is given twice.
-    #[error("[[{table}]] number {number} repeats an earlier one; keep one of them")]
     Twice {
         /// The table.
         table: &'static str,
@@ -85,7 +81,48 @@ impl TomlFault for BaselineFault {
     }
 
     fn message(&self) -> Message {
-        Message::verbatim(self.to_string())
+        match self {
+            Self::Toml(problem) => message!("baseline-toml", problem = problem),
+            Self::Number {
+                table,
+                number,
+                key,
+                must,
+            } => message!(
+                "baseline-number",
+                table = *table,
+                number = *number,
+                key = *key,
+                must = must.message()
+            ),
+            Self::Twice { table, number } => {
+                message!("baseline-twice", table = *table, number = *number)
+            }
+        }
+    }
+}
+
+/// What a number of a baseline must be.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum MustBe {
+    /// A number, neither infinite nor undefined.
+    Number,
+    /// A number above 0.
+    Positive,
+    /// At least so many.
+    AtLeast(u64),
+    /// No more than the number of impressions.
+    AtMostOf,
+}
+
+impl MustBe {
+    fn message(self) -> Message {
+        match self {
+            Self::Number => message!("must-be-number"),
+            Self::Positive => message!("must-be-positive"),
+            Self::AtLeast(least) => message!("must-be-at-least", least = least),
+            Self::AtMostOf => message!("must-be-at-most-of"),
+        }
     }
 }
 
@@ -100,11 +137,11 @@ pub(super) fn figure_fault(figures: &[BaselineFigure]) -> Option<BaselineFault> 
             must,
         };
         if !one.centre.is_finite() {
-            Some(fault("centre", "a number"))
+            Some(fault("centre", MustBe::Number))
         } else if !(one.sigma.is_finite() && one.sigma > 0.0) {
-            Some(fault("sigma", "a number above 0"))
+            Some(fault("sigma", MustBe::Positive))
         } else if one.count < 2 {
-            Some(fault("count", "2 or more"))
+            Some(fault("count", MustBe::AtLeast(2)))
         } else if !seen.insert((&one.arch, &one.stage, &one.label, one.figure)) {
             Some(BaselineFault::Twice {
                 table: "figure",
@@ -127,9 +164,9 @@ pub(super) fn share_fault(shares: &[BaselineShare]) -> Option<BaselineFault> {
             must,
         };
         if one.of == 0 {
-            Some(fault("of", "1 or more"))
+            Some(fault("of", MustBe::AtLeast(1)))
         } else if one.fails > one.of {
-            Some(fault("fails", "no more than of"))
+            Some(fault("fails", MustBe::AtMostOf))
         } else if !seen.insert((&one.arch, &one.stage, &one.label)) {
             Some(BaselineFault::Twice {
                 table: "share",

@@ -3,6 +3,7 @@
 use super::baseline::Baseline;
 use super::charted::{Group, Limits};
 use super::series::OfGroup;
+use messages::{Message, message};
 use statistics::control::{ShareLimits, share_limits};
 
 /// Impressions that fail, and that do not, which must be expected in a group of days, so
@@ -44,11 +45,11 @@ pub(in crate::folder) struct ShareChart {
 }
 
 /// What to look at when the share that fails rises or falls.
-pub(super) const fn look_at(is_above: bool) -> &'static str {
+pub(super) fn look_at(is_above: bool) -> Message {
     if is_above {
-        "Which checks fail more often (above), then operators, material and scanner of these days."
+        message!("look-share-above")
     } else {
-        "Whether the same is still checked: other cases, another scanner, or checks that are no longer made."
+        message!("look-share-below")
     }
 }
 

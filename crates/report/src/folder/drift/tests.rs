@@ -4,6 +4,7 @@
 use super::*;
 use crate::folder::conditions::Conditions;
 use crate::folder::rows::ImpressionRow;
+use messages::Language;
 use statistics::control::Rule;
 
 /// Normal values by the sum of twelve of a linear congruential generator (Knuth's MMIX
@@ -162,7 +163,7 @@ fn a_label_keeps_charts_apart_and_one_that_is_lacking_is_said() {
         .map(|(number, off)| row(number, 2.0 + off, "wash", labels[number % 3]))
         .collect();
     let groups: Vec<String> = (drift(&rows, None, Some("scanner")).charts.iter())
-        .map(|chart| chart.group.words())
+        .map(|chart| chart.group.words(Language::English))
         .collect();
     assert_eq!(
         groups,
@@ -209,7 +210,11 @@ fn a_share_that_rises_is_found_by_groups_of_days() {
 fn too_few_impressions_have_no_limits_and_are_named() {
     let found = drift(&thickness_rows(&normal(1, 9)), None, None);
     assert!(found.charts.is_empty() && found.signals.is_empty());
-    assert_eq!(found.too_few, ["maxillary, wash: median thickness, mm (9)"]);
+    let [few] = &found.too_few[..] else {
+        panic!("{:?}", found.too_few);
+    };
+    assert_eq!(few.group.words(Language::English), "maxillary, wash");
+    assert_eq!((few.figure, few.impressions), (Charted::Thickness, 9));
 }
 
 #[test]
@@ -270,11 +275,9 @@ fn a_broken_baseline_is_refused_in_one_line_with_its_key() {
 #[test]
 fn a_baseline_of_other_limits_or_another_version_says_so() {
     let frozen = baseline(&thickness_rows(&normal(7, 100)), None);
-    assert_eq!(
-        frozen.differs(&conditions("0.1.0", "aa")),
-        Vec::<String>::new()
-    );
-    let said = frozen.differs(&conditions("0.2.0", "bb")).join(" ");
+    assert_eq!(frozen.differs(&conditions("0.1.0", "aa")), []);
+    let said = frozen.differs(&conditions("0.2.0", "bb"));
+    let said = said.iter().map(ToString::to_string).collect::<String>();
     assert!(
         said.contains("other limits (ours)") && said.contains("archproof 0.1.0"),
         "{said}"

@@ -5,9 +5,11 @@ use crate::drawing::canvas::{Anchor, GREY, INK, LIMIT, Sheet, Stroke};
 use crate::folder::spread::Spread;
 use crate::folder::thumbnail::Thumbnail;
 use crate::text::format;
+use crate::text::words::group_words;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use maud::{Markup, html};
+use messages::{Language, Value, text};
 
 const SIZE: f64 = 13.0;
 const AXIS: Stroke = Stroke::whole(GREY, 1.0);
@@ -18,7 +20,7 @@ fn bar(sheet: &mut Sheet, from: [f64; 2], to: [f64; 2], fill: &str) {
 
 /// Bars from the most to the least, each with its count and the share that it
 /// and those before it make of all.
-pub fn pareto(title: &str, counts: &[(String, u64)]) -> String {
+pub fn pareto(title: &str, counts: &[(String, u64)], language: Language) -> String {
     const ROW: f64 = 24.0;
     const NAMES: f64 = 330.0;
     const BARS: f64 = 480.0;
@@ -37,7 +39,9 @@ pub fn pareto(title: &str, counts: &[(String, u64)]) -> String {
             [NAMES + length, y + ROW - 3.0],
             LIMIT,
         );
-        let words = format!("{count}  ({} so far)", format::share_of(so_far, all));
+        let share = format::share_of(so_far, all, language);
+        let so_far = text!(language, "chart-so-far", share = share);
+        let words = format!("{count}  ({so_far})");
         sheet.text(
             [NAMES + length + 6.0, y + 16.0],
             Anchor::Start,
@@ -59,7 +63,12 @@ fn right_is_right(arch: &str) -> bool {
 }
 
 /// Where findings lie: squares, darker for more, with their count; a scale.
-pub fn heat_map(arch: &str, cells: &Counts<[i64; 2]>, outlines: &[Vec<[f64; 2]>]) -> String {
+pub fn heat_map(
+    arch: &str,
+    cells: &Counts<[i64; 2]>,
+    outlines: &[Vec<[f64; 2]>],
+    language: Language,
+) -> String {
     let sense = if right_is_right(arch) { 1.0 } else { -1.0 };
     let on_map = |[right, anterior]: [f64; 2]| {
         [
@@ -68,7 +77,8 @@ pub fn heat_map(arch: &str, cells: &Counts<[i64; 2]>, outlines: &[Vec<[f64; 2]>]
         ]
     };
     let size = FIELD_MM.map(|half| 2.0 * half * PX_PER_MM);
-    let title = format!("Where findings fail, {arch}");
+    let jaw = group_words(arch, language);
+    let title = text!(language, "chart-where", jaw = jaw);
     let mut sheet = Sheet::new(size[0], size[1] + 46.0, &title);
     let most = cells.values().copied().max().unwrap_or(1);
     for (cell, count) in cells {
@@ -86,19 +96,22 @@ pub fn heat_map(arch: &str, cells: &Counts<[i64; 2]>, outlines: &[Vec<[f64; 2]>]
         let at = [middle[0], middle[1] + 4.0];
         sheet.label(at, Anchor::Middle, 11.0, &count.to_string());
     }
-    let [left, right] = if right_is_right(arch) {
-        ["L", "R"]
+    let sides = if right_is_right(arch) {
+        ["left", "right"]
     } else {
-        ["R", "L"]
+        ["right", "left"]
     };
-    sheet.bold([6.0, size[1] / 2.0], Anchor::Start, 16.0, left);
-    sheet.bold([size[0] - 6.0, size[1] / 2.0], Anchor::End, 16.0, right);
-    sheet.text([size[0] / 2.0, 16.0], Anchor::Middle, SIZE, "front");
+    let [left, right] = sides.map(|side| text!(language, "side-letter", side = side));
+    sheet.bold([6.0, size[1] / 2.0], Anchor::Start, 16.0, &left);
+    sheet.bold([size[0] - 6.0, size[1] / 2.0], Anchor::End, 16.0, &right);
+    let front = text!(language, "chart-front");
+    sheet.text([size[0] / 2.0, 16.0], Anchor::Middle, SIZE, &front);
     let foot = size[1] + 14.0;
     let ten = 10.0 * PX_PER_MM;
     sheet.line([8.0, foot], [8.0 + ten, foot], Stroke::whole(INK, 2.0));
     sheet.text([14.0 + ten, foot + 4.0], Anchor::Start, 12.0, "10 mm");
-    heat_scale(&mut sheet, [size[0] - 250.0, foot - 6.0], most);
+    let most_words = text!(language, "chart-findings", count = most);
+    heat_scale(&mut sheet, [size[0] - 250.0, foot - 6.0], &most_words);
     sheet.in_page()
 }
 
@@ -108,7 +121,7 @@ fn heat(count: u64, most: u64) -> String {
     format!("#{:x}", colorous::CIVIDIS.eval_continuous(1.0 - share))
 }
 
-fn heat_scale(sheet: &mut Sheet, [left, top]: [f64; 2], most: u64) {
+fn heat_scale(sheet: &mut Sheet, [left, top]: [f64; 2], most: &str) {
     const BANDS: u64 = 24;
     const WIDTH: f64 = 180.0;
     let x = |band: u64| left + WIDTH * band as f64 / BANDS as f64;
@@ -122,17 +135,14 @@ fn heat_scale(sheet: &mut Sheet, [left, top]: [f64; 2], most: u64) {
         );
     }
     sheet.text([left, top + 26.0], Anchor::Middle, 12.0, "0");
-    let words = format!("{most} findings");
-    sheet.text([left + WIDTH, top + 26.0], Anchor::Middle, 12.0, &words);
+    sheet.text([left + WIDTH, top + 26.0], Anchor::Middle, 12.0, most);
 }
 
 /// A picture with rings where findings fail.
-pub fn thumbnail(case: &str, picture: &Thumbnail, png: &[u8]) -> Markup {
+pub fn thumbnail(case: &str, picture: &Thumbnail, png: &[u8], language: Language) -> Markup {
     let [width, height] = picture.size;
-    let alt = format!(
-        "Case {case}, tissue side, {} places fail",
-        picture.marks.len()
-    );
+    let places = picture.marks.len();
+    let alt = text!(language, "chart-thumbnail", case = case, places = places);
     html! {
         svg viewBox={ "0 0 " (width) " " (height) } role="img" aria-label=(alt) {
             title { (alt) }
@@ -149,7 +159,7 @@ pub fn thumbnail(case: &str, picture: &Thumbnail, png: &[u8]) -> Markup {
 }
 
 /// How values are spread: twenty bars, the median marked.
-pub fn histogram(title: &str, values: &Spread) -> String {
+pub fn histogram(title: &str, values: &Spread, language: Language) -> String {
     const BARS: usize = 20;
     const WIDTH: f64 = 440.0;
     const HEIGHT: f64 = 130.0;
@@ -158,12 +168,8 @@ pub fn histogram(title: &str, values: &Spread) -> String {
     let quantile = |part| values.quantile(part);
     let (Some(low), Some(high), Some(median)) = (quantile(0.0), quantile(1.0), quantile(0.5))
     else {
-        sheet.text(
-            [WIDTH / 2.0, HEIGHT / 2.0],
-            Anchor::Middle,
-            SIZE,
-            "no figures",
-        );
+        let none = text!(language, "chart-no-figures");
+        sheet.text([WIDTH / 2.0, HEIGHT / 2.0], Anchor::Middle, SIZE, &none);
         return sheet.in_page();
     };
     let span = (high - low).max(1e-6);
@@ -190,17 +196,20 @@ pub fn histogram(title: &str, values: &Spread) -> String {
         [10.0, HEIGHT + 15.0],
         Anchor::Start,
         11.0,
-        &format::two_decimals(low),
+        &format::in_language(format::two_decimals(low), language),
     );
     sheet.text(
         [WIDTH - 10.0, HEIGHT + 15.0],
         Anchor::End,
         11.0,
-        &format::quantity(high, None, "mm"),
+        &format::in_language(format::quantity(high, None, "mm"), language),
     );
-    let words = format!(
-        "median {median:.2} mm, {} impressions; highest bar: {most}",
-        values.total()
+    let words = text!(
+        language,
+        "chart-spread",
+        median = Value::number(median, 2),
+        impressions = values.total(),
+        most = most.to_string()
     );
     sheet.text([WIDTH / 2.0, HEIGHT + 32.0], Anchor::Middle, 12.0, &words);
     sheet.in_page()

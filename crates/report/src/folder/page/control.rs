@@ -4,12 +4,15 @@ use crate::drawing::canvas::{Anchor, Sheet};
 use crate::drawing::control::{Charts, LEFT, Pane, RIGHT, WIDTH, control_charts, points};
 use crate::folder::drift::{Chart, ShareChart};
 use crate::text::format;
+use messages::{Language, Value, text};
 
 /// Individuals, moving ranges and moving averages of a figure, in order of time.
-pub(super) fn control_chart(chart: &Chart) -> String {
+pub(super) fn control_chart(chart: &Chart, language: Language) -> String {
     let spoken = chart.signals.iter();
+    let (figure, group) = (chart.figure.title(language), chart.group.words(language));
     control_charts(&Charts {
-        title: &format!("{}, {}", chart.figure.title(), chart.group.words()),
+        title: &format!("{figure}, {group}"),
+        language,
         decimals: chart.figure.decimals(),
         values: &chart.values,
         individuals: &chart.individuals,
@@ -22,8 +25,9 @@ pub(super) fn control_chart(chart: &Chart) -> String {
 }
 
 /// The share that fails, by groups of days, each with limits of its own size.
-pub(super) fn share_chart(chart: &ShareChart) -> String {
-    let title = format!("Share that fails, {}", chart.group.words());
+pub(super) fn share_chart(chart: &ShareChart, language: Language) -> String {
+    let group = chart.group.words(language);
+    let title = text!(language, "drift-share-of", group = group);
     let mut sheet = Sheet::new(WIDTH, 190.0, &title);
     let shares: Vec<f64> = chart.days.iter().map(|days| days.share()).collect();
     let limits: Vec<[f64; 2]> = chart
@@ -32,9 +36,9 @@ pub(super) fn share_chart(chart: &ShareChart) -> String {
         .map(|d| [d.limits.lower, d.limits.upper])
         .collect();
     let [lower, upper] = limits.last().copied().unwrap_or_default();
-    let words = |name: &str, share: f64| format!("{name} {}", format::percent(share));
+    let percent = |share: f64| Value::figure(format::percent(share));
     Pane {
-        name: "share that fails",
+        name: text!(language, "charted-share"),
         top: 24.0,
         height: 140.0,
         points: points(&shares),
@@ -42,9 +46,9 @@ pub(super) fn share_chart(chart: &ShareChart) -> String {
         centre: chart.share,
         limits,
         labels: [
-            words("upper limit", upper),
-            words("share", chart.share),
-            words("lower limit", lower),
+            text!(language, "chart-upper", value = percent(upper)),
+            text!(language, "chart-share", value = percent(chart.share)),
+            text!(language, "chart-lower", value = percent(lower)),
         ],
     }
     .draw(&mut sheet);

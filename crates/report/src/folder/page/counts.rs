@@ -3,250 +3,298 @@
 use super::html::Shown;
 use crate::folder::overview::{GroupRate, Overview, Rate};
 use crate::page::table;
-use crate::result::Verdict;
+use crate::result::{Timed, Verdict};
 use crate::text::format;
-use crate::text::words::{stage_words, verdict_word};
+use crate::text::words::{check_name, group_words, verdict_word};
 use maud::{Markup, html};
-use messages::Language;
+use messages::{Language, message, text};
 
-/// Verdicts with the word of the result and what each means.
-const VERDICTS: [(&str, Verdict, &str); 4] = [
-    (
-        "accept",
-        Verdict::Accept,
-        "ready for the next step, subject to what was not judged",
-    ),
-    (
-        "rework",
-        Verdict::Rework,
-        "correct the places that fail, then take the wash or repeat it",
-    ),
-    ("retake", Verdict::Retake, "take the impression again"),
-    (
-        "undecided",
-        Verdict::Undecided,
-        "something is missing, or too close to call",
-    ),
+/// Verdicts with the word of the result.
+const VERDICTS: [(&str, Verdict); 4] = [
+    ("accept", Verdict::Accept),
+    ("rework", Verdict::Rework),
+    ("retake", Verdict::Retake),
+    ("undecided", Verdict::Undecided),
 ];
+
+/// What a verdict asks for.
+fn meaning(verdict: Verdict, language: Language) -> String {
+    match verdict {
+        Verdict::Accept => text!(language, "folder-accept"),
+        Verdict::Rework => text!(language, "folder-rework"),
+        Verdict::Retake => text!(language, "folder-retake"),
+        Verdict::Undecided => text!(language, "folder-undecided"),
+    }
+}
 
 fn cell(text: impl std::fmt::Display) -> Markup {
     html! { (text) }
 }
 
 /// `99.5 %`, and its 95 % interval; empty of none.
-pub(super) fn rate_cells(rate: &Rate) -> [Markup; 2] {
-    let share = format::share_of(rate.part, rate.of);
-    [cell(share), cell(interval(rate))]
+fn rate_cells(rate: &Rate, language: Language) -> [Markup; 2] {
+    let share = format::share_of(rate.part, rate.of, language);
+    [cell(share), cell(interval(rate, language))]
 }
 
-fn interval(rate: &Rate) -> String {
+fn interval(rate: &Rate, language: Language) -> String {
     match (rate.low, rate.high) {
-        (Some(low), Some(high)) => format::share_interval([low, high]),
+        (Some(low), Some(high)) => format::share_interval([low, high], language),
         _ => String::new(),
     }
 }
 
 /// The first sentence of the page.
-pub(super) fn pass_rate(overview: &Overview) -> String {
+pub(super) fn pass_rate(overview: &Overview, language: Language) -> String {
     let [accepted, of] = [overview.verdicts.accept, overview.checked()];
-    let rate = Rate::of(accepted, of);
-    let mut said = format!("{accepted} of {of} cases that were read are accepted");
-    if of > 0 {
-        said += &format!(
-            ": {}, 95 % interval {}",
-            format::share_of(accepted, of),
-            interval(&rate)
-        );
-    }
-    said += ".";
-    if overview.verdicts.unreadable > 0 {
-        said += &format!(" {} could not be read.", overview.verdicts.unreadable);
-    }
-    said
+    let said = if of == 0 {
+        message!("folder-none-read")
+    } else {
+        message!(
+            "folder-accepted",
+            accepted = accepted,
+            of = of,
+            share = format::share_of(accepted, of, language),
+            interval = interval(&Rate::of(accepted, of), language)
+        )
+    };
+    let unread = overview.verdicts.unreadable;
+    let unread = (unread > 0).then(|| message!("folder-unread", count = unread));
+    said.then(unread).text(language)
 }
 
 /// What the page is of, so that nobody has to remember it.
 pub(super) fn covers(shown: &Shown) -> Markup {
-    let overview = &shown.overview;
-    let how = &overview.conditions;
-    let shards = match (how.shard, how.shards) {
-        (Some(number), of) => format!("shard {number} of {of}: the other cases are not here"),
-        (None, 0 | 1) => "all cases in one run".to_owned(),
-        (None, of) => format!("all {of} shards, joined"),
-    };
-    let scans = match (&overview.first_scan, &overview.last_scan) {
-        (Some(first), Some(last)) => format!("{first} to {last}"),
-        _ => "not known".to_owned(),
-    };
-    let rows = [
-        ("Folder, by SHA-256", overview.folder_sha256.clone()),
-        (
-            "Cases",
-            format!(
-                "{}, of which {} could not be read",
-                overview.cases, overview.verdicts.unreadable
-            ),
-        ),
-        (
-            "Impressions",
-            format!(
-                "{}, of which {} are to be worked from and {} were superseded by a wash",
-                overview.impressions,
-                overview.current(),
-                overview.impressions - overview.current()
-            ),
-        ),
-        ("Scanned (UTC), first to last", scans),
-        (
-            "Time of scanning, by source",
-            overview.times_by.in_words(["case", "cases"]),
-        ),
-        (
-            "Limits, by name and SHA-256",
-            format!("{}, {}", how.protocol, how.protocol_sha256),
-        ),
-        ("Version", format!("archproof {}", how.program)),
-        ("Shards", shards),
+    let language = shown.language();
+    let rows = covered(shown).map(|(name, value)| vec![cell(name), cell(value)]);
+    let heading = text!(language, "folder-covers");
+    let columns = [
+        text!(language, "folder-head-what"),
+        text!(language, "folder-head-value"),
     ];
-    let rows = rows.map(|(name, value)| vec![cell(name), cell(value)]);
     html! {
-        h2 #covers { "What this page covers" }
-        div.titled.bare { (table("What this page covers", &["what", "value"], &rows)) }
-        p.aside {
-            "The time of scanning is what the case file states (scanned_at) or else the last change of the scan "
-            "file, which copying may set anew. The SHA-256 of the folder is of what "
-            "was given of each case and the name of its results, whatever limits were used."
-        }
+        h2 #covers { (heading) }
+        div.titled.bare { (table(&heading, &columns, &rows)) }
+        p.aside { (text!(language, "folder-covers-note")) }
     }
 }
 
+/// What the page is of: names and values.
+fn covered(shown: &Shown) -> [(String, String); 8] {
+    let (overview, language) = (&shown.overview, shown.language());
+    let how = &overview.conditions;
+    let shards = match (how.shard, how.shards) {
+        (Some(number), of) => text!(language, "folder-one-shard", number = number, of = of),
+        (None, 0 | 1) => text!(language, "folder-no-shards"),
+        (None, of) => text!(language, "folder-all-shards", of = of),
+    };
+    let scans = match (&overview.first_scan, &overview.last_scan) {
+        (Some(first), Some(last)) => {
+            text!(
+                language,
+                "folder-span",
+                first = first.as_str(),
+                last = last.as_str()
+            )
+        }
+        _ => text!(language, "time-not-known"),
+    };
+    let cases = text!(
+        language,
+        "folder-cases-counted",
+        cases = overview.cases,
+        unread = overview.verdicts.unreadable
+    );
+    let impressions = text!(
+        language,
+        "folder-impressions-counted",
+        impressions = overview.impressions,
+        current = overview.current(),
+        superseded = overview.impressions - overview.current()
+    );
+    [
+        (
+            text!(language, "folder-sha"),
+            overview.folder_sha256.clone(),
+        ),
+        (text!(language, "folder-cases"), cases),
+        (text!(language, "folder-impressions"), impressions),
+        (text!(language, "folder-scanned"), scans),
+        (
+            text!(language, "folder-time-source"),
+            overview.times_by.in_words(Timed::Cases, language),
+        ),
+        (
+            text!(language, "folder-limits"),
+            format!("{}, {}", how.protocol, how.protocol_sha256),
+        ),
+        (
+            text!(language, "folder-version"),
+            format!("archproof {}", how.program),
+        ),
+        (text!(language, "folder-shards"), shards),
+    ]
+}
+
 pub(super) fn verdicts(shown: &Shown) -> Markup {
-    let overview = &shown.overview;
+    let (overview, language) = (&shown.overview, shown.language());
     let checked = overview.checked();
     let impressions = |word: &str| overview.impressions_by_verdict.get(word).copied();
     let cases = |word: &str| overview.rates.get(word).map_or(0, |rate| rate.part);
-    let rows = VERDICTS.map(|(word, verdict, meaning)| {
+    let rows = VERDICTS.map(|(word, verdict)| {
         let rate = Rate::of(cases(word), checked);
-        let [share, interval] = rate_cells(&rate);
+        let [share, interval] = rate_cells(&rate, language);
         vec![
-            html! { strong { (verdict_word(verdict, Language::English)) } ": " (meaning) },
+            html! { strong { (verdict_word(verdict, language)) } ": " (meaning(verdict, language)) },
             cell(rate.part),
             share,
             interval,
             cell(impressions(word).unwrap_or(0)),
         ]
     });
+    let heading = text!(language, "folder-verdicts");
     let columns = [
-        "verdict",
-        "cases",
-        "share of the cases that were read",
-        "95 % interval",
-        "impressions to be worked from",
+        text!(language, "folder-head-verdict"),
+        text!(language, "folder-head-cases"),
+        text!(language, "folder-head-share-read"),
+        text!(language, "folder-head-interval"),
+        text!(language, "folder-head-current"),
     ];
     html! {
-        h2 #verdicts { "Verdicts" }
-        div.titled { (table("Verdicts", &columns, &rows)) }
-        p.aside {
-            "Intervals are score intervals (Wilson 1927). For cases like these, such an interval contains the true "
-            "share 95 times in 100."
-        }
-        (undecided(overview))
-        (superseded(overview))
+        h2 #verdicts { (heading) }
+        div.titled { (table(&heading, &columns, &rows)) }
+        p.aside { (text!(language, "folder-intervals")) }
+        (undecided(overview, language))
+        (superseded(overview, language))
     }
 }
 
-fn undecided(overview: &Overview) -> Markup {
+fn undecided(overview: &Overview, language: Language) -> Markup {
     let because = overview.undecided_because;
     let of = overview.verdicts.undecided;
     let rows = [
+        (text!(language, "folder-because-question"), because.question),
+        (text!(language, "folder-because-missing"), because.missing),
+        (text!(language, "folder-because-look"), because.look),
+        (text!(language, "folder-because-parcel"), because.parcel),
         (
-            "a question comes first (which jaw, which way, which unit)",
-            because.question,
-        ),
-        ("something is missing that a verdict needs", because.missing),
-        (
-            "too close to its limit to call, or for a person to see",
-            because.look,
-        ),
-        ("the parcel is not complete", because.parcel),
-        (
-            "not every impression could be measured",
+            text!(language, "folder-because-not-measured"),
             because.not_measured,
         ),
     ];
     let rows = rows.map(|(why, count)| {
-        let [share, interval] = rate_cells(&Rate::of(count, of));
+        let [share, interval] = rate_cells(&Rate::of(count, of), language);
         vec![cell(why), cell(count), share, interval]
     });
+    let heading = text!(language, "folder-why-undecided");
+    let columns = [
+        text!(language, "folder-head-comes-first"),
+        text!(language, "folder-head-cases"),
+        text!(language, "folder-head-share-undecided"),
+        text!(language, "folder-head-interval"),
+    ];
     html! {
         @if of > 0 {
-            h3 { "Why cases are undecided" }
-            div.titled { (table("Why cases are undecided", &["what comes first", "cases", "share of the undecided", "95 % interval"], &rows)) }
+            h3 { (heading) }
+            div.titled { (table(&heading, &columns, &rows)) }
         }
     }
 }
 
 /// Impressions that a wash followed: their faults are not counted above.
-fn superseded(overview: &Overview) -> Markup {
+fn superseded(overview: &Overview, language: Language) -> Markup {
     let of: u64 = overview.superseded_by_verdict.values().sum();
     let rows: Vec<Vec<Markup>> = VERDICTS
         .iter()
-        .map(|(word, verdict, _)| {
+        .map(|(word, verdict)| {
             let count = overview.superseded_by_verdict.get(*word).copied();
-            let [share, interval] = rate_cells(&Rate::of(count.unwrap_or(0), of));
-            let word = html! { (verdict_word(*verdict, Language::English)) };
+            let [share, interval] = rate_cells(&Rate::of(count.unwrap_or(0), of), language);
+            let word = cell(verdict_word(*verdict, language));
             vec![word, cell(count.unwrap_or(0)), share, interval]
         })
         .collect();
+    let columns = [
+        text!(language, "folder-head-verdict-on-it"),
+        text!(language, "folder-head-impressions"),
+        text!(language, "folder-head-share"),
+        text!(language, "folder-head-interval"),
+    ];
     html! {
         @if of > 0 {
-            h3 { "Impressions that a wash has superseded" }
-            p.aside { "The wash decides: these are counted here alone." }
-            div.titled { (table("Superseded impressions", &["verdict on it", "impressions", "share", "95 % interval"], &rows)) }
+            h3 { (text!(language, "folder-superseded")) }
+            p.aside { (text!(language, "folder-superseded-note")) }
+            div.titled { (table(&text!(language, "folder-superseded-table"), &columns, &rows)) }
         }
     }
 }
 
 /// Share accepted by jaw, by stage, and by both.
 pub(super) fn pass_rates(shown: &Shown) -> Markup {
-    let rows: Vec<Vec<Markup>> = shown.overview.pass_rates.iter().map(group_row).collect();
-    let columns = ["group", "accepted", "of", "share", "95 % interval"];
+    let language = shown.language();
+    let rows: Vec<Vec<Markup>> = (shown.overview.pass_rates.iter())
+        .map(|group| group_row(group, language))
+        .collect();
+    let heading = text!(language, "folder-by-group");
+    let columns = [
+        text!(language, "folder-head-group"),
+        text!(language, "folder-head-accepted"),
+        text!(language, "folder-head-of"),
+        text!(language, "folder-head-share"),
+        text!(language, "folder-head-interval"),
+    ];
     html! {
-        h2 #rates { "Accepted, by group" }
-        p.aside { "Impressions to be worked from. An interval is wide where a group is small." }
-        div.titled { (table("Accepted, by group", &columns, &rows)) }
+        h2 #rates { (heading) }
+        p.aside { (text!(language, "folder-by-group-note")) }
+        div.titled { (table(&heading, &columns, &rows)) }
         @if shown.overview.groups_left_out > 0 {
-            p { "Labels with too many values are not listed: they are in summary.csv." }
+            p { (text!(language, "folder-groups-left-out")) }
         }
     }
 }
 
-fn group_row(group: &GroupRate) -> Vec<Markup> {
+fn group_row(group: &GroupRate, language: Language) -> Vec<Markup> {
     let rate = &group.rate;
-    let [share, interval] = rate_cells(rate);
+    let [share, interval] = rate_cells(rate, language);
     let name = match group.by.strip_prefix("label ") {
         Some(key) => format!("{key}: {}", group.group),
-        None => stage_words(&group.group),
+        None => group_words(&group.group, language),
     };
     vec![cell(name), cell(rate.part), cell(rate.of), share, interval]
 }
 
+/// A check by its name and the code that `archproof explain` wants; by the code alone where
+/// that is the same.
+fn name_and_code(code: &str, language: Language) -> String {
+    let name = check_name(code, language);
+    if name.replace(' ', "-") == code {
+        code.to_owned()
+    } else {
+        format!("{name} ({code})")
+    }
+}
+
 pub(super) fn not_judged(shown: &Shown) -> Markup {
+    let language = shown.language();
     let rows = shown.overview.not_judged.iter().map(|check| {
-        let [share, interval] = rate_cells(&check.rate);
-        vec![cell(&check.group), cell(check.rate.part), share, interval]
+        let [share, interval] = rate_cells(&check.rate, language);
+        let name = cell(name_and_code(&check.group, language));
+        vec![name, cell(check.rate.part), share, interval]
     });
     let rows: Vec<Vec<Markup>> = rows.collect();
+    let heading = text!(language, "page-not-judged");
+    let columns = [
+        text!(language, "folder-head-check"),
+        text!(language, "folder-head-impressions"),
+        text!(language, "folder-head-share"),
+        text!(language, "folder-head-interval"),
+    ];
     html! {
-        h2 #not-judged { "Not judged" }
+        h2 #not-judged { (heading) }
         @if rows.is_empty() {
-            p { "Every check was made everywhere." }
+            p { (text!(language, "folder-all-judged")) }
         } @else {
-            p.aside {
-                "Impressions to be worked from on which a check was not made, or not along the whole border or "
-                "surface. No verdict covers these. 'archproof explain CODE' says what each is."
-            }
-            div.titled { (table("Not judged", &["check", "impressions", "share", "95 % interval"], &rows)) }
+            p.aside { (text!(language, "folder-not-judged-note")) }
+            div.titled { (table(&heading, &columns, &rows)) }
         }
     }
 }

@@ -9,6 +9,8 @@ use crate::folder::record::CaseRecord;
 use crate::folder::rows::{FindingRow, ImpressionRow};
 use crate::folder::spread::Spread;
 use crate::folder::thumbnail::Thumbnail;
+use crate::text::words::group_words;
+use messages::Language;
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
@@ -29,11 +31,12 @@ pub(super) type Counts<K> = BTreeMap<K, u64>;
 /// What the page is made from, gathered case by case.
 #[derive(Debug)]
 pub struct Page {
+    pub(super) language: Language,
     pub(super) tally: Tally,
     pub(super) unreadable: Vec<(String, String)>,
-    /// Failing findings by check, and by check and zone.
+    /// Failing findings by check, and by check and zone; without a zone those of the whole.
     pub(super) by_check: Counts<String>,
-    pub(super) by_zone: Counts<(String, String)>,
+    pub(super) by_zone: Counts<(String, Option<String>)>,
     /// By jaw.
     pub(super) arches: BTreeMap<String, OfArch>,
     pub(super) series: Series,
@@ -81,10 +84,11 @@ pub(super) struct Listed {
 }
 
 impl Listed {
-    fn of(record: &CaseRecord, link: &str) -> Self {
+    fn of(record: &CaseRecord, link: &str, language: Language) -> Self {
         let rows = &record.impressions;
         let first = rows.first().cloned().unwrap_or_default();
-        let mut arches: Vec<&str> = rows.iter().filter_map(|row| row.arch.as_deref()).collect();
+        let arches = rows.iter().filter_map(|row| row.arch.as_deref());
+        let mut arches: Vec<String> = arches.map(|arch| group_words(arch, language)).collect();
         arches.dedup();
         let verdict = first.case_verdict.unwrap_or_default();
         let rank = match verdict.as_str() {
@@ -98,7 +102,7 @@ impl Listed {
             rank,
             case: first.case.unwrap_or_else(|| first.folder.clone()),
             arches: arches.join(", "),
-            step: first.problem.or(first.first_step).unwrap_or_default(),
+            step: record.said(language),
             link: (rank != 2).then(|| format!("{link}/{}", record.opens())),
             folder: first.folder,
             verdict,
@@ -108,17 +112,18 @@ impl Listed {
 
 impl Default for Page {
     fn default() -> Self {
-        Self::new(DriftOptions::default())
+        Self::new(DriftOptions::default(), Language::English)
     }
 }
 
 impl Page {
-    /// A page without cases, on which drift is looked for so.
+    /// A page in a language, without cases, on which drift is looked for so.
     #[must_use]
-    pub fn new(drift: DriftOptions) -> Self {
+    pub fn new(drift: DriftOptions, language: Language) -> Self {
         let from_baseline = drift.baseline.as_ref().and_then(|frozen| frozen.by.clone());
         let by = drift.by.clone().or(from_baseline);
         Self {
+            language,
             tally: Tally::default(),
             unreadable: Vec::new(),
             by_check: Counts::new(),
@@ -135,16 +140,16 @@ impl Page {
     /// `link`.
     pub fn add(&mut self, record: &CaseRecord, folder: PathBuf, link: String) {
         self.tally.add(record);
-        self.listed.push(Listed::of(record, &link));
+        self.listed.push(Listed::of(record, &link, self.language));
         if self.listed.len() > 2 * LISTED {
             self.keep_listed();
         }
         for (number, row) in record.impressions.iter().enumerate() {
             match &row.problem {
-                Some(problem) => {
+                Some(_) => {
                     if self.unreadable.len() < WORST {
                         let case = row.case.clone().unwrap_or_else(|| row.folder.clone());
-                        self.unreadable.push((case, problem.clone()));
+                        self.unreadable.push((case, record.said(self.language)));
                     }
                 }
                 None => self.add_impression(record, number, row, (&folder, &link)),
@@ -152,9 +157,8 @@ impl Page {
         }
         for finding in failing(record) {
             *self.by_check.entry(finding.check.clone()).or_default() += 1;
-            let zone = (finding.zone.clone()).unwrap_or_else(|| "the whole".to_owned());
-            let of_zone = self.by_zone.entry((finding.check.clone(), zone));
-            *of_zone.or_default() += 1;
+            let of_zone = (finding.check.clone(), finding.zone.clone());
+            *self.by_zone.entry(of_zone).or_default() += 1;
         }
     }
 
@@ -248,7 +252,7 @@ mod tests {
     use crate::folder::thumbnail::write_case;
     use crate::result::{CaseResult, Verdict};
     use crate::testing::{checked_with_border, checked_with_spots};
-    use messages::Language;
+    use messages::Message;
 
     fn provenance() -> Provenance {
         Provenance {
@@ -280,7 +284,7 @@ mod tests {
         add(&record, "c");
         let why = "case file: line 1: <nothing>".to_owned();
         add(
-            &CaseRecord::unreadable(None, "d", (why, false), provenance()),
+            &CaseRecord::unreadable(None, "d", (Message::verbatim(why), false), provenance()),
             "d",
         );
         let conditions = Conditions {

@@ -2,7 +2,9 @@
 
 use crate::result::{CaseResult, TimeSource};
 use crate::studies::comparable::comparable_figures;
+use judge::system_says;
 use mesh::read::shown_path;
+use messages::{Message, message};
 use serde::Deserialize;
 use std::collections::BTreeMap;
 use std::io;
@@ -14,9 +16,9 @@ const DEPTH: usize = 6;
 
 /// Why a check standard could not be judged; its text is one line for people.
 #[derive(Debug, Error)]
+#[error("{}", self.message())]
 pub enum ControlError {
     /// The folder cannot be read.
-    #[error("{}: cannot be read ({source}); give a folder with results of one standard", shown_path(.path))]
     Unreadable {
         /// The folder or file.
         path: PathBuf,
@@ -24,21 +26,64 @@ pub enum ControlError {
         source: io::Error,
     },
     /// It holds none.
-    #[error("{}: holds no results of 'archproof check' or 'archproof artefact --json'; keep one for each measurement there", shown_path(.0))]
     None(PathBuf),
     /// It holds results of different things.
-    #[error("{}: is of {found}, others are of {wanted}; keep the results of one standard in a folder", shown_path(.path))]
     Mixed {
         /// The result.
         path: PathBuf,
         /// What it is of.
-        found: String,
+        found: Standard,
         /// What those before it are of.
-        wanted: String,
+        wanted: Standard,
     },
     /// A result does not say when it was measured.
-    #[error("{}: does not say when it was measured; measure again with this version", shown_path(.0))]
     NoTime(PathBuf),
+}
+
+impl ControlError {
+    /// What is wrong, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Unreadable { path, source } => message!(
+                "control-unreadable",
+                path = shown_path(path),
+                reason = system_says(source)
+            ),
+            Self::None(path) => message!("control-none", path = shown_path(path)),
+            Self::Mixed {
+                path,
+                found,
+                wanted,
+            } => message!(
+                "control-mixed",
+                path = shown_path(path),
+                found = found.message(),
+                wanted = wanted.message()
+            ),
+            Self::NoTime(path) => message!("control-no-time", path = shown_path(path)),
+        }
+    }
+}
+
+/// What is measured again and again.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Standard {
+    /// An impression.
+    Impression,
+    /// A reference artefact, by its name.
+    Artefact(String),
+}
+
+impl Standard {
+    /// In words, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Impression => message!("control-impression"),
+            Self::Artefact(name) => message!("control-artefact", name = name.as_str()),
+        }
+    }
 }
 
 /// A measurement: when, and its figures with their units.
@@ -51,11 +96,11 @@ pub(super) struct Measurement {
 
 /// What the results in a folder, and in folders below it, are of, and its measurements in
 /// order of time.
-pub(super) fn measurements_in(folder: &Path) -> Result<(String, Vec<Measurement>), ControlError> {
+pub(super) fn measurements_in(folder: &Path) -> Result<(Standard, Vec<Measurement>), ControlError> {
     let mut files = Vec::new();
     look_through(folder, 0, &mut files)?;
     files.sort();
-    let mut standard: Option<String> = None;
+    let mut standard: Option<Standard> = None;
     let mut all: Vec<Measurement> = Vec::new();
     for path in files {
         let Some((of, measurements)) = read(&path)? else {
@@ -122,7 +167,7 @@ struct KeptReading {
 }
 
 /// What a file is of and its measurements; `None` of any other JSON.
-fn read(path: &Path) -> Result<Option<(String, Vec<Measurement>)>, ControlError> {
+fn read(path: &Path) -> Result<Option<(Standard, Vec<Measurement>)>, ControlError> {
     let bytes = mesh::read::bounded(path, mesh::read::MAX_TABLE_BYTES).map_err(|source| {
         ControlError::Unreadable {
             path: path.to_owned(),
@@ -142,14 +187,14 @@ fn read(path: &Path) -> Result<Option<(String, Vec<Measurement>)>, ControlError>
                 return Ok(None);
             };
             let one = of_case(&result, path)?;
-            Ok(Some(("an impression".to_owned(), vec![one])))
+            Ok(Some((Standard::Impression, vec![one])))
         }
         Some("archproof-artefact/1") => {
             let Ok(kept) = serde_json::from_value::<KeptArtefact>(value) else {
                 return Ok(None);
             };
-            let of = format!("artefact {}", kept.artefact);
-            Ok(Some((of, of_artefact(&kept, path)?)))
+            let measurements = of_artefact(&kept, path)?;
+            Ok(Some((Standard::Artefact(kept.artefact), measurements)))
         }
         _ => Ok(None),
     }

@@ -3,11 +3,12 @@
 
 mod kept;
 
-pub use kept::ControlError;
+pub use kept::{ControlError, Standard};
 
 use crate::result::TimeSources;
 use crate::text::rounding::to_decimals;
 use kept::{Measurement, measurements_in};
+use messages::{Message, message};
 use schemars::JsonSchema;
 use serde::Serialize;
 use statistics::control::{Ewma, EwmaChart, IndividualsChart, Process, Rule, signals};
@@ -38,6 +39,9 @@ pub struct ControlResult {
     pub program: &'static str,
     /// What was measured.
     pub standard: String,
+    /// The same, for people of any language.
+    #[serde(skip)]
+    pub(crate) of: Standard,
     /// What all of it says.
     pub outcome: InControl,
     /// When each measurement was scanned (UTC, or a date), in order.
@@ -97,6 +101,9 @@ pub struct NotCharted {
     pub figure: String,
     /// Why.
     pub why: String,
+    /// The same as a message of the catalogue.
+    #[serde(skip)]
+    pub(crate) reason: Message,
 }
 
 /// Judges the results of one check standard in a folder, and in folders below it, in order
@@ -113,7 +120,7 @@ pub fn check_standard(
     Ok(judged(standard, &all, first, rules))
 }
 
-fn judged(standard: String, all: &[Measurement], first: usize, rules: &[Rule]) -> ControlResult {
+fn judged(standard: Standard, all: &[Measurement], first: usize, rules: &[Rule]) -> ControlResult {
     let limits_from = first.max(LEAST).min(all.len());
     let names: BTreeSet<&String> = all.iter().flat_map(|one| one.figures.keys()).collect();
     let (mut figures, mut not_judged) = (Vec::new(), Vec::new());
@@ -122,13 +129,13 @@ fn judged(standard: String, all: &[Measurement], first: usize, rules: &[Rule]) -
         let (units, readings): (Vec<&String>, Vec<f64>) =
             readings.map(|(unit, value)| (unit, *value)).unzip();
         let why = if readings.len() < all.len() {
-            Some(format!(
-                "{} of {} measurements have it",
-                readings.len(),
-                all.len()
+            Some(message!(
+                "control-some-have-it",
+                have = readings.len(),
+                all = all.len()
             ))
         } else if all.len() < LEAST {
-            Some(format!("{} measurements; {LEAST} are needed", all.len()))
+            Some(message!("control-least", count = all.len(), least = LEAST))
         } else {
             None
         };
@@ -141,12 +148,14 @@ fn judged(standard: String, all: &[Measurement], first: usize, rules: &[Rule]) -
                     .map_or_else(String::new, |unit| (*unit).clone());
                 figures.push(ControlFigure::of(name, unit, readings, process, rules));
             }
-            (why, _) => not_judged.push(NotCharted {
-                figure: name.clone(),
-                why: why.unwrap_or_else(|| {
-                    format!("the first {limits_from} readings are alike, which gives no limits")
-                }),
-            }),
+            (why, _) => {
+                let reason = why.unwrap_or_else(|| message!("control-alike", from = limits_from));
+                not_judged.push(NotCharted {
+                    figure: name.clone(),
+                    why: reason.to_string(),
+                    reason,
+                });
+            }
         }
     }
     let is_latest = |signal: &ControlSignal| signal.last == all.len();
@@ -164,7 +173,8 @@ fn judged(standard: String, all: &[Measurement], first: usize, rules: &[Rule]) -
         times_by,
         schema: "archproof-control/1",
         program: env!("CARGO_PKG_VERSION"),
-        standard,
+        standard: standard.message().to_string(),
+        of: standard,
         outcome: match (figures.is_empty(), speaks) {
             (true, _) => InControl::TooFew,
             (false, true) => InControl::OutOfControl,

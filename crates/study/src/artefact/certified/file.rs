@@ -1,16 +1,14 @@
 //! The description of a reference artefact, a TOML file.
 
+use super::fault::ArtefactFault;
 use super::{
     Artefact, ArtefactLimits, Certified, CertifiedDistance, CertifiedSphere, CertifiedStep,
 };
 use crate::artefact::scanned::{NominalSphere, NominalStep};
-use judge::TomlProblem;
-use judge::located::{self, Located, TomlFault, TomlFileError};
-use messages::{Message, message};
+use judge::located::{self, Located, TomlFileError};
 use nalgebra::{Point3, UnitVector3, Vector3};
 use serde::Deserialize;
 use std::path::Path;
-use thiserror::Error;
 use toml::Spanned;
 
 /// Why the description of an artefact cannot be used.
@@ -18,63 +16,6 @@ pub type ArtefactError = TomlFileError<ArtefactFault>;
 
 /// What is wrong in the description of an artefact, and in which line.
 pub type ArtefactProblem = Located<ArtefactFault>;
-
-/// What can be wrong in the description of an artefact.
-#[derive(Debug, Clone, PartialEq, Error)]
-#[allow(missing_docs, reason = "each variant's message says what it is")]
-pub enum ArtefactFault {
-    #[error("{0}")]
-    Toml(TomlProblem),
-    #[error("the artefact needs a name of printable letters")]
-    NoId,
-    #[error("an artefact has one sphere at least; give it under [[sphere]]")]
-    NoSphere,
-    #[error("a sphere needs a name of printable letters that no other sphere has")]
-    SphereName,
-    #[error("a centre needs three finite numbers, mm")]
-    Centre,
-    #[error("a size must be finite and more than 0, mm")]
-    Size,
-    #[error("an uncertainty must be finite and not less than 0, mm (expanded, k = 2)")]
-    Uncertainty,
-    #[error("a limit must be finite and more than 0, mm")]
-    Limit,
-    #[error("a distance is between two different spheres that are named under [[sphere]]")]
-    Between,
-    #[error(
-        "the distance is certified as {certified_mm} mm, but the centres of its spheres lie {nominal_mm:.3} mm apart"
-    )]
-    CentresElsewhere { certified_mm: f64, nominal_mm: f64 },
-    #[error("a step needs a name of printable letters that no other step has")]
-    StepName,
-    #[error(
-        "a step needs lower, upper and facing of three finite numbers each; facing is where its faces look, not 0 0 0"
-    )]
-    StepPlace,
-    #[error(
-        "the faces of a step lie beside each other, farther apart than twice reach_mm, which is more than 0"
-    )]
-    StepReach,
-    #[error(
-        "the step is certified as {certified_mm} mm, but its faces lie {nominal_mm:.3} mm apart along facing"
-    )]
-    FacesElsewhere { certified_mm: f64, nominal_mm: f64 },
-    #[error("to find a step, three spheres are needed that do not stand in line")]
-    StepUnplaced,
-}
-
-impl TomlFault for ArtefactFault {
-    fn wanted() -> Message {
-        message!("wanted-artefact")
-    }
-
-    fn message(&self) -> Message {
-        match self {
-            Self::Toml(problem) => problem.message(),
-            other => Message::verbatim(other.to_string()),
-        }
-    }
-}
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]

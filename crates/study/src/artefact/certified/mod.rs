@@ -1,8 +1,10 @@
 //! A reference artefact: its certified sizes, and what a scan of it errs.
 
+mod fault;
 mod file;
 
-pub use file::{ArtefactError, ArtefactFault, ArtefactProblem};
+pub use fault::ArtefactFault;
+pub use file::{ArtefactError, ArtefactProblem};
 
 use super::scanned::{NominalSphere, NominalStep, ScannedArtefact, ScannedStep};
 use judge::{Bound, Conformity, decide};

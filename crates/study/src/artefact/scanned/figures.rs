@@ -2,8 +2,8 @@
 
 use super::candidates::Candidate;
 use geometry::fit::Sphere;
+use messages::{Message, message, said_by_the_catalogue};
 use nalgebra::{Isometry3, Matrix4, Point3};
-use thiserror::Error;
 
 /// What a scan may be off in scale, as a share, and its spheres still be found.
 pub(super) const SCALE_PLAY: f64 = 0.05;
@@ -48,12 +48,9 @@ pub struct ScannedArtefact {
 }
 
 /// Why an artefact was not found in a scan.
-#[derive(Debug, Clone, PartialEq, Error)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum ArtefactNotFound {
     /// Too few balls.
-    #[error(
-        "of {wanted} spheres {seen} are seen in the scan; each must be scanned over a third of it at least, and the unit be right"
-    )]
     TooFew {
         /// How many there should be.
         wanted: usize,
@@ -61,14 +58,26 @@ pub enum ArtefactNotFound {
         seen: usize,
     },
     /// Balls, but not as they should stand.
-    #[error(
-        "the spheres in the scan do not stand as those of the artefact ({seen} were seen, within 5 % of scale); the artefact may be another, or the scan be mirrored"
-    )]
     StandsOtherwise {
         /// How many were seen.
         seen: usize,
     },
 }
+
+impl ArtefactNotFound {
+    /// Why, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        match self {
+            Self::TooFew { wanted, seen } => {
+                message!("artefact-too-few", wanted = *wanted, seen = *seen)
+            }
+            Self::StandsOtherwise { seen } => message!("artefact-other", seen = *seen),
+        }
+    }
+}
+
+said_by_the_catalogue!(ArtefactNotFound);
 
 impl ScannedSphere {
     pub(super) fn of(candidate: &Candidate) -> Option<Self> {

@@ -4,8 +4,8 @@
 
 use super::figures::ScannedArtefact;
 use mesh::Mesh;
+use messages::{Message, message, said_by_the_catalogue};
 use nalgebra::{Matrix4, Point3, Rotation3, UnitVector3, Vector3, Vector4};
-use thiserror::Error;
 
 /// A step as it is said to be: two faces that look the same way.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -39,14 +39,28 @@ pub struct ScannedStep {
 }
 
 /// Why a step was not found.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
-#[error("{} vertices are seen on its {} face, fewer than {LEAST_POINTS}", .seen, if *.upper { "upper" } else { "lower" })]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct StepNotFound {
     /// Whether it is the upper face that is not seen.
     pub upper: bool,
     /// Vertices that are seen on it.
     pub seen: usize,
 }
+
+impl StepNotFound {
+    /// Why, as a message of the catalogue.
+    #[must_use]
+    pub fn message(&self) -> Message {
+        message!(
+            "artefact-no-face",
+            seen = self.seen,
+            face = if self.upper { "upper" } else { "lower" },
+            least = LEAST_POINTS
+        )
+    }
+}
+
+said_by_the_catalogue!(StepNotFound);
 
 /// Faces of fewer vertices are not fitted.
 const LEAST_POINTS: usize = 20;
