@@ -90,6 +90,7 @@ mod tissue {
         folds_are_found_and_told_from_rugae,
     );
     promises::ask!(tissue: holes_are_found_with_their_area);
+    promises::ask!(OneMouth, coarse_voids: voids_that_a_coarse_scan_claims_to_show_are_found);
 }
 
 mod landmarks {

@@ -2,7 +2,7 @@
 
 use crate::Population;
 use fixtures::quantile;
-use measure::{AssembledTray, MeasureSettings, Scanned, measure};
+use measure::{AssembledTray, Cover, MeasureSettings, Scanned, measure};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Vector3};
 use phantom::{Arch, HalfSpace, Options, Phantom, Pose, part};
@@ -24,17 +24,13 @@ fn made(arch: Arch, seed: u64) -> Phantom {
     })
 }
 
-/// From as made to the tray's own coordinates, by the impression in it.
-fn tray_from_made(made: &Phantom) -> Isometry3<f64> {
+/// What is measured of an impression in its tray.
+fn cover_in(impression: &Mesh, tray: &Mesh) -> Cover {
     let settings = MeasureSettings::default();
-    let Scanned::Impression(found) =
-        measure(&made.impression, Some(&made.tray), &settings, &|_| ())
-    else {
+    let Scanned::Impression(found) = measure(impression, Some(tray), &settings, &|_| ()) else {
         panic!("a phantom is an impression");
     };
-    let cover = found.cover.expect("the tray is placed");
-    let placed = cover.registration.expect("by its scan");
-    placed.impression_from_tray.inverse()
+    found.cover.expect("the tray is placed")
 }
 
 /// The impression in a tray of which the back piece lay farther back.
@@ -56,37 +52,37 @@ fn pieces(tray: &Mesh, made_from_tray: &Isometry3<f64>, y: f64) -> [Mesh; 2] {
     })
 }
 
-/// The pieces of a tray are found on the impression, the joint's gap is measured, and cover
-/// is that of the whole tray.
-pub fn the_joint_of_a_tray_in_pieces_is_measured(population: Population) {
-    let promise = population.asked("tray-in-pieces");
-    let cases: Vec<(Arch, u64, f64)> = (population.both_jaws(0, 1).into_iter())
-        .flat_map(|(arch, seed)| OPEN_MM.map(|open_mm| (arch, seed, open_mm)))
-        .collect();
-    let outcomes: Vec<(f64, f64, f64)> = promise.rows(cases, |&(arch, seed, open_mm)| {
-        let made = made(arch, seed);
-        let y = 12.0 + (seed % 3) as f64;
-        let pieces = pieces(&made.tray, &tray_from_made(&made).inverse(), y);
+/// For each width of the joint: error and uncertainty of its gap, and error of the median
+/// cover, mm.
+fn joints_of(arch: Arch, seed: u64) -> [(f64, f64, f64); 3] {
+    let made = made(arch, seed);
+    let y = 12.0 + (seed % 3) as f64;
+    let whole = cover_in(&made.impression, &made.tray);
+    let placed = whole.registration.as_ref().expect("by its scan");
+    let pieces = pieces(&made.tray, &placed.impression_from_tray, y);
+    OPEN_MM.map(|open_mm| {
         let impression = pulled_apart(&made.impression, y, open_mm);
         let found = AssembledTray::on(&impression, &pieces.each_ref(), 0.0)
             .unwrap_or_else(|why| panic!("{arch:?} {seed} {open_mm}: {why}"));
         let joint = found.joints.first().expect("the pieces meet");
-        let settings = MeasureSettings::default();
-        let cover_mm = |scan: &Mesh, tray: &Mesh| {
-            let Scanned::Impression(found) = measure(scan, Some(tray), &settings, &|_| ()) else {
-                panic!("a phantom is an impression");
-            };
-            found.cover.expect("the tray is placed").median_mm
-        };
-        let whole_mm = cover_mm(&made.impression, &made.tray);
-        let apart_mm = cover_mm(&impression, &found.mesh);
+        let apart_mm = cover_in(&impression, &found.mesh).median_mm;
         println!(
-            "{arch:?} {seed}: open by {open_mm}: gap {:.3}, step {:.3} ± {:.3} mm; cover {apart_mm:.3}, whole {whole_mm:.3} mm",
-            joint.gap_mm, joint.step_mm, joint.uncertainty_mm
+            "{arch:?} {seed}: open by {open_mm}: gap {:.3}, step {:.3} ± {:.3} mm; cover {apart_mm:.3}, whole {:.3} mm",
+            joint.gap_mm, joint.step_mm, joint.uncertainty_mm, whole.median_mm
         );
-        let error = (joint.gap_mm - open_mm).abs();
-        (error, joint.uncertainty_mm, (apart_mm - whole_mm).abs())
-    });
+        let error_mm = (joint.gap_mm - open_mm).abs();
+        (error_mm, joint.uncertainty_mm, (apart_mm - whole.median_mm).abs())
+    })
+}
+
+/// The pieces of a tray are found on the impression, the joint's gap is measured, and cover
+/// is that of the whole tray.
+pub fn the_joint_of_a_tray_in_pieces_is_measured(population: Population) {
+    let promise = population.asked("tray-in-pieces");
+    let mouths = population.both_jaws(0, 1);
+    let outcomes = promise
+        .rows(mouths, |&(arch, seed)| joints_of(arch, seed))
+        .concat();
     let held = outcomes
         .iter()
         .filter(|(error, doubt, _)| error <= doubt)
