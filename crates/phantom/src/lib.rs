@@ -84,7 +84,7 @@ pub use others::Other;
 pub use outer_excess::OuterExcessTruth;
 pub use patches::SpotTruth;
 pub use truth::{Axes, BlemishKind, BlemishTruth, BorderPart, BorderPoint, Landmark, Truth};
-pub use whole_case::{JawScans, WashThickness, WholeCase, washed};
+pub use whole_case::{CaseInPieces, JawScans, WashThickness, WholeCase, washed};
 
 use bare_edges::BareStrip;
 use designed::designed;

@@ -54,7 +54,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::Clean { scan, out } => clean::run(&scan, &out)?,
         Command::Completions { shell } => completions::run(shell)?,
         Command::Manual { dir } => manual::run(&dir)?,
-        Command::Demo { dir } => demo::run(&dir)?,
+        Command::Demo { dir, in_pieces } => demo::run(&dir, in_pieces)?,
         Command::Help { of, html, .. } => help::run(&of, html.as_deref(), language)?,
         Command::Explain { code, .. } => explain::run(code.as_deref(), language)?,
         Command::Protocol { command } => protocol::run(&command)?,
