@@ -39,6 +39,7 @@ impl Arguments {
             Command::Check(arguments) => arguments.source.language,
             Command::Batch(arguments) => arguments.of.language,
             Command::Watch(arguments) => arguments.of.language,
+            Command::Fit(arguments) => arguments.language,
             Command::Explain { language, .. } | Command::Help { language, .. } => *language,
             _ => None,
         };
@@ -371,6 +372,12 @@ pub struct FitArguments {
     /// File with your own acceptance limits
     #[arg(long, value_name = "FILE")]
     pub protocol: Option<PathBuf>,
+    /// Write a page with a picture of each tray in the mouth to this new file
+    #[arg(long, value_name = "FILE")]
+    pub write: Option<PathBuf>,
+    /// Language of table and page [default: the system's]
+    #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
+    pub language: Option<Language>,
     /// Print the figures as JSON
     #[arg(long)]
     pub json: bool,

@@ -46,7 +46,7 @@ pub fn run(arguments: Arguments) -> Result<ExitCode, Failure> {
         Command::Artefact(arguments) => return artefact::run(&arguments),
         Command::Agreement(arguments) => agreement::run(&arguments)?,
         Command::Control(arguments) => return control::run(&arguments),
-        Command::Fit(arguments) => return fit::run(&arguments),
+        Command::Fit(arguments) => return fit::run(&arguments, language),
         Command::Gauge(arguments) => gauge::run(&arguments)?,
         Command::Inspect(arguments) => return inspect::run(&arguments),
         Command::New(arguments) => return new::run(&arguments),

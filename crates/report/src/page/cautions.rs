@@ -11,7 +11,12 @@ pub fn chapters(material: &Material<'_>) -> Vec<Chapter> {
 
 /// The cautions in English, wherever results are read.
 pub fn cautions() -> Markup {
-    chapter(Language::English).drawn()
+    cautions_in(Language::English)
+}
+
+/// The cautions in a language.
+pub(super) fn cautions_in(language: Language) -> Markup {
+    chapter(language).drawn()
 }
 
 fn chapter(language: Language) -> Chapter {

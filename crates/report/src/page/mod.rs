@@ -38,6 +38,7 @@ mod parcel;
 mod provenance;
 mod relief;
 mod scan;
+mod shelf_fit;
 mod space_chart;
 mod standard;
 mod table;
@@ -52,6 +53,7 @@ mod wash;
 pub(crate) use cautions::cautions;
 use document::{in_language, with_script};
 pub(crate) use document::{whole, with_style};
+pub use shelf_fit::fit_page;
 pub use standard::control_page;
 pub(crate) use table::table;
 

@@ -1,117 +1,139 @@
 //! How the trays of a shelf suit a mouth, as text.
 
 use super::format;
-use super::words::{arch_word, side_word};
-use crate::result::{ClearanceResult, Conclusion, EdgeResult, Side, TrayResult};
+use super::words::{arch_word, side_word, zone_name};
+use crate::result::{ClearanceResult, Conclusion, EdgeResult, Side, TouchResult, TrayResult};
 use crate::studies::shelf_fit::FitResult;
-use messages::Language;
+use messages::{Language, Value, text};
 use std::fmt::{self, Write};
 
 /// How the trays of a shelf suit a mouth, as text for people.
 #[must_use]
-pub fn fit_text(result: &FitResult) -> String {
+pub fn fit_text(result: &FitResult, language: Language) -> String {
     let mut text = String::new();
     // Writing to a String cannot fail.
-    let _ = write_text(&mut text, result);
+    let _ = write_text(&mut text, result, language);
     text
 }
 
-fn write_text(out: &mut String, result: &FitResult) -> fmt::Result {
-    write_conclusion(out, result)?;
-    let [from, to] = result.tried.wanted_clearance_mm;
-    let wanted = format!("{from} to {to} mm");
+fn write_text(out: &mut String, result: &FitResult, language: Language) -> fmt::Result {
+    writeln!(out, "{}", conclusion(result, language))?;
+    for step in adapting(result, language) {
+        writeln!(out, "  {step}")?;
+    }
+    let wanted = wanted(result, language);
     writeln!(
         out,
-        "\n{:<20}{:>10}{:>10}{:>10}{:>14}  {:<44}  touches",
-        "tray", "least, mm", "median", "± (k = 2)", wanted, "edge to border, least"
+        "\n{:<20}{:>10}{:>10}{:>10}{:>14}  {:<44}  {}",
+        text!(language, "fit-head-tray"),
+        text!(language, "fit-head-least"),
+        text!(language, "fit-head-median"),
+        "± (k = 2)",
+        wanted,
+        text!(language, "fit-head-edge"),
+        text!(language, "fit-head-touches")
     )?;
     for tray in &result.tried.trays {
-        write_tray(out, tray)?;
+        write_tray(out, tray, language)?;
     }
     writeln!(
         out,
-        "\nClearance from the tissue to the inside of each tray, in the place where it is most even. The \
-         column \"{wanted}\" is the share of the tissue over the tray with that clearance."
+        "\n{}",
+        text!(language, "fit-how", wanted = wanted.as_str())
     )?;
     if result.is_positive {
-        writeln!(
-            out,
-            "The scan shows the mouth or a cast: the distance is to where the scan ends, which is not \
-             the border."
-        )?;
+        writeln!(out, "{}", text!(language, "fit-positive"))?;
     }
-    writeln!(
-        out,
-        "Try the tray in the mouth before you use it; the licensed clinician decides."
-    )
+    writeln!(out, "{}", text!(language, "fit-try"))
 }
 
-fn write_conclusion(out: &mut String, result: &FitResult) -> fmt::Result {
-    let arch = arch_word(result.arch);
-    let name = result.tried.tray.as_deref().unwrap_or_default();
+/// What to do, in a sentence.
+pub(crate) fn conclusion(result: &FitResult, language: Language) -> String {
+    let jaw = arch_word(result.arch);
+    let tray = result.tried.tray.as_deref().unwrap_or_default();
     match result.tried.conclusion {
-        Conclusion::Take => writeln!(out, "TAKE {name} ({arch}): it touches nowhere."),
-        Conclusion::Adapt => {
-            writeln!(out, "NONE FITS ({arch}): {name} comes nearest. Adapt it:")?;
-            for touch in &result.tried.bend {
-                writeln!(
-                    out,
-                    "  Bend it away from the {}: it reaches {:.1} mm into the tissue over {}.",
-                    place(&touch.zone, touch.side),
-                    touch.depth_mm,
-                    format::area(touch.area_mm2)
-                )?;
-            }
-            for edge in &result.tried.shorten {
-                writeln!(
-                    out,
-                    "  Shorten it at the {}: its edge reaches {:.1} mm past the border.",
-                    place(&edge.zone, edge.side),
-                    edge.past_border_mm
-                )?;
-            }
-            Ok(())
-        }
-        Conclusion::Individual => writeln!(
-            out,
-            "NONE FITS ({arch}): make an individual tray. No tray on the shelf comes near enough to be adapted."
-        ),
-        Conclusion::NoneOfThisJaw => writeln!(
-            out,
-            "NONE FITS ({arch}): there is no {arch} tray on the shelf. Scan those that you have."
-        ),
+        Conclusion::Take => text!(language, "fit-take", tray = tray, jaw = jaw),
+        Conclusion::Adapt => text!(language, "fit-adapt", tray = tray, jaw = jaw),
+        Conclusion::Individual => text!(language, "fit-individual", jaw = jaw),
+        Conclusion::NoneOfThisJaw => text!(language, "fit-none-of-this-jaw", jaw = jaw),
     }
 }
 
-fn place(zone: &str, side: Option<Side>) -> String {
-    side.map_or_else(
-        || zone.to_owned(),
-        |side| format!("{zone}, {}", side_word(side, Language::English)),
+/// How to adapt the tray that comes nearest, step by step; nothing of one that fits.
+pub(crate) fn adapting(result: &FitResult, language: Language) -> Vec<String> {
+    let bend = result.tried.bend.iter().map(|touch| {
+        text!(
+            language,
+            "fit-bend",
+            place = place(&touch.zone, touch.side, language),
+            depth = Value::number(touch.depth_mm, 1),
+            area = Value::figure(format::area(touch.area_mm2))
+        )
+    });
+    let shorten = result.tried.shorten.iter().map(|edge| {
+        text!(
+            language,
+            "fit-shorten",
+            place = place(&edge.zone, edge.side, language),
+            past = Value::number(edge.past_border_mm, 1)
+        )
+    });
+    bend.chain(shorten).collect()
+}
+
+/// The clearance that is wanted: `2 to 3 mm`.
+fn wanted(result: &FitResult, language: Language) -> String {
+    let [from, to] = (result.tried.wanted_clearance_mm).map(|mm| Value::figure(mm.to_string()));
+    text!(language, "fit-head-wanted", from = from, to = to)
+}
+
+fn place(zone: &str, side: Option<Side>, language: Language) -> String {
+    let zone = zone_name(zone, language);
+    match side {
+        Some(side) => format!("{zone}, {}", side_word(side, language)),
+        None => zone,
+    }
+}
+
+/// Where a tray touches, how deep and over what area.
+pub(crate) fn touch(touch: &TouchResult, language: Language) -> String {
+    text!(
+        language,
+        "fit-page-touch",
+        place = place(&touch.zone, touch.side, language),
+        depth = Value::number(touch.depth_mm, 1),
+        area = Value::figure(format::area(touch.area_mm2))
     )
 }
 
-fn write_tray(out: &mut String, tray: &TrayResult) -> fmt::Result {
+fn write_tray(out: &mut String, tray: &TrayResult, language: Language) -> fmt::Result {
     let name = &tray.name;
+    let number = |mm: f64| Value::number(mm, 2).text(language);
     match &tray.clearance {
         Some(found) => {
             let least = least_edge(found).map_or_else(String::new, |edge| {
-                format!("{:.1} mm, {}", edge.least_mm, place(&edge.zone, edge.side))
+                let mm = Value::number(edge.least_mm, 1).text(language);
+                format!("{mm} mm, {}", place(&edge.zone, edge.side, language))
             });
             writeln!(
                 out,
-                "{name:<20}{:>10.2}{:>10.2}{:>10.2}{:>14}  {least:<44}  {}",
-                found.least_mm,
-                found.median_mm,
-                found.uncertainty_mm,
-                format::percent(found.wanted_share),
-                touches(found)
+                "{name:<20}{:>10}{:>10}{:>10}{:>14}  {least:<44}  {}",
+                number(found.least_mm),
+                number(found.median_mm),
+                number(found.uncertainty_mm),
+                Value::figure(format::percent(found.wanted_share)).text(language),
+                touches(found, language)
             )
         }
-        None if tray.is_of_the_other_jaw => writeln!(out, "{name:<20}  a tray of the other jaw"),
-        None => writeln!(
-            out,
-            "{name:<20}  could not be tried in: no tray is seen in its scan"
-        ),
+        None => writeln!(out, "{name:<20}  {}", not_tried(tray, language)),
+    }
+}
+
+/// Why a tray has no clearance.
+pub(crate) fn not_tried(tray: &TrayResult, language: Language) -> String {
+    match tray.is_of_the_other_jaw {
+        true => text!(language, "fit-other-jaw"),
+        false => text!(language, "fit-not-placed"),
     }
 }
 
@@ -120,12 +142,12 @@ fn least_edge(found: &ClearanceResult) -> Option<&EdgeResult> {
     edges.min_by(|a, b| a.least_mm.total_cmp(&b.least_mm))
 }
 
-fn touches(found: &ClearanceResult) -> String {
+fn touches(found: &ClearanceResult, language: Language) -> String {
     let places: Vec<String> = (found.touches.iter())
-        .map(|touch| place(&touch.zone, touch.side))
+        .map(|touch| place(&touch.zone, touch.side, language))
         .collect();
     if places.is_empty() {
-        "nowhere".to_owned()
+        text!(language, "next-tray-nowhere")
     } else {
         places.join("; ")
     }
