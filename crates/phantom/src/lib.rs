@@ -173,7 +173,7 @@ fn with_plantings(plain: &Impression, options: &Options) -> Impression {
         .filter_map(|wanted| {
             let along = plain.along(wanted.station);
             let above_z = plain.mouth.sections.at(along).crest_z;
-            BareStrip::planted(&plain.tray, [along, above_z], wanted)
+            BareStrip::planted(&solid.tray, [along, above_z], wanted)
         })
         .collect();
     solid.pads = (options.outer_excess.iter())

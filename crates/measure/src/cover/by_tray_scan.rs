@@ -1,8 +1,9 @@
 //! Cover from the scan of the empty tray.
 
 use super::figures::{BareEdge, Cover, CoverMethod, NoCover, NoCoverHere};
-use super::{bare_edges, gaps};
+use super::{bare_edges, gaps, stops};
 use crate::impression::Impression;
+use crate::settings::MeasureSettings;
 use crate::tray::{PlacedTray, PreparedTray};
 use geometry::field::{smoothed, smoothing_rounds};
 use geometry::signed_distance::Beside;
@@ -17,16 +18,15 @@ const MOST_MISSING: f64 = 0.05;
 /// Places that are measured between two looks.
 const BETWEEN_LOOKS: usize = 50_000;
 
-/// Cover at every tissue vertex that is not at a cut, with the strips of bare tray edge outlined
-/// at a level (mm). The scan's noise is a standard deviation, what the scanner itself adds to a
-/// length an expanded uncertainty (k = 2), mm. `look` is called between the parts.
+/// Cover at every tissue vertex that is not at a cut, with the strips of bare tray edge. The
+/// scan's noise is a standard deviation, mm. `look` is called between the parts.
 pub(crate) fn over_tissue(
     impression: &Impression,
     tray: &PreparedTray,
     placed: &PlacedTray,
     at_cut: Option<&[bool]>,
-    [noise_mm, of_scanner_mm]: [f64; 2],
-    level_mm: f64,
+    noise_mm: f64,
+    settings: &MeasureSettings,
     look: &(dyn Fn() + Sync),
 ) -> Result<Cover, NoCover> {
     let mesh = &impression.local;
@@ -55,7 +55,17 @@ pub(crate) fn over_tissue(
         .map(|known| Some(known.as_ref()?.as_ref().ok()?.mm))
         .collect();
     let beside_of = |v: u32| here[v as usize].as_ref()?.as_ref().ok();
-    let bare_edges = bare_edges::find(impression, tray, &raw, beside_of, level_mm);
+    // What shows on a stop is no strip, but may reach down to one at its foot.
+    let level_mm = settings.show_through_mm;
+    let on_stop = stops::on_stop(placed, settings);
+    let least_on_stop = level_mm + stops::OFF_STRIP_MM;
+    let off_stops: Vec<Option<f64>> = (raw.iter().zip(mesh.vertices()))
+        .map(|(mm, place)| match on_stop(place) {
+            true => mm.map(|mm| mm.max(least_on_stop)),
+            false => *mm,
+        })
+        .collect();
+    let bare_edges = bare_edges::find(impression, tray, &off_stops, beside_of, level_mm);
     look();
     let [at_vertex_mm, smoothed_again] = averaged_twice(impression, &raw, &bare_edges);
     look();
@@ -64,7 +74,7 @@ pub(crate) fn over_tissue(
         .registration
         .uncertainty_mm
         .hypot(2.0 * noise_mm)
-        .hypot(SQRT_2 * of_scanner_mm);
+        .hypot(SQRT_2 * settings.scanner_uncertainty_mm);
     let uncertainty_at_vertex_mm = (0..weights.len())
         .into_par_iter()
         .map(|v| {
