@@ -50,21 +50,11 @@ pub(crate) fn over_tissue(
         here[v] = known.filter(|_| !at_cut.is_some_and(|at_cut| at_cut[v]));
     }
     look();
-    let raw: Vec<Option<f64>> = here
-        .iter()
-        .map(|known| Some(known.as_ref()?.as_ref().ok()?.mm))
-        .collect();
     let beside_of = |v: u32| here[v as usize].as_ref()?.as_ref().ok();
-    // What shows on a stop is no strip, but may reach down to one at its foot.
-    let level_mm = settings.show_through_mm;
-    let on_stop = stops::on_stop(placed, settings);
-    let least_on_stop = level_mm + stops::OFF_STRIP_MM;
-    let off_stops: Vec<Option<f64>> = (raw.iter().zip(mesh.vertices()))
-        .map(|(mm, place)| match on_stop(place) {
-            true => mm.map(|mm| mm.max(least_on_stop)),
-            false => *mm,
-        })
+    let raw: Vec<Option<f64>> = (0..here.len() as u32)
+        .map(|v| Some(beside_of(v)?.mm))
         .collect();
+    let (off_stops, level_mm) = off_stops(impression, placed, &raw, settings);
     let bare_edges = bare_edges::find(impression, tray, &off_stops, beside_of, level_mm);
     look();
     let [at_vertex_mm, smoothed_again] = averaged_twice(impression, &raw, &bare_edges);
@@ -108,6 +98,25 @@ pub(crate) fn over_tissue(
     .ok_or(NoCover::TrayInsideMissing {
         missing_percent: 100.0,
     })
+}
+
+/// Values at vertices without what shows on declared stops: that is no strip, but may reach down
+/// to one at a stop's foot. With the level at which a strip is outlined, mm.
+fn off_stops(
+    impression: &Impression,
+    placed: &PlacedTray,
+    raw_mm: &[Option<f64>],
+    settings: &MeasureSettings,
+) -> (Vec<Option<f64>>, f64) {
+    let on_stop = stops::on_stop(placed, settings);
+    let level_mm = settings.show_through_mm;
+    let least_on_stop = level_mm + stops::OFF_STRIP_MM;
+    let off_stops =
+        (raw_mm.iter().zip(impression.local.vertices())).map(|(mm, place)| match on_stop(place) {
+            true => mm.map(|mm| mm.max(least_on_stop)),
+            false => *mm,
+        });
+    (off_stops.collect(), level_mm)
 }
 
 /// Refuses a tray scan that lacks the inside over too much of the tissue surface.

@@ -60,7 +60,7 @@ pub fn fit_shown(
 ) -> Result<(ShelfFit, FitShown), NotAnImpression> {
     in_mouth(scan, settings, |mouth| {
         let fit = mouth.fit(shelf);
-        let shown = mouth.shown(shelf, &fit);
+        let shown = shown::shown(mouth.impression, mouth.border_line(), shelf, &fit);
         (fit, shown)
     })
 }
@@ -137,6 +137,15 @@ impl<'a> Mouth<'a> {
             impression,
             is_positive,
         })
+    }
+
+    /// The border, scan coordinates, mm.
+    fn border_line(&self) -> Vec<Point3<f64>> {
+        let scan_from_local = self.impression.frame.local_from_scan().inverse();
+        let places = self.border.iter();
+        places
+            .map(|border| scan_from_local * border.place)
+            .collect()
     }
 
     /// How the trays of a shelf suit.

@@ -3,9 +3,10 @@
 use super::figures::{Clearance, ShelfFit, TraySuits};
 use super::inside::Inside;
 use super::most_even::is_over;
-use super::{Mouth, ShelfTray};
 use crate::frame::Frame;
-use crate::tray::PreparedTray;
+use crate::impression::Impression;
+use crate::tray::placing::PreparedTray;
+use crate::tray::shelf::ShelfTray;
 use nalgebra::Point3;
 use rayon::prelude::*;
 
@@ -30,51 +31,47 @@ pub struct TrayInMouth {
     pub edge: Vec<Point3<f64>>,
 }
 
-impl Mouth<'_> {
-    pub(super) fn shown(&self, shelf: &[ShelfTray], fit: &ShelfFit) -> FitShown {
-        let scan_from_local = self.impression.frame.local_from_scan().inverse();
-        let tissue = self.tissue_vertices();
-        let trays = shelf.par_iter().zip(&fit.trays);
-        FitShown {
-            frame: self.impression.frame.clone(),
-            border: (self.border.iter())
-                .map(|border| scan_from_local * border.place)
-                .collect(),
-            trays: trays
-                .map(|(tray, suits)| match suits {
-                    TraySuits::Placed(found) => self.with(&tray.scan, found, &tissue),
-                    TraySuits::OtherJaw | TraySuits::NotPlaced => None,
-                })
-                .collect(),
-        }
+/// What pictures show of an impression with its border (scan coordinates, mm) and the trays in it.
+pub(super) fn shown(
+    impression: &Impression,
+    border: Vec<Point3<f64>>,
+    shelf: &[ShelfTray],
+    fit: &ShelfFit,
+) -> FitShown {
+    let weights = impression.tissue_weights();
+    let tissue: Vec<usize> = (0..weights.len()).filter(|&v| weights[v] > 0.0).collect();
+    let trays = shelf.par_iter().zip(&fit.trays);
+    FitShown {
+        frame: impression.frame.clone(),
+        border,
+        trays: trays
+            .map(|(tray, suits)| match suits {
+                TraySuits::Placed(found) => in_mouth(impression, &tray.scan, found, &tissue),
+                TraySuits::OtherJaw | TraySuits::NotPlaced => None,
+            })
+            .collect(),
     }
+}
 
-    /// Numbers of the vertices of the tissue surface.
-    fn tissue_vertices(&self) -> Vec<usize> {
-        let weights = self.impression.tissue_weights();
-        (0..weights.len()).filter(|&v| weights[v] > 0.0).collect()
+fn in_mouth(
+    impression: &Impression,
+    tray: &PreparedTray,
+    found: &Clearance,
+    tissue: &[usize],
+) -> Option<TrayInMouth> {
+    let inside = Inside::of(tray)?;
+    let (local, frame) = (&impression.local, &impression.frame);
+    let tray_from_local = found.tray_from_scan * frame.local_from_scan().inverse();
+    let in_tray: Vec<Point3<f64>> = (tissue.iter())
+        .map(|&v| tray_from_local * local.vertices()[v])
+        .collect();
+    let mut at_vertex_mm = vec![None; local.vertices().len()];
+    for (&v, beside) in tissue.iter().zip(inside.solid().beside(&in_tray)) {
+        at_vertex_mm[v] = beside.filter(is_over).map(|beside| beside.mm);
     }
-
-    fn with(
-        &self,
-        tray: &PreparedTray,
-        found: &Clearance,
-        tissue: &[usize],
-    ) -> Option<TrayInMouth> {
-        let inside = Inside::of(tray)?;
-        let (local, frame) = (&self.impression.local, &self.impression.frame);
-        let tray_from_local = found.tray_from_scan * frame.local_from_scan().inverse();
-        let in_tray: Vec<Point3<f64>> = (tissue.iter())
-            .map(|&v| tray_from_local * local.vertices()[v])
-            .collect();
-        let mut at_vertex_mm = vec![None; local.vertices().len()];
-        for (&v, beside) in tissue.iter().zip(inside.solid().beside(&in_tray)) {
-            at_vertex_mm[v] = beside.filter(is_over).map(|beside| beside.mm);
-        }
-        let scan_from_tray = found.tray_from_scan.inverse();
-        Some(TrayInMouth {
-            at_vertex_mm,
-            edge: inside.rim.iter().map(|p| scan_from_tray * p).collect(),
-        })
-    }
+    let scan_from_tray = found.tray_from_scan.inverse();
+    Some(TrayInMouth {
+        at_vertex_mm,
+        edge: inside.rim.iter().map(|p| scan_from_tray * p).collect(),
+    })
 }
