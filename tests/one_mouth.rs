@@ -48,6 +48,10 @@ mod spots {
         bare_edges_are_found_and_called_so,
         no_edge_is_invented_in_trays_with_holes_and_rims,
     );
+    promises::ask!(OneMouth, strips_beside:
+        strips_at_the_foot_of_a_stop_are_found,
+        strips_along_a_joint_are_found,
+    );
     promises::ask!(OneMouth, spots: planted_are_found_and_none_is_invented);
 }
 

@@ -15,19 +15,14 @@ from pathlib import Path
 
 import numpy as np
 
-from common import ROOT, Checks, program, work_folder
+from common import Checks, program, work_folder
+from generated import GENERATOR, make
 
-GENERATOR = ROOT.parent / "shared" / "tools" / "second-phantom" / "make.py"
 FULL = "--full" in sys.argv[1:]
 BORDER_CHECKS = {"under-extension", "border-radius", "flange-height", "border-overlap"}
 # Two stations of one place: their figures are compared.
 SAME_PLACE_MM = 1.0
 RECORDED = {"recorded", "reached"}
-
-
-def make(folder: Path, *arguments: str) -> None:
-    command = [sys.executable, GENERATOR, "--out", folder, *arguments]
-    subprocess.run(command, check=True, stdout=subprocess.DEVNULL)
 
 
 def made() -> list[Path]:

@@ -6,7 +6,7 @@ use crate::reader::refused;
 use crate::shelf::{Shelf, ShelfError};
 use judge::shelf_fit::{Advice, advice, advice_for_retake};
 use judge::{Protocol, ProtocolError};
-use measure::tray::{ShelfFit, fit};
+use measure::tray::{FitShown, ShelfFit, fit, fit_shown};
 use measure::{Arch, MeasureSettings, NotAnImpression};
 use mesh::read::shown_path;
 use mesh::{ReadError, Unit};
@@ -28,6 +28,8 @@ pub struct FitSource {
     pub unit: Option<Unit>,
     /// Protocol file; `None` stands for the default.
     pub protocol: Option<PathBuf>,
+    /// Whether pictures are to be drawn.
+    pub is_shown: bool,
 }
 
 /// A scan of a mouth, and how the trays of a shelf suit it.
@@ -37,6 +39,8 @@ pub struct CheckedFit {
     pub scan: LoadedScan,
     /// How the trays suit.
     pub trays: SuitedTrays,
+    /// What pictures show of it; `None` where none were asked for.
+    pub shown: Option<FitShown>,
 }
 
 /// How the trays of a shelf suit a mouth, and what to do.
@@ -123,7 +127,13 @@ impl FitSource {
             scanner_uncertainty_mm: protocol.scanner().length_uncertainty_mm,
             ..MeasureSettings::default()
         };
-        let fit = fit(&scan.mesh, shelf.trays(), &settings).map_err(|why| FitError::NoMouth {
+        let (mesh, trays) = (&scan.mesh, shelf.trays());
+        let found = if self.is_shown {
+            fit_shown(mesh, trays, &settings).map(|(fit, shown)| (fit, Some(shown)))
+        } else {
+            fit(mesh, trays, &settings).map(|fit| (fit, None))
+        };
+        let (fit, shown) = found.map_err(|why| FitError::NoMouth {
             scan: self.scan.clone(),
             why,
         })?;
@@ -132,6 +142,6 @@ impl FitSource {
             shelf: Arc::new(shelf),
             fit,
         };
-        Ok(CheckedFit { scan, trays })
+        Ok(CheckedFit { scan, trays, shown })
     }
 }

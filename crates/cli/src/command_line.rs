@@ -79,6 +79,9 @@ pub enum Command {
     Demo {
         /// Folder to write into; made if it is not there
         dir: PathBuf,
+        /// Write a case whose impression was cut apart and whose tray is in two pieces
+        #[arg(long)]
+        in_pieces: bool,
     },
     /// Explain a check: what it is, why it matters, how it is measured, what is not known
     Explain {

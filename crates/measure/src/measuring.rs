@@ -298,14 +298,13 @@ impl<'a> Measuring<'a> {
                     let at_cut = self
                         .near_cut()
                         .map(|cut| cut.holds(self.surface().mesh.vertices()));
-                    let doubts_mm = [noise_mm, of_scanner];
                     by_tray_scan::over_tissue(
                         impression,
                         tray,
                         placed,
                         at_cut.as_deref(),
-                        doubts_mm,
-                        self.settings.show_through_mm,
+                        noise_mm,
+                        self.settings,
                         &|| self.look(),
                     )
                 }

@@ -51,6 +51,7 @@ languages!(
     "scan-file",
     "steps",
     "command",
+    "fit",
     "sources",
     "window",
     "window-queue",

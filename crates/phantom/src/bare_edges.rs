@@ -3,7 +3,7 @@
 use crate::arch_curve::ArchPlace;
 use crate::options::{BareEdge, TrayEdge};
 use crate::shaping::norm;
-use crate::tray::Tray;
+use crate::tray::{STOP_HALF_MM, Stop, Tray};
 use nalgebra::{Isometry3, Point3, Vector3};
 use serde::Serialize;
 use std::f64::consts::PI;
@@ -56,6 +56,8 @@ impl BareStrip {
             }),
             TrayEdge::InnerRim => rim(tray, along, 1.0, reach, &|along| tray.inner_edge_at(along)),
             TrayEdge::Opening => opening(tray, [along, above_z], wanted, reach),
+            TrayEdge::StopFoot => stop_foot(tray, [along, above_z], wanted, reach),
+            TrayEdge::Joint => Some(joint(tray, [along, above_z], wanted)),
         }?;
         let lengths = lengths(&line);
         let middle = lengths.last()? / 2.0;
@@ -185,17 +187,77 @@ fn opening(
     let off = |hole: &&[f64; 2]| norm(hole[0] - at.x, hole[1] - at.y);
     let hole = (tray.holes().iter()).min_by(|a, b| off(a).total_cmp(&off(b)))?;
     let radius = tray.hole_radius() + 0.5 * wanted.width_mm;
-    let half = (reach.min(0.98 * PI * radius) / STEP_MM) as i64;
+    let reach = reach.min(0.98 * PI * radius);
+    Some(on_floor(tray, above_z, reach, |gone| {
+        let turn = PI / 2.0 + gone / radius;
+        [hole[0] + radius * turn.cos(), hole[1] + radius * turn.sin()]
+    }))
+}
+
+/// A line round the foot of the stop nearest to the station, half the strip's width beside it,
+/// its middle that of the side toward the front end of the arch.
+fn stop_foot(
+    tray: &Tray,
+    [along, above_z]: [f64; 2],
+    wanted: &BareEdge,
+    reach: f64,
+) -> Option<Vec<(Point3<f64>, Vector3<f64>)>> {
+    let at = tray.arch().point(ArchPlace { along, out: 0.0 });
+    let off = |stop: &&Stop| norm(stop.foot.x - at.x, stop.foot.y - at.y);
+    let stop = (tray.stops().iter()).min_by(|a, b| off(a).total_cmp(&off(b)))?;
+    let beside = 0.5 * wanted.width_mm;
+    // Half a side, round a corner, and back along the next side.
+    let corner = 0.5 * PI * beside;
+    let reach = reach.min(3.0 * STOP_HALF_MM + corner);
+    let along_side = |gone: f64| {
+        let far = gone.abs();
+        let turn = ((far - STOP_HALF_MM) / beside).clamp(0.0, 0.5 * PI);
+        let back = (far - STOP_HALF_MM - corner).max(0.0);
+        let u = far.min(STOP_HALF_MM) + beside * turn.sin();
+        [u.copysign(gone), STOP_HALF_MM - back + beside * turn.cos()]
+    };
+    let across = stop.across;
+    let toward_front = if across.x < 0.0 { -1.0 } else { 1.0 };
+    Some(on_floor(tray, above_z, reach, |gone| {
+        let [u, v] = along_side(gone);
+        let v = v * toward_front;
+        [
+            stop.foot.x + u * across.x - v * across.y,
+            stop.foot.y + u * across.y + v * across.x,
+        ]
+    }))
+}
+
+/// A line across the floor, along x.
+fn joint(
+    tray: &Tray,
+    [along, above_z]: [f64; 2],
+    wanted: &BareEdge,
+) -> Vec<(Point3<f64>, Vector3<f64>)> {
+    /// Beyond either end of the strip, the line stays on the floor.
+    const BEYOND_MM: f64 = 0.5;
+    let at = tray.arch().point(ArchPlace { along, out: 0.0 });
+    let reach = 0.5 * wanted.length_mm + BEYOND_MM;
+    on_floor(tray, above_z, reach, |gone| [at.x + gone, at.y])
+}
+
+/// A line in even steps of its plan on the floor, from above.
+fn on_floor(
+    tray: &Tray,
+    above_z: f64,
+    reach: f64,
+    plan: impl Fn(f64) -> [f64; 2],
+) -> Vec<(Point3<f64>, Vector3<f64>)> {
+    let half = (reach / STEP_MM) as i64;
     let place = |step: i64| {
-        let turn = PI / 2.0 + step as f64 * STEP_MM / radius;
-        let (x, y) = (hole[0] + radius * turn.cos(), hole[1] + radius * turn.sin());
+        let [x, y] = plan(step as f64 * STEP_MM);
         let column = tray.column(x, y);
         let mut z = above_z;
         for _ in 0..60 {
             z -= tray.distance(&column, z).shell;
         }
         let p = Point3::new(x, y, z);
-        Some((p, tray.away(&(p + Vector3::z() * 0.05))))
+        (p, tray.away(&(p + Vector3::z() * 0.05)))
     };
     (-half..=half).map(place).collect()
 }

@@ -84,7 +84,7 @@ pub use others::Other;
 pub use outer_excess::OuterExcessTruth;
 pub use patches::SpotTruth;
 pub use truth::{Axes, BlemishKind, BlemishTruth, BorderPart, BorderPoint, Landmark, Truth};
-pub use whole_case::{JawScans, WashThickness, WholeCase, washed};
+pub use whole_case::{CaseInPieces, JawScans, WashThickness, WholeCase, washed};
 
 use bare_edges::BareStrip;
 use designed::designed;
@@ -173,7 +173,7 @@ fn with_plantings(plain: &Impression, options: &Options) -> Impression {
         .filter_map(|wanted| {
             let along = plain.along(wanted.station);
             let above_z = plain.mouth.sections.at(along).crest_z;
-            BareStrip::planted(&plain.tray, [along, above_z], wanted)
+            BareStrip::planted(&solid.tray, [along, above_z], wanted)
         })
         .collect();
     solid.pads = (options.outer_excess.iter())

@@ -356,6 +356,11 @@ pub enum TrayEdge {
     InnerRim,
     /// The floor beside the hole nearest to the station. Without holes nothing is planted.
     Opening,
+    /// The floor round the foot of the stop nearest to the station. Without stops nothing is
+    /// planted.
+    StopFoot,
+    /// Across the floor, along the cut of a tray that is sawn across the mouth there.
+    Joint,
 }
 
 /// A round pad of material on the outer face of the tray's floor.

@@ -50,7 +50,7 @@ pub struct Stop {
 }
 
 /// Half the side of a stop, mm.
-const STOP_HALF_MM: f64 = 2.0;
+pub(crate) const STOP_HALF_MM: f64 = 2.0;
 
 impl Stop {
     /// Middle of the face that touches the tissue.

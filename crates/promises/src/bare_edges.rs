@@ -10,7 +10,7 @@ use serde::{Deserialize, Serialize};
 /// Width and length of the strips of one impression, mm.
 const STRIPS_MM: [[f64; 2]; 3] = [[0.4, 3.0], [0.6, 6.0], [1.0, 10.0]];
 /// So near to a strip's middle line a finding is of it, mm.
-const OF_IT_MM: f64 = 1.0;
+pub(crate) const OF_IT_MM: f64 = 1.0;
 
 /// Material this thick by formula may be called thin, mm: the limit of 1 mm and the
 /// uncertainty of cover.
@@ -71,18 +71,24 @@ fn spots(made: &Phantom) -> Vec<Spot> {
     measuring.spots().to_vec()
 }
 
-fn off_line(place: &Point3<f64>, strip: &BareEdgeTruth) -> f64 {
+pub(crate) fn off_line(place: &Point3<f64>, strip: &BareEdgeTruth) -> f64 {
     let off = strip.line.iter().map(|p| (p - place).norm());
     off.fold(f64::INFINITY, f64::min)
 }
 
 /// What became of one planted strip.
 #[derive(Debug, Serialize, Deserialize)]
-struct Row {
-    width_mm: f64,
+pub(crate) struct Row {
+    pub(crate) width_mm: f64,
     /// Along a rim, where a strip does not bend round a hole.
     along_rim: bool,
     found: Option<Found>,
+}
+
+impl Row {
+    pub(crate) fn is_edge(&self) -> bool {
+        self.found.as_ref().is_some_and(|found| found.is_edge)
+    }
 }
 
 #[derive(Debug, Serialize, Deserialize)]
@@ -94,7 +100,7 @@ struct Found {
     longer_mm: [f64; 2],
 }
 
-fn row(strip: &BareEdgeTruth, spots: &[Spot], level_mm: f64) -> Row {
+pub(crate) fn row(strip: &BareEdgeTruth, spots: &[Spot], level_mm: f64) -> Row {
     let of_it = spots.iter().filter(|spot| {
         spot.kind == SpotKind::ShowThrough && off_line(&spot.centre, strip) <= OF_IT_MM
     });
@@ -138,7 +144,7 @@ pub fn bare_edges_are_found_and_called_so(population: Population) {
         });
     let rows: Vec<&Row> = outcomes.iter().flat_map(|(rows, _)| rows).collect();
     let invented: usize = outcomes.iter().map(|(_, invented)| invented).sum();
-    let is_edge = |row: &&&Row| row.found.as_ref().is_some_and(|found| found.is_edge);
+    let is_edge = |row: &&&Row| row.is_edge();
     let mut all_found = 0;
     for [width, length] in STRIPS_MM {
         let of_width = rows.iter().filter(|row| row.width_mm == width);

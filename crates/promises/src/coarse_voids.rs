@@ -2,6 +2,7 @@
 
 use crate::Population;
 use measure::{DefectKind, MeasureSettings, Measuring, Zone};
+use nalgebra::Point3;
 use phantom::{Across, Blemish, Member, Options, Phantom, Place};
 use serde::{Deserialize, Serialize};
 
@@ -42,13 +43,20 @@ fn tried(seed: u64) -> Row {
         tray_edge_mm: 4.0,
         ..member
     });
-    let measuring = Measuring::new(&phantom.impression, None, &MeasureSettings::default());
-    let tissue = measuring.tissue().expect("a phantom is an impression");
-    let tissue = tissue.as_ref().expect("and has a tissue surface");
+    let settings = MeasureSettings::default();
+    let measuring = Measuring::new(&phantom.impression, None, &settings);
+    let Ok(tissue) = measuring.tissue().expect("a phantom is an impression") else {
+        // Too coarse for any void, which the scan says.
+        return Row {
+            claimed_mm: f64::MAX,
+            planted: 0,
+            found: 0,
+        };
+    };
     let ridge = (tissue.zones.iter()).filter(|part| part.zone == Zone::ResidualRidge);
-    let is_found = |at| {
-        let voids = tissue.defects.iter().filter(|d| d.kind == DefectKind::Void);
-        voids.into_iter().any(|d| (d.centre - at).norm() <= NEAR_MM)
+    let is_found = |at: Point3<f64>| {
+        let mut voids = (tissue.defects.iter()).filter(|d| d.kind == DefectKind::Void);
+        voids.any(|void| (void.centre - at).norm() <= NEAR_MM)
     };
     let truths = &phantom.truth.blemishes;
     Row {

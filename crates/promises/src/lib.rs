@@ -49,6 +49,7 @@ pub mod scanner_error;
 pub mod shelf;
 pub mod shelf_fit;
 pub mod spots;
+pub mod strips_beside;
 pub mod tissue;
 pub mod transit;
 pub mod tray;

@@ -42,7 +42,7 @@ fn pulled_apart(impression: &Mesh, y: f64, open_mm: f64) -> Mesh {
 }
 
 /// The pieces of a tray cut across, each in a pose of its own.
-fn pieces(tray: &Mesh, made_from_tray: &Isometry3<f64>, y: f64) -> [Mesh; 2] {
+pub(crate) fn pieces(tray: &Mesh, made_from_tray: &Isometry3<f64>, y: f64) -> [Mesh; 2] {
     let as_made = tray.moved(made_from_tray);
     let halves = [HalfSpace::above(1, y), HalfSpace::below(1, y)];
     let turns = [[0.4, -1.2, 0.3], [1.9, 0.2, -0.8]].map(Vector3::from);

@@ -4,6 +4,10 @@ promises::ask!(Many, bare_edges:
     bare_edges_are_found_and_called_so,
     no_edge_is_invented_in_trays_with_holes_and_rims,
 );
+promises::ask!(Many, strips_beside:
+    strips_at_the_foot_of_a_stop_are_found,
+    strips_along_a_joint_are_found,
+);
 promises::ask!(Many, bent_tray: cover_is_that_of_the_tray_as_it_lay);
 promises::ask!(Many, on_tray: places_of_relief_are_found_on_the_tray);
 promises::ask!(Many, transit:

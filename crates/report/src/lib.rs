@@ -51,7 +51,7 @@ pub use files::outputs::{
 };
 pub use files::repeats::write_repeats;
 pub use messages::Language;
-pub use page::control_page;
+pub use page::{control_page, fit_page};
 pub use result::Conclusion;
 pub use scanning::scanning_page;
 pub use sheet::add_return_note;

@@ -27,6 +27,9 @@ pub struct FitArguments {
     /// File with your own acceptance limits
     #[arg(long, value_name = "FILE")]
     pub protocol: Option<PathBuf>,
+    /// Write a page with a picture of each tray in the mouth to this new file
+    #[arg(long, value_name = "FILE")]
+    pub write: Option<PathBuf>,
     /// Print the figures as JSON
     #[arg(long)]
     pub json: bool,

@@ -7,7 +7,8 @@ use mesh::read::shown_path;
 use mesh::write::{WriteError, write_atomically, write_ply, write_stl};
 use nalgebra::{Isometry3, Point3, Vector3};
 use phantom::{
-    Across, Arch, Blemish, FlangeSide, Options, Place, PlantedSpot, SpotKind, Truth, WholeCase,
+    Across, Arch, Blemish, CaseInPieces, FlangeSide, Options, Place, PlantedSpot, SpotKind, Truth,
+    WashThickness, WholeCase,
 };
 use std::fs;
 use std::path::Path;
@@ -73,59 +74,128 @@ air left a pit on the ridge on the right. The record was not packed. It should
 say `rework`, and show where each of these lies.
 ";
 
+const CASE_IN_PIECES: &str = "\
+# An invented case: no such patient, no such impression.
+case = \"DEMO-4\"
+
+[maxillary]
+wash = [\"upper-wash-front.ply\", \"upper-wash-back.ply\"]
+tray = \"upper-tray.stl\"
+
+[mandibular]
+wash = \"lower-wash.ply\"
+tray = [\"lower-tray-front.stl\", \"lower-tray-back.stl\"]
+
+[jaw_relation]
+scan = \"record.ply\"
+vertical_dimension_mm = 66.0
+rest_vertical_dimension_mm = 69.0
+papilla_to_lip_mm = 7.5
+
+[consignment]
+prescription = true
+disinfectant = \"as the protocol of the clinic says\"
+disinfection_min = 10
+expected = [\"both front parts with the jaw-relation record between them\", \"upper back part\", \"lower back part\"]
+packed = [\"both front parts with the jaw-relation record between them\", \"lower back part\"]
+";
+
+const READ_ME_IN_PIECES: &str = "\
+A demonstration case in pieces for archproof. Everything here is invented: the scans
+were made by formula, and there is no such patient.
+
+    archproof check case.toml
+
+Before the parcel goes: both washes were taken apart for the jaw relation, which was
+recorded between their front parts. The upper impression was cut apart with its tray and
+scanned only afterwards: each part lies in coordinates of its own, and the scan of the
+whole empty tray tells how they belong together. The lower impression was scanned
+whole. Its tray is one in two pieces, of which only the separate scans are at hand.
+Over the upper right ridge, behind the cut, there is hardly any wash: tray shows. On the
+lower jaw the lingual border is short on the patient's left, and air left a pit on
+the ridge on the right. The upper back part was not packed. It should say `rework`, show
+where each of these lies, and leave its results in the folder archproof-DEMO-4.
+";
+
 /// Edge length of the demonstration scans: as fine as clinical scans are, but
 /// small enough to be written in a moment.
 const EDGE_MM: f64 = 0.4;
 
-pub fn run(folder: &Path) -> Result<(), Failure> {
+pub fn run(folder: &Path, in_pieces: bool) -> Result<(), Failure> {
+    let texts: &[(&str, &str)] = if in_pieces { &IN_PIECES } else { &WHOLE };
     fs::create_dir_all(folder).map_err(|source| Failure::Demo {
         path: folder.to_owned(),
         source,
     })?;
     // A demonstration may be written over itself, but never over a real case.
-    for (name, text) in TEXTS {
+    for (name, text) in texts {
         let file = folder.join(name);
         if fs::read(&file).is_ok_and(|there| there != text.as_bytes()) {
             return Err(Failure::CaseInTheWay(file));
         }
     }
-    let made = scenario();
-    uninterrupted(|| write_case(folder, &made))?;
-    let [first_pass, case] =
-        ["first-pass.toml", "case.toml"].map(|name| shown_path(&folder.join(name)).to_string());
+    if in_pieces {
+        let made = scenario(CaseInPieces::new);
+        uninterrupted(|| write_in_pieces(folder, &made).and_then(|()| write_texts(folder, texts)))?;
+    } else {
+        let made = scenario(WholeCase::new);
+        uninterrupted(|| write_whole(folder, &made).and_then(|()| write_texts(folder, texts)))?;
+    }
+    let checks = (texts.iter().filter(|(name, _)| name.ends_with(".toml")))
+        .map(|(name, _)| format!("  archproof check {}\n", shown_path(&folder.join(name))));
     say(&format!(
-        "Demonstration cases (invented) were written. Check them with:\n  archproof check \
-         {first_pass}\n  archproof check {case}\n"
+        "The demonstration was written; all of it is invented. Check it with:\n{}",
+        checks.collect::<String>()
     ))?;
     Ok(())
 }
 
-const TEXTS: [(&str, &str); 3] = [
+const WHOLE: [(&str, &str); 3] = [
     ("README.txt", READ_ME),
     ("first-pass.toml", FIRST_PASS),
     ("case.toml", CASE),
 ];
 
-fn write_case(folder: &Path, made: &WholeCase) -> Result<(), WriteError> {
+const IN_PIECES: [(&str, &str); 2] = [
+    ("README.txt", READ_ME_IN_PIECES),
+    ("case.toml", CASE_IN_PIECES),
+];
+
+fn write_whole(folder: &Path, made: &WholeCase) -> Result<(), WriteError> {
     for (name, jaw) in [("upper", &made.upper), ("lower", &made.lower)] {
         let file = |end: &str| folder.join(format!("{name}-{end}"));
         write_ply(&file("first.ply"), &jaw.first_pass.impression)?;
         write_ply(&file("wash.ply"), &jaw.wash)?;
         write_stl(&file("tray.stl"), &jaw.first_pass.tray)?;
     }
-    write_ply(&folder.join("record.ply"), &made.record)?;
-    for (name, text) in TEXTS {
+    write_ply(&folder.join("record.ply"), &made.record)
+}
+
+fn write_in_pieces(folder: &Path, made: &CaseInPieces) -> Result<(), WriteError> {
+    let [upper_front, upper_back] = &made.upper_parts;
+    let [tray_front, tray_back] = &made.lower_pieces;
+    write_ply(&folder.join("upper-wash-front.ply"), upper_front)?;
+    write_ply(&folder.join("upper-wash-back.ply"), upper_back)?;
+    write_stl(&folder.join("upper-tray.stl"), &made.upper_tray)?;
+    write_ply(&folder.join("lower-wash.ply"), &made.lower_wash)?;
+    write_stl(&folder.join("lower-tray-front.stl"), tray_front)?;
+    write_stl(&folder.join("lower-tray-back.stl"), tray_back)?;
+    write_ply(&folder.join("record.ply"), &made.record)
+}
+
+fn write_texts(folder: &Path, texts: &[(&str, &str)]) -> Result<(), WriteError> {
+    for (name, text) in texts {
         write_atomically(&folder.join(name), |out| out.write_all(text.as_bytes()))?;
     }
     Ok(())
 }
 
-/// The jaws of the scenario, and how far apart they were recorded.
-fn scenario() -> WholeCase {
+/// The jaws of the scenario, and how far apart they were recorded, as `case` makes them.
+fn scenario<T>(case: impl Fn([&Options; 2], [&WashThickness; 2], &Isometry3<f64>) -> T) -> T {
     let space = Isometry3::translation(0.5, 1.0, -24.0)
         * Isometry3::rotation(Vector3::new(0.03, 0.02, 0.01))
         * Isometry3::rotation(Vector3::new(0.0, std::f64::consts::PI, 0.0));
-    WholeCase::new(
+    case(
         [&upper(), &lower()],
         [&upper_wash_mm, &lower_wash_mm],
         &space,

@@ -199,6 +199,38 @@ fn the_size_to_take_is_said_with_a_table() {
     assert_eq!(tray.complaint.lines().count(), 1, "{}", tray.complaint);
 }
 
+/// A tray that is too small touches; the page shows it, and the others, in each language.
+#[test]
+fn the_page_of_a_shelf_has_a_picture_of_each_tray() {
+    let folder = folder_with_shelf(|_| true);
+    let small = folder.path().join("shelf/small.stl");
+    write_stl(&small, &MADE.tray.scaled(0.85)).unwrap();
+    for (code, title) in [
+        ("en", "TAKE upper-2 (maxillary)"),
+        ("de", "upper-2 NEHMEN (Oberkiefer)"),
+        ("es", "TOME upper-2 (maxilar superior)"),
+    ] {
+        let file = format!("{code}.html");
+        let write = ["--trays", "shelf", "--write", &file, "--language", code];
+        let outcome = run(folder.path(), &[&["fit", "upper.ply"], &write[..]].concat());
+        assert_eq!(outcome.code, Some(0), "{}", outcome.complaint);
+        assert!(outcome.out.starts_with(title), "{}", outcome.out);
+        let page = fs::read_to_string(folder.path().join(&file)).unwrap();
+        assert!(page.contains(&format!("<html lang=\"{code}\">")));
+        assert!(page.contains(title), "{code}");
+        assert_eq!(page.matches("data:image/png;base64,").count(), 4);
+        // Border and edge of the tray on each, with a light line below the dark one.
+        assert_eq!(page.matches("<polygon").count(), 4 * 4);
+        // Where the small one touches is marked, and listed.
+        assert!(page.contains("<circle") && page.contains("<ol>"), "{code}");
+    }
+    let again = run(
+        folder.path(),
+        &["fit", "upper.ply", "--trays", "shelf", "--write", "en.html"],
+    );
+    assert_eq!(again.code, Some(2), "{}", again.out);
+}
+
 // All of the tray within 6 mm of the tissue would be a retake.
 #[test]
 fn with_a_retake_the_tray_for_the_new_impression_is_said() {

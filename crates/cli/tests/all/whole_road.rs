@@ -133,6 +133,39 @@ fn the_whole_case_of_the_demonstration_tells_what_was_planted() {
     );
 }
 
+/// The case in pieces: parts are joined, pieces placed, and each planted place is found as in
+/// the whole.
+#[test]
+fn the_demonstration_in_pieces_tells_what_was_planted() {
+    let folder = tempfile::tempdir().unwrap();
+    let written = run(folder.path(), &["demo", ".", "--in-pieces"]);
+    assert_eq!(written.code, Some(0), "{}", written.complaint);
+    let outcome = run(folder.path(), &["check", "case.toml", "--out", "results"]);
+    let said = format!("{}{}", outcome.out, outcome.complaint);
+    assert_eq!(outcome.code, Some(1), "{said}");
+    assert!(said.starts_with("REWORK case DEMO-4: "), "{said}");
+    let result = result(&folder.path().join("results"));
+    let fails: Vec<String> = (result["findings"].as_array().unwrap().iter())
+        .filter(|f| f["severity"] == "fail" && f["arch"] != Value::Null)
+        .map(|f| format!("{} {} {}", f["arch"], f["check"], f["side"]).replace('"', ""))
+        .collect();
+    assert_eq!(
+        fails,
+        [
+            "maxillary show-through right",
+            "mandibular under-extension left",
+            "mandibular void right",
+        ],
+        "{said}"
+    );
+    assert!(said.contains("Not packed: upper back part"), "{said}");
+    let relation = &result["jaw_relation"]["interarch_space_mm"];
+    assert!(relation.as_array().unwrap().len() > 20, "{relation}");
+    // The other demonstration is a case in the way.
+    let whole = run(folder.path(), &["demo", "."]);
+    assert_eq!(whole.code, Some(2), "{}", whole.out);
+}
+
 #[test]
 fn a_demonstration_is_never_written_over_a_case() {
     let folder = tempfile::tempdir().unwrap();

@@ -21,10 +21,10 @@ const GREATEST_WIDTH_MM: f64 = 2.0;
 const LEAST_SLENDERNESS: f64 = 2.0;
 /// So much of a strip must lie on an edge of the tray.
 const LEAST_ON_EDGE: f64 = 0.6;
-/// An edge is where the tray falls away by so much, mm, so far to one side, mm: where its
-/// surface bends on a radius of 2.8 mm or less. Own choice: a wall's top is rounded on 1 to
-/// 1.5 mm, its floor and its corners on 4 mm and more.
-const FALLS_AWAY_MM: f64 = 0.25;
+/// An edge is where the tray falls away or rises by so much, mm, so far to one side, mm: where
+/// its surface bends on a radius of 2.8 mm or less, or another piece of it begins. Own choice:
+/// a wall's top is rounded on 1 to 1.5 mm, its floor and its corners on 4 mm and more.
+const BENDS_MM: f64 = 0.25;
 const ASIDE_MM: f64 = 1.2;
 
 /// The strips where values at vertices, not averaged, are at or below a level (mm). `beside`
@@ -112,11 +112,13 @@ fn on_edges(tray: &PreparedTray, places: &[&Beside]) -> usize {
             })
         })
         .collect();
-    let fallen = tray.solid().distances(&probes);
-    let around = places.iter().zip(fallen.chunks(DIRECTIONS));
+    let aside = tray.solid().distances(&probes);
+    let around = places.iter().zip(aside.chunks(DIRECTIONS));
     around
-        .filter(|(beside, fallen)| {
-            beside.on_open_edge || fallen.iter().flatten().any(|&mm| mm >= FALLS_AWAY_MM)
+        .filter(|(beside, aside)| {
+            beside.on_open_edge
+                || aside.iter().flatten().any(|mm| mm.abs() >= BENDS_MM)
+                || tray.is_at_joint(beside, ASIDE_MM)
         })
         .count()
 }

@@ -1,8 +1,9 @@
 //! Cover from the scan of the empty tray.
 
 use super::figures::{BareEdge, Cover, CoverMethod, NoCover, NoCoverHere};
-use super::{bare_edges, gaps};
+use super::{bare_edges, gaps, stops};
 use crate::impression::Impression;
+use crate::settings::MeasureSettings;
 use crate::tray::{PlacedTray, PreparedTray};
 use geometry::field::{smoothed, smoothing_rounds};
 use geometry::signed_distance::Beside;
@@ -17,16 +18,15 @@ const MOST_MISSING: f64 = 0.05;
 /// Places that are measured between two looks.
 const BETWEEN_LOOKS: usize = 50_000;
 
-/// Cover at every tissue vertex that is not at a cut, with the strips of bare tray edge outlined
-/// at a level (mm). The scan's noise is a standard deviation, what the scanner itself adds to a
-/// length an expanded uncertainty (k = 2), mm. `look` is called between the parts.
+/// Cover at every tissue vertex that is not at a cut, with the strips of bare tray edge. The
+/// scan's noise is a standard deviation, mm. `look` is called between the parts.
 pub(crate) fn over_tissue(
     impression: &Impression,
     tray: &PreparedTray,
     placed: &PlacedTray,
     at_cut: Option<&[bool]>,
-    [noise_mm, of_scanner_mm]: [f64; 2],
-    level_mm: f64,
+    noise_mm: f64,
+    settings: &MeasureSettings,
     look: &(dyn Fn() + Sync),
 ) -> Result<Cover, NoCover> {
     let mesh = &impression.local;
@@ -50,12 +50,12 @@ pub(crate) fn over_tissue(
         here[v] = known.filter(|_| !at_cut.is_some_and(|at_cut| at_cut[v]));
     }
     look();
-    let raw: Vec<Option<f64>> = here
-        .iter()
-        .map(|known| Some(known.as_ref()?.as_ref().ok()?.mm))
-        .collect();
     let beside_of = |v: u32| here[v as usize].as_ref()?.as_ref().ok();
-    let bare_edges = bare_edges::find(impression, tray, &raw, beside_of, level_mm);
+    let raw: Vec<Option<f64>> = (0..here.len() as u32)
+        .map(|v| Some(beside_of(v)?.mm))
+        .collect();
+    let (off_stops, level_mm) = off_stops(impression, placed, &raw, settings);
+    let bare_edges = bare_edges::find(impression, tray, &off_stops, beside_of, level_mm);
     look();
     let [at_vertex_mm, smoothed_again] = averaged_twice(impression, &raw, &bare_edges);
     look();
@@ -64,7 +64,7 @@ pub(crate) fn over_tissue(
         .registration
         .uncertainty_mm
         .hypot(2.0 * noise_mm)
-        .hypot(SQRT_2 * of_scanner_mm);
+        .hypot(SQRT_2 * settings.scanner_uncertainty_mm);
     let uncertainty_at_vertex_mm = (0..weights.len())
         .into_par_iter()
         .map(|v| {
@@ -98,6 +98,25 @@ pub(crate) fn over_tissue(
     .ok_or(NoCover::TrayInsideMissing {
         missing_percent: 100.0,
     })
+}
+
+/// Values at vertices without what shows on declared stops: that is no strip, but may reach down
+/// to one at a stop's foot. With the level at which a strip is outlined, mm.
+fn off_stops(
+    impression: &Impression,
+    placed: &PlacedTray,
+    raw_mm: &[Option<f64>],
+    settings: &MeasureSettings,
+) -> (Vec<Option<f64>>, f64) {
+    let on_stop = stops::on_stop(placed, settings);
+    let level_mm = settings.show_through_mm;
+    let least_on_stop = level_mm + stops::OFF_STRIP_MM;
+    let off_stops =
+        (raw_mm.iter().zip(impression.local.vertices())).map(|(mm, place)| match on_stop(place) {
+            true => mm.map(|mm| mm.max(least_on_stop)),
+            false => *mm,
+        });
+    (off_stops.collect(), level_mm)
 }
 
 /// Refuses a tray scan that lacks the inside over too much of the tissue surface.

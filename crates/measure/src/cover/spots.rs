@@ -1,7 +1,7 @@
 //! Patches of little cover.
 
 use super::figures::{BareEdge, Cover, EdgeExtent, Spot, SpotKind};
-use super::stops::Stop;
+use super::stops::{OFF_STRIP_MM, Stop};
 use crate::amount::Amount;
 use crate::impression::Impression;
 use crate::settings::MeasureSettings;
@@ -16,8 +16,14 @@ pub(crate) fn spots(
     settings: &MeasureSettings,
 ) -> Vec<Spot> {
     let mesh = &impression.local;
-    let outlined = |low, high| patches(mesh, &cover.at_vertex_mm, low, high);
     let found = |kind, low, high: f64| -> Vec<(SpotKind, Patch, f64)> {
+        let outlined = |low, high| -> Vec<Patch> {
+            let patches = patches(mesh, &cover.at_vertex_mm, low, high);
+            match kind {
+                SpotKind::ShowThrough => parted(mesh, cover, stops, patches, high),
+                SpotKind::Thin => patches,
+            }
+        };
         let doubt = cover.uncertainty_mm;
         let (smaller, larger) = (outlined(low, high - doubt), outlined(low, high + doubt));
         outlined(low, high)
@@ -41,9 +47,8 @@ pub(crate) fn spots(
         .zip(around)
         .map(|((kind, patch, area_uncertainty_mm2), around)| {
             let on_surface = nearest_vertex(mesh, patch);
-            let stop = stops
-                .iter()
-                .position(|s| (on_surface - s.place).norm() <= s.reach_mm);
+            let stop = (stops.iter())
+                .position(|stop| stop.is_at(&on_surface) && !stop.is_at_foot(&on_surface));
             Spot {
                 kind: *kind,
                 centre: scan_from_local * on_surface,
@@ -64,6 +69,56 @@ pub(crate) fn spots(
             }
         })
         .collect()
+}
+
+/// Patches of show-through, largest first; those on a declared stop parted from what shows of the
+/// tray at the stop's foot: the stop is meant to touch, the tray beside it is not.
+fn parted(
+    mesh: &Mesh,
+    cover: &Cover,
+    stops: &[Stop],
+    patches: Vec<Patch>,
+    level_mm: f64,
+) -> Vec<Patch> {
+    let mut all: Vec<Patch> = (patches.into_iter())
+        .flat_map(|patch| off_its_stop(mesh, cover, stops, patch, level_mm))
+        .collect();
+    all.sort_by(|a, b| b.area_mm2.total_cmp(&a.area_mm2));
+    all
+}
+
+fn off_its_stop(
+    mesh: &Mesh,
+    cover: &Cover,
+    stops: &[Stop],
+    patch: Patch,
+    level_mm: f64,
+) -> Vec<Patch> {
+    let on_surface = nearest_vertex(mesh, &patch);
+    let Some(stop) = stops.iter().find(|stop| stop.is_at(&on_surface)) else {
+        return vec![patch];
+    };
+    let is_at_foot = |v: &u32| stop.is_at_foot(&mesh.vertices()[*v as usize]);
+    if !patch.vertices.iter().any(is_at_foot) {
+        return vec![patch];
+    }
+    let of_either = [false, true].map(|at_foot| {
+        let is_of_it =
+            |v: u32| patch.vertices.binary_search(&v).is_ok() && is_at_foot(&v) == at_foot;
+        let elsewhere = level_mm + OFF_STRIP_MM;
+        let values = cover.at_vertex_mm.iter().zip(0..).map(|(mm, v)| {
+            mm.map(|mm| {
+                if mm > level_mm || is_of_it(v) {
+                    mm
+                } else {
+                    elsewhere
+                }
+            })
+        });
+        let values: Vec<Option<f64>> = values.collect();
+        patches(mesh, &values, f64::NEG_INFINITY, level_mm)
+    });
+    of_either.into_iter().flatten().collect()
 }
 
 /// The longest strip of bare tray edge that makes up most of a patch.

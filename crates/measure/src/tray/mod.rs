@@ -13,7 +13,10 @@ mod shelf;
 pub use figures::{
     COARSEST_EDGE_FOR_COVER_MM, LimbBend, PiecesNotPlaced, TrayNotPlaced, TrayRegistration,
 };
-pub use fit::{Clearance, EdgeToBorder, ShelfFit, Touch, TraySuits, WANTED_CLEARANCE_MM, fit};
+pub use fit::{
+    Clearance, EdgeToBorder, FitShown, ShelfFit, Touch, TrayInMouth, TraySuits,
+    WANTED_CLEARANCE_MM, fit, fit_shown,
+};
 pub(crate) use limb_bends::limb_bends;
 pub use parts::{JoinedParts, LaidPart};
 pub use pieces::{AssembledTray, TrayJoint};

@@ -8,13 +8,16 @@ use crate::anatomy;
 use crate::bend::{BentPose, FROM_FAR_MM, FROM_NEAR_MM, Limbs, fitted};
 use crate::frame;
 use crate::impression::{Impression, Surface};
+use crate::intake::main_parts;
 use geometry::registration::{self, NotRegistered, Registered, Target};
 use geometry::sampling::{SurfacePoint, spread_over};
 use geometry::signed_distance::{Beside, Solid, angle_weighted_normals};
 use geometry::{NotLaid, Refined, lay_refined};
 use mesh::{Mesh, SpatialIndex};
 use nalgebra::{Isometry3, Point3, Translation3, Unit, UnitVector3, Vector3};
+use std::collections::BTreeSet;
 use std::f64::consts::SQRT_2;
+use std::sync::OnceLock;
 
 /// Points that stand for the impression's outer surface.
 const OUTER_POINTS: usize = 12_000;
@@ -41,6 +44,8 @@ pub struct PreparedTray {
     target: Target,
     corner_normals: Vec<Vector3<f64>>,
     local_from_tray: Option<Isometry3<f64>>,
+    /// Of a tray in pieces, the surface of each; empty of a tray in one.
+    pieces: OnceLock<Vec<SpatialIndex>>,
 }
 
 impl PreparedTray {
@@ -67,7 +72,43 @@ impl PreparedTray {
             target,
             corner_normals,
             surface,
+            pieces: OnceLock::new(),
         }
+    }
+
+    /// Whether two pieces of the tray meet beside a place of its surface: another begins within
+    /// a distance to one side of it, not behind its wall.
+    pub(crate) fn is_at_joint(&self, beside: &Beside, within_mm: f64) -> bool {
+        /// Sine of the angle to the surface up to which a piece lies to one side.
+        const TO_ONE_SIDE: f64 = 0.5;
+        /// So near, mm, the way to a piece says nothing: the place lies on it.
+        const COINCIDE_MM: f64 = 0.1;
+        let is_beside = |piece: &&SpatialIndex| {
+            let nearest = piece.nearest(&beside.place, within_mm);
+            nearest.is_some_and(|nearest| {
+                let off = nearest.point - beside.place;
+                let (off_mm, behind_mm) = (off.norm(), beside.away.dot(&off).abs());
+                off_mm <= COINCIDE_MM || behind_mm <= TO_ONE_SIDE * off_mm
+            })
+        };
+        self.pieces().iter().filter(is_beside).count() > 1
+    }
+
+    fn pieces(&self) -> &[SpatialIndex] {
+        self.pieces.get_or_init(|| {
+            let Surface { mesh, topology, .. } = &self.surface;
+            let is_main = main_parts(&self.surface);
+            let of = topology.component_of_triangle();
+            let main: BTreeSet<u32> = (of.iter().zip(is_main))
+                .filter_map(|(&piece, is_main)| is_main.then_some(piece))
+                .collect();
+            if main.len() < 2 {
+                return Vec::new();
+            }
+            (main.iter())
+                .map(|piece| SpatialIndex::new(&mesh.filtered(|t| of[t] == *piece)))
+                .collect()
+        })
     }
 
     /// How far the facets of the tray's scan may stray from the edge that they

@@ -271,6 +271,7 @@ wash-place-unclear = zu knapp zum Entscheiden
 
 # Serienlöffel, für eine neue Abformung anprobiert.
 next-tray-heading = Löffel für die neue Abformung
+next-tray-trays = Die Löffel und der Abstand, den jeder lässt
 next-tray-column-tray = Löffel
 next-tray-column-least = Abstand, geringster (k = 2)
 next-tray-column-median = Abstand, Median (k = 2)

@@ -189,20 +189,3 @@ agreement-unknown = '{ $reference }' ist kein Beurteiler; die Tabelle enthält {
 
 ## Serienlöffel in einem Mund.
 
-fit-take = NEHMEN: { $tray } ({ $jaw }): der Löffel berührt nirgends.
-fit-adapt = KEINER PASST ({ $jaw }): { $tray } kommt am nächsten. Ihn anpassen:
-fit-bend = Wegbiegen vom Gewebe ({ $place }): der Löffel ragt { $depth } mm weit hinein, über { $area }.
-fit-shorten = Kürzen ({ $place }): die Kante reicht { $past } mm über den Rand hinaus.
-fit-individual = KEINER PASST ({ $jaw }): einen individuellen Löffel anfertigen. Kein Serienlöffel kommt nahe genug, um angepasst zu werden.
-fit-none-of-jaw = KEINER PASST ({ $jaw }): für diesen Kiefer ist kein Serienlöffel gescannt. Die vorhandenen scannen.
-fit-wanted = { $from } bis { $to } mm
-fit-head-tray = Löffel
-fit-head-least = kleinster, mm
-fit-head-median = Median
-fit-head-uncertainty = ± (k = 2)
-fit-head-edge = Kante bis Rand, kleinster
-fit-head-touches = berührt
-fit-not-placed = ließ sich nicht anprobieren: sein Scan zeigt keinen Löffel
-fit-clearance = Abstand vom Gewebe zur Innenseite jedes Löffels, in der Lage, in der er am gleichmäßigsten ist. Die Spalte „{ $wanted }“ ist der Anteil des Gewebes über dem Löffel mit diesem Abstand.
-fit-positive = Der Scan zeigt den Mund oder ein Modell: der Abstand reicht bis dorthin, wo der Scan endet, was nicht der Rand ist.
-fit-try = Den Löffel vor dem Gebrauch im Mund anprobieren; es entscheidet die approbierte Fachperson.

@@ -271,6 +271,7 @@ wash-place-unclear = too close to call
 
 # Trays of the shelf, tried in for a new impression.
 next-tray-heading = Trays for the new impression
+next-tray-trays = The trays and the room that each leaves
 next-tray-column-tray = Tray
 next-tray-column-least = Least clearance (k = 2)
 next-tray-column-median = Median clearance (k = 2)

@@ -189,20 +189,3 @@ agreement-unknown = '{ $reference }' is no rater; the table holds { $raters }
 
 ## Trays of a shelf in a mouth.
 
-fit-take = TAKE { $tray } ({ $jaw }): it touches nowhere.
-fit-adapt = NONE FITS ({ $jaw }): { $tray } comes nearest. Adapt it:
-fit-bend = Bend it away from the { $place }: it reaches { $depth } mm into the tissue over { $area }.
-fit-shorten = Shorten it at the { $place }: its edge reaches { $past } mm past the border.
-fit-individual = NONE FITS ({ $jaw }): make an individual tray. No tray on the shelf comes near enough to be adapted.
-fit-none-of-jaw = NONE FITS ({ $jaw }): there is no { $jaw } tray on the shelf. Scan those that you have.
-fit-wanted = { $from } to { $to } mm
-fit-head-tray = tray
-fit-head-least = least, mm
-fit-head-median = median
-fit-head-uncertainty = ± (k = 2)
-fit-head-edge = edge to border, least
-fit-head-touches = touches
-fit-not-placed = could not be tried in: no tray is seen in its scan
-fit-clearance = Clearance from the tissue to the inside of each tray, in the place where it is most even. The column "{ $wanted }" is the share of the tissue over the tray with that clearance.
-fit-positive = The scan shows the mouth or a cast: the distance is to where the scan ends, which is not the border.
-fit-try = Try the tray in the mouth before you use it; the licensed clinician decides.

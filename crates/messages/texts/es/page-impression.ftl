@@ -271,6 +271,7 @@ wash-place-unclear = demasiado justo para decidir
 
 # Cubetas de existencias, probadas para una nueva impresión.
 next-tray-heading = Cubetas para la nueva impresión
+next-tray-trays = Las cubetas y la holgura que deja cada una
 next-tray-column-tray = Cubeta
 next-tray-column-least = Holgura mínima (k = 2)
 next-tray-column-median = Holgura mediana (k = 2)

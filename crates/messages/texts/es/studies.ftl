@@ -189,20 +189,3 @@ agreement-unknown = '{ $reference }' no es un evaluador; la tabla contiene { $ra
 
 ## Cubetas de existencias en una boca.
 
-fit-take = TOME { $tray } ({ $jaw }): no toca en ningún punto.
-fit-adapt = NINGUNA SIRVE ({ $jaw }): la que más se acerca es { $tray }. Adáptela:
-fit-bend = Dóblela para separarla del tejido ({ $place }): penetra { $depth } mm en él, en { $area }.
-fit-shorten = Acórtela ({ $place }): su canto sobrepasa el borde en { $past } mm.
-fit-individual = NINGUNA SIRVE ({ $jaw }): confeccione una cubeta individual. Ninguna cubeta de existencias se acerca lo suficiente para adaptarla.
-fit-none-of-jaw = NINGUNA SIRVE ({ $jaw }): no hay cubetas de existencias de este maxilar. Escanee las que tenga.
-fit-wanted = { $from } a { $to } mm
-fit-head-tray = cubeta
-fit-head-least = mínimo, mm
-fit-head-median = mediana
-fit-head-uncertainty = ± (k = 2)
-fit-head-edge = canto a borde, mínimo
-fit-head-touches = toca
-fit-not-placed = no se pudo probar: su escaneo no muestra ninguna cubeta
-fit-clearance = Holgura del tejido a la cara interna de cada cubeta, donde es más uniforme. La columna «{ $wanted }» es la proporción del tejido sobre la cubeta con esa holgura.
-fit-positive = El escaneo muestra la boca o un modelo: la distancia es hasta donde termina el escaneo, que no es el borde.
-fit-try = Pruebe la cubeta en la boca antes de usarla; decide el profesional clínico autorizado.

@@ -9,11 +9,6 @@ use sha2::{Digest, Sha256};
 /// How every page looks.
 const STYLE: &str = include_str!("style.css");
 
-/// A page that needs no other file and runs nothing.
-pub(crate) fn whole(title: &str, body: &Markup) -> String {
-    in_language(title, body, Language::English)
-}
-
 /// A page that needs no other file and runs nothing, in a language.
 pub(crate) fn in_language(title: &str, body: &Markup, language: Language) -> String {
     document(title, body, &[STYLE], None, language)

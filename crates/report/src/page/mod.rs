@@ -38,6 +38,7 @@ mod parcel;
 mod provenance;
 mod relief;
 mod scan;
+mod shelf_fit;
 mod space_chart;
 mod standard;
 mod table;
@@ -51,8 +52,9 @@ mod wash;
 
 pub(crate) use cautions::cautions;
 use document::with_script;
-pub(crate) use document::{in_language, whole, with_style};
+pub(crate) use document::{in_language, with_style};
 pub(crate) use filled::{PART, filled};
+pub use shelf_fit::fit_page;
 pub use standard::control_page;
 pub(crate) use table::table;
 

@@ -3,7 +3,7 @@
 use super::figure::{area, none, quantity, share};
 use super::material::Material;
 use super::table::{table, words};
-use crate::result::{ClearanceResult, ImpressionResult, TrayResult};
+use crate::result::{ClearanceResult, ImpressionResult, TrayResult, TraysTried};
 use crate::text::next_tray::{next_tray, touching_place};
 use maud::{Markup, html};
 use messages::{Language, Value, text};
@@ -16,6 +16,17 @@ pub fn part(
     let language = material.language;
     let tried = impression.next_tray.as_ref()?;
     let conclusion = next_tray(impression, language)?;
+    let heading = text!(language, "next-tray-heading");
+    Some(html! {
+        h3 { (heading) }
+        p { (conclusion) }
+        (trays(tried, language))
+        p.aside { (text!(language, "next-tray-how")) }
+    })
+}
+
+/// The trays of a shelf with the room that each leaves.
+pub(super) fn trays(tried: &TraysTried, language: Language) -> Markup {
     let [from, to] = tried.wanted_clearance_mm;
     let wanted = Value::figure(format!("{from}"));
     let columns = [
@@ -33,13 +44,7 @@ pub fn part(
     let rows: Vec<Vec<Markup>> = (tried.trays.iter())
         .map(|tray| row(tray, language))
         .collect();
-    let heading = text!(language, "next-tray-heading");
-    Some(html! {
-        h3 { (heading) }
-        p { (conclusion) }
-        (table(&heading, &columns, &rows))
-        p.aside { (text!(language, "next-tray-how")) }
-    })
+    table(&text!(language, "next-tray-trays"), &columns, &rows)
 }
 
 fn row(tray: &TrayResult, language: Language) -> Vec<Markup> {

@@ -2,6 +2,7 @@
 //! one of each finding. Marks and words are laid over them by [`crate::page`].
 
 mod camera;
+mod clearance;
 mod paint;
 mod raster;
 mod runs;
@@ -9,6 +10,7 @@ mod solid;
 mod tray;
 
 pub use camera::{Camera, View};
+pub use clearance::{CLEARANCE_ENDS_MM, clearance};
 pub use solid::{Solid, THICKNESS_FROM_MM, THICKNESS_STEP_MM};
 
 use crate::result::CoverMap;
@@ -151,9 +153,9 @@ pub fn pictures_watched(
     })
 }
 
-/// Where values lie along a scale, 0 to 1; NaN where they are not known.
-fn along(scale: &CoverMap, values: &[Option<f64>]) -> Vec<f32> {
-    let share = |mm: f64| ((mm - scale.from_mm) / (scale.to_mm - scale.from_mm)) as f32;
+/// Where values lie along a scale between two ends, 0 to 1; NaN where they are not known.
+fn along([from_mm, to_mm]: [f64; 2], values: &[Option<f64>]) -> Vec<f32> {
+    let share = |mm: f64| ((mm - from_mm) / (to_mm - from_mm)) as f32;
     let values = values.iter();
     values.map(|value| value.map_or(f32::NAN, share)).collect()
 }
@@ -202,7 +204,7 @@ impl<'a> PaintedSurface<'a> {
             frame: &measurement.frame,
             runs: Run::all_of(&scan.mesh),
             normals: normals.iter().map(|n| n.cast()).collect(),
-            shares: cover.map(|cover| along(&scale, &cover.at_vertex_mm)),
+            shares: cover.map(|cover| along(scale.ends_mm(), &cover.at_vertex_mm)),
             inside_out: measurement.scan.turned.whole,
         })
     }
@@ -212,15 +214,21 @@ impl<'a> PaintedSurface<'a> {
         let wash = checked.wash_of(number)?;
         let scale = CoverMap::of_wash(checked, number);
         Some(Self {
-            shares: Some(along(&scale, &wash.at_vertex_mm)),
+            shares: Some(along(scale.ends_mm(), &wash.at_vertex_mm)),
             ..Self::of(checked, number)?
         })
     }
 
     /// `None` where nothing is to be seen.
     fn tissue_side(&self) -> Option<Result<Picture, io::Error>> {
+        self.seen_from(View::Tissue)
+    }
+
+    /// `None` where nothing is to be seen.
+    fn seen_from(&self, view: View) -> Option<Result<Picture, io::Error>> {
         let cameras = Camera::of_views(self.mesh.vertices(), self.frame, VIEW_PX)?;
-        let (view, camera) = View::ALL.into_iter().zip(cameras).next()?;
+        let mut views = View::ALL.into_iter().zip(cameras);
+        let (_, camera) = views.find(|(other, _)| *other == view)?;
         Some(self.drawn(camera, Some(view)))
     }
 

@@ -30,7 +30,7 @@ pub(super) fn inside(checked: &CheckedCase, number: usize) -> Result<Option<Pict
             frame: &frame,
             runs: Run::all_of(tray),
             normals: normals.iter().map(|n| n.cast()).collect(),
-            shares: Some(along(&CoverMap::of_cover(checked, number), &cover)),
+            shares: Some(along(CoverMap::of_cover(checked, number).ends_mm(), &cover)),
             inside_out: false,
         }
         .tissue_side()

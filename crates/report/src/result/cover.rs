@@ -294,6 +294,11 @@ impl Spot {
 }
 
 impl CoverMap {
+    /// Values at the dark and the bright end, mm.
+    pub(crate) fn ends_mm(&self) -> [f64; 2] {
+        [self.from_mm, self.to_mm]
+    }
+
     /// How the cover map of an impression is called and coloured.
     pub(crate) fn of_cover(checked: &CheckedCase, impression: usize) -> Self {
         Self {

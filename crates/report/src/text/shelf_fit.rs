@@ -1,26 +1,22 @@
 //! How the trays of a shelf suit a mouth, as text.
 
 use super::columns::in_columns;
-use super::format::{self, in_language};
-use super::words::{arch_word, group_words, side_word, zone_name};
-use crate::result::{ClearanceResult, Conclusion, EdgeResult, Side, TrayResult};
+use super::format;
+use super::words::{arch_word, side_word, zone_name};
+use crate::result::{ClearanceResult, Conclusion, EdgeResult, Side, TouchResult, TrayResult};
 use crate::studies::shelf_fit::FitResult;
 use messages::{Language, Value, text};
 
 /// How the trays of a shelf suit a mouth, as text for people.
 #[must_use]
 pub fn fit_text(result: &FitResult, language: Language) -> String {
-    let [from, to] = result.tried.wanted_clearance_mm;
-    let wanted = text!(
-        language,
-        "fit-wanted",
-        from = Value::figure(from.to_string()),
-        to = Value::figure(to.to_string())
-    );
-    let mut said = conclusion(result, language);
+    let wanted = wanted(result, language);
+    let steps = adapting(result, language).into_iter();
+    let mut said = vec![conclusion(result, language)];
+    said.extend(steps.map(|step| format!("  {step}")));
     said.push(String::new());
     said.push(trays(result, &wanted, language));
-    said.push(text!(language, "fit-clearance", wanted = wanted));
+    said.push(text!(language, "fit-how", wanted = wanted.as_str()));
     if result.is_positive {
         said.push(text!(language, "fit-positive"));
     }
@@ -28,44 +24,62 @@ pub fn fit_text(result: &FitResult, language: Language) -> String {
     said.join("\n") + "\n"
 }
 
-/// Which tray to take, or how to adapt the nearest.
-fn conclusion(result: &FitResult, language: Language) -> Vec<String> {
-    let jaw = group_words(arch_word(result.arch), language);
+/// What to do, in a sentence.
+pub(crate) fn conclusion(result: &FitResult, language: Language) -> String {
+    let jaw = arch_word(result.arch);
     let tray = result.tried.tray.as_deref().unwrap_or_default();
     match result.tried.conclusion {
-        Conclusion::Take => vec![text!(language, "fit-take", tray = tray, jaw = jaw)],
-        Conclusion::Adapt => {
-            let head = text!(language, "fit-adapt", tray = tray, jaw = jaw);
-            let bend = result.tried.bend.iter().map(|touch| {
-                text!(
-                    language,
-                    "fit-bend",
-                    place = place(&touch.zone, touch.side, language),
-                    depth = Value::number(touch.depth_mm, 1),
-                    area = Value::figure(format::area(touch.area_mm2))
-                )
-            });
-            let shorten = result.tried.shorten.iter().map(|edge| {
-                text!(
-                    language,
-                    "fit-shorten",
-                    place = place(&edge.zone, edge.side, language),
-                    past = Value::number(edge.past_border_mm, 1)
-                )
-            });
-            let orders = bend.chain(shorten).map(|order| format!("  {order}"));
-            std::iter::once(head).chain(orders).collect()
-        }
-        Conclusion::Individual => vec![text!(language, "fit-individual", jaw = jaw)],
-        Conclusion::NoneOfThisJaw => vec![text!(language, "fit-none-of-jaw", jaw = jaw)],
+        Conclusion::Take => text!(language, "fit-take", tray = tray, jaw = jaw),
+        Conclusion::Adapt => text!(language, "fit-adapt", tray = tray, jaw = jaw),
+        Conclusion::Individual => text!(language, "fit-individual", jaw = jaw),
+        Conclusion::NoneOfThisJaw => text!(language, "fit-none-of-this-jaw", jaw = jaw),
     }
+}
+
+/// How to adapt the tray that comes nearest, step by step; nothing of one that fits.
+pub(crate) fn adapting(result: &FitResult, language: Language) -> Vec<String> {
+    let bend = result.tried.bend.iter().map(|touch| {
+        text!(
+            language,
+            "fit-bend",
+            place = place(&touch.zone, touch.side, language),
+            depth = Value::number(touch.depth_mm, 1),
+            area = Value::figure(format::area(touch.area_mm2))
+        )
+    });
+    let shorten = result.tried.shorten.iter().map(|edge| {
+        text!(
+            language,
+            "fit-shorten",
+            place = place(&edge.zone, edge.side, language),
+            past = Value::number(edge.past_border_mm, 1)
+        )
+    });
+    bend.chain(shorten).collect()
+}
+
+/// The clearance that is wanted: `2 to 3 mm`.
+fn wanted(result: &FitResult, language: Language) -> String {
+    let [from, to] = (result.tried.wanted_clearance_mm).map(|mm| Value::figure(mm.to_string()));
+    text!(language, "fit-head-wanted", from = from, to = to)
 }
 
 fn place(zone: &str, side: Option<Side>, language: Language) -> String {
     let zone = zone_name(zone, language);
-    side.map_or_else(
-        || zone.clone(),
-        |side| format!("{zone}, {}", side_word(side, language)),
+    match side {
+        Some(side) => format!("{zone}, {}", side_word(side, language)),
+        None => zone,
+    }
+}
+
+/// Where a tray touches, how deep and over what area.
+pub(crate) fn touch(touch: &TouchResult, language: Language) -> String {
+    text!(
+        language,
+        "fit-page-touch",
+        place = place(&touch.zone, touch.side, language),
+        depth = Value::number(touch.depth_mm, 1),
+        area = Value::figure(format::area(touch.area_mm2))
     )
 }
 
@@ -87,27 +101,30 @@ fn trays(result: &FitResult, wanted: &str, language: Language) -> String {
 fn row(tray: &TrayResult, language: Language) -> Vec<String> {
     let name = tray.name.clone();
     let Some(found) = &tray.clearance else {
-        let why = if tray.is_of_the_other_jaw {
-            text!(language, "next-tray-other-jaw")
-        } else {
-            text!(language, "fit-not-placed")
-        };
-        return vec![name, why];
+        return vec![name, not_tried(tray, language)];
     };
-    let number = |mm: f64| in_language(format!("{mm:.2}"), language);
+    let number = |mm: f64| Value::number(mm, 2).text(language);
     let least = least_edge(found).map(|edge| {
-        let place = place(&edge.zone, edge.side, language);
-        in_language(format!("{:.1} mm", edge.least_mm), language) + ", " + &place
+        let mm = Value::number(edge.least_mm, 1).text(language);
+        format!("{mm} mm, {}", place(&edge.zone, edge.side, language))
     });
     vec![
         name,
         number(found.least_mm),
         number(found.median_mm),
         number(found.uncertainty_mm),
-        in_language(format::percent(found.wanted_share), language),
+        Value::figure(format::percent(found.wanted_share)).text(language),
         least.unwrap_or_default(),
         touches(found, language),
     ]
+}
+
+/// Why a tray has no clearance.
+pub(crate) fn not_tried(tray: &TrayResult, language: Language) -> String {
+    match tray.is_of_the_other_jaw {
+        true => text!(language, "fit-other-jaw"),
+        false => text!(language, "fit-not-placed"),
+    }
 }
 
 fn least_edge(found: &ClearanceResult) -> Option<&EdgeResult> {

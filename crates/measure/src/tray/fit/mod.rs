@@ -8,13 +8,15 @@
 mod figures;
 mod inside;
 mod most_even;
+mod shown;
 
 pub use figures::{Clearance, EdgeToBorder, ShelfFit, Touch, TraySuits, WANTED_CLEARANCE_MM};
+pub use shown::{FitShown, TrayInMouth};
 
 use super::placing::{PreparedTray, facet_doubt_mm, starts};
 use super::shelf::ShelfTray;
 use crate::amount::Amount;
-use crate::border::{Border, BorderPart};
+use crate::border::BorderPart;
 use crate::impression::{Impression, Surface};
 use crate::measuring::Measuring;
 use crate::not_an_impression::NotAnImpression;
@@ -44,54 +46,47 @@ pub fn fit(
     shelf: &[ShelfTray],
     settings: &MeasureSettings,
 ) -> Result<ShelfFit, NotAnImpression> {
+    in_mouth(scan, settings, |mouth| mouth.fit(shelf))
+}
+
+/// As [`fit`], with what pictures show of it.
+///
+/// # Errors
+/// As [`fit`].
+pub fn fit_shown(
+    scan: &Mesh,
+    shelf: &[ShelfTray],
+    settings: &MeasureSettings,
+) -> Result<(ShelfFit, FitShown), NotAnImpression> {
+    in_mouth(scan, settings, |mouth| {
+        let fit = mouth.fit(shelf);
+        let shown = shown::shown(mouth.impression, mouth.border_line(), shelf, &fit);
+        (fit, shown)
+    })
+}
+
+/// What comes of the mouth that a scan shows.
+fn in_mouth<T>(
+    scan: &Mesh,
+    settings: &MeasureSettings,
+    then: impl FnOnce(&Mouth<'_>) -> T,
+) -> Result<T, NotAnImpression> {
     let as_given = Measuring::new(scan, None, settings);
     match as_given.frame() {
-        Ok(_) => measured(&as_given, shelf, settings, false),
+        Ok(_) => Ok(then(&Mouth::of(&as_given, settings, false)?)),
         Err(NotAnImpression::Positive | NotAnImpression::Cast) => {
             let negative = Surface::of(scan).mesh.turned_inside_out();
-            measured(
-                &Measuring::new(&negative, None, settings),
-                shelf,
-                settings,
-                true,
-            )
+            let measuring = Measuring::new(&negative, None, settings);
+            Ok(then(&Mouth::of(&measuring, settings, true)?))
         }
         Err(why) => Err(why.clone()),
     }
 }
 
-fn measured(
-    measuring: &Measuring<'_>,
-    shelf: &[ShelfTray],
-    settings: &MeasureSettings,
-    is_positive: bool,
-) -> Result<ShelfFit, NotAnImpression> {
-    let found = measuring.frame().map_err(Clone::clone)?;
-    if let Some(shell) = &found.shell {
-        return Err(shell.clone());
-    }
-    let impression = measuring.impression().ok_or(NotAnImpression::NoTrough)?;
-    let border = measuring.border().and_then(Result::ok);
-    let noise_mm = measuring.noise_mm().unwrap_or(0.0);
-    let mouth = Mouth::of(
-        impression,
-        border,
-        noise_mm,
-        settings.scanner_uncertainty_mm,
-    );
-    Ok(ShelfFit {
-        arch: impression.frame.arch,
-        is_positive,
-        trays: shelf
-            .par_iter()
-            .map(|tray| mouth.suited(&tray.scan))
-            .collect(),
-    })
-}
-
 /// The tissue that trays are tried in.
 struct Mouth<'a> {
     impression: &'a Impression,
+    is_positive: bool,
     /// Places spread over the tissue surface, local coordinates.
     tissue: Vec<Point3<f64>>,
     /// Points of the border, local coordinates.
@@ -109,15 +104,21 @@ struct BorderPlace {
 
 impl<'a> Mouth<'a> {
     fn of(
-        impression: &'a Impression,
-        border: Option<&Border>,
-        noise_mm: f64,
-        scanner_uncertainty_mm: f64,
-    ) -> Self {
+        measuring: &'a Measuring<'_>,
+        settings: &MeasureSettings,
+        is_positive: bool,
+    ) -> Result<Self, NotAnImpression> {
+        let found = measuring.frame().map_err(Clone::clone)?;
+        if let Some(shell) = &found.shell {
+            return Err(shell.clone());
+        }
+        let impression = measuring.impression().ok_or(NotAnImpression::NoTrough)?;
+        let border = measuring.border().and_then(Result::ok);
+        let noise_mm = measuring.noise_mm().unwrap_or(0.0);
         let is_tissue = &impression.regions.is_tissue;
         let local_from_scan = impression.frame.local_from_scan();
         let stations = border.iter().flat_map(|border| &border.stations);
-        Self {
+        Ok(Self {
             tissue: spread_over(&impression.local, POINTS, |t| is_tissue[t])
                 .iter()
                 .map(|s| s.point)
@@ -131,9 +132,31 @@ impl<'a> Mouth<'a> {
                 })
                 .collect(),
             uncertainty_mm: (2.0 * noise_mm)
-                .hypot(SQRT_2 * scanner_uncertainty_mm)
+                .hypot(SQRT_2 * settings.scanner_uncertainty_mm)
                 .hypot(2.0 * facet_doubt_mm(impression.edge_mm)),
             impression,
+            is_positive,
+        })
+    }
+
+    /// The border, scan coordinates, mm.
+    fn border_line(&self) -> Vec<Point3<f64>> {
+        let scan_from_local = self.impression.frame.local_from_scan().inverse();
+        let places = self.border.iter();
+        places
+            .map(|border| scan_from_local * border.place)
+            .collect()
+    }
+
+    /// How the trays of a shelf suit.
+    fn fit(&self, shelf: &[ShelfTray]) -> ShelfFit {
+        ShelfFit {
+            arch: self.impression.frame.arch,
+            is_positive: self.is_positive,
+            trays: shelf
+                .par_iter()
+                .map(|tray| self.suited(&tray.scan))
+                .collect(),
         }
     }
 

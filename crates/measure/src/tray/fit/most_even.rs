@@ -30,10 +30,14 @@ pub(super) fn over_tray(
 ) -> Vec<(Point3<f64>, Beside)> {
     let moved: Vec<Point3<f64>> = tissue.iter().map(|p| tray_from_local * p).collect();
     let beside = solid.beside(&moved).into_iter().zip(tissue);
-    let near = |beside: &Beside| !beside.on_open_edge && beside.mm < anatomy::GREATEST_MATERIAL_MM;
     beside
-        .filter_map(|(beside, place)| Some((*place, beside.filter(near)?)))
+        .filter_map(|(beside, place)| Some((*place, beside.filter(is_over)?)))
         .collect()
+}
+
+/// Whether a place lies over the tray, not past its edge.
+pub(super) fn is_over(beside: &Beside) -> bool {
+    !beside.on_open_edge && beside.mm < anatomy::GREATEST_MATERIAL_MM
 }
 
 /// Unknowns: shift, turn, and the even clearance.

@@ -108,7 +108,7 @@ pub(super) fn tray_marks<'a>(
 }
 
 /// Radius of the ring round a place, drawn so large that it can be seen.
-fn ring(radius_mm: f64, picture: &Picture, px: f64) -> f64 {
+pub(super) fn ring(radius_mm: f64, picture: &Picture, px: f64) -> f64 {
     const LEAST_RADIUS: f64 = 14.0;
     (radius_mm * picture.camera.px_per_mm * px).max(LEAST_RADIUS)
 }

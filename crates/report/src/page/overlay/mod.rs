@@ -1,5 +1,6 @@
 //! Marks, scales and words over a picture, as SVG, so that they print sharp.
 
+mod clearance;
 mod labels;
 mod marks;
 mod scales;
@@ -7,6 +8,7 @@ mod sheet;
 mod symbols;
 mod views;
 
+pub(super) use clearance::{InMouth, in_mouth};
 pub(crate) use labels::apart;
 pub(super) use marks::to_relieve;
 pub(crate) use marks::{Kind, Mark, finding_marks};

@@ -1,7 +1,6 @@
 //! Scales below a picture: of length, and of colours.
 
 use super::sheet::{WIDTH, round};
-use crate::result::CoverMap;
 use maud::{Markup, html};
 use messages::{Language, Value, text};
 
@@ -19,18 +18,18 @@ pub(super) fn scale_bar(px_per_mm: f64, x: f64, y: f64) -> Markup {
     }
 }
 
-/// The colours of cover with their ends and the limits of cover.
+/// The colours of a map between its ends, mm, with the levels that are marked on it.
 pub(in crate::page) fn colour_scale(
-    map: &CoverMap,
+    [from_mm, to_mm]: [f64; 2],
     what: &str,
     levels: &[(f64, String)],
     y: f64,
     language: Language,
 ) -> Markup {
     let (left, right, high) = (340.0, WIDTH - 60.0, 22.0);
-    let x = |mm: f64| left + (mm - map.from_mm) / (map.to_mm - map.from_mm) * (right - left);
+    let x = |mm: f64| left + (mm - from_mm) / (to_mm - from_mm) * (right - left);
     let band = (right - left) / f64::from(BANDS);
-    let levels = (levels.iter()).filter(|(mm, _)| (map.from_mm..=map.to_mm).contains(mm));
+    let levels = (levels.iter()).filter(|(mm, _)| (from_mm..=to_mm).contains(mm));
     html! {
         @for number in 0..BANDS {
             @let share = (f64::from(number) + 0.5) / f64::from(BANDS);
@@ -40,10 +39,10 @@ pub(in crate::page) fn colour_scale(
         }
         rect x=(left) y=(y) width=(right - left) height=(high) fill="none" stroke="#1a1a1a" {}
         text x=(left) y=(y - 6.0) font-size="20" { (what) }
-        (tick(x(map.from_mm), y + high, map.from_mm, ("", "end"), language))
+        (tick(x(from_mm), y + high, from_mm, ("", "end"), language))
         @for (mm, word) in levels { (tick(x(*mm), y + high, *mm, (word, "middle"), language)) }
         @let end = text!(language, "page-scale-end");
-        (tick(x(map.to_mm), y + high, map.to_mm, (&end, "middle"), language))
+        (tick(x(to_mm), y + high, to_mm, (&end, "middle"), language))
     }
 }
 

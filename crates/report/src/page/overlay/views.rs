@@ -170,7 +170,7 @@ pub fn cover_levels(result: &CaseResult, language: Language) -> Vec<(f64, String
 /// The colours of a map of thickness, in mm.
 fn thickness_scale(map: &CoverMap, levels: &[(f64, String)], y: f64, language: Language) -> Markup {
     let what = text!(language, "page-scale-thickness");
-    colour_scale(map, &what, levels, y, language)
+    colour_scale(map.ends_mm(), &what, levels, y, language)
 }
 
 /// What a view is called.
@@ -179,7 +179,7 @@ pub fn view_name(view: View, language: Language) -> String {
 }
 
 /// Where one looks from, in a clause.
-fn seen(view: View, language: Language) -> String {
+pub(super) fn seen(view: View, language: Language) -> String {
     text!(language, "page-view", view = view.code())
 }
 

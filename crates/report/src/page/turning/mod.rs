@@ -59,7 +59,7 @@ pub(super) fn figure(material: &Material<'_>) -> Option<Markup> {
             @if let Some(map) = map {
                 svg.scale viewBox="290 0 510 98" role="img" aria-label=(text!(language, "turning-colours")) {
                     @let what = text!(language, "page-scale-material-thickness");
-                    (colour_scale(map, &what, &cover_levels(material.result, language), 28.0, language))
+                    (colour_scale(map.ends_mm(), &what, &cover_levels(material.result, language), 28.0, language))
                 }
             }
             div.row #turning-buttons role="group" aria-label=(text!(language, "turning-ways")) {}
