@@ -182,6 +182,10 @@ pub const PLAN: &[Permissions] = &[
         ..FOR_TESTS
     },
     Permissions {
+        name: "features",
+        ..FOR_TESTS
+    },
+    Permissions {
         name: "fixtures",
         ..FOR_TESTS
     },
@@ -196,7 +200,7 @@ pub const PLAN: &[Permissions] = &[
 ];
 
 /// Crates that the tests of any crate may use.
-const FOR_ANY_TEST: &[&str] = &["fixtures", "phantom"];
+const FOR_ANY_TEST: &[&str] = &["features", "fixtures", "phantom"];
 
 /// What a crate may do, if the plan knows it.
 #[must_use]

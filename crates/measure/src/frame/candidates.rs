@@ -102,31 +102,19 @@ fn turned(mesh: &Mesh, axis: &UnitVector3<f64>) -> Vec<Point3<f64>> {
     mesh.vertices().iter().map(|p| turn * p).collect()
 }
 
-/// Triangles that show how the trough lies as well as all do: several in each cell.
-pub(super) fn enough_to_turn_by(mesh: &Mesh) -> Vec<[u32; 3]> {
-    const ENOUGH: usize = 60_000;
-    if mesh.triangles().len() < 2 * ENOUGH {
-        return mesh.triangles().to_vec();
-    }
-    let spread = triangles_spread_over(mesh, ENOUGH, |_| true).into_iter();
-    spread.map(|t| mesh.triangles()[t]).collect()
-}
-
-/// Turns an axis until it is square to the crest line seen along it, of a trough no
-/// wider than twice `half_width_mm`: by some of the triangles first, and then by all.
-/// `None` where no trough sweeps round an arch.
+/// Turns an axis until it stands square to the crest line seen along it, of a trough no
+/// wider than twice `half_width_mm`. `None` where no trough sweeps round an arch.
 pub(super) fn settled(
     mesh: &Mesh,
-    some: &[[u32; 3]],
     axis: UnitVector3<f64>,
     half_width_mm: f64,
 ) -> Option<Candidate> {
     const TURNS: usize = 6;
     const STILL: f64 = 0.1 * std::f64::consts::PI / 180.0;
-    let (mut axis, mut triangles) = (axis, some);
-    let mut turns = 0;
-    loop {
-        let map = HeightMap::of(&turned(mesh, &axis), triangles, FINE_CELL_MM);
+    let mut axis = axis;
+    for turn_number in 0..TURNS {
+        let turn = basis_along(&axis);
+        let map = map_along(mesh, &axis, FINE_CELL_MM);
         let depths = map.valley_depths(half_width_mm);
         let bottoms = crest::Bottoms::seen_from_centre(&map, &depths)?;
         if bottoms.sweep() < LEAST_SWEEP {
@@ -134,9 +122,7 @@ pub(super) fn settled(
         }
         let normal = robust_normal(&bottoms.points())?;
         let upright = if normal.z < 0.0 { -normal } else { normal };
-        turns += 1;
-        let is_square = upright.angle(&Vector3::z_axis()) < STILL || turns == TURNS;
-        if is_square && triangles.len() == mesh.triangles().len() {
+        if upright.angle(&Vector3::z_axis()) < STILL || turn_number + 1 == TURNS {
             return Some(Candidate {
                 axis,
                 trough_mm3: size_of(&map, &depths),
@@ -146,13 +132,9 @@ pub(super) fn settled(
                 half_width_mm,
             });
         }
-        if is_square {
-            (triangles, turns) = (mesh.triangles(), 0);
-        } else {
-            let turn = basis_along(&axis);
-            axis = Unit::new_normalize(turn.inverse() * upright.into_inner());
-        }
+        axis = Unit::new_normalize(turn.inverse() * upright.into_inner());
     }
+    None
 }
 
 /// Normal of the plane through most of the points: fitted again without those

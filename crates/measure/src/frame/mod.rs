@@ -85,10 +85,9 @@ impl FoundFrame {
 /// Axes along which a trough goes round an arch, the largest trough first. Where hardly any
 /// is seen, a wider one is looked for: toward a shallow palate a trough rises slowly.
 fn seen_along(mesh: &Mesh, axes: &[UnitVector3<f64>]) -> Vec<Candidate> {
-    let some = candidates::enough_to_turn_by(mesh);
     let settled = |half_width_mm: f64| -> Vec<Candidate> {
         (axes.par_iter())
-            .filter_map(|&axis| candidates::settled(mesh, &some, axis, half_width_mm))
+            .filter_map(|&axis| candidates::settled(mesh, axis, half_width_mm))
             .collect()
     };
     let mut found = settled(anatomy::TROUGH_HALF_WIDTH_MM);
