@@ -62,13 +62,17 @@ fn made(arch: Arch, seed: u64, variety: Variety, bare_edges: Vec<BareEdge>) -> P
 }
 
 fn spots(made: &Phantom) -> Vec<Spot> {
+    known_spots(made)
+        .unwrap_or_else(|why| panic!("{:?} {}: {why}", made.truth.arch, made.truth.seed))
+}
+
+/// The spots, or why the cover was not judged.
+fn known_spots(made: &Phantom) -> Result<Vec<Spot>, String> {
     let settings = MeasureSettings::default();
     let measuring = Measuring::new(&made.impression, Some(&made.tray), &settings);
     let cover = measuring.cover().expect("a phantom is an impression");
-    if let Err(why) = cover {
-        panic!("{:?} {}: {why}", made.truth.arch, made.truth.seed);
-    }
-    measuring.spots().to_vec()
+    cover.map_err(|why| why.to_string())?;
+    Ok(measuring.spots().to_vec())
 }
 
 pub(crate) fn off_line(place: &Point3<f64>, strip: &BareEdgeTruth) -> f64 {
@@ -190,24 +194,29 @@ pub fn bare_edges_are_found_and_called_so(population: Population) {
 pub fn no_edge_is_invented_in_trays_with_holes_and_rims(population: Population) {
     let asked = population.asked("sound-in-perforated-trays");
     let trials = population.jaws_in_turn(10);
-    let invented: Vec<Vec<String>> = asked.rows(trials, |&(arch, seed)| {
+    let invented: Vec<Result<Vec<String>, String>> = asked.rows(trials, |&(arch, seed)| {
         let made = made(arch, seed, Variety::Broad { cut: None }, Vec::new());
-        let spots = spots(&made);
         // A rolled rim may leave little material beside it, by formula too.
-        let is_so = |spot: &&Spot| {
+        let is_so = |spot: &Spot| {
             spot.kind == SpotKind::Thin && made.truth.cover_at(&spot.centre) < TRULY_THIN_MM
         };
-        let said = spots
-            .iter()
-            .filter(|spot| !is_so(spot))
-            .map(|spot| format!("{:?} {:.1?}", spot.kind, spot.centre));
-        said.collect()
+        let said = known_spots(&made)?.into_iter();
+        let said = said.filter(|spot| !is_so(spot));
+        let said = said.map(|spot| format!("{:?} {:.1?}", spot.kind, spot.centre));
+        Ok(said.collect())
     });
-    let all: Vec<&String> = invented.iter().flatten().collect();
+    let all: Vec<&String> = invented.iter().flatten().flatten().collect();
+    let unknown: Vec<&String> = (invented.iter())
+        .filter_map(|row| row.as_ref().err())
+        .collect();
+    for why in &unknown {
+        println!("not judged: {why}");
+    }
     asked.figure(
-        "edges 0.3 mm, noise 0.015 mm, holes of 2 to 3 mm, rolled rims: places of show-through or thin material invented",
-        "0",
-        format!("{}", all.len()),
+        "edges 0.3 mm, noise 0.015 mm, holes of 2 to 3 mm, rolled rims: places of show-through or thin material invented; not judged, with the reason",
+        "0; 5 %",
+        format!("{}; {}", all.len(), unknown.len()),
     );
     assert!(all.is_empty(), "{all:?}");
+    assert!(20 * unknown.len() <= invented.len(), "{unknown:?}");
 }
