@@ -83,5 +83,6 @@ pub fn voids_that_a_coarse_scan_claims_to_show_are_found(population: Population)
         &format!("{LEAST_FOUND_PERCENT} %; -"),
         format!("{found} of {planted}; {others_found} of {others}"),
     );
+    assert!(planted > 0, "no scan claims to show them");
     assert!(100 * found >= LEAST_FOUND_PERCENT * planted);
 }
