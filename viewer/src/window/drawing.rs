@@ -80,6 +80,8 @@ impl DrawingView {
             (Rect::from_min_size(low, size), Order::Middle)
         };
         let area = Area::new(Id::new("drawing"))
+            // At rest no frame follows that would finish a fade.
+            .fade_in(false)
             .fixed_pos(ground.min)
             .order(order);
         let clicked = area.show(ctx, |ui| {
