@@ -6,9 +6,26 @@ use mesh::write::{encode_ply, encode_stl};
 use phantom::{Across, Arch, Options, Phantom, Place, PlantedSpot, SpotKind};
 use std::ffi::OsString;
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::sync::LazyLock;
 use tempfile::TempDir;
+
+/// The program in a folder of its own: beside the window's program, which may have been
+/// built, it opens that where it would otherwise ask.
+static ALONE: LazyLock<PathBuf> = LazyLock::new(|| {
+    let built = Path::new(env!("CARGO_BIN_EXE_archproof"));
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("alone");
+    fs::create_dir_all(&folder).unwrap();
+    let program = folder.join(built.file_name().unwrap());
+    let new = folder.join(format!("new-{}", std::process::id()));
+    if fs::hard_link(built, &new).is_err() {
+        fs::copy(built, &new).unwrap();
+    }
+    fs::rename(&new, &program).unwrap();
+    // Renamed onto another link to the same file, it would stay.
+    let _ = fs::remove_file(&new);
+    program
+});
 
 /// The command, to be run in `folder`.
 pub fn archproof(folder: &Path) -> Command {
@@ -17,7 +34,7 @@ pub fn archproof(folder: &Path) -> Command {
 
 /// The same, to run beside the test. It speaks English whatever the system's language.
 pub fn archproof_beside(folder: &Path) -> std::process::Command {
-    let mut command = std::process::Command::new(env!("CARGO_BIN_EXE_archproof"));
+    let mut command = std::process::Command::new(&*ALONE);
     command.current_dir(folder).env_remove("NO_COLOR");
     command.env("LC_ALL", "C").env_remove("LANGUAGE");
     command

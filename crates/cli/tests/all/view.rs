@@ -2,15 +2,12 @@
 
 #![allow(clippy::unwrap_used, reason = "tests")]
 
-use assert_cmd::Command;
+use crate::common::archproof;
 
 #[test]
 fn without_the_viewer_it_says_in_one_line_how_to_get_it() {
-    // A copy, so that no viewer that was built stands beside it.
     let folder = tempfile::tempdir().unwrap();
-    let program = folder.path().join("archproof");
-    std::fs::copy(env!("CARGO_BIN_EXE_archproof"), &program).unwrap();
-    let run = Command::new(&program)
+    let run = archproof(folder.path())
         .args(["view", "anything"])
         .env("PATH", folder.path())
         .assert()
