@@ -206,6 +206,9 @@ pub(crate) const HAMULAR_RIDGE_HALF_LENGTH_MM: f64 = 2.0;
 /// Where a landmark lies is known from its fellow on the other side to this: jaws
 /// are naturally asymmetric (LM-49; the value is common practice, no source).
 pub(crate) const FELLOW_WITHIN_MM: f64 = 3.0;
+/// A gap in a scan that is narrower hides nothing that spoils a landmark: the least void
+/// that fails is as wide (MAT-14: common practice, no source), and a short border is longer.
+pub(crate) const GAP_HIDES_FROM_MM: f64 = 2.0;
 /// The tuberosity's area begins and ends this far before the hamular notch (common
 /// practice, no source).
 pub(crate) const TUBEROSITY_BEFORE_NOTCH_MM: [f64; 2] = [3.0, 12.0];

@@ -85,8 +85,11 @@ impl ArchCurve {
             };
         }
         let angle = self.nearest_angle(Point2::new(x, y));
-        let foot = self.at_angle(angle);
-        let (outward, offset) = (self.outward(angle), Point2::new(x, y) - foot);
+        let sin_cos = angle.sin_cos();
+        let (outward, offset) = (
+            self.outward(sin_cos),
+            Point2::new(x, y) - self.place_of(sin_cos),
+        );
         ArchPlace {
             along: side * self.length_at(angle),
             out: offset.norm().copysign(offset.dot(&outward)),
@@ -101,57 +104,68 @@ impl ArchCurve {
         let right = if along >= self.curved_length() {
             Point2::new(self.half_width + place.out, self.curved_length() - along)
         } else {
-            let angle = self.angle_at(along);
-            self.at_angle(angle) + self.outward(angle) * place.out
+            let sin_cos = self.angle_at(along).sin_cos();
+            self.place_of(sin_cos) + self.outward(sin_cos) * place.out
         };
         Point2::new(side * right.x, right.y)
     }
 
     fn at_angle(&self, angle: f64) -> Point2<f64> {
-        let (sin, cos) = angle.sin_cos();
+        self.place_of(angle.sin_cos())
+    }
+
+    fn place_of(&self, (sin, cos): (f64, f64)) -> Point2<f64> {
         Point2::new(
             self.half_width * sin * (1.0 + self.squareness * cos * cos),
             self.depth * cos,
         )
     }
 
-    /// First and second derivative by the angle.
-    fn derivatives(&self, angle: f64) -> (Vector2<f64>, Vector2<f64>) {
-        let (sin, cos) = angle.sin_cos();
+    /// First derivative by the angle, of which sine and cosine are given.
+    fn first_derivative(&self, (sin, cos): (f64, f64)) -> Vector2<f64> {
         let (a, b, q) = (self.half_width, self.depth, self.squareness);
-        (
-            Vector2::new(
-                a * cos * (1.0 + q * (cos * cos - 2.0 * sin * sin)),
-                -b * sin,
-            ),
-            Vector2::new(
-                -a * sin * (1.0 + q * (7.0 * cos * cos - 2.0 * sin * sin)),
-                -b * cos,
-            ),
+        Vector2::new(
+            a * cos * (1.0 + q * (cos * cos - 2.0 * sin * sin)),
+            -b * sin,
         )
     }
 
-    fn outward(&self, angle: f64) -> Vector2<f64> {
-        let along = self.derivatives(angle).0.normalize();
+    /// Second derivative by the angle, of which sine and cosine are given.
+    fn second_derivative(&self, (sin, cos): (f64, f64)) -> Vector2<f64> {
+        let (a, b, q) = (self.half_width, self.depth, self.squareness);
+        Vector2::new(
+            -a * sin * (1.0 + q * (7.0 * cos * cos - 2.0 * sin * sin)),
+            -b * cos,
+        )
+    }
+
+    fn outward(&self, sin_cos: (f64, f64)) -> Vector2<f64> {
+        let along = self.first_derivative(sin_cos).normalize();
         Vector2::new(-along.y, along.x)
+    }
+
+    fn speed(&self, angle: f64) -> f64 {
+        self.first_derivative(angle.sin_cos()).norm()
     }
 
     fn nearest_angle(&self, to: Point2<f64>) -> f64 {
         let nearest = (0..=SAMPLES)
             .step_by(COARSE)
-            .min_by(|&i, &j| {
-                let [a, b] = [i, j].map(|k| (self.points[k] - to).norm_squared());
-                a.total_cmp(&b)
-            })
-            .unwrap_or(0);
+            .map(|i| (i, (self.points[i] - to).norm_squared()))
+            .min_by(|a, b| a.1.total_cmp(&b.1))
+            .map_or(0, |(i, _)| i);
         let (low, high) = (
             angle_of(nearest.saturating_sub(COARSE) as f64),
             angle_of((nearest + COARSE).min(SAMPLES) as f64),
         );
         let mut angle = angle_of(nearest as f64);
         for _ in 0..6 {
-            let offset = self.at_angle(angle) - to;
-            let (first, second) = self.derivatives(angle);
+            let sin_cos = angle.sin_cos();
+            let offset = self.place_of(sin_cos) - to;
+            let (first, second) = (
+                self.first_derivative(sin_cos),
+                self.second_derivative(sin_cos),
+            );
             // Away from the convex side Newton's curvature may turn negative;
             // then the slope alone still points the right way.
             let speed = first.norm_squared();
@@ -178,7 +192,7 @@ impl ArchCurve {
             .saturating_sub(1);
         let mut angle = angle_of(i as f64);
         for _ in 0..3 {
-            angle += (length - self.length_at(angle)) / self.derivatives(angle).0.norm();
+            angle += (length - self.length_at(angle)) / self.speed(angle);
         }
         angle
     }
@@ -186,9 +200,9 @@ impl ArchCurve {
     /// Arc length over a short stretch: three-point Gauss quadrature.
     fn arc_between(&self, from: f64, to: f64) -> f64 {
         let (middle, half) = ((from + to) / 2.0, (to - from) / 2.0);
-        let speed = |angle: f64| self.derivatives(angle).0.norm();
         let node = 0.6f64.sqrt() * half;
-        half * (5.0 * speed(middle - node) + 8.0 * speed(middle) + 5.0 * speed(middle + node)) / 9.0
+        let [before, at, behind] = [middle - node, middle, middle + node].map(|a| self.speed(a));
+        half * (5.0 * before + 8.0 * at + 5.0 * behind) / 9.0
     }
 }
 

@@ -129,6 +129,37 @@ pub fn demonstration_files(wanted: &dyn Fn(&str) -> bool) -> TempDir {
     folder
 }
 
+/// A case that was checked once for all tests, which only read its results.
+pub struct Checked {
+    /// Holds the folder `results`.
+    pub folder: TempDir,
+    pub outcome: Outcome,
+}
+
+impl Checked {
+    fn of(folder: TempDir, case: &str) -> Self {
+        let check = ["check", case, "--out", "results", "--return"];
+        let outcome = run(folder.path(), &check);
+        let said = format!("{}{}", outcome.out, outcome.complaint);
+        assert_eq!(outcome.code, Some(1), "{said}");
+        Self { folder, outcome }
+    }
+
+    pub fn results(&self) -> PathBuf {
+        self.folder.path().join("results").canonicalize().unwrap()
+    }
+}
+
+/// The demonstration of two jaws.
+pub static WHOLE_CASE: LazyLock<Checked> =
+    LazyLock::new(|| Checked::of(demonstration_files(&|_| true), "case.toml"));
+
+/// The demonstration that the repository holds, of one jaw.
+pub static KEPT_CASE: LazyLock<Checked> = LazyLock::new(|| {
+    let kept = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../test-meshes/demo/case.toml");
+    Checked::of(tempfile::tempdir().unwrap(), kept.to_str().unwrap())
+});
+
 /// A page without its elements of class `time`.
 pub fn timeless(page: &str) -> String {
     const CLASS: &str = "class=\"time\"";

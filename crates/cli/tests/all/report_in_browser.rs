@@ -5,22 +5,10 @@
 #![allow(clippy::unwrap_used, reason = "tests")]
 
 use crate::browser::Browser;
-use crate::common::run;
+use crate::common::{KEPT_CASE, WHOLE_CASE, run};
 use serde_json::{Value, json};
 use std::fs;
-use std::path::{Path, PathBuf};
-
-pub fn demonstration(folder: &Path) -> PathBuf {
-    let case = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../test-meshes/demo/case.toml");
-    let outcome = run(
-        folder,
-        &["check", case.to_str().unwrap(), "--out", "results"],
-    );
-    assert_eq!(outcome.code, Some(1), "{}", outcome.complaint);
-    let ends = "Sheet: results/sheet.html\nReport: results/report.html\n";
-    assert!(outcome.out.ends_with(ends), "{}", outcome.out);
-    folder.join("results/report.html").canonicalize().unwrap()
-}
+use std::path::Path;
 
 #[test]
 fn the_report_opens_alone_fits_the_screen_and_prints() {
@@ -28,7 +16,10 @@ fn the_report_opens_alone_fits_the_screen_and_prints() {
     let Some(mut browser) = Browser::open(folder.path()) else {
         return;
     };
-    let page = demonstration(folder.path());
+    let ends = "Sheet: results/sheet.html\nReport: results/report.html\n";
+    let said = &KEPT_CASE.outcome.out;
+    assert!(said.contains(ends), "{said}");
+    let page = KEPT_CASE.results().join("report.html");
     let bytes = fs::metadata(&page).unwrap().len();
     assert!(bytes < 1_500_000, "{bytes} bytes for one arch");
 
@@ -57,14 +48,10 @@ fn the_report_of_two_jaws_opens_alone_and_prints_on_few_pages() {
     let Some(mut browser) = Browser::open(folder.path()) else {
         return;
     };
-    assert_eq!(run(folder.path(), &["demo", "demo"]).code, Some(0));
-    let check = ["check", "demo/case.toml", "--out", "results", "--return"];
-    assert_eq!(run(folder.path(), &check).code, Some(1));
-    let page = folder.path().join("results/report.html");
-    assert_opens_alone(&mut browser, &page.canonicalize().unwrap());
+    let page = WHOLE_CASE.results().join("report.html");
+    assert_opens_alone(&mut browser, &page);
     assert_prints_in_two_depths(&mut browser, 14);
-    let note = page.with_file_name("return.html").canonicalize().unwrap();
-    assert_opens_alone(&mut browser, &note);
+    assert_opens_alone(&mut browser, &page.with_file_name("return.html"));
     assert_eq!(browser.pages(), 1);
 }
 

@@ -4,7 +4,8 @@
 #![allow(clippy::unwrap_used, clippy::print_stderr, reason = "tests")]
 
 use crate::browser::Browser;
-use crate::report_in_browser::{assert_opens_alone, demonstration};
+use crate::common::KEPT_CASE;
+use crate::report_in_browser::assert_opens_alone;
 use serde_json::{Value, json};
 use std::collections::HashMap;
 use std::path::Path;
@@ -15,7 +16,7 @@ use std::time::Duration;
 /// printed, where the browser is missing or cannot draw.
 fn opened(folder: &Path) -> Option<(Browser, std::path::PathBuf)> {
     let mut browser = Browser::open(folder)?;
-    let page = demonstration(folder);
+    let page = KEPT_CASE.results().join("report.html");
     browser.visit(&page, 1280, 900);
     if browser.value("!!document.createElement('canvas').getContext('webgl2')") != json!(true) {
         eprintln!("SKIPPED: this browser has no WebGL 2");

@@ -3,7 +3,7 @@
 
 #![allow(clippy::unwrap_used, reason = "tests")]
 
-use crate::common::{demonstration_files, run};
+use crate::common::WHOLE_CASE;
 use serde_json::Value;
 use std::fs;
 use std::path::Path;
@@ -65,9 +65,7 @@ fn assert_way_round((right, left): (f64, f64), arch: &str, what: &str) {
 
 #[test]
 fn everything_with_a_number_lies_on_the_patients_side() {
-    let demo = demonstration_files(&|_| true);
-    run(demo.path(), &["check", "case.toml", "--out", "results"]);
-    let folder = demo.path().join("results");
+    let folder = WHOLE_CASE.results();
     let read = |file: &str| fs::read_to_string(folder.join(file)).unwrap();
     let result: Value = serde_json::from_str(&read("result.json")).unwrap();
     let findings = result["findings"].as_array().unwrap();

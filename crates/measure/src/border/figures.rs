@@ -8,7 +8,7 @@ use nalgebra::Point3;
 /// Distance between stations along the border, mm, at most. The heights that dips
 /// are read from lie as far apart in plan, so that about one station belongs to
 /// each of them.
-pub(super) const STATION_STEP_MM: f64 = 0.5;
+pub(crate) const STATION_STEP_MM: f64 = 0.5;
 /// Expanded uncertainty (k = 2) of a station's place along the border, mm: planes that two
 /// observers lay across one place of the border lie within 1 mm of each other.
 pub(crate) const STATION_PLACE_MM: f64 = 1.0;

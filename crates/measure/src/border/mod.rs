@@ -17,11 +17,11 @@ mod short;
 mod station;
 mod vertex_places;
 
-pub(crate) use figures::STATION_PLACE_MM;
 pub use figures::{
     Border, BorderPart, Dip, DipKind, Measured, Missing, NoBorder, Reading, Section, Station,
     StationFigure,
 };
+pub(crate) use figures::{STATION_PLACE_MM, STATION_STEP_MM};
 pub use geometry::section::SectionPoint;
 pub use vertex_places::VertexPlace;
 pub(crate) use vertex_places::of_vertices;
@@ -31,7 +31,6 @@ use crate::impression::Impression;
 use crate::settings::MeasureSettings;
 use crate::tray::LocalTray;
 use crate::words::Arch;
-use figures::STATION_STEP_MM;
 use geometry::closed_line;
 use geometry::height_map::{FINE_CELL_MM, HeightMap};
 use geometry::order::median;

@@ -25,6 +25,7 @@ pub(crate) use sources::Sources;
 use crate::anatomy;
 use crate::border::Measured;
 use crate::words::{Arch, Side};
+use geometry::closed_line::inside_by_in_plan;
 use ground::Ground;
 use nalgebra::Point3;
 use sources::Sighting;
@@ -189,10 +190,12 @@ fn ends_of_trough(
         let (seen, extent, expected) = match (found, fellow(number)) {
             (Ok(found), _) => (Ok(found.seen), found.extent, None),
             (Err(why), Some((expected, uncertainty_mm))) => {
-                let margin = last.map(|last| Measured {
-                    mm: expected.y - last.y,
-                    uncertainty_mm: uncertainty_mm.hypot(anatomy::FELLOW_WITHIN_MM),
-                });
+                let margin = (last.as_ref())
+                    .map(|last| margin_mm(&expected, last, &border_line))
+                    .map(|mm| Measured {
+                        mm,
+                        uncertainty_mm: uncertainty_mm.hypot(anatomy::FELLOW_WITHIN_MM),
+                    });
                 let extent = Extent {
                     margin,
                     covered: None,
@@ -206,6 +209,15 @@ fn ends_of_trough(
             ..Sighting::of_local(ground, name, Some(*side), seen, expected)
         }
     })
+}
+
+/// How far the impression goes on beyond where a landmark is expected, mm; below 0 where it
+/// ends before it. The trough may have been lost long before its end: what lies inside the
+/// border is reached all the same.
+fn margin_mm(expected: &Point3<f64>, last: &Point3<f64>, border_line: &[Point3<f64>]) -> f64 {
+    inside_by_in_plan(border_line, expected.xy())
+        .filter(|inside_mm| *inside_mm > 0.0)
+        .unwrap_or(expected.y - last.y)
 }
 
 /// What closes the trough may be the foot of a larger one that the impression does not
@@ -283,6 +295,17 @@ mod tests {
             },
             ..hollow(y, relief_mm, true)
         }
+    }
+
+    #[test]
+    fn what_lies_inside_the_border_is_reached_where_the_trough_was_lost() {
+        let corners = [[30.0, 0.0], [30.0, 50.0], [10.0, 50.0], [10.0, 0.0]];
+        let border = corners.map(|[x, y]| Point3::new(x, y, 0.0));
+        let at = |y: f64| Point3::new(20.0, y, 0.0);
+        let lost_early = margin_mm(&at(4.0), &at(30.0), &border);
+        assert!((lost_early - 4.0).abs() < 1e-9, "{lost_early}");
+        let cut_off = margin_mm(&at(-6.0), &at(1.0), &border);
+        assert!((cut_off + 7.0).abs() < 1e-9, "{cut_off}");
     }
 
     #[test]

@@ -7,7 +7,8 @@ use super::figures::{
 };
 use super::ground::Ground;
 use super::sources::{Sighting, Sources};
-use crate::border::{Border, DipKind, Measured, STATION_PLACE_MM, Station};
+use crate::anatomy;
+use crate::border::{Border, DipKind, Measured, STATION_PLACE_MM, STATION_STEP_MM, Station};
 use crate::cover::SpotKind;
 use geometry::closed_line::inside_by_in_plan;
 use nalgebra::Point3;
@@ -126,10 +127,7 @@ impl<'a> Surroundings<'a> {
                 distance_mm: nearest(&mut stations.map(|i| border.stations[i].point)),
             })
         });
-        let ending = (self.ground.border.iter()).flat_map(|border| {
-            let unseen = |s: &&Station| s.scan_ends || s.uncertainty_mm.is_none();
-            border.stations.iter().filter(unseen).map(|s| s.point)
-        });
+        let ending = self.ground.border.into_iter().flat_map(unseen_of);
         let ends = Nearby {
             kind: NearbyKind::ScanEnds,
             distance_mm: nearest(&mut ending.chain(self.rim.iter().copied())),
@@ -159,8 +157,38 @@ fn short_of(border: &Border) -> impl Iterator<Item = (usize, impl Iterator<Item 
         })
 }
 
+/// Places of the border where the scan ends over a stretch that may hide something.
+fn unseen_of(border: &Border) -> Vec<Point3<f64>> {
+    let stations = &border.stations;
+    let is_unseen = |s: &Station| s.scan_ends || s.uncertainty_mm.is_none();
+    // A run across the first station is one.
+    let start = stations.iter().position(|s| !is_unseen(s)).unwrap_or(0);
+    let (behind, before) = stations.split_at(start);
+    let round: Vec<&Station> = before.iter().chain(behind).collect();
+    (round.chunk_by(|a, b| is_unseen(a) == is_unseen(b)))
+        .filter(|run| is_unseen(run[0]))
+        .map(|run| run.iter().map(|station| station.point).collect())
+        .filter(|run: &Vec<Point3<f64>>| {
+            length_mm(run) + STATION_STEP_MM >= anatomy::GAP_HIDES_FROM_MM
+        })
+        .flatten()
+        .collect()
+}
+
+fn length_mm(line: &[Point3<f64>]) -> f64 {
+    line.windows(2).map(|ends| (ends[1] - ends[0]).norm()).sum()
+}
+
+/// Whether a loop of vertices encloses no circle as wide as a gap that may hide something:
+/// of all loops of one length a circle encloses most.
+fn is_narrow(rim: &[Point3<f64>]) -> bool {
+    let closing = (rim.first().zip(rim.last())).map_or(0.0, |(first, last)| (first - last).norm());
+    (length_mm(rim) + closing) / std::f64::consts::PI < anatomy::GAP_HIDES_FROM_MM
+}
+
 /// Places where a scan of both sides ends, scan coordinates: its rim, and what
-/// was bitten out of the border. Holes within the tissue surface are defects.
+/// was bitten out of the border. Holes within the tissue surface are defects, and narrow
+/// ones hide nothing.
 fn rim_of(ground: &Ground<'_>, sources: &Sources<'_>) -> Vec<Point3<f64>> {
     /// Share of a loop that lies on outer surface where it is no hole.
     const LEAST_OUTER: f64 = 0.2;
@@ -179,7 +207,28 @@ fn rim_of(ground: &Ground<'_>, sources: &Sources<'_>) -> Vec<Point3<f64>> {
             let outer = vertices.iter().filter(|&&v| is_outer[v as usize]).count();
             outer as f64 >= LEAST_OUTER * vertices.len() as f64
         })
+        .map(|vertices| (vertices.iter()).map(|&v| ground.scan(&mesh.vertices()[v as usize])))
+        .map(Iterator::collect)
+        .filter(|rim: &Vec<Point3<f64>>| !is_narrow(rim))
         .flatten()
-        .map(|&v| ground.scan(&mesh.vertices()[v as usize]))
         .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn ring(across_mm: f64) -> Vec<Point3<f64>> {
+        let angles = (0..24).map(|k| std::f64::consts::TAU * f64::from(k) / 24.0);
+        let on = |angle: f64| Point3::new(angle.cos(), angle.sin(), 0.0) * (across_mm / 2.0);
+        angles.map(on).collect()
+    }
+
+    #[test]
+    fn a_gap_hides_something_from_a_width_on() {
+        assert!(is_narrow(&ring(1.9)) && !is_narrow(&ring(2.1)));
+        // A slit of any width is a loop as long as twice its length.
+        let slit = [[0.0, 0.0], [4.0, 0.0], [4.0, 0.1], [0.0, 0.1]];
+        assert!(!is_narrow(&slit.map(|[x, y]| Point3::new(x, y, 0.0))));
+    }
 }

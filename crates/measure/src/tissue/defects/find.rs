@@ -97,7 +97,7 @@ pub(crate) fn find(
         .map(|(sense, bead)| of_bead(*sense, bead, edge_mm))
         .collect();
     found.extend(grooves.iter().map(|groove| of_groove(groove, edge_mm)));
-    let gaps = gaps.iter().map(|gap| of_gap(gap, edge_mm));
+    let gaps = gaps.iter().map(|gap| of_gap(gap, noise_mm));
     found.extend(gaps.filter(|gap| gap.across_mm >= LEAST_ACROSS_MM));
     found
 }
@@ -215,15 +215,15 @@ fn of_groove(groove: &Groove, edge_mm: f64) -> FoundPlace {
     }
 }
 
-fn of_gap(gap: &Gap, edge_mm: f64) -> FoundPlace {
+fn of_gap(gap: &Gap, noise_mm: f64) -> FoundPlace {
     FoundPlace {
         kind: DefectKind::Hole,
         centre: gap.centre,
         area_mm2: gap.area_mm2,
         depth_mm: None,
         depth_uncertainty_mm: None,
-        across_mm: 2.0 * (gap.area_mm2 / std::f64::consts::PI).sqrt(),
-        across_uncertainty_mm: width_uncertainty_mm(edge_mm),
+        across_mm: gap.across_mm(),
+        across_uncertainty_mm: gap.across_uncertainty_mm(noise_mm),
         length_mm: None,
         outline: gap.rim.clone(),
     }
