@@ -156,6 +156,8 @@ impl Command {
             Self::New(arguments) => arguments.spoken,
             Self::Collect(arguments) => arguments.spoken,
             Self::Baseline(arguments) => arguments.spoken,
+            Self::Judge(arguments) => arguments.spoken,
+            Self::Inspect(arguments) => arguments.spoken,
             Self::Control(arguments) => arguments.spoken,
             Self::Artefact(arguments) => arguments.spoken,
             Self::Agreement(arguments) => arguments.spoken,
@@ -329,6 +331,8 @@ pub struct JudgeArguments {
     /// Print a line of JSON for each case ('archproof schema judge' says what it means)
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// Which cases of a folder are checked, and how.

@@ -60,7 +60,9 @@ languages!(
     "batch",
     "folder-page",
     "control-charts",
-    "studies"
+    "studies",
+    "inspect",
+    "again"
 );
 
 /// The files of a language as they are written, each with its subject, as for the letters that

@@ -123,6 +123,44 @@ fn a_folder_of_cases_with_its_page_and_its_charts() {
 }
 
 #[test]
+fn results_judged_again() {
+    let folder = first_pass();
+    let path = |name: &str| folder.path().join(name);
+    fs::write(
+        path("gone.toml"),
+        "case = \"GONE\"\n[maxillary]\nwash = \"gone.ply\"\n",
+    )
+    .unwrap();
+    let batch = ["batch", ".", "--out", "own", "--no-report"];
+    run(folder.path(), &batch);
+    let loose = "[limits]\nshow_through_share_percent = { value = 100.0, level = \"note\" }\n";
+    let tight = "[limits]\nflange_height_mm = { value = 30.0, level = \"fail\" }\n\
+                 show_through_mm = { value = 0.1, level = \"fail\" }\n";
+    for (name, limits) in [("loose.toml", loose), ("tight.toml", tight)] {
+        fs::write(path(name), limits).unwrap();
+        let arguments = ["judge", "own", "--protocol", name];
+        no_english_is_left(|code| printed(folder.path(), &arguments, code));
+    }
+}
+
+#[test]
+fn scans_at_a_glance() {
+    let folder = first_pass();
+    let path = |name: &str| folder.path().join(name);
+    let whole = fs::read(path("first.ply")).unwrap();
+    fs::write(path("cut.ply"), &whole[..whole.len() / 2]).unwrap();
+    let scan = mesh::read_scan(&path("first.ply")).unwrap().mesh;
+    // In centimetres, in micrometres, with a name, with attribute bytes and in two layers.
+    let mut stl = mesh::write::encode_stl(&scan.scaled(0.1)).unwrap();
+    stl[..6].copy_from_slice(b"Quxley");
+    let end = stl.len();
+    stl[end - 2..].copy_from_slice(&[0x1F, 0x80]);
+    fs::write(path("small.stl"), stl).unwrap();
+    mesh::write::write_stl(&path("large.stl"), &scan.scaled(1e4)).unwrap();
+    no_english_is_left(|code| printed(folder.path(), &["inspect", "."], code));
+}
+
+#[test]
 fn a_check_standard_over_time() {
     let folder = tempfile::tempdir().unwrap();
     let standard = folder.path().join("standard");
@@ -169,8 +207,19 @@ fn scans_of_an_artefact() {
     artefact::write_scan(folder.path(), "a.stl", 1, 1.0);
     artefact::write_scan(folder.path(), "b.stl", 2, 1.002);
     for description in ["balls.toml", "spoilt.toml"] {
-        let arguments = ["artefact", description, "a.stl", "b.stl"];
-        no_english_is_left(|code| printed(folder.path(), &arguments, code));
+        no_english_is_left(|code| {
+            let scanner = format!("scanner-{code}.toml");
+            let arguments = [
+                "artefact",
+                description,
+                "a.stl",
+                "b.stl",
+                "--write",
+                &scanner,
+            ];
+            let said = printed(folder.path(), &arguments, code);
+            said + &fs::read_to_string(folder.path().join(&scanner)).unwrap_or_default()
+        });
     }
 }
 
