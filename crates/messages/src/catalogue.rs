@@ -24,8 +24,9 @@ macro_rules! languages {
         pub(crate) fn texts(language: Language) -> &'static [(&'static str, &'static str)] {
             match language {
                 Language::English => texts!("en": $($subject),+),
-                Language::German => texts!("de": $($subject),+),
-                Language::Spanish => texts!("es": $($subject),+),
+                // The English of the help is beside commands and options, in the sources.
+                Language::German => texts!("de": $($subject),+, "help"),
+                Language::Spanish => texts!("es": $($subject),+, "help"),
             }
         }
     };

@@ -15,8 +15,8 @@ use std::path::Path;
 /// So many words in a row, the same in two languages, are a sentence that was not translated.
 const TOGETHER: usize = 3;
 
-/// Words of every language.
-const NAMES: [&str; 4] = ["archproof", "STL", "PLY", "OBJ"];
+/// Words of every language: by them, lists of units, columns or shells are no sentences.
+const NAMES: [&str; 7] = ["archproof", "STL", "PLY", "OBJ", "mm", "repeat", "fish"];
 
 /// The runs of so many words in a text. Names of files, options and commands are no words.
 fn phrases(text: &str) -> BTreeSet<String> {
@@ -31,7 +31,7 @@ fn phrases(text: &str) -> BTreeSet<String> {
         let is_word = |word: &&str| {
             word.chars().count() > 1
                 && word.chars().all(char::is_alphabetic)
-                && !NAMES.contains(word)
+                && !NAMES.iter().any(|name| name.eq_ignore_ascii_case(word))
         };
         let runs = words.windows(TOGETHER);
         let runs = runs.filter(|run| run.iter().all(is_word));
@@ -120,6 +120,27 @@ fn a_folder_of_cases_with_its_page_and_its_charts() {
         let said = printed(folder.path(), &["collect", "out", "--out", &joined], code);
         said + &read(&fs::read_to_string(path(&joined).join("summary.html")).unwrap())
     });
+}
+
+#[test]
+fn help_of_the_program_and_of_every_command() {
+    let folder = tempfile::tempdir().unwrap();
+    let commands = run(folder.path(), &["--help"]).out;
+    let (_, commands) = commands.split_once("Commands:\n").unwrap();
+    let commands = commands
+        .lines()
+        .map_while(|line| line.split_whitespace().next());
+    let commands: Vec<&str> = commands.collect();
+    assert!(commands.len() > 20, "{commands:?}");
+    no_english_is_left(|code| printed(folder.path(), &["help"], code));
+    for command in commands {
+        // Command and topic of one name: the page has a test of its own.
+        let help = |code: &str| {
+            let help = printed(folder.path(), &["help", command], code);
+            help.split("\n# ").next().unwrap_or_default().to_owned()
+        };
+        no_english_is_left(help);
+    }
 }
 
 #[test]
