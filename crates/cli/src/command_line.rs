@@ -1,6 +1,7 @@
 //! What may be said on the command line.
 
 mod in_language;
+mod reading;
 mod refusal;
 mod scans;
 mod spoken;
@@ -9,15 +10,13 @@ mod studies;
 use arguments::{ArchArgument, Source, StageArgument, language_parser, unit_parser};
 use batch::{NamePattern, Shard};
 use bytesize::ByteSize;
-use clap::error::ErrorKind;
-use clap::{Args, CommandFactory, FromArgMatches, Parser, Subcommand, ValueEnum};
+use clap::{Args, Parser, Subcommand, ValueEnum};
 use clap_complete::Shell;
 use mesh::Unit;
 use report::Language;
 use statistics::control::Rule;
 
 pub use in_language::in_language;
-pub use refusal::refusal;
 pub use scans::{FitArguments, InspectArguments, NewArguments};
 pub use spoken::Spoken;
 pub use studies::{
@@ -42,28 +41,6 @@ pub struct Arguments {
 }
 
 impl Arguments {
-    /// Reads the command line; what cannot be understood, and help, is said in the language
-    /// that is asked for, and ends the program.
-    pub fn read(given: &[OsString]) -> Self {
-        let language = language_asked(given).unwrap_or_else(Language::of_system);
-        let mut command = in_language(Self::command(), language);
-        let read = command.try_get_matches_from_mut(std::env::args_os());
-        let read = read.and_then(|mut matches| {
-            let arguments = Self::from_arg_matches_mut(&mut matches);
-            arguments.map_err(|error| error.format(&mut command))
-        });
-        read.unwrap_or_else(|error| match error.kind() {
-            ErrorKind::DisplayHelp
-            | ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand
-            | ErrorKind::DisplayVersion => error.exit(),
-            _ if language == Language::English => error.exit(),
-            _ => {
-                anstream::eprint!("{}", refusal(&error, &command, given, language));
-                std::process::exit(error.exit_code())
-            }
-        })
-    }
-
     /// The language that was asked for, or the system's.
     pub fn language(&self) -> Language {
         let asked = match &self.command {
@@ -75,19 +52,6 @@ impl Arguments {
         };
         asked.unwrap_or_else(Language::of_system)
     }
-}
-
-/// The language that is asked for, whatever else is on the command line.
-fn language_asked(given: &[OsString]) -> Option<Language> {
-    let mut given = given.iter().filter_map(|word| word.to_str());
-    let at = |word: &str| word.strip_prefix("--language").map(str::to_owned);
-    let rest = given.by_ref().find_map(at)?;
-    let code = match rest.strip_prefix('=') {
-        Some(code) => code,
-        None if rest.is_empty() => given.next()?,
-        None => return None,
-    };
-    code.parse().ok()
 }
 
 #[derive(Debug, Subcommand)]
