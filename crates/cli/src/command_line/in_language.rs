@@ -36,8 +36,13 @@ fn translated(command: Command, above: &[&str], language: Language) -> Command {
     let below = if is_program { &[][..] } else { &path };
     let about = said(&Message::name("help-command", &name), language).unwrap_or_default();
     let more = said(&Message::name("help-more", &name), language);
+    // Under a heading of its own, clap would sort arguments by their names.
+    let mut order = 0..;
+    let explained = |argument| {
+        explained(argument, &name, language).display_order(order.next().unwrap_or(usize::MAX))
+    };
     let mut command = command
-        .mut_args(|argument| explained(argument, &name, language))
+        .mut_args(explained)
         .mut_subcommands(|command| translated(command, below, language))
         .subcommand_help_heading(word("commands", language))
         .disable_help_flag(true);
@@ -267,6 +272,12 @@ mod tests {
             while let Some(mut command) = below.pop() {
                 for help in [command.render_help(), command.render_long_help()] {
                     let help = help.to_string();
+                    let listed = |argument: &Arg| help.find(&format!("\n  {argument}"));
+                    let places: Vec<_> = command.get_positionals().map(listed).collect();
+                    assert!(
+                        places.iter().all(Option::is_some) && places.is_sorted(),
+                        "{help}"
+                    );
                     for key in ["help-", "Usage:", "Options:", "[default", "possible values"] {
                         let lines = help.lines();
                         let mut left =
