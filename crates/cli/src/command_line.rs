@@ -1,5 +1,8 @@
 //! What may be said on the command line.
 
+mod in_language;
+mod reading;
+mod refusal;
 mod scans;
 mod spoken;
 mod studies;
@@ -13,6 +16,7 @@ use mesh::Unit;
 use report::Language;
 use statistics::control::Rule;
 
+pub use in_language::in_language;
 pub use scans::{FitArguments, InspectArguments, NewArguments};
 pub use spoken::Spoken;
 pub use studies::{
@@ -128,7 +132,7 @@ pub enum Command {
         /// Write the page on 'scanning' with its drawings, to be printed
         #[arg(long, value_name = "FILE")]
         html: Option<PathBuf>,
-        /// Language of the pages on topics [default: the system's]
+        /// Language of the help [default: the system's]
         #[arg(long, value_name = "LANGUAGE", value_parser = language_parser())]
         language: Option<Language>,
     },
@@ -156,6 +160,8 @@ impl Command {
             Self::New(arguments) => arguments.spoken,
             Self::Collect(arguments) => arguments.spoken,
             Self::Baseline(arguments) => arguments.spoken,
+            Self::Judge(arguments) => arguments.spoken,
+            Self::Inspect(arguments) => arguments.spoken,
             Self::Control(arguments) => arguments.spoken,
             Self::Artefact(arguments) => arguments.spoken,
             Self::Agreement(arguments) => arguments.spoken,
@@ -329,6 +335,8 @@ pub struct JudgeArguments {
     /// Print a line of JSON for each case ('archproof schema judge' says what it means)
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// Which cases of a folder are checked, and how.

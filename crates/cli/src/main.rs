@@ -10,7 +10,7 @@ mod pages;
 mod progress;
 mod terminal;
 
-use clap::{CommandFactory, Parser};
+use clap::CommandFactory;
 use command_line::Arguments;
 use commands::start;
 use failure::Failure;
@@ -47,6 +47,6 @@ fn carried_out() -> (Language, Result<ExitCode, Failure>) {
     {
         return (Language::of_system(), opened);
     }
-    let arguments = Arguments::parse();
+    let arguments = Arguments::read(&given);
     (arguments.language(), commands::run(arguments))
 }

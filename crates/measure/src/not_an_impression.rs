@@ -64,21 +64,21 @@ said_by_the_catalogue!(NotAnImpression);
 impl NotAnImpression {
     /// What it is, in a word or two.
     #[must_use]
-    pub fn name(&self) -> &'static str {
+    pub fn name(&self) -> Message {
         match self {
-            Self::WrongSize { .. } => "wrong size",
-            Self::Positive => "positive",
-            Self::Cast => "cast",
-            Self::Half => "half arch",
-            Self::Shell { .. } => "tray or base",
-            Self::RecordRim { .. } => "record rim",
-            Self::NoTrough => "no arch",
-            Self::Teeth { .. } => "toothed arch",
-            Self::Sockets { .. } => "toothed impression",
-            Self::TwoScans { .. } => "two scans",
-            Self::Exchanged => "tray",
-            Self::Parts(_) => "parts",
-            Self::EmptyTray => "empty tray",
+            Self::WrongSize { .. } => message!("shows-wrong-size"),
+            Self::Positive => message!("shows-positive"),
+            Self::Cast => message!("shows-cast"),
+            Self::Half => message!("shows-half-arch"),
+            Self::Shell { .. } => message!("shows-tray-or-base"),
+            Self::RecordRim { .. } => message!("shows-record-rim"),
+            Self::NoTrough => message!("shows-no-arch"),
+            Self::Teeth { .. } => message!("shows-toothed-arch"),
+            Self::Sockets { .. } => message!("shows-toothed-impression"),
+            Self::TwoScans { .. } => message!("shows-two-scans"),
+            Self::Exchanged => message!("shows-tray"),
+            Self::Parts(_) => message!("shows-parts"),
+            Self::EmptyTray => message!("shows-empty-tray"),
         }
     }
 }

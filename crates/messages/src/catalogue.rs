@@ -24,8 +24,9 @@ macro_rules! languages {
         pub(crate) fn texts(language: Language) -> &'static [(&'static str, &'static str)] {
             match language {
                 Language::English => texts!("en": $($subject),+),
-                Language::German => texts!("de": $($subject),+),
-                Language::Spanish => texts!("es": $($subject),+),
+                // The English of the help is beside commands and options, in the sources.
+                Language::German => texts!("de": $($subject),+, "help"),
+                Language::Spanish => texts!("es": $($subject),+, "help"),
             }
         }
     };
@@ -60,7 +61,9 @@ languages!(
     "batch",
     "folder-page",
     "control-charts",
-    "studies"
+    "studies",
+    "inspect",
+    "again"
 );
 
 /// The files of a language as they are written, each with its subject, as for the letters that

@@ -243,10 +243,10 @@ pub fn nothing_else_is_judged_as_an_impression(population: Population) {
     let outcomes: Vec<(String, String)> = promise.rows(trials, |&(what, arch, seed)| {
         let scan = what.scan(arch, seed, [0.5, 0.7, 1.0][seed as usize % 3]);
         let taken = match first_look(&scan).frame {
-            Err(what) => what.name(),
-            Ok(_) => IMPRESSION,
+            Err(what) => what.name().to_string(),
+            Ok(_) => IMPRESSION.to_owned(),
         };
-        (format!("{what:?} {arch:?} {seed}"), taken.to_owned())
+        (format!("{what:?} {arch:?} {seed}"), taken)
     });
     for (what, taken) in &outcomes {
         println!("{what}: {taken}");

@@ -63,6 +63,7 @@ pub use studies::gauge::GaugeResult;
 pub use studies::inspection::{InspectedScan, Inspection};
 pub use studies::repeat::{KnownRepeatability, NotKnown, RepeatResult};
 pub use studies::shelf_fit::FitResult;
+pub use text::again::{AgainTally, again_head, again_line};
 pub use text::agreement::agreement_text;
 pub use text::artefact::artefact_text;
 pub use text::control::control_text;

@@ -55,6 +55,8 @@ pub struct InspectArguments {
     /// Print the rows as JSON
     #[arg(long)]
     pub json: bool,
+    #[command(flatten)]
+    pub spoken: Spoken,
 }
 
 /// Propose a case file from the scans in a folder

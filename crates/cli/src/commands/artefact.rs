@@ -10,10 +10,11 @@ use std::time::SystemTime;
 use study::artefact::check_artefact;
 
 pub fn run(arguments: &ArtefactArguments) -> Result<ExitCode, Failure> {
+    let language = arguments.spoken.language();
     let study = check_artefact(&arguments.description, &arguments.scans, arguments.unit)?;
     if let Some(file) = &arguments.write {
         let scanner = study
-            .scanner(SystemTime::now())
+            .scanner(SystemTime::now(), language)
             .ok_or(Failure::NoCertifiedLength)?;
         write_new(file, scanner.to_toml().as_bytes())?;
     }
@@ -21,7 +22,7 @@ pub fn run(arguments: &ArtefactArguments) -> Result<ExitCode, Failure> {
     if arguments.json {
         say(&json_text(&result))?;
     } else {
-        say(&artefact_text(&result, arguments.spoken.language()))?;
+        say(&artefact_text(&result, language))?;
     }
     Ok(ExitCode::from(match result.outcome {
         Outcome::Conforming => 0,

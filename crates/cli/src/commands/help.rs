@@ -1,6 +1,6 @@
 //! `archproof help`: of a command, or a page on a topic.
 
-use crate::command_line::Arguments;
+use crate::command_line::{Arguments, in_language};
 use crate::failure::Failure;
 use crate::interrupt::uninterrupted;
 use crate::pages::{PAGES, Page};
@@ -26,7 +26,7 @@ pub fn run(of: &[String], html: Option<&Path>, language: Language) -> Result<(),
         let drawn = page.filter(|page| page.topic == DRAWN);
         return write(drawn.ok_or(Failure::NoDrawings)?, file, language);
     }
-    let help = help(of).map(|help| in_english_only(language) + &help);
+    let help = help(of, language);
     let page = page.map(|page| page.text(language));
     let text = match (help, page) {
         (Some(help), Some(page)) => format!("{help}\n{page}"),
@@ -40,21 +40,13 @@ pub fn run(of: &[String], html: Option<&Path>, language: Language) -> Result<(),
 }
 
 /// The help of a command, if there is one of that name.
-fn help(of: &[String]) -> Option<String> {
-    let mut command = Arguments::command();
+fn help(of: &[String], language: Language) -> Option<String> {
+    let mut command = in_language(Arguments::command(), language);
     command.build();
     let found = of.iter().try_fold(&mut command, |within, name| {
         within.find_subcommand_mut(name)
     });
     found.map(|command| command.render_long_help().to_string())
-}
-
-/// Says that the help of a command is in English, where another language was asked for.
-fn in_english_only(language: Language) -> String {
-    match language {
-        Language::English => String::new(),
-        other => text!(other, "command-help-in-english") + "\n\n",
-    }
 }
 
 /// Writes a page with its drawings.

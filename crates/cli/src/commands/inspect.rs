@@ -13,8 +13,9 @@ use walkdir::WalkDir;
 
 pub fn run(arguments: &InspectArguments) -> Result<ExitCode, Failure> {
     let files = files(&arguments.scans)?;
+    let language = arguments.spoken.language();
     if !arguments.json {
-        say(&format!("{}\n", inspection_head()))?;
+        say(&format!("{}\n", inspection_head(language)))?;
     }
     let mut rows = Vec::new();
     let mut all_read = true;
@@ -25,7 +26,7 @@ pub fn run(arguments: &InspectArguments) -> Result<ExitCode, Failure> {
         if arguments.json {
             rows.push(row);
         } else {
-            say(&format!("{}\n", inspection_row(&row)))?;
+            say(&format!("{}\n", inspection_row(&row, language)))?;
         }
     }
     if arguments.json {

@@ -194,13 +194,25 @@ fn a_folder_is_one_row_a_file_and_bad_files_are_rows_too() {
         "{}",
         rows[2]
     );
-    // Columns stand under one another.
-    for row in &rows[1..] {
-        assert_eq!(row.find("in/"), rows[0].find("file: "), "{row}");
+    let json = |code: &str| {
+        run(
+            folder.path(),
+            &["inspect", "in", "--json", "--language", code],
+        )
+    };
+    let outcome = json("en");
+    assert_eq!(outcome.code, Some(2));
+    // Columns stand under one another, and JSON is in no language.
+    for (code, last) in [("en", "file: "), ("de", "Datei: "), ("es", "archivo: ")] {
+        let table = run(folder.path(), &["inspect", "in", "--language", code]).out;
+        let place = |row: &str, of: &str| Some(row.split_once(of)?.0.chars().count());
+        let mut rows = table.lines();
+        let head = rows.next().and_then(|head| place(head, last));
+        assert!(head.is_some(), "{table}");
+        assert!(rows.all(|row| place(row, "in/") == head), "{table}");
+        assert_eq!(json(code).out, outcome.out);
     }
 
-    let outcome = run(folder.path(), &["inspect", "in", "--json"]);
-    assert_eq!(outcome.code, Some(2));
     let rows: Value = serde_json::from_str(&outcome.out).unwrap();
     let schema = run(folder.path(), &["schema", "inspect"]).out;
     let schema: Value = serde_json::from_str(&schema).unwrap();

@@ -181,25 +181,28 @@ fn what_was_odd_in_a_file_and_what_is_being_done() {
 }
 
 #[test]
-fn a_page_is_in_the_language_that_is_asked_for_and_help_of_commands_says_that_it_is_not() {
+fn help_is_in_the_language_that_is_asked_for() {
     let folder = tempfile::tempdir().unwrap();
-    for (code, page, command, topics) in [
+    for (code, page, program, command, topics) in [
         (
             "de",
             "# start: ohne Terminal und aus einem Ordner mit Scans\n",
-            "Die Hilfe zu Befehlen gibt es nur auf Englisch; ",
+            "Prüft die Qualität von 3D-Scans der Abformungen zahnloser Kiefer.\n\nAufruf: archproof <COMMAND>\n\nBefehle:\n  check ",
+            "Alle Fälle eines Ordners nebeneinander prüfen\n\nFälle sind ",
             "\nThemen („archproof help TOPIC“):\n  start            ohne Terminal und ",
         ),
         (
             "es",
             "# start: sin terminal y desde una carpeta de escaneos\n",
-            "La ayuda de las órdenes está solo en inglés; ",
+            "Comprueba la calidad de los escaneos 3D de impresiones de arcadas edéntulas.\n\nUso: archproof <COMMAND>\n\nÓrdenes:\n  check ",
+            "Comprobar todos los casos de una carpeta, varios a la vez\n\nSon casos ",
             "\nTemas («archproof help TOPIC»):\n  start            sin terminal y ",
         ),
         (
             "en",
             "# start: without a terminal, and from a folder of scans\n",
             "Checks the quality of 3D scans",
+            "Check every case of a folder, side by side\n\nCases are ",
             "\nTopics ('archproof help TOPIC'):\n  start            without a terminal, ",
         ),
     ] {
@@ -207,11 +210,17 @@ fn a_page_is_in_the_language_that_is_asked_for_and_help_of_commands_says_that_it
         let start = help(&["help", "start"]);
         assert!(start.starts_with(page), "{start}");
         let all = help(&["help"]);
-        assert!(all.starts_with(command) && all.contains(topics), "{all}");
+        assert!(all.starts_with(program) && all.contains(topics), "{all}");
         // Command and topic of one name.
         let batch = help(&["help", "batch"]);
-        let text = batch.split_once("\n# batch: ").unwrap().0;
-        assert_eq!(text.starts_with(command), code != "en", "{batch}");
+        assert!(
+            batch.starts_with(command) && batch.contains("\n# batch: "),
+            "{batch}"
+        );
+        assert_eq!(
+            help(&["batch", "--help"]),
+            batch.split_once("\n# batch: ").unwrap().0
+        );
     }
     let list = run(folder.path(), &["explain", "--language", "de"]).out;
     assert!(
@@ -243,5 +252,72 @@ fn a_check_is_explained_in_the_language_that_is_asked_for() {
         .out;
         assert!(said.starts_with(begin), "{said}");
         assert!(said.ends_with(end), "{said}");
+    }
+}
+
+/// Clap says in English what these say in the language that is asked for.
+#[rstest]
+#[case::option(
+    &["check", "a.ply", "--treys", "b.stl"],
+    "Fehler: das Argument '--treys' ist nicht bekannt\n\n  Tipp: gemeint ist vielleicht '--trays'\n\nAufruf: archproof check ",
+    "Error: no se conoce el argumento '--treys'\n\n  Sugerencia: quizá quiso decir '--trays'\n\nUso: archproof check "
+)]
+#[case::command(
+    &["chek"],
+    "Fehler: der Befehl 'chek' ist nicht bekannt\n\n  Tipp: gemeint ist vielleicht 'schema', 'check'\n\nAufruf: archproof ",
+    "Error: no se conoce la orden 'chek'\n\n  Sugerencia: quizá quiso decir 'schema', 'check'\n\nUso: archproof "
+)]
+#[case::value(
+    &["check", "a.ply", "--arch", "uper"],
+    "Fehler: der Wert 'uper' ist für '--arch <ARCH>' nicht möglich\n\n  Kiefer der Abformung (upper und lower werden auch verstanden) [mögliche Werte: maxillary, mandibular]\n\nMehr dazu",
+    "Error: el valor 'uper' no es posible para '--arch <ARCH>'\n\n  Maxilar de la impresión (también se entienden upper y lower) [valores posibles: maxillary, mandibular]\n\nMás información"
+)]
+#[case::number(
+    &["check", "a.ply", "--threads", "0"],
+    "Fehler: der Wert '0' ist für '--threads <N>' nicht möglich\n\n  Anzahl der Threads [Vorgabe: einer je Prozessorkern]\n",
+    "Error: el valor '0' no es posible para '--threads <N>'\n\n  Número de hilos [por omisión: uno por núcleo]\n"
+)]
+#[case::no_value(
+    &["batch", "in", "--out"],
+    "Fehler: '--out <DIR>' braucht einen Wert\n",
+    "Error: '--out <DIR>' necesita un valor\n"
+)]
+#[case::missing(
+    &["batch"],
+    "Fehler: es fehlt: --out <DIR>, <FOLDER>\n\nAufruf: archproof batch --out <DIR> --language <LANGUAGE> <FOLDER>\n\nMehr dazu mit",
+    "Error: falta: --out <DIR>, <FOLDER>\n\nUso: archproof batch --out <DIR> --language <LANGUAGE> <FOLDER>\n\nMás información con"
+)]
+#[case::conflict(
+    &["check", "a.ply", "--tray", "b.stl", "--trays", "c"],
+    "Fehler: '--tray <SCAN>' und '--trays <DIR>' lassen sich nicht zusammen verwenden\n",
+    "Error: '--tray <SCAN>' y '--trays <DIR>' no se pueden usar juntos\n"
+)]
+#[case::twice(
+    &["check", "a.ply", "--json", "--json"],
+    "Fehler: '--json' darf nur einmal angegeben werden\n",
+    "Error: '--json' solo se puede indicar una vez\n"
+)]
+#[case::too_few(
+    &["repeat", "a.ply"],
+    "Fehler: '<SCAN> <SCAN>...' braucht 2 Werte; angegeben: 1\n",
+    "Error: '<SCAN> <SCAN>...' necesita 2 valores; se indicaron 1\n"
+)]
+fn a_command_line_that_cannot_be_understood(
+    #[case] arguments: &[&str],
+    #[case] de: &str,
+    #[case] es: &str,
+) {
+    let folder = tempfile::tempdir().unwrap();
+    for (code, wanted) in [("de", de), ("es", es)] {
+        let asked = format!("--language={code}");
+        let first = arguments.len().min(1);
+        let given = [&arguments[..first], &[asked.as_str()], &arguments[first..]].concat();
+        let outcome = run(folder.path(), &given);
+        assert_eq!((outcome.code, outcome.out.as_str()), (Some(2), ""));
+        assert!(
+            outcome.complaint.starts_with(wanted),
+            "{}",
+            outcome.complaint
+        );
     }
 }

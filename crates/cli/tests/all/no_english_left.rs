@@ -15,8 +15,8 @@ use std::path::Path;
 /// So many words in a row, the same in two languages, are a sentence that was not translated.
 const TOGETHER: usize = 3;
 
-/// Words of every language.
-const NAMES: [&str; 4] = ["archproof", "STL", "PLY", "OBJ"];
+/// Words of every language: by them, lists of units, columns or shells are no sentences.
+const NAMES: [&str; 7] = ["archproof", "STL", "PLY", "OBJ", "mm", "repeat", "fish"];
 
 /// The runs of so many words in a text. Names of files, options and commands are no words.
 fn phrases(text: &str) -> BTreeSet<String> {
@@ -31,7 +31,7 @@ fn phrases(text: &str) -> BTreeSet<String> {
         let is_word = |word: &&str| {
             word.chars().count() > 1
                 && word.chars().all(char::is_alphabetic)
-                && !NAMES.contains(word)
+                && !NAMES.iter().any(|name| name.eq_ignore_ascii_case(word))
         };
         let runs = words.windows(TOGETHER);
         let runs = runs.filter(|run| run.iter().all(is_word));
@@ -123,6 +123,65 @@ fn a_folder_of_cases_with_its_page_and_its_charts() {
 }
 
 #[test]
+fn help_of_the_program_and_of_every_command() {
+    let folder = tempfile::tempdir().unwrap();
+    let commands = run(folder.path(), &["--help"]).out;
+    let (_, commands) = commands.split_once("Commands:\n").unwrap();
+    let commands = commands
+        .lines()
+        .map_while(|line| line.split_whitespace().next());
+    let commands: Vec<&str> = commands.collect();
+    assert!(commands.len() > 20, "{commands:?}");
+    no_english_is_left(|code| printed(folder.path(), &["help"], code));
+    for command in commands {
+        // Command and topic of one name: the page has a test of its own.
+        let help = |code: &str| {
+            let help = printed(folder.path(), &["help", command], code);
+            help.split("\n# ").next().unwrap_or_default().to_owned()
+        };
+        no_english_is_left(help);
+    }
+}
+
+#[test]
+fn results_judged_again() {
+    let folder = first_pass();
+    let path = |name: &str| folder.path().join(name);
+    fs::write(
+        path("gone.toml"),
+        "case = \"GONE\"\n[maxillary]\nwash = \"gone.ply\"\n",
+    )
+    .unwrap();
+    let batch = ["batch", ".", "--out", "own", "--no-report"];
+    run(folder.path(), &batch);
+    let loose = "[limits]\nshow_through_share_percent = { value = 100.0, level = \"note\" }\n";
+    let tight = "[limits]\nflange_height_mm = { value = 30.0, level = \"fail\" }\n\
+                 show_through_mm = { value = 0.1, level = \"fail\" }\n";
+    for (name, limits) in [("loose.toml", loose), ("tight.toml", tight)] {
+        fs::write(path(name), limits).unwrap();
+        let arguments = ["judge", "own", "--protocol", name];
+        no_english_is_left(|code| printed(folder.path(), &arguments, code));
+    }
+}
+
+#[test]
+fn scans_at_a_glance() {
+    let folder = first_pass();
+    let path = |name: &str| folder.path().join(name);
+    let whole = fs::read(path("first.ply")).unwrap();
+    fs::write(path("cut.ply"), &whole[..whole.len() / 2]).unwrap();
+    let scan = mesh::read_scan(&path("first.ply")).unwrap().mesh;
+    // In centimetres, in micrometres, with a name, with attribute bytes and in two layers.
+    let mut stl = mesh::write::encode_stl(&scan.scaled(0.1)).unwrap();
+    stl[..6].copy_from_slice(b"Quxley");
+    let end = stl.len();
+    stl[end - 2..].copy_from_slice(&[0x1F, 0x80]);
+    fs::write(path("small.stl"), stl).unwrap();
+    mesh::write::write_stl(&path("large.stl"), &scan.scaled(1e4)).unwrap();
+    no_english_is_left(|code| printed(folder.path(), &["inspect", "."], code));
+}
+
+#[test]
 fn a_check_standard_over_time() {
     let folder = tempfile::tempdir().unwrap();
     let standard = folder.path().join("standard");
@@ -169,8 +228,19 @@ fn scans_of_an_artefact() {
     artefact::write_scan(folder.path(), "a.stl", 1, 1.0);
     artefact::write_scan(folder.path(), "b.stl", 2, 1.002);
     for description in ["balls.toml", "spoilt.toml"] {
-        let arguments = ["artefact", description, "a.stl", "b.stl"];
-        no_english_is_left(|code| printed(folder.path(), &arguments, code));
+        no_english_is_left(|code| {
+            let scanner = format!("scanner-{code}.toml");
+            let arguments = [
+                "artefact",
+                description,
+                "a.stl",
+                "b.stl",
+                "--write",
+                &scanner,
+            ];
+            let said = printed(folder.path(), &arguments, code);
+            said + &fs::read_to_string(folder.path().join(&scanner)).unwrap_or_default()
+        });
     }
 }
 

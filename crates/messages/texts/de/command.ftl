@@ -90,7 +90,6 @@ sheet-not-opened = das Begleitblatt wurde geschrieben, lässt sich aber nicht ö
 no-viewer = das Fenster ist ein eigenes Programm, archproof-viewer, und liegt weder neben diesem noch im PATH; mit „cargo install --path viewer --locked“ installieren
 viewer-not-started = archproof-viewer lässt sich nicht starten ({ $reason }); mit „cargo install --path viewer --locked“ neu installieren
 explain-one = „archproof explain CODE“ zeigt die Seite zu einem Code.
-command-help-in-english = Die Hilfe zu Befehlen gibt es nur auf Englisch; die Seiten zu Themen sind auf Deutsch.
 help-topics = Themen („archproof help TOPIC“):
 page-written = Geschrieben: { $path }
 

@@ -49,6 +49,13 @@ artefact-mean-error = mittlere Abweichung { $mean }, Standardabweichung { $sd }
 artefact-mean = Mittelwert { $mean }, Standardabweichung { $sd }
 artefact-sd-between = ({ $from } bis { $to } mit 95 % Vertrauen)
 artefact-legend = Messunsicherheit: die des zertifizierten Maßes und die der Anpassung, bei der die Punkte als unabhängig abweichend gelten. Streuung: die Schale, die 95 % der Punkte einer Kugel enthält.
+artefact-scanner-source = Prüfkörper { $artefact }, Zertifikat { $certificate }, geprüft am { $date }: { $lengths ->
+    [one] 1 Länge
+   *[other] { $lengths } Längen
+} in { $scans ->
+    [one] 1 Scan
+   *[other] { $scans } Scans
+}, quadratisches Mittel der Abweichungen { $error } mm
 artefact-step-not-found = { $path }: Stufe { $step }: { $problem }; noch einmal scannen oder prüfen, ob lower, upper und reach_mm stimmen
 artefact-no-face = auf ihrer { $face ->
     [upper] oberen

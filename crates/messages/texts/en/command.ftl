@@ -90,7 +90,6 @@ sheet-not-opened = the sheet was written but cannot be opened ({ $reason }); ope
 no-viewer = the window is a program of its own, archproof-viewer, and is neither beside this one nor on the PATH; install it with 'cargo install --path viewer --locked'
 viewer-not-started = archproof-viewer cannot be started ({ $reason }); install it anew with 'cargo install --path viewer --locked'
 explain-one = 'archproof explain CODE' prints the page of one.
-command-help-in-english = The help of commands is in English only; the pages on topics are in your language.
 help-topics = Topics ('archproof help TOPIC'):
 page-written = Written: { $path }
 

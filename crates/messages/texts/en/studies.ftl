@@ -49,6 +49,13 @@ artefact-mean-error = mean error { $mean }, standard deviation { $sd }
 artefact-mean = mean { $mean }, standard deviation { $sd }
 artefact-sd-between = ({ $from } to { $to } with 95 % confidence)
 artefact-legend = Uncertainty: of the certified size and of the fit, which takes the points to err independently. Dispersion: the shell that holds 95 % of a sphere's points.
+artefact-scanner-source = artefact { $artefact }, certificate { $certificate }, checked { $date }: { $lengths ->
+    [one] 1 length
+   *[other] { $lengths } lengths
+} in { $scans ->
+    [one] 1 scan
+   *[other] { $scans } scans
+}, root mean square error { $error } mm
 artefact-step-not-found = { $path }: step { $step }: { $problem }; scan it again, or see whether lower, upper and reach_mm are right
 artefact-no-face = { $seen } vertices are seen on its { $face ->
     [upper] upper

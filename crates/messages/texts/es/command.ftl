@@ -90,7 +90,6 @@ sheet-not-opened = la hoja se escribió, pero no se puede abrir ({ $reason }); �
 no-viewer = la ventana es un programa aparte, archproof-viewer, y no está junto a este ni en el PATH; instálelo con «cargo install --path viewer --locked»
 viewer-not-started = archproof-viewer no se puede iniciar ({ $reason }); instálelo de nuevo con «cargo install --path viewer --locked»
 explain-one = «archproof explain CODE» muestra la página de un código.
-command-help-in-english = La ayuda de las órdenes está solo en inglés; las páginas sobre temas están en español.
 help-topics = Temas («archproof help TOPIC»):
 page-written = Escrito: { $path }
 

@@ -49,6 +49,13 @@ artefact-mean-error = error medio { $mean }, desviación típica { $sd }
 artefact-mean = media { $mean }, desviación típica { $sd }
 artefact-sd-between = ({ $from } a { $to } con un 95 % de confianza)
 artefact-legend = Incertidumbre de medida: la de la medida certificada y la del ajuste, que supone independientes los errores de los puntos. Dispersión: la corona que contiene el 95 % de los puntos de una esfera.
+artefact-scanner-source = patrón { $artefact }, certificado { $certificate }, comprobado el { $date }: { $lengths ->
+    [one] 1 longitud
+   *[other] { $lengths } longitudes
+} en { $scans ->
+    [one] 1 escaneo
+   *[other] { $scans } escaneos
+}, media cuadrática del error { $error } mm
 artefact-step-not-found = { $path }: escalón { $step }: { $problem }; escanéelo de nuevo o compruebe si lower, upper y reach_mm son correctos
 artefact-no-face = en su cara { $face ->
     [upper] superior

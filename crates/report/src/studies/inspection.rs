@@ -3,14 +3,41 @@
 use crate::result::{Arch, Format};
 use crate::text::rounding::{confidence, figure};
 use check::LoadedScan;
+use check::reader::{turned, why_refused};
 use judge::UnitReading;
 use measure::intake::FirstLook;
 use measure::{Frame, NotAnImpression};
 use mesh::ReadError;
 use mesh::read::shown_path;
+use messages::{Language, Message, Value, message};
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::path::Path;
+
+/// A message that the JSON holds as its English sentence.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(into = "String")]
+pub struct Said(Message);
+
+impl Said {
+    /// What is read in a language.
+    #[must_use]
+    pub fn text(&self, language: Language) -> String {
+        self.0.text(language)
+    }
+}
+
+impl From<Message> for Said {
+    fn from(message: Message) -> Self {
+        Self(message)
+    }
+}
+
+impl From<Said> for String {
+    fn from(said: Said) -> Self {
+        said.0.into()
+    }
+}
 
 /// What a look at one file showed. The name stands here because the operator
 /// gave it; results never hold it.
@@ -19,7 +46,8 @@ pub struct Inspection {
     /// The file, as it was given.
     pub file: String,
     /// Why it could not be read; `null` where it could.
-    pub refused: Option<String>,
+    #[schemars(with = "Option<String>")]
+    pub refused: Option<Said>,
     /// What it holds; `null` where it could not be read.
     pub scan: Option<InspectedScan>,
 }
@@ -41,13 +69,15 @@ pub struct InspectedScan {
     /// Sides of the box around the scan, along the coordinate axes, mm.
     pub size_mm: [f64; 3],
     /// What it shows, in a few words: "maxillary impression", "cast", "no arch".
-    pub shows: String,
+    #[schemars(with = "String")]
+    pub shows: Said,
     /// The jaw, as found; `null` where the scan is no impression.
     pub arch: Option<Arch>,
     /// Of the jaw found: 0 (a guess) to 1.
     pub arch_confidence: Option<f64>,
     /// What it is instead of an impression; `null` for an impression.
-    pub not_an_impression: Option<String>,
+    #[schemars(with = "Option<String>")]
+    pub not_an_impression: Option<Said>,
     /// Whether the outer surface was scanned too; `null` where that cannot be told.
     pub has_outer_surface: Option<bool>,
     /// Number of vertices.
@@ -75,7 +105,8 @@ pub struct InspectedScan {
     /// Whether the file holds free text, which may name a person.
     pub carries_text: bool,
     /// What was odd, what was assumed, and what was mended.
-    pub warnings: Vec<String>,
+    #[schemars(with = "Vec<String>")]
+    pub warnings: Vec<Said>,
 }
 
 impl Inspection {
@@ -84,7 +115,7 @@ impl Inspection {
     pub fn of(path: &Path, seen: Result<(&LoadedScan, &FirstLook), &ReadError>) -> Self {
         Self {
             file: shown_path(path),
-            refused: seen.err().map(ReadError::reason),
+            refused: seen.err().map(|error| why_refused(error).into()),
             scan: seen.ok().map(|(scan, glance)| inspected(scan, glance)),
         }
     }
@@ -93,14 +124,11 @@ impl Inspection {
 fn inspected(scan: &LoadedScan, seen: &FirstLook) -> InspectedScan {
     let integrity = &seen.integrity;
     let frame = seen.frame.as_ref();
-    let attributes = scan.stl_attributes.then(|| {
-        "its attribute bytes, in which some programs store colour, were not used".to_owned()
-    });
-    let said = [
-        unit_in_words(&scan.unit),
-        seen.turned.in_words(),
-        attributes,
-    ];
+    let attributes = scan.stl_attributes;
+    let attributes = attributes.then(|| message!("inspect-attribute-bytes"));
+    let said = [unit_in_words(&scan.unit), turned(&seen.turned), attributes];
+    let warnings = scan.warnings.iter().cloned();
+    let warnings = warnings.chain(said.into_iter().flatten());
     InspectedScan {
         sha256: scan.sha256.clone(),
         format: scan.format.into(),
@@ -108,10 +136,10 @@ fn inspected(scan: &LoadedScan, seen: &FirstLook) -> InspectedScan {
         unit_assumed: scan.unit.is_assumed(),
         unit_in_doubt: !matches!(scan.unit, UnitReading::Given(_) | UnitReading::Assumed),
         size_mm: <[f64; 3]>::from(seen.size_mm).map(figure),
-        shows: shows(frame),
+        shows: shows(frame).into(),
         arch: frame.ok().map(|frame| frame.arch.into()),
         arch_confidence: frame.ok().map(|frame| confidence(frame.arch_confidence)),
-        not_an_impression: frame.err().map(ToString::to_string),
+        not_an_impression: frame.err().map(|what| what.message().into()),
         has_outer_surface: seen.has_outer_surface,
         vertices: integrity.vertices as u64,
         triangles: integrity.triangles as u64,
@@ -125,42 +153,33 @@ fn inspected(scan: &LoadedScan, seen: &FirstLook) -> InspectedScan {
         double_layer_share: figure(seen.double_layer_share),
         has_colour: scan.mesh.colours().is_some(),
         carries_text: scan.carries_text,
-        warnings: scan
-            .warnings
-            .iter()
-            .map(ToString::to_string)
-            .chain(said.into_iter().flatten())
-            .collect(),
+        warnings: warnings.map(Said::from).collect(),
     }
 }
 
 /// What a scan shows, in a few words.
-fn shows(frame: Result<&Frame, &NotAnImpression>) -> String {
+fn shows(frame: Result<&Frame, &NotAnImpression>) -> Message {
     match frame.map(|frame| frame.arch) {
-        Ok(measure::Arch::Maxillary) => "maxillary impression",
-        Ok(measure::Arch::Mandibular) => "mandibular impression",
+        Ok(measure::Arch::Maxillary) => message!("impression-one-step", jaw = "maxillary"),
+        Ok(measure::Arch::Mandibular) => message!("impression-one-step", jaw = "mandibular"),
         Err(what) => what.name(),
     }
-    .to_owned()
 }
 
 /// What was assumed of the unit, where there was something to assume.
-fn unit_in_words(unit: &UnitReading) -> Option<String> {
+fn unit_in_words(unit: &UnitReading) -> Option<Message> {
     match unit {
         UnitReading::Given(_) | UnitReading::Assumed => None,
-        UnitReading::Inferred(unit) => Some(format!(
-            "read in {unit}: in mm its size is not that of an impression, in {unit} it is; say \
-             --unit {unit} if so"
-        )),
+        UnitReading::Inferred(unit) => {
+            Some(message!("inspect-unit-inferred", unit = unit.symbol()))
+        }
         UnitReading::Ambiguous(units) => {
-            let names: Vec<&str> = units.iter().map(|unit| unit.symbol()).collect();
-            Some(format!(
-                "read in mm, but its size could be that of an impression in {}; say --unit",
-                names.join(" or ")
-            ))
+            let mut units = units.iter().map(|unit| Value::from(unit.symbol()));
+            let first = units.next()?;
+            let either = |one, other| message!("either", one = one, other = other).into();
+            let units: Value = units.fold(first, either);
+            Some(message!("inspect-unit-ambiguous", units = units))
         }
-        UnitReading::Implausible => {
-            Some("read in mm, but in no unit is its size that of an impression".to_owned())
-        }
+        UnitReading::Implausible => Some(message!("inspect-unit-implausible")),
     }
 }

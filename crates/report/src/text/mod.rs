@@ -1,5 +1,6 @@
 //! How numbers and words are put.
 
+pub(crate) mod again;
 pub(crate) mod agreement;
 pub(crate) mod artefact;
 pub(crate) mod columns;

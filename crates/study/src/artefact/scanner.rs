@@ -3,6 +3,7 @@
 use super::ArtefactStudy;
 use chrono::{DateTime, Utc};
 use judge::Scanner;
+use messages::{Language, Value, text};
 use std::time::SystemTime;
 
 impl ArtefactStudy {
@@ -10,9 +11,10 @@ impl ArtefactStudy {
     /// the root mean square of their errors joined with that of the errors' own
     /// standard uncertainties, times two. A systematic error is so taken for a part of
     /// the uncertainty, as the GUM (JCGM 100:2008, F.2.4.5) allows where it is not
-    /// corrected for. The date goes into its source. `None` without a certified length.
+    /// corrected for. Its source, in a language, says how it was found and when. `None`
+    /// without a certified length.
     #[must_use]
-    pub fn scanner(&self, checked: SystemTime) -> Option<Scanner> {
+    pub fn scanner(&self, checked: SystemTime, language: Language) -> Option<Scanner> {
         let readings = self.sizes.iter().flat_map(|size| &size.readings);
         let lengths = readings.filter(|reading| reading.certified.is_some());
         let squares: Vec<[f64; 2]> = lengths
@@ -29,14 +31,15 @@ impl ArtefactStudy {
         Some(Scanner {
             // Tenths of a micrometre, rounded up.
             length_uncertainty_mm: (mm * 1e4).ceil() / 1e4,
-            source: format!(
-                "artefact {}, certificate {}, checked {}: {} lengths in {} scans, root mean square error {:.4} mm",
-                self.artefact.id,
-                self.artefact.certificate,
-                DateTime::<Utc>::from(checked).date_naive(),
-                squares.len(),
-                self.scans.len(),
-                error.sqrt()
+            source: text!(
+                language,
+                "artefact-scanner-source",
+                artefact = self.artefact.id.as_str(),
+                certificate = self.artefact.certificate.as_str(),
+                date = DateTime::<Utc>::from(checked).date_naive().to_string(),
+                lengths = squares.len(),
+                scans = self.scans.len(),
+                error = Value::number(error.sqrt(), 4)
             ),
             file: None,
         })
