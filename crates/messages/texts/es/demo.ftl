@@ -12,9 +12,9 @@ demo-read-me =
     vacía, en sus propias coordenadas. En el lado derecho del paciente, la cubeta se presionó
     demasiado hacia arriba: allí es visible en la cresta del reborde y en el paladar, junto a
     la línea media. En el lado izquierdo, el material es delgado en la vertiente vestibular
-    anterior. El dictamen debería ser «retocar» y nombrar los dos lugares con cubeta visible
-    y el lugar delgado. En la carpeta archproof-DEMO-1 quedan report.html, el mapa de grosores
-    y result.json.
+    anterior. El dictamen debería ser «retocar», y el resultado debería nombrar los dos
+    lugares con cubeta visible y el lugar delgado. En la carpeta archproof-DEMO-1 quedan
+    report.html, el mapa de grosores y result.json.
 
         archproof check case.toml
 
