@@ -1,6 +1,7 @@
 //! What may be said on the command line.
 
 mod in_language;
+mod protocol;
 mod reading;
 mod refusal;
 mod scans;
@@ -17,6 +18,7 @@ use report::Language;
 use statistics::control::Rule;
 
 pub use in_language::in_language;
+pub use protocol::ProtocolCommand;
 pub use scans::{FitArguments, InspectArguments, NewArguments};
 pub use spoken::Spoken;
 pub use studies::{
@@ -78,6 +80,8 @@ pub enum Command {
         scan: PathBuf,
         /// File to write; its ending (ply, stl, obj) names the format
         out: PathBuf,
+        #[command(flatten)]
+        spoken: Spoken,
     },
     /// Write a demonstration case, with an invented scenario, into a folder
     Demo {
@@ -86,6 +90,8 @@ pub enum Command {
         /// Write a case whose impression was cut apart and whose tray is in two pieces
         #[arg(long)]
         in_pieces: bool,
+        #[command(flatten)]
+        spoken: Spoken,
     },
     /// Explain a check: what it is, why it matters, how it is measured, what is not known
     Explain {
@@ -168,6 +174,8 @@ impl Command {
             Self::Gauge(arguments) => arguments.spoken,
             Self::Repeat(arguments) => arguments.spoken,
             Self::Fit(arguments) => arguments.spoken,
+            Self::Clean { spoken, .. } | Self::Demo { spoken, .. } => *spoken,
+            Self::Protocol { command } => command.spoken(),
             _ => Spoken::default(),
         }
     }
@@ -382,25 +390,6 @@ pub struct FolderArguments {
     pub threads: Option<u16>,
     #[command(flatten)]
     pub drift: DriftArguments,
-}
-
-#[derive(Debug, Subcommand)]
-pub enum ProtocolCommand {
-    /// Print a protocol with every limit and its source; the default one without a file
-    Show {
-        /// Protocol file
-        file: Option<PathBuf>,
-    },
-    /// Write every limit with its source into a new file, to be changed
-    New {
-        /// Protocol file to write; one that is there already is left alone
-        file: PathBuf,
-    },
-    /// Say whether a protocol file can be used
-    Check {
-        /// Protocol file
-        file: PathBuf,
-    },
 }
 
 #[derive(Debug, Clone, Copy, ValueEnum)]

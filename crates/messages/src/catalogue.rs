@@ -63,7 +63,8 @@ languages!(
     "control-charts",
     "studies",
     "inspect",
-    "again"
+    "again",
+    "demo"
 );
 
 /// The files of a language as they are written, each with its subject, as for the letters that

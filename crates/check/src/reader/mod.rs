@@ -11,3 +11,4 @@ mod words;
 pub use refusal::{refused, why_refused};
 pub use unwritten::not_written;
 pub use warning::{turned, warned};
+pub use words::format_name;

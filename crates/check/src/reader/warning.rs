@@ -11,7 +11,7 @@ pub fn warned(warning: &ReadWarning) -> Message {
     match warning {
         W::WrongExtension { named, format } => message!(
             "read-wrong-extension",
-            format = super::words::format(*format),
+            format = super::words::format_name(*format),
             named = *named
         ),
         W::ByteOrderMark => message!("read-byte-order-mark"),

@@ -18,7 +18,8 @@ pub(super) fn at(place: &Place) -> Message {
 }
 
 /// The name of a format.
-pub(super) fn format(format: Format) -> Message {
+#[must_use]
+pub fn format_name(format: Format) -> Message {
     match format {
         Format::StlBinary => message!("format-stl-binary"),
         Format::StlAscii => message!("format-stl-ascii"),

@@ -5,6 +5,7 @@ use crate::interrupt::uninterrupted;
 use crate::terminal::say;
 use mesh::read::shown_path;
 use mesh::write::{WriteError, write_atomically, write_ply, write_stl};
+use messages::{Language, text};
 use nalgebra::{Isometry3, Point3, Vector3};
 use phantom::{
     Across, Arch, Blemish, CaseInPieces, FlangeSide, Options, Place, PlantedSpot, SpotKind, Truth,
@@ -50,30 +51,6 @@ expected = [\"upper impression\", \"lower impression\", \"jaw-relation record\"]
 packed = [\"upper impression\", \"lower impression\"]
 ";
 
-const READ_ME: &str = "\
-Demonstration cases for archproof. Everything here is invented: the scans were
-made by formula, and there is no such patient.
-
-    archproof check first-pass.toml
-
-With the patient still in the chair: a maxillary impression before its wash, in a stock tray,
-scanned from all sides, and a scan of the same tray, empty, which lies in
-coordinates of its own. The tray was pressed up too far on the patient's right:
-it shows through on the crest of the ridge there and on the palate beside the
-midline. On the left the material is thin on the facial slope in front. It
-should say `rework`, name the two places where tray shows and the thin one, and
-leave report.html, the thickness map and result.json in the folder archproof-DEMO-1.
-
-    archproof check case.toml
-
-Before the parcel goes: both jaws, each before and after the wash, with its tray, the scan
-of the jaw-relation record, and what was packed. The wash covers the palate and
-the thin place, but over the bare crest there is hardly any of it: tray still
-shows. On the lower jaw the lingual border is short on the patient's left, and
-air left a pit on the ridge on the right. The record was not packed. It should
-say `rework`, and show where each of these lies.
-";
-
 const CASE_IN_PIECES: &str = "\
 # An invented case: no such patient, no such impression.
 case = \"DEMO-4\"
@@ -100,66 +77,62 @@ expected = [\"both front parts with the jaw-relation record between them\", \"up
 packed = [\"both front parts with the jaw-relation record between them\", \"lower back part\"]
 ";
 
-const READ_ME_IN_PIECES: &str = "\
-A demonstration case in pieces for archproof. Everything here is invented: the scans
-were made by formula, and there is no such patient.
-
-    archproof check case.toml
-
-Before the parcel goes: both washes were taken apart for the jaw relation, which was
-recorded between their front parts. The upper impression was cut apart with its tray and
-scanned only afterwards: each part lies in coordinates of its own, and the scan of the
-whole empty tray tells how they belong together. The lower impression was scanned
-whole. Its tray is one in two pieces, of which only the separate scans are at hand.
-Over the upper right ridge, behind the cut, there is hardly any wash: tray shows. On the
-lower jaw the lingual border is short on the patient's left, and air left a pit on
-the ridge on the right. The upper back part was not packed. It should say `rework`, show
-where each of these lies, and leave its results in the folder archproof-DEMO-4.
-";
-
 /// Edge length of the demonstration scans: as fine as clinical scans are, but
 /// small enough to be written in a moment.
 const EDGE_MM: f64 = 0.4;
 
-pub fn run(folder: &Path, in_pieces: bool) -> Result<(), Failure> {
-    let texts: &[(&str, &str)] = if in_pieces { &IN_PIECES } else { &WHOLE };
+/// A file of text: its name, and what it holds in a language.
+type Text = (&'static str, fn(Language) -> String);
+
+const WHOLE: [Text; 3] = [
+    ("README.txt", |language| {
+        text!(language, "demo-read-me") + "\n"
+    }),
+    ("first-pass.toml", |_| FIRST_PASS.to_owned()),
+    ("case.toml", |_| CASE.to_owned()),
+];
+
+const IN_PIECES: [Text; 2] = [
+    ("README.txt", |language| {
+        text!(language, "demo-read-me-in-pieces") + "\n"
+    }),
+    ("case.toml", |_| CASE_IN_PIECES.to_owned()),
+];
+
+pub fn run(folder: &Path, in_pieces: bool, language: Language) -> Result<(), Failure> {
+    let texts: &[Text] = if in_pieces { &IN_PIECES } else { &WHOLE };
     fs::create_dir_all(folder).map_err(|source| Failure::Demo {
         path: folder.to_owned(),
         source,
     })?;
-    // A demonstration may be written over itself, but never over a real case.
+    // A demonstration may be written over itself, in any language, but never over a real case.
     for (name, text) in texts {
         let file = folder.join(name);
-        if fs::read(&file).is_ok_and(|there| there != text.as_bytes()) {
+        let is_own = |there: &[u8]| Language::ALL.iter().any(|it| text(*it).as_bytes() == there);
+        if fs::read(&file).is_ok_and(|there| !is_own(&there)) {
             return Err(Failure::CaseInTheWay(file));
         }
     }
     if in_pieces {
         let made = scenario(CaseInPieces::new);
-        uninterrupted(|| write_in_pieces(folder, &made).and_then(|()| write_texts(folder, texts)))?;
+        uninterrupted(|| {
+            write_in_pieces(folder, &made).and_then(|()| write_texts(folder, texts, language))
+        })?;
     } else {
         let made = scenario(WholeCase::new);
-        uninterrupted(|| write_whole(folder, &made).and_then(|()| write_texts(folder, texts)))?;
+        uninterrupted(|| {
+            write_whole(folder, &made).and_then(|()| write_texts(folder, texts, language))
+        })?;
     }
     let checks = (texts.iter().filter(|(name, _)| name.ends_with(".toml")))
         .map(|(name, _)| format!("  archproof check {}\n", shown_path(&folder.join(name))));
     say(&format!(
-        "The demonstration was written; all of it is invented. Check it with:\n{}",
+        "{}\n{}",
+        text!(language, "demo-written"),
         checks.collect::<String>()
     ))?;
     Ok(())
 }
-
-const WHOLE: [(&str, &str); 3] = [
-    ("README.txt", READ_ME),
-    ("first-pass.toml", FIRST_PASS),
-    ("case.toml", CASE),
-];
-
-const IN_PIECES: [(&str, &str); 2] = [
-    ("README.txt", READ_ME_IN_PIECES),
-    ("case.toml", CASE_IN_PIECES),
-];
 
 fn write_whole(folder: &Path, made: &WholeCase) -> Result<(), WriteError> {
     for (name, jaw) in [("upper", &made.upper), ("lower", &made.lower)] {
@@ -183,8 +156,9 @@ fn write_in_pieces(folder: &Path, made: &CaseInPieces) -> Result<(), WriteError>
     write_ply(&folder.join("record.ply"), &made.record)
 }
 
-fn write_texts(folder: &Path, texts: &[(&str, &str)]) -> Result<(), WriteError> {
+fn write_texts(folder: &Path, texts: &[Text], language: Language) -> Result<(), WriteError> {
     for (name, text) in texts {
+        let text = text(language);
         write_atomically(&folder.join(name), |out| out.write_all(text.as_bytes()))?;
     }
     Ok(())
@@ -279,5 +253,41 @@ fn lower() -> Options {
             },
         ],
         ..Options::default()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use fixtures::translation::english_words;
+
+    /// What is to be typed.
+    fn commands(text: &str) -> Vec<String> {
+        let lines = text.lines().filter(|line| line.starts_with("    "));
+        lines.map(str::to_owned).collect()
+    }
+
+    #[test]
+    fn read_me_is_translated_and_names_the_same_commands_and_folder() {
+        for (texts, folder) in [
+            (&WHOLE[..], "archproof-DEMO-1"),
+            (&IN_PIECES, "archproof-DEMO-4"),
+        ] {
+            let (_, read_me) = texts[0];
+            let english = read_me(Language::English);
+            let cases = texts[1..].iter();
+            let wanted: Vec<String> = cases
+                .map(|(name, _)| format!("    archproof check {name}"))
+                .collect();
+            for language in Language::ALL {
+                let text = read_me(language);
+                assert_eq!(commands(&text), wanted, "{text}");
+                assert!(text.contains(folder) && text.ends_with(".\n"), "{text}");
+                if language != Language::English {
+                    assert_eq!(english_words(&text), [""; 0], "{text}");
+                }
+            }
+            assert!(!english_words(&english).is_empty());
+        }
     }
 }

@@ -5,24 +5,28 @@ use crate::failure::Failure;
 use crate::new_file::write_new;
 use crate::terminal::say;
 use judge::Protocol;
+use mesh::read::shown_path;
+use messages::{Language, text};
 
-pub fn run(command: &ProtocolCommand) -> Result<(), Failure> {
-    match command {
-        ProtocolCommand::Show { file: None } => say(&Protocol::default().to_toml())?,
-        ProtocolCommand::Show { file: Some(file) } => say(&Protocol::from_file(file)?.to_toml())?,
-        ProtocolCommand::New { file } => {
-            let text = Protocol::default().to_toml();
-            write_new(file, text.as_bytes())?;
-            let shown = mesh::read::shown_path(file);
-            say(&format!(
-                "Written to {shown}. Edit the limits you need, then run: archproof protocol check {shown}\n"
-            ))?;
+pub fn run(command: &ProtocolCommand, language: Language) -> Result<(), Failure> {
+    let said = match command {
+        ProtocolCommand::Show { file: None, .. } => Protocol::default().to_toml(),
+        ProtocolCommand::Show {
+            file: Some(file), ..
+        } => Protocol::from_file(file)?.to_toml(),
+        ProtocolCommand::New { file, .. } => {
+            let limits = Protocol::default().to_toml();
+            write_new(file, limits.as_bytes())?;
+            text!(language, "protocol-written", path = shown_path(file)) + "\n"
         }
-        ProtocolCommand::Check { file } => {
+        ProtocolCommand::Check { file, .. } => {
             let protocol = Protocol::from_file(file)?;
-            let shown = mesh::read::shown_path(file);
-            say(&format!("{shown}: can be used ({:?})\n", protocol.name()))?;
+            // In quotation marks, and without signs that steer a terminal.
+            let name = format!("{:?}", protocol.name());
+            let path = shown_path(file);
+            text!(language, "protocol-usable", path = path, name = name) + "\n"
         }
-    }
+    };
+    say(&said)?;
     Ok(())
 }

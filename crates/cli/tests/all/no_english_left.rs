@@ -182,6 +182,49 @@ fn scans_at_a_glance() {
 }
 
 #[test]
+fn a_scan_without_its_text() {
+    let folder = first_pass();
+    let path = |name: &str| folder.path().join(name);
+    let scan = mesh::read_scan(&path("first.ply")).unwrap().mesh;
+    let mut stl = mesh::write::encode_stl(&scan).unwrap();
+    let end = stl.len();
+    stl[end - 2..].copy_from_slice(&[0x1F, 0x80]);
+    stl.extend_from_slice(b"twelve bytes");
+    fs::write(path("odd.stl"), stl).unwrap();
+    for scan in ["odd.stl", "first.ply"] {
+        no_english_is_left(|code| {
+            let clean = |to: &str| printed(folder.path(), &["clean", scan, to], code);
+            clean("clean.ply") + &clean(scan)
+        });
+    }
+}
+
+#[test]
+fn acceptance_limits_of_a_file() {
+    let folder = tempfile::tempdir().unwrap();
+    let impossible = "[limits.show_through_mm]\nvalue = 1.5\n";
+    fs::write(folder.path().join("impossible.toml"), impossible).unwrap();
+    no_english_is_left(|code| {
+        let own = format!("{code}.toml");
+        let protocol =
+            |what: &[&str]| printed(folder.path(), &[&["protocol"], what].concat(), code);
+        let new = protocol(&["new", &own]);
+        let check = protocol(&["check", &own]);
+        new + &check + &protocol(&["new", &own]) + &protocol(&["show", "impossible.toml"])
+    });
+}
+
+/// In one folder for all languages: a demonstration may be written over that of another.
+#[test]
+fn a_demonstration() {
+    let folder = tempfile::tempdir().unwrap();
+    no_english_is_left(|code| {
+        let said = printed(folder.path(), &["demo", ".", "--in-pieces"], code);
+        said + &fs::read_to_string(folder.path().join("README.txt")).unwrap()
+    });
+}
+
+#[test]
 fn a_check_standard_over_time() {
     let folder = tempfile::tempdir().unwrap();
     let standard = folder.path().join("standard");

@@ -92,6 +92,17 @@ viewer-not-started = archproof-viewer lässt sich nicht starten ({ $reason }); m
 explain-one = „archproof explain CODE“ zeigt die Seite zu einem Code.
 help-topics = Themen („archproof help TOPIC“):
 page-written = Geschrieben: { $path }
+clean-written = { $path }: { $triangles ->
+    [one] 1 Dreieck
+   *[other] { $triangles } Dreiecke
+}, { $vertices } Eckpunkte{ $colours ->
+    [some] {" mit Farben"}
+   *[none] {""}
+}, { $format }, ohne jeden Text
+clean-reading = Beim Lesen: { $warning }
+clean-attribute-bytes = die Attributbytes der Dreiecke wurden weggelassen
+protocol-written = Geschrieben: { $path }. Die gewünschten Grenzwerte ändern, dann: archproof protocol check { $path }
+protocol-usable = { $path }: verwendbar ({ $name })
 
 ## Was mit einem Pfad geschieht, der allein angegeben wird.
 

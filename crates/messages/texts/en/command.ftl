@@ -92,6 +92,17 @@ viewer-not-started = archproof-viewer cannot be started ({ $reason }); install i
 explain-one = 'archproof explain CODE' prints the page of one.
 help-topics = Topics ('archproof help TOPIC'):
 page-written = Written: { $path }
+clean-written = { $path }: { $triangles ->
+    [one] 1 triangle
+   *[other] { $triangles } triangles
+}, { $vertices } vertices{ $colours ->
+    [some] {" with colours"}
+   *[none] {""}
+}, { $format }, without any text
+clean-reading = Reading: { $warning }
+clean-attribute-bytes = the attribute bytes of its triangles were left out
+protocol-written = Written to { $path }. Edit the limits you need, then run: archproof protocol check { $path }
+protocol-usable = { $path }: can be used ({ $name })
 
 ## What is done with a path that is given by itself.
 

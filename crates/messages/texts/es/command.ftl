@@ -92,6 +92,17 @@ viewer-not-started = archproof-viewer no se puede iniciar ({ $reason }); instál
 explain-one = «archproof explain CODE» muestra la página de un código.
 help-topics = Temas («archproof help TOPIC»):
 page-written = Escrito: { $path }
+clean-written = { $path }: { $triangles ->
+    [one] 1 triángulo
+   *[other] { $triangles } triángulos
+}, { $vertices } vértices{ $colours ->
+    [some] {" con colores"}
+   *[none] {""}
+}, { $format }, sin ningún texto
+clean-reading = Al leer: { $warning }
+clean-attribute-bytes = se omitieron los bytes de atributos de sus triángulos
+protocol-written = Se escribió { $path }. Cambie los límites que necesite y después ejecute: archproof protocol check { $path }
+protocol-usable = { $path }: se puede usar ({ $name })
 
 ## Qué se hace con una ruta indicada por sí sola.
 

@@ -170,6 +170,7 @@ help-option-demo-dir = Carpeta en la que se escribe; se crea si no existe
 help-option-demo-in-pieces = Escribir un caso cuya impresión se cortó en partes y cuya cubeta consta de dos piezas
 help-option-explain-code = Código de la comprobación, tal como lo nombran los hallazgos; sin él se enumeran todos los códigos
 help-option-explain-language = Idioma de la página [por omisión: el del sistema]
+help-option-protocol-show-language = Idioma de los mensajes de error; el protocolo se muestra tal como está [por omisión: el del sistema]
 help-option-protocol-new-file = Archivo de protocolo que se escribe; si ya existe, se deja como está
 help-option-schema-of = De qué se muestra el esquema
 help-option-completions-shell = Intérprete de órdenes para el que se muestra el script
