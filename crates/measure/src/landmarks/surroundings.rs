@@ -159,15 +159,20 @@ fn short_of(border: &Border) -> impl Iterator<Item = (usize, impl Iterator<Item 
 
 /// Places of the border where the scan ends over a stretch that may hide something.
 fn unseen_of(border: &Border) -> Vec<Point3<f64>> {
-    let stations = &border.stations;
     let is_unseen = |s: &Station| s.scan_ends || s.uncertainty_mm.is_none();
-    // A run across the first station is one.
-    let start = stations.iter().position(|s| !is_unseen(s)).unwrap_or(0);
-    let (behind, before) = stations.split_at(start);
-    let round: Vec<&Station> = before.iter().chain(behind).collect();
-    (round.chunk_by(|a, b| is_unseen(a) == is_unseen(b)))
-        .filter(|run| is_unseen(run[0]))
-        .map(|run| run.iter().map(|station| station.point).collect())
+    let round = border.stations.iter().map(|s| (s.point, is_unseen(s)));
+    wide_runs(&round.collect::<Vec<_>>())
+}
+
+/// The chosen places of a closed line, a station apart, that lie in runs as long as a gap
+/// that may hide something.
+fn wide_runs(round: &[(Point3<f64>, bool)]) -> Vec<Point3<f64>> {
+    // A run across the first place is one.
+    let start = round.iter().position(|(_, chosen)| !chosen).unwrap_or(0);
+    let (behind, before) = round.split_at(start);
+    ([before, behind].concat().chunk_by(|a, b| a.1 == b.1))
+        .filter(|run| run[0].1)
+        .map(|run| run.iter().map(|(place, _)| *place).collect())
         .filter(|run: &Vec<Point3<f64>>| {
             length_mm(run) + STATION_STEP_MM >= anatomy::GAP_HIDES_FROM_MM
         })
@@ -222,6 +227,27 @@ mod tests {
         let angles = (0..24).map(|k| std::f64::consts::TAU * f64::from(k) / 24.0);
         let on = |angle: f64| Point3::new(angle.cos(), angle.sin(), 0.0) * (across_mm / 2.0);
         angles.map(on).collect()
+    }
+
+    /// A square of 10 mm with places 0.5 mm apart, of which some were not seen.
+    #[test]
+    fn a_run_of_border_that_was_not_seen_counts_from_a_length_on() {
+        let side = |k: u32| f64::from(k % 20) * 0.5;
+        let place = |k: u32| match k / 20 {
+            0 => Point3::new(side(k), 0.0, 0.0),
+            1 => Point3::new(10.0, side(k), 0.0),
+            2 => Point3::new(10.0 - side(k), 10.0, 0.0),
+            _ => Point3::new(0.0, 10.0 - side(k), 0.0),
+        };
+        let counted = |unseen: &[u32]| {
+            let round: Vec<_> = (0..80).map(|k| (place(k), unseen.contains(&k))).collect();
+            wide_runs(&round).len()
+        };
+        assert_eq!(counted(&[]), 0);
+        assert_eq!(counted(&[30, 31, 32, 50, 51, 70]), 0);
+        assert_eq!(counted(&[30, 31, 32, 33, 50]), 4);
+        assert_eq!(counted(&[78, 79, 0, 1]), 4);
+        assert_eq!(counted(&(0..80).collect::<Vec<_>>()), 80);
     }
 
     #[test]
