@@ -9,7 +9,7 @@
 
 use super::figures::{BorderPart, DipKind, STATION_STEP_MM};
 use super::heights::{
-    FrenumPlace, ProfileDip, Ruler, RulerKind, all_below, bridge, own_slopes, peaks, rulers,
+    FrenumPlace, ProfileDip, Rise, Ruler, RulerKind, all_below, bridge, own_slopes, peaks, rulers,
     steepest_rises, widths_above,
 };
 use super::short::{below_closing, short_stretches};
@@ -240,9 +240,13 @@ impl HeightProfile {
             && dip.depth_mm <= anatomy::FRENUM_NOTCH_GREATEST_DEPTH_MM
             && (is_narrow || is_pointed && dip.width_mm <= anatomy::POINTED_NOTCH_USUAL_WIDTH_MM);
         let rises = steepest_rises(&self.heights, dip.bottom, dip.depth_mm);
-        let is_steep = |rise: f64| rise >= anatomy::SHORT_STRETCH_LEAST_SLOPE;
+        let is_steep = |rise: Rise| rise.slope >= anatomy::SHORT_STRETCH_LEAST_SLOPE;
+        // Where a frenum may lie at the end of a wave, the steep end may be the frenum's own
+        // wall. Two steep ends are those of a step.
+        let is_step = |rise: Rise| is_steep(rise) && self.frenum_place[rise.at].is_none();
         let is_steep = match (self.is_lingual, frenum_place) {
-            (false, _) => rises.into_iter().any(is_steep),
+            (false, _) if may_be_frenum => rises.into_iter().any(is_steep),
+            (false, _) => rises.into_iter().any(is_step) || rises.into_iter().all(is_steep),
             // In front the flange is low beside its frenum, over the mylohyoid ridge it
             // is shallowest and behind it deep (LM-17, LM-19): one steep side is usual.
             (true, None) => rises.into_iter().all(is_steep),
@@ -470,6 +474,28 @@ mod tests {
         assert_eq!(places(58.0), [DipKind::Short]);
         assert_eq!(places(61.0), [DipKind::Short]);
         assert_eq!(places(70.0), [DipKind::BroadNotch]);
+    }
+
+    /// From 40 mm on frena may lie: the low part of a wave ends at a frenum's own wall there.
+    #[test]
+    fn a_wave_that_ends_at_the_wall_of_a_frenum_is_no_short_stretch() {
+        let gentle = |x: f64| 3.0 * ((x - 46.0) / 12.0).clamp(0.0, 1.0);
+        let step = |x: f64| 3.0 * ((x - 46.0) / 3.0).clamp(0.0, 1.0);
+        let wall = |x: f64| 3.0 * ((x - 70.0) / 3.0).clamp(0.0, 1.0);
+        let kinds_where_frena_lie_from = |height: &dyn Fn(f64) -> f64, from_mm: f64| {
+            let mut profile = without_frena(height);
+            for (at, place) in profile.frenum_place.iter_mut().enumerate() {
+                let is_there = at as f64 * STATION_STEP_MM >= from_mm;
+                *place = is_there.then_some(FrenumPlace::Midline);
+            }
+            kinds(&profile.dips())
+        };
+        let wave = |x: f64| 9.0 - gentle(x) + wall(x);
+        assert_eq!(kinds_where_frena_lie_from(&wave, 65.0), [DipKind::Wave]);
+        assert_eq!(kinds_where_frena_lie_from(&wave, 80.0), [DipKind::Short]);
+        let trench = |x: f64| 9.0 - step(x) + wall(x);
+        assert_eq!(kinds_where_frena_lie_from(&trench, 65.0), [DipKind::Short]);
+        assert_eq!(kinds_where_frena_lie_from(&trench, 30.0), [DipKind::Short]);
     }
 
     /// Its far shoulder is higher: that step is steep past the depth of the dip.

@@ -116,18 +116,36 @@ pub(super) fn own_slopes(depth: &[f64], bottom: usize) -> (usize, usize) {
     )
 }
 
-/// The steepest rise on either side of a bottom, mm for each mm along the border.
-/// It begins below nearly the depth of the dip, and ends where that side's own
-/// shoulder lies: the depth is that of the lower one.
-pub(super) fn steepest_rises(heights: &[f64], bottom: usize, depth_mm: f64) -> [f64; 2] {
+/// A rise of a border from the bottom of a dip.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Rise {
+    /// mm for each mm along the border.
+    pub slope: f64,
+    /// Where its middle lies.
+    pub at: usize,
+}
+
+/// The steepest rise on either side of a bottom. It begins below nearly the depth of
+/// the dip, and ends where that side's own shoulder lies: the depth is that of the
+/// lower one.
+pub(super) fn steepest_rises(heights: &[f64], bottom: usize, depth_mm: f64) -> [Rise; 2] {
     const OVER: usize = (3.0 / STATION_STEP_MM) as usize;
     const NEARLY: f64 = 0.9;
     let side = |places: &mut dyn Iterator<Item = usize>| {
-        let rising: Vec<f64> = places.map(|k| heights[k]).collect();
-        (rising.windows(OVER + 1))
-            .take_while(|run| run[0] < heights[bottom] + NEARLY * depth_mm)
-            .map(|run| (run[OVER] - run[0]) / (OVER as f64 * STATION_STEP_MM))
-            .fold(0.0, f64::max)
+        let places: Vec<usize> = places.collect();
+        let level = Rise {
+            slope: 0.0,
+            at: bottom,
+        };
+        (places.windows(OVER + 1))
+            .take_while(|run| heights[run[0]] < heights[bottom] + NEARLY * depth_mm)
+            .map(|run| Rise {
+                slope: (heights[run[OVER]] - heights[run[0]]) / (OVER as f64 * STATION_STEP_MM),
+                at: run[OVER / 2],
+            })
+            .max_by(|a, b| a.slope.total_cmp(&b.slope))
+            .filter(|rise| rise.slope > 0.0)
+            .unwrap_or(level)
     };
     [
         side(&mut (0..=bottom).rev()),
