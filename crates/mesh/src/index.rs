@@ -11,14 +11,14 @@ mod tests;
 mod triangle;
 
 use crate::Mesh;
+use fearless_simd::Level;
 use nalgebra::{Point3, Vector3};
-use octet::{LANES, Octet, least};
+use octet::{LANES, Octet};
 use parry3d::bounding_volume::Aabb;
 use parry3d::math::Vector;
 use parry3d::partitioning::{Bvh, BvhBuildStrategy, BvhNode};
 use parry3d::query::Ray;
 use rayon::prelude::*;
-use wide::f32x8;
 
 /// Queries per parallel task: enough that neighbours share their path through
 /// the tree, few enough to keep every core busy. Fixed, so that the answers do
@@ -63,6 +63,8 @@ pub struct SpatialIndex {
     /// The triangle in each lane of each octet.
     triangles: Vec<[u32; LANES]>,
     mesh: Mesh,
+    /// What the processor can do.
+    level: Level,
 }
 
 impl SpatialIndex {
@@ -95,6 +97,7 @@ impl SpatialIndex {
             centre,
             triangles,
             mesh: mesh.clone(),
+            level: Level::new(),
         }
     }
 
@@ -158,11 +161,7 @@ impl SpatialIndex {
             .find_best(
                 reach as f32,
                 |node: &BvhNode, best| node.cast_ray(&ray, best),
-                |octet, _| {
-                    Some(least(
-                        self.octets[octet as usize].ray_distances(from, along),
-                    ))
-                },
+                |octet, _| Some(self.octets[octet as usize].first_hit(self.level, from, along)),
             )
             .map(|(octet, (distance, lane))| Hit {
                 distance: f64::from(distance),
@@ -174,13 +173,8 @@ impl SpatialIndex {
     fn nearest_lane(&self, to: Vector, reach: f64, start: Option<Lane>) -> Option<Lane> {
         let squared_reach = (reach * reach).min(f64::from(f32::MAX)) as f32;
         let point = to.to_array();
-        let better = |octet: u32, than: f32| {
-            let distances = self.octets[octet as usize].squared_distances(point);
-            distances
-                .simd_lt(f32x8::splat(than))
-                .any()
-                .then(|| least(distances))
-        };
+        let better =
+            |octet: u32, than: f32| self.octets[octet as usize].nearer(self.level, point, than);
         let first = start.and_then(|s| Some((s.octet, better(s.octet, squared_reach)?)));
         self.tree
             .find_best(

@@ -1,7 +1,8 @@
-//! Eight triangles measured at once, one to a lane.
+//! Eight triangles measured at once, one to a lane, by the widest instructions
+//! that the processor has. None of them rounds differently from another.
 
+use fearless_simd::{Level, Simd, dispatch, f32x8, prelude::*};
 use nalgebra::Vector3;
-use wide::f32x8;
 
 /// Triangles in an octet.
 pub(super) const LANES: usize = 8;
@@ -10,14 +11,21 @@ pub(super) const LANES: usize = 8;
 /// two triangles on the edge that they share.
 const EDGE_SLACK: f32 = 1e-6;
 
-/// Eight vectors, each coordinate together.
-type Vectors = [f32x8; 3];
+/// A number of each triangle.
+type Numbers = [f32; LANES];
+
+/// A vector of each triangle, each coordinate together.
+type Vectors = [Numbers; 3];
+
+/// A vector of each triangle, in the processor's registers.
+type Loaded<S> = [f32x8<S>; 3];
 
 /// Eight triangles, laid out so that one instruction works on all of them.
 ///
 /// Whatever does not depend on the query is worked out beforehand in `f64`, so
 /// that slivers lose nothing in `f32`.
 #[derive(Clone)]
+#[repr(align(32))]
 pub(super) struct Octet {
     corner: Vectors,
     to_second: Vectors,
@@ -28,7 +36,7 @@ pub(super) struct Octet {
     second_weight: Vectors,
     third_weight: Vectors,
     /// One over the squared length of each edge, in the order above.
-    inverse_squares: [f32x8; 3],
+    inverse_squares: [Numbers; 3],
 }
 
 impl Octet {
@@ -44,8 +52,27 @@ impl Octet {
             second_to_third: lanes(2),
             second_weight: vectors(&weights.map(|w| w[0])),
             third_weight: vectors(&weights.map(|w| w[1])),
-            inverse_squares: [0, 1, 2].map(|k| f32x8::new(edges.map(|e| inverse_square(&e[k])))),
+            inverse_squares: [0, 1, 2].map(|k| edges.map(|e| inverse_square(&e[k]))),
         }
+    }
+
+    /// The triangle nearest to a point and its squared distance, if that is less
+    /// than a bound.
+    pub(super) fn nearer(&self, level: Level, point: [f32; 3], than: f32) -> Option<(f32, usize)> {
+        dispatch!(level, simd => {
+            let distances = self.squared_distances(simd, point);
+            distances.simd_lt(than).any_true().then(|| least(distances))
+        })
+    }
+
+    /// The first triangle along a ray and the distance to it, or infinity.
+    pub(super) fn first_hit(
+        &self,
+        level: Level,
+        from: [f32; 3],
+        direction: [f32; 3],
+    ) -> (f32, usize) {
+        dispatch!(level, simd => least(self.ray_distances(simd, from, direction)))
     }
 
     /// Squared distance from a point to the nearest place of each triangle.
@@ -53,59 +80,65 @@ impl Octet {
     /// The nearest place lies on an edge, or else within: all four candidates
     /// are measured, since lanes cannot branch apart. Each is the way from the
     /// point to a place of the triangle, never a difference of large squares.
-    #[inline]
-    pub(super) fn squared_distances(&self, point: [f32; 3]) -> f32x8 {
-        let from_first = minus(&point.map(f32x8::splat), &self.corner);
-        let from_second = minus(&from_first, &self.to_second);
-        let [per_ab, per_ac, per_bc] = self.inverse_squares;
-        let on_edge = to_segment(&from_first, &self.to_second, per_ab)
-            .fast_min(to_segment(&from_first, &self.to_third, per_ac))
-            .fast_min(to_segment(&from_second, &self.second_to_third, per_bc));
+    #[inline(always)]
+    fn squared_distances<S: Simd>(&self, simd: S, point: [f32; 3]) -> f32x8<S> {
+        let load = |v: &Vectors| loaded(simd, v);
+        let [to_second, to_third] = [&self.to_second, &self.to_third].map(load);
+        let from_first = minus(&splat(simd, point), &load(&self.corner));
+        let from_second = minus(&from_first, &to_second);
+        let [per_ab, per_ac, per_bc] = loaded(simd, &self.inverse_squares);
+        let on_edge = to_segment(&from_first, &to_second, per_ab)
+            .min(to_segment(&from_first, &to_third, per_ac))
+            .min(to_segment(
+                &from_second,
+                &load(&self.second_to_third),
+                per_bc,
+            ));
 
-        let second = dot(&from_first, &self.second_weight);
-        let third = dot(&from_first, &self.third_weight);
-        let in_plane = scaled(&self.to_second, second);
-        let off_plane = minus(
-            &minus(&from_first, &in_plane),
-            &scaled(&self.to_third, third),
-        );
-        let over_inside = second.simd_ge(f32x8::ZERO)
-            & third.simd_ge(f32x8::ZERO)
-            & f32x8::ONE.simd_ge(second + third);
-        over_inside.bitselect(dot(&off_plane, &off_plane).fast_min(on_edge), on_edge)
+        let second = dot(&from_first, &load(&self.second_weight));
+        let third = dot(&from_first, &load(&self.third_weight));
+        let in_plane = scaled(&to_second, second);
+        let off_plane = minus(&minus(&from_first, &in_plane), &scaled(&to_third, third));
+        let over_inside = second.simd_ge(0.0) & third.simd_ge(0.0) & (second + third).simd_le(1.0);
+        over_inside.select(dot(&off_plane, &off_plane).min(on_edge), on_edge)
     }
 
     /// Distance along a ray to each triangle, either side, or infinity (Möller
     /// and Trumbore 1997).
-    #[inline]
-    pub(super) fn ray_distances(&self, from: [f32; 3], direction: [f32; 3]) -> f32x8 {
-        let direction = direction.map(f32x8::splat);
-        let across = cross(&direction, &self.to_third);
+    #[inline(always)]
+    fn ray_distances<S: Simd>(&self, simd: S, from: [f32; 3], direction: [f32; 3]) -> f32x8<S> {
+        let load = |v: &Vectors| loaded(simd, v);
+        let [to_second, to_third] = [&self.to_second, &self.to_third].map(load);
+        let direction = splat(simd, direction);
+        let across = cross(&direction, &to_third);
         // Parallel to the plane: infinite or no numbers, which pass no test below.
-        let inverse = f32x8::ONE / dot(&self.to_second, &across);
-        let from_first = minus(&from.map(f32x8::splat), &self.corner);
-        let turned = cross(&from_first, &self.to_second);
+        let inverse = f32x8::splat(simd, 1.0) / dot(&to_second, &across);
+        let from_first = minus(&splat(simd, from), &load(&self.corner));
+        let turned = cross(&from_first, &to_second);
         let second = dot(&from_first, &across) * inverse;
         let third = dot(&direction, &turned) * inverse;
-        let distance = dot(&self.to_third, &turned) * inverse;
-        let slack = f32x8::splat(EDGE_SLACK);
-        let hit = second.simd_ge(-slack)
-            & third.simd_ge(-slack)
-            & (f32x8::ONE + slack).simd_ge(second + third)
-            & distance.simd_ge(f32x8::ZERO);
-        hit.bitselect(distance, f32x8::splat(f32::INFINITY))
+        let distance = dot(&to_third, &turned) * inverse;
+        let hit = second.simd_ge(-EDGE_SLACK)
+            & third.simd_ge(-EDGE_SLACK)
+            & (second + third).simd_le(1.0 + EDGE_SLACK)
+            & distance.simd_ge(0.0);
+        hit.select(distance, f32x8::splat(simd, f32::INFINITY))
     }
 }
 
 /// The least of eight numbers and its lane.
-#[inline]
-pub(super) fn least(numbers: f32x8) -> (f32, usize) {
+#[inline(always)]
+fn least<S: Simd>(numbers: f32x8<S>) -> (f32, usize) {
     numbers
-        .to_array()
-        .into_iter()
+        .as_slice()
+        .iter()
         .zip(0..)
-        .fold((f32::INFINITY, 0), |least, next| {
-            if next.0 < least.0 { next } else { least }
+        .fold((f32::INFINITY, 0), |least, (&number, lane)| {
+            if number < least.0 {
+                (number, lane)
+            } else {
+                least
+            }
         })
 }
 
@@ -130,36 +163,49 @@ fn inverse_square(edge: &Vector3<f64>) -> f32 {
     (1.0 / edge.norm_squared()).min(f64::from(f32::MAX)) as f32
 }
 
-#[inline]
-fn to_segment(from_start: &Vectors, edge: &Vectors, inverse_square: f32x8) -> f32x8 {
-    let share = (dot(from_start, edge) * inverse_square)
-        .fast_max(f32x8::ZERO)
-        .fast_min(f32x8::ONE);
+fn vectors(lanes: &[Vector3<f64>; LANES]) -> Vectors {
+    [0, 1, 2].map(|k| lanes.map(|v| v[k] as f32))
+}
+
+#[inline(always)]
+fn to_segment<S: Simd>(
+    from_start: &Loaded<S>,
+    edge: &Loaded<S>,
+    inverse_square: f32x8<S>,
+) -> f32x8<S> {
+    let share = (dot(from_start, edge) * inverse_square).max(0.0).min(1.0);
     let way = minus(from_start, &scaled(edge, share));
     dot(&way, &way)
 }
 
-fn vectors(lanes: &[Vector3<f64>; LANES]) -> Vectors {
-    [0, 1, 2].map(|k| f32x8::new(lanes.map(|v| v[k] as f32)))
+#[inline(always)]
+fn loaded<S: Simd>(simd: S, v: &Vectors) -> Loaded<S> {
+    let [x, y, z] = v;
+    [x, y, z].map(|lanes| simd.load_array_ref_f32x8(lanes))
 }
 
-#[inline]
-fn minus(a: &Vectors, b: &Vectors) -> Vectors {
+#[inline(always)]
+fn splat<S: Simd>(simd: S, v: [f32; 3]) -> Loaded<S> {
+    v.map(|c| f32x8::splat(simd, c))
+}
+
+#[inline(always)]
+fn minus<S: Simd>(a: &Loaded<S>, b: &Loaded<S>) -> Loaded<S> {
     [a[0] - b[0], a[1] - b[1], a[2] - b[2]]
 }
 
-#[inline]
-fn scaled(v: &Vectors, by: f32x8) -> Vectors {
+#[inline(always)]
+fn scaled<S: Simd>(v: &Loaded<S>, by: f32x8<S>) -> Loaded<S> {
     [v[0] * by, v[1] * by, v[2] * by]
 }
 
-#[inline]
-fn dot(a: &Vectors, b: &Vectors) -> f32x8 {
+#[inline(always)]
+fn dot<S: Simd>(a: &Loaded<S>, b: &Loaded<S>) -> f32x8<S> {
     a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
 }
 
-#[inline]
-fn cross(a: &Vectors, b: &Vectors) -> Vectors {
+#[inline(always)]
+fn cross<S: Simd>(a: &Loaded<S>, b: &Loaded<S>) -> Loaded<S> {
     [
         a[1] * b[2] - a[2] * b[1],
         a[2] * b[0] - a[0] * b[2],

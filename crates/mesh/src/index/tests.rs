@@ -46,6 +46,26 @@ fn cloud() -> Vec<Point3<f64>> {
 }
 
 #[test]
+fn every_processor_finds_the_same() {
+    let index = SpatialIndex::new(&sphere());
+    let oldest = SpatialIndex {
+        level: Level::baseline(),
+        ..index.clone()
+    };
+    let points = cloud();
+    assert_eq!(
+        index.nearest_many(&points, UNLIMITED),
+        oldest.nearest_many(&points, UNLIMITED)
+    );
+    for point in points {
+        let inward = (Point3::new(100.0, 0.0, 0.0) - point).normalize();
+        let [hit, on_oldest] = [&index, &oldest].map(|i| i.first_hit(&point, &inward, UNLIMITED));
+        assert!(hit.is_some());
+        assert_eq!(hit, on_oldest);
+    }
+}
+
+#[test]
 fn distances_to_a_sphere_agree_with_its_formula() {
     let index = SpatialIndex::new(&sphere());
     let points = cloud();
