@@ -64,7 +64,7 @@ pub(super) fn likely_axes(mesh: &Mesh) -> Vec<UnitVector3<f64>> {
         .flat_map_iter(|&axis| [axis, -axis])
         .map(|axis| {
             let map = HeightMap::of(&turned(mesh, &axis), &triangles, COARSE_CELL_MM);
-            (trough_size(&map), axis)
+            (trough_size(&map, anatomy::TROUGH_HALF_WIDTH_MM), axis)
         })
         .collect();
     scored.sort_by(|a, b| b.0.total_cmp(&a.0));
@@ -87,7 +87,7 @@ pub(super) fn stands_up(mesh: &Mesh) -> bool {
     };
     let [from_front, from_behind] = [outward, -outward].map(|axis| {
         let map = map_along(mesh, &axis, FINE_CELL_MM);
-        trough_size(&map)
+        trough_size(&map, anatomy::TROUGH_HALF_WIDTH_MM)
     });
     from_behind > NOTABLE_MM3.max(TIMES_LARGER * from_front)
 }
@@ -162,14 +162,14 @@ fn shows_outside(map: &HeightMap, depths: &[f32]) -> bool {
     2 * outside > all
 }
 
-/// Size of the hollows of a map, mm³.
-pub(super) fn trough_size(map: &HeightMap) -> f64 {
-    size_of(map, &map.valley_depths(anatomy::TROUGH_HALF_WIDTH_MM))
+/// Size of the hollows of a map that are no wider than twice `half_width_mm`, mm³.
+pub(super) fn trough_size(map: &HeightMap, half_width_mm: f64) -> f64 {
+    size_of(map, &map.valley_depths(half_width_mm))
 }
 
-/// Size of the ridges of a map that have surface on both sides, mm³.
-pub(super) fn ridge_size(map: &HeightMap) -> f64 {
-    size_of(map, &map.ridge_heights(anatomy::TROUGH_HALF_WIDTH_MM))
+/// Size of the ridges of a map, as wide at most, that have surface on both sides, mm³.
+pub(super) fn ridge_size(map: &HeightMap, half_width_mm: f64) -> f64 {
+    size_of(map, &map.ridge_heights(half_width_mm))
 }
 
 fn size_of(map: &HeightMap, depths: &[f32]) -> f64 {

@@ -24,7 +24,7 @@ pub(super) fn something_else(
     best: &Candidate,
     behind: &Behind,
 ) -> Option<NotAnImpression> {
-    if let Some(what) = positive(mesh, ridge_over_trough(&best.map)) {
+    if let Some(what) = positive(mesh, ridge_over_trough(&best.map, best.half_width_mm)) {
         return Some(what);
     }
     if is_half(&best.bottoms.points()) {
@@ -38,7 +38,8 @@ pub(super) fn something_else(
 pub(super) fn without_trough(mesh: &Mesh, axes: &[UnitVector3<f64>]) -> Option<NotAnImpression> {
     let greatest = axes
         .iter()
-        .map(|axis| ridge_over_trough(&map_along(mesh, axis, FINE_CELL_MM)))
+        .map(|axis| map_along(mesh, axis, FINE_CELL_MM))
+        .map(|map| ridge_over_trough(&map, anatomy::TROUGH_HALF_WIDTH_MM))
         .fold(0.0, f64::max);
     let rests_on_base = greatest > RIDGE_OVER_TROUGH && flat_base_part(mesh) >= LEAST_BASE_PART;
     rests_on_base.then_some(NotAnImpression::Cast)
@@ -62,10 +63,10 @@ fn positive(mesh: &Mesh, ridge_over_trough: f64) -> Option<NotAnImpression> {
     }
 }
 
-/// How many times larger the ridge is than the hollows beside it; 0 where there is
-/// no ridge.
-fn ridge_over_trough(map: &HeightMap) -> f64 {
-    let [hollow, ridge] = [trough_size(map), ridge_size(map)];
+/// How many times larger the ridge is than the hollows beside it, both no wider than twice
+/// `half_width_mm`; 0 where there is no ridge.
+fn ridge_over_trough(map: &HeightMap, half_width_mm: f64) -> f64 {
+    let [hollow, ridge] = [trough_size, ridge_size].map(|size| size(map, half_width_mm));
     if ridge > LEAST_RIDGE_MM3 {
         ridge / hollow.max(1.0)
     } else {
@@ -276,7 +277,8 @@ mod tests {
         for (is_cast, stands) in [(true, true), (false, false)] {
             let mesh = over_plan(|x, y| section(off_arch(x, y), is_cast));
             let map = HeightMap::of(mesh.vertices(), mesh.triangles(), FINE_CELL_MM);
-            assert_eq!(ridge_over_trough(&map) > RIDGE_OVER_TROUGH, stands);
+            let ratio = ridge_over_trough(&map, anatomy::TROUGH_HALF_WIDTH_MM);
+            assert_eq!(ratio > RIDGE_OVER_TROUGH, stands);
         }
     }
 
