@@ -2,7 +2,7 @@
 
 use crate::Population;
 use fixtures::quantile;
-use measure::{AssembledTray, Cover, MeasureSettings, Scanned, measure};
+use measure::{AssembledTray, Cover, MeasureSettings, Measuring};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Vector3};
 use phantom::{Arch, HalfSpace, Options, Phantom, Pose, part};
@@ -24,13 +24,12 @@ fn made(arch: Arch, seed: u64) -> Phantom {
     })
 }
 
-/// What is measured of an impression in its tray.
+/// Cover of an impression in its tray.
 fn cover_in(impression: &Mesh, tray: &Mesh) -> Cover {
     let settings = MeasureSettings::default();
-    let Scanned::Impression(found) = measure(impression, Some(tray), &settings, &|_| ()) else {
-        panic!("a phantom is an impression");
-    };
-    found.cover.expect("the tray is placed")
+    let measuring = Measuring::new(impression, Some(tray), &settings);
+    let cover = measuring.cover().expect("a phantom is an impression");
+    cover.expect("the tray is placed").clone()
 }
 
 /// The impression in a tray of which the back piece lay farther back.

@@ -3,7 +3,7 @@
 use measure::{Cover, MeasureSettings, Measuring, NoCover, Spot, SpotKind, TrayNotPlaced};
 use mesh::Mesh;
 use nalgebra::{Isometry3, Point3, Vector3};
-use phantom::{Arch, Member, Options, Phantom, PlantedSpot, Pose};
+use phantom::{Arch, Member, Options, Phantom, PlantedSpot, Pose, Variety};
 use std::sync::LazyLock;
 
 /// Cover, and where there is little of it.
@@ -179,6 +179,24 @@ fn a_tray_of_another_size_is_named_with_both_sizes() {
             );
         }
     }
+}
+
+// A palate 3.4 mm deep: its borders are 5.5 times larger than what a search for a trough of the
+// usual width finds between them.
+#[test]
+fn a_shallow_palate_between_high_borders_is_no_cast() {
+    let made = Phantom::new(&Options {
+        arch: Arch::Maxillary,
+        seed: 812,
+        variety: Variety::Broad { cut: None },
+        edge_mm: 0.5,
+        tray_edge_mm: 2.5,
+        ..Options::default()
+    });
+    let settings = MeasureSettings::default();
+    let measuring = Measuring::new(&made.impression, None, &settings);
+    let found = measuring.frame().expect("an impression");
+    assert_eq!(found.frame.arch, measure::Arch::Maxillary);
 }
 
 // Palates less than 4.1 mm deep, from which the trough rises slowly. The last showed a third of its
