@@ -2,7 +2,9 @@
 //! near the starts where there are some, else anywhere, accepted by how much of
 //! it fits.
 
-use crate::registration::{NotRegistered, Registered, Target, register, register_anywhere};
+use crate::registration::{
+    NotRegistered, Registered, Target, register, register_anywhere, slid_on,
+};
 use crate::sampling::SurfacePoint;
 use nalgebra::Isometry3;
 use thiserror::Error;
@@ -89,8 +91,8 @@ pub struct Refined<T> {
 }
 
 /// Lays evenly spread points of a surface on a target, from the starts if one of
-/// them leads to a pose that can be refined to something beyond doubt, else from
-/// anywhere. `look` is called as in [`register`].
+/// them leads to a pose that can be refined to something beyond doubt, at once or
+/// after it slid along the surfaces, else from anywhere. `look` is called as in [`register`].
 ///
 /// # Errors
 /// When no pose is found, or none can be refined.
@@ -101,17 +103,26 @@ pub fn lay_refined<T>(
     refined: impl Fn(&Registered) -> Option<Refined<T>>,
     look: &(dyn Fn() + Sync),
 ) -> Result<T, NotLaid> {
+    let settled = |found: &Registered| {
+        let at_once = refined(found);
+        if at_once.as_ref().is_some_and(|pose| !pose.is_doubted) {
+            return at_once;
+        }
+        look();
+        let slid = refined(&slid_on(source, target, found));
+        (at_once.into_iter().chain(slid)).max_by(|a, b| a.fitting_share.total_cmp(&b.fitting_share))
+    };
     let near = (!starts.is_empty())
         .then(|| register(source, target, starts, look).ok())
         .flatten()
-        .and_then(|found| refined(&found));
+        .and_then(|found| settled(&found));
     let near = match near {
         Some(near) if !near.is_doubted => return Ok(near.pose),
         near => near,
     };
     let elsewhere = register_anywhere(source, target, look)
         .map_err(NotLaid::from)
-        .and_then(|found| refined(&found).ok_or_else(|| NotLaid::Unfit(Box::new(found))));
+        .and_then(|found| settled(&found).ok_or_else(|| NotLaid::Unfit(Box::new(found))));
     match (near, elsewhere) {
         (Some(near), Ok(elsewhere)) if near.fitting_share < elsewhere.fitting_share => {
             Ok(elsewhere.pose)

@@ -21,6 +21,7 @@ pub use coarse::brought_closer;
 pub use fine::{finest, refined};
 pub use part_of::candidates;
 pub use registered::Registered;
+pub use slide::slid_on;
 pub use starts::{Scatter, anywhere, around};
 pub use target::{Match, Target};
 
@@ -87,11 +88,7 @@ pub fn register(
     let best = *poses.first().ok_or(NotRegistered::NothingFits)?;
     let best = finished(&thinned(source, FINISHING_POINTS), target, best)
         .ok_or(NotRegistered::NothingFits)?;
-    let mut best = shaken(source, target, best, look);
-    if best.seems_beside() {
-        look();
-        best = slide::slid(&thinned(source, FINISHING_POINTS), target, &best);
-    }
+    let best = shaken(source, target, best, look);
     let ends = thinned(source, ENDS);
     let apart = |pose: &Isometry3<f64>| apart_mm(&ends, pose, &best.target_from_source);
     // A rival that ends where the best did, once it is finished too, is none.

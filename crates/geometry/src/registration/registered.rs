@@ -47,13 +47,6 @@ impl Registered {
         self.rms_mm <= ROUGH_MM && self.fitting_share >= LITTLE
     }
 
-    /// Whether it lies on little of the source, and some of that behind the target, where
-    /// nothing can be scanned: it is caught beside the true pose, or there is none.
-    pub(super) fn seems_beside(&self) -> bool {
-        const MUCH_BEHIND: f64 = 0.02;
-        !self.is_close() && self.behind_share > MUCH_BEHIND * self.fitting_share
-    }
-
     /// Expanded uncertainty (k = 2) of where the pose puts points of the target
     /// (target coordinates), mm: 95th percentile over the points.
     #[must_use]

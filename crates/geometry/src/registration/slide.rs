@@ -1,16 +1,24 @@
 //! A pose caught beside the true one, where the surfaces slide along each other.
 
-use super::fine::{finished, thinned};
+use super::fine::{FINISHING_POINTS, finished, thinned};
 use super::icp::{NormalEquations, matches_within};
 use super::registered::Registered;
 use super::target::Target;
 use crate::sampling::SurfacePoint;
 use nalgebra::{Isometry3, Matrix6, SymmetricEigen, Vector6};
+use rayon::prelude::*;
 
 /// Points by which poses are compared.
 const POINTS: usize = 800;
 /// Kernel under which the freedoms of a pose are told, mm.
 const WIDTH_MM: f64 = 0.1;
+
+/// A pose that [`register`](super::register) found, moved along the surfaces for as long as
+/// more of the source fits and less of it lies behind the target.
+#[must_use]
+pub fn slid_on(source: &[SurfacePoint], target: &Target, found: &Registered) -> Registered {
+    slid(&thinned(source, FINISHING_POINTS), target, found)
+}
 
 /// Moves a pose along the freedoms that the surfaces hold least, by ever shorter steps, for
 /// as long as more of the source fits and less of it lies behind the target.
@@ -27,9 +35,10 @@ pub(super) fn slid(points: &[SurfacePoint], target: &Target, found: &Registered)
     let mut step_mm = FIRST_MM;
     while step_mm >= LAST_MM {
         let steps = loosest(&few, target, &best.target_from_source, step_mm);
-        let next = (steps.into_iter())
+        let tries: Vec<_> = (steps.into_par_iter())
             .filter_map(|step| tried(step * best.target_from_source))
-            .max_by(|a, b| a.0.total_cmp(&b.0));
+            .collect();
+        let next = (tries.into_iter()).max_by(|a, b| a.0.total_cmp(&b.0));
         match next {
             Some(next) if next.0 > score + BETTER => (score, best) = next,
             _ => step_mm *= 0.5,

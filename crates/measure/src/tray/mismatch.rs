@@ -35,7 +35,7 @@ pub(super) struct Mismatch<'a> {
 }
 
 /// The reason. `fitting` gives the share of an outer surface, laid on the tray
-/// as well as can be, that lies on it, less what lies behind it.
+/// as well as can be, that lies on it beyond doubt.
 pub(super) fn reason(
     mismatch: Mismatch<'_>,
     fitting: impl FnOnce(&[SurfacePoint]) -> f64,

@@ -417,7 +417,9 @@ fn why_unfit(
         } else {
             registration::register(mirrored, &tray.target, starts, look)
         };
-        found.map_or(0.0, |found| found.fitting_share - found.behind_share)
+        let is_beyond_doubt =
+            |found: &Registered| found.behind_share <= DOUBTED_BEHIND * found.fitting_share;
+        (found.ok().filter(is_beyond_doubt)).map_or(0.0, |found| found.fitting_share)
     })
 }
 
