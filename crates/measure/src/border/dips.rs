@@ -85,29 +85,11 @@ fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
                 .all(|station| (station.point - bottom).xy().norm() > UNKNOWN_WITHIN_MM)
     };
     let dips: Vec<ProfileDip> = profile.dips().into_iter().filter(is_known).collect();
-    let steepness = |dip: &ProfileDip| dip.depth_mm / dip.width_mm;
-    let apart_mm =
-        |a: &ProfileDip, b: &ProfileDip| a.bottom.abs_diff(b.bottom) as f64 * STATION_STEP_MM;
-    // A floor with two low places is found from either.
-    let is_the_same = |own: &ProfileDip, other: &ProfileDip| {
-        const ALIKE_MM: f64 = 0.1;
-        (own.depth_mm - other.depth_mm).abs() <= ALIKE_MM
-            && (own.from..=own.to).contains(&other.bottom)
-    };
-    let lies_beside_notch = |own: &ProfileDip| {
-        dips.iter().any(|other| {
-            other.kind.may_be_frenum()
-                && other.frenum_place == own.frenum_place
-                && steepness(other) > steepness(own)
-                && apart_mm(own, other) > own.width_mm / 2.0
-                && !is_the_same(own, other)
-        })
-    };
     dips.iter()
         .map(|dip| {
             let may_be_frenum = dip.kind.may_be_frenum();
             let is_wide = dip.width_mm > anatomy::FRENUM_NOTCH_USUAL_WIDTH_MM;
-            let is_second = may_be_frenum && dip.is_steep && lies_beside_notch(dip);
+            let is_second = may_be_frenum && is_steep_beside_notch(dip, &dips);
             let is_wider_than_band = dip.width_mm > anatomy::FRENUM_BAND_GREATEST_WIDTH_MM;
             let station = |at: usize| stretch[profile.station[at]];
             let noise = |at: usize| stations[station(at)].uncertainty_mm.unwrap_or(0.0);
@@ -130,4 +112,64 @@ fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
             }
         })
         .collect()
+}
+
+/// Whether a dip lies beside a steeper notch of the same frenum's place and has a steep end
+/// of its own: an end within the notch is the notch's wall.
+fn is_steep_beside_notch(own: &ProfileDip, dips: &[ProfileDip]) -> bool {
+    let steepness = |dip: &ProfileDip| dip.depth_mm / dip.width_mm;
+    let apart_mm = |other: &ProfileDip| own.bottom.abs_diff(other.bottom) as f64 * STATION_STEP_MM;
+    // A floor with two low places is found from either.
+    let is_the_same = |other: &ProfileDip| {
+        const ALIKE_MM: f64 = 0.1;
+        (own.depth_mm - other.depth_mm).abs() <= ALIKE_MM
+            && (own.from..=own.to).contains(&other.bottom)
+    };
+    let is_beside = |other: &&ProfileDip| {
+        other.kind.may_be_frenum()
+            && other.frenum_place == own.frenum_place
+            && steepness(other) > steepness(own)
+            && apart_mm(other) > own.width_mm / 2.0
+            && !is_the_same(other)
+    };
+    let notches: Vec<&ProfileDip> = dips.iter().filter(is_beside).collect();
+    let is_own_end = |end: &usize| {
+        let is_wall_of = |notch: &&ProfileDip| (notch.from..=notch.to).contains(end);
+        !notches.iter().any(is_wall_of)
+    };
+    !notches.is_empty() && own.steep_ends.iter().flatten().any(is_own_end)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::heights::FrenumPlace;
+    use super::*;
+
+    fn dip(from: usize, bottom: usize, to: usize, steep_end: usize) -> ProfileDip {
+        ProfileDip {
+            kind: DipKind::BroadNotch,
+            frenum_place: Some(FrenumPlace::Midline),
+            steep_ends: [None, Some(steep_end)],
+            from,
+            to,
+            bottom,
+            depth_mm: 2.5,
+            width_mm: 9.0,
+        }
+    }
+
+    #[test]
+    fn a_wall_of_the_notch_beside_it_is_no_steep_end_of_a_dip() {
+        let notch = ProfileDip {
+            depth_mm: 3.5,
+            width_mm: 3.0,
+            ..dip(100, 106, 112, 109)
+        };
+        for (steep_end, is_steep) in [(92, true), (102, false), (110, false), (115, true)] {
+            let own = dip(60, 80, 99, steep_end);
+            assert_eq!(is_steep_beside_notch(&own, &[own, notch]), is_steep);
+        }
+        let own = dip(60, 80, 99, 92);
+        assert!(!is_steep_beside_notch(&own, &[own]));
+    }
 }

@@ -201,7 +201,7 @@ impl HeightProfile {
         let unclassified = ProfileDip {
             kind: DipKind::Short,
             frenum_place: None,
-            is_steep: false,
+            steep_ends: [None; 2],
             from: bottom,
             to: bottom,
             bottom,
@@ -240,17 +240,17 @@ impl HeightProfile {
             && dip.depth_mm <= anatomy::FRENUM_NOTCH_GREATEST_DEPTH_MM
             && (is_narrow || is_pointed && dip.width_mm <= anatomy::POINTED_NOTCH_USUAL_WIDTH_MM);
         let rises = steepest_rises(&self.heights, dip.bottom, dip.depth_mm);
-        let is_steep = |rise: Rise| rise.slope >= anatomy::SHORT_STRETCH_LEAST_SLOPE;
+        let is_steep_rise = |rise: Rise| rise.slope >= anatomy::SHORT_STRETCH_LEAST_SLOPE;
         // Where a frenum may lie at the end of a wave, the steep end may be the frenum's own
         // wall. Two steep ends are those of a step.
-        let is_step = |rise: Rise| is_steep(rise) && self.frenum_place[rise.at].is_none();
+        let is_step = |rise: Rise| is_steep_rise(rise) && self.frenum_place[rise.at].is_none();
         let is_steep = match (self.is_lingual, frenum_place) {
-            (false, _) if may_be_frenum => rises.into_iter().any(is_steep),
-            (false, _) => rises.into_iter().any(is_step) || rises.into_iter().all(is_steep),
+            (false, _) if may_be_frenum => rises.into_iter().any(is_steep_rise),
+            (false, _) => rises.into_iter().any(is_step) || rises.into_iter().all(is_steep_rise),
             // In front the flange is low beside its frenum, over the mylohyoid ridge it
             // is shallowest and behind it deep (LM-17, LM-19): one steep side is usual.
-            (true, None) => rises.into_iter().all(is_steep),
-            (true, Some(_)) => may_be_frenum && rises.into_iter().any(is_steep),
+            (true, None) => rises.into_iter().all(is_steep_rise),
+            (true, Some(_)) => may_be_frenum && rises.into_iter().any(is_steep_rise),
         };
         let kind = match (may_be_frenum, is_usual, is_steep) {
             (true, true, _) => DipKind::Notch,
@@ -258,10 +258,11 @@ impl HeightProfile {
             (false, _, true) => DipKind::Short,
             (false, _, false) => DipKind::Wave,
         };
+        let steep_end = |rise: Rise| (is_steep && is_steep_rise(rise)).then_some(rise.at);
         ProfileDip {
             kind,
             frenum_place,
-            is_steep,
+            steep_ends: rises.map(steep_end),
             ..dip
         }
     }

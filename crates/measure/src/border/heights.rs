@@ -19,8 +19,8 @@ pub(super) struct ProfileDip {
     pub kind: DipKind,
     /// Where a frenum may lie at its bottom.
     pub frenum_place: Option<FrenumPlace>,
-    /// Whether it ends as steeply as a stretch that was not moulded.
-    pub is_steep: bool,
+    /// Where it ends as steeply as a stretch that was not moulded.
+    pub steep_ends: [Option<usize>; 2],
     pub from: usize,
     pub to: usize,
     pub bottom: usize,

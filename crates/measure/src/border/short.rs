@@ -38,7 +38,7 @@ fn stretch_within(depth: &[f64], from: usize, to: usize) -> Option<ProfileDip> {
     (depth[bottom] >= anatomy::DIP_LEAST_DEPTH_MM).then_some(ProfileDip {
         kind: DipKind::Short,
         frenum_place: None,
-        is_steep: false,
+        steep_ends: [None; 2],
         from,
         to,
         bottom,
