@@ -1,6 +1,7 @@
 //! Whether landmarks were recorded: what the figures round each one mean by the
 //! protocol.
 
+use crate::bands;
 use crate::decision::{Bound, Conformity, decide};
 use crate::protocol::{LimitKey, Protocol};
 use crate::subject::Subject;
@@ -217,7 +218,9 @@ fn spoils(nearby: &Nearby, measurement: &Measurement, protocol: &Protocol) -> Op
         NearbyKind::ShowThrough(number) => Some(Spoiled::ShowThrough(number)),
         NearbyKind::Defect(number) => {
             let defect = measurement.tissue.as_ref().ok()?.defects.get(number)?;
-            is_worth_a_finding(defect, protocol).then_some(Spoiled::Defect(number))
+            let spoils = is_worth_a_finding(defect, protocol)
+                && !bands::may_lie_between(measurement, defect);
+            spoils.then_some(Spoiled::Defect(number))
         }
     }
 }

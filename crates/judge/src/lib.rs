@@ -27,6 +27,7 @@
 #![warn(unreachable_pub)]
 
 pub mod again;
+mod bands;
 mod case;
 mod cause;
 mod check;

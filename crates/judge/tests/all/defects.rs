@@ -2,17 +2,18 @@
 #![allow(clippy::unwrap_used)]
 
 use crate::one_scan::{codes, judged};
+use fixtures::border::notch;
 use fixtures::impression::{sound, spot};
 use judge::{Check, Severity, Verdict};
 use measure::landmarks::{Extent, Landmark, LandmarkName, LandmarkSource, Seen};
 use measure::{Defect, DefectKind, NoTissue, Spot, Zone};
-use nalgebra::Vector3;
+use nalgebra::{Point3, Vector3};
 use rstest::rstest;
 
 fn defect(kind: DefectKind, across_mm: f64, zone: Zone) -> Defect {
     Defect {
         kind,
-        centre: nalgebra::Point3::new(5.0, 6.0, 7.0),
+        centre: Point3::new(5.0, 6.0, 7.0),
         area_mm2: 1.0,
         depth_mm: (kind != DefectKind::Hole).then_some(0.5),
         depth_uncertainty_mm: (kind != DefectKind::Hole).then_some(0.05),
@@ -156,6 +157,30 @@ fn a_hollow_where_a_landmark_leaves_one_is_a_question(
     let voids = judged.findings.iter().filter(|f| f.check == Check::Void);
     let severities: Vec<Severity> = voids.map(|f| f.severity).collect();
     assert_eq!(severities, [severity]);
+}
+
+// Two notches of 3 mm at 0 and 6 mm along the border; station 6 lies halfway between them.
+#[rstest]
+#[case::between_the_bands(3.0, 1.0, 2.5, Severity::Note)]
+#[case::beside_them(12.0, 1.0, 2.5, Severity::Borderline)]
+#[case::away_from_the_border(3.0, 2.5, 2.5, Severity::Borderline)]
+#[case::higher_than_they_are_deep(3.0, 1.0, 3.5, Severity::Borderline)]
+fn a_bump_between_two_notches_is_not_to_be_trimmed(
+    #[case] along_mm: f64,
+    #[case] from_edge_mm: f64,
+    #[case] height_mm: f64,
+    #[case] severity: Severity,
+) {
+    let mut measurement = sound();
+    let bump = Defect {
+        centre: Point3::new(along_mm, 0.0, 8.0),
+        depth_mm: Some(height_mm),
+        from_edge_mm,
+        ..defect(DefectKind::Nodule, 4.0, Zone::LabialFlange)
+    };
+    measurement.border.as_mut().unwrap().dips = vec![notch(0), notch(12)];
+    measurement.tissue.as_mut().unwrap().defects = vec![bump];
+    assert_eq!(codes(&judged(&measurement)), [(severity, Check::Nodule)]);
 }
 
 #[test]

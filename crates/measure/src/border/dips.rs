@@ -90,7 +90,9 @@ fn in_stretch(stations: &[Reached], stretch: &[usize]) -> Vec<Dip> {
             let may_be_frenum = dip.kind.may_be_frenum();
             let is_wide = dip.width_mm > anatomy::FRENUM_NOTCH_USUAL_WIDTH_MM;
             let is_second = may_be_frenum && is_steep_beside_notch(dip, &dips);
-            let is_wider_than_band = dip.width_mm > anatomy::FRENUM_BAND_GREATEST_WIDTH_MM;
+            // Either end lies somewhere within a step.
+            let least_width_mm = dip.width_mm - STATION_STEP_MM;
+            let is_wider_than_band = least_width_mm > anatomy::FRENUM_BAND_GREATEST_WIDTH_MM;
             let station = |at: usize| stretch[profile.station[at]];
             let noise = |at: usize| stations[station(at)].uncertainty_mm.unwrap_or(0.0);
             Dip {

@@ -9,8 +9,8 @@
 
 use super::figures::{BorderPart, DipKind, STATION_STEP_MM};
 use super::heights::{
-    FrenumPlace, ProfileDip, Rise, Ruler, RulerKind, all_below, bridge, own_slopes, peaks, rulers,
-    steepest_rises, widths_above,
+    FrenumPlace, ProfileDip, Rise, Ruler, RulerKind, all_below, bridge, closing, own_slopes, peaks,
+    rulers, steepest_rises, widths_above,
 };
 use super::short::{below_closing, short_stretches};
 use super::station::Reached;
@@ -34,6 +34,9 @@ const WIDENING: std::ops::RangeInclusive<f64> = 1.22..=1.58;
 /// How much a pointed notch widens from three quarters of its depth to half of
 /// it: 1.55 times for a bell, 2 for a V.
 const WIDENING_LOW: std::ops::RangeInclusive<f64> = 1.25..=2.3;
+/// Steps in half the width of a frenum's band: a notch as narrow at the bottom of a wave is the
+/// frenum's, and adds nothing to the wave.
+const HALF_BAND: usize = (anatomy::FRENUM_BAND_GREATEST_WIDTH_MM / STATION_STEP_MM / 2.0) as usize;
 /// How many stations beside an end of the scan are not to be trusted.
 const BESIDE: usize = 6;
 
@@ -135,7 +138,18 @@ impl HeightProfile {
             (short_stretches(&bridged.heights).into_iter())
                 .map(|dip| bridged.classified(dip, dip.from.midpoint(dip.to), false)),
         );
+        let beside_frena = closing(&self.heights, HALF_BAND);
+        let beside_its_frenum = |dip: ProfileDip| match (dip.kind, dip.frenum_place) {
+            (DipKind::Wave, Some(_)) => ProfileDip {
+                depth_mm: dip.depth_mm - (beside_frena[dip.bottom] - self.heights[dip.bottom]),
+                ..dip
+            },
+            _ => dip,
+        };
         without_repeats(found)
+            .into_iter()
+            .map(beside_its_frenum)
+            .collect()
     }
 
     /// The wanted dips under a ruler, and the profile with them bridged.
@@ -522,6 +536,26 @@ mod tests {
                 "{length}: {found:?}"
             );
         }
+    }
+
+    /// A wave 21 mm wide at half its depth, with the notch of a frenum at its bottom.
+    #[test]
+    fn the_notch_of_a_frenum_adds_nothing_to_the_wave_it_lies_in() {
+        let wave = |x: f64| 3.2 * ((14.0 - (x - 60.0).abs()) / 7.0).clamp(0.0, 1.0);
+        let notch = |x: f64| (1.2 - 0.24 * (x - 60.0).abs()).max(0.0);
+        let depth_mm = |height: &dyn Fn(f64) -> f64| {
+            let mut profile = profile(height);
+            profile.is_lingual = true;
+            let waves = profile
+                .dips()
+                .into_iter()
+                .filter(|dip| dip.kind == DipKind::Wave);
+            waves.map(|dip| dip.depth_mm).fold(0.0, f64::max)
+        };
+        let alone = depth_mm(&|x| 9.0 - wave(x));
+        let with_notch = depth_mm(&|x| 9.0 - wave(x) - notch(x));
+        assert!(alone > 2.5, "{alone}");
+        assert!((with_notch - alone).abs() < 0.5, "{with_notch}, {alone}");
     }
 
     #[test]

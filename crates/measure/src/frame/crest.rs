@@ -87,6 +87,77 @@ impl Bottoms {
         }
     }
 
+    /// The two longest runs of bottoms alone, and the arch between them: where a deep notch leaves
+    /// the trough open in front, other bottoms lie in the hollows behind it.
+    fn limbs_alone(&self) -> Self {
+        let mut runs = self.runs();
+        runs.sort_by_key(|run| std::cmp::Reverse(run.len()));
+        runs.truncate(2);
+        let mut by_direction = vec![None; DIRECTIONS];
+        for &i in runs.iter().flatten() {
+            by_direction[i] = self.by_direction[i];
+        }
+        let gap_between = |one: &[usize], next: &[usize]| {
+            let (from, to) = (*one.last()?, *next.first()?);
+            let steps = (to + DIRECTIONS - from) % DIRECTIONS;
+            Some((
+                steps,
+                from,
+                self.by_direction[from]?,
+                self.by_direction[to]?,
+            ))
+        };
+        // The wider gap is the open end of the arch.
+        let front = match &runs[..] {
+            [one, other] => [gap_between(one, other), gap_between(other, one)],
+            _ => [None, None],
+        };
+        if let Some((steps, from, before, behind)) =
+            front.into_iter().flatten().min_by_key(|gap| gap.0)
+        {
+            for k in 1..steps {
+                let i = (from + k) % DIRECTIONS;
+                let share = k as f64 / steps as f64;
+                by_direction[i] = Some(self.between(&before, &behind, share, i));
+            }
+        }
+        Self {
+            centre: self.centre,
+            by_direction,
+        }
+    }
+
+    /// The directions of bottoms that follow one another without a jump, each run in order round
+    /// the circle.
+    fn runs(&self) -> Vec<Vec<usize>> {
+        const JUMP_MM: f64 = FARTHEST_OFF_MM / 2.0;
+        let follows = |i: usize| {
+            let before = self.by_direction[(i + DIRECTIONS - 1) % DIRECTIONS];
+            let ends = before.zip(self.by_direction[i]);
+            ends.is_some_and(|(a, b)| (a - b).xy().norm() <= JUMP_MM)
+        };
+        let start = (0..DIRECTIONS).find(|&i| !follows(i)).unwrap_or(0);
+        let mut runs: Vec<Vec<usize>> = Vec::new();
+        for i in (0..DIRECTIONS).map(|k| (start + k) % DIRECTIONS) {
+            match runs.last_mut() {
+                Some(run) if follows(i) => run.push(i),
+                _ if self.by_direction[i].is_some() => runs.push(vec![i]),
+                _ => {}
+            }
+        }
+        runs
+    }
+
+    /// A place in a direction: its reach from the centre and its height lie between those of two
+    /// bottoms.
+    fn between(&self, a: &Point3<f64>, b: &Point3<f64>, share: f64, i: usize) -> Point3<f64> {
+        let [reach_a, reach_b] = [a, b].map(|p| (p.xy() - self.centre).norm());
+        let angle = TAU * i as f64 / DIRECTIONS as f64;
+        let out = Vector2::new(angle.cos(), angle.sin());
+        let place = self.centre + out * (reach_a + (reach_b - reach_a) * share);
+        Point3::new(place.x, place.y, a.z + (b.z - a.z) * share)
+    }
+
     /// Share of the full circle over which the trough is seen.
     pub(super) fn sweep(&self) -> f64 {
         self.by_direction.iter().flatten().count() as f64 / DIRECTIONS as f64
@@ -310,13 +381,18 @@ impl CrestLine {
             return Some(first);
         }
         // Hollows beside the trough led the line astray.
-        let round = Bottoms::round_the_arch(map, &depths).and_then(|bottoms| {
+        let round = |bottoms: Bottoms| {
             Self::through(&bottoms, |from_front| {
                 limb_length(from_front, midline_x, BEHIND_FRONT_MM)
             })
-        });
-        round
             .filter(|crest| is_one_arch(&crest.points))
+        };
+        Bottoms::round_the_arch(map, &depths)
+            .and_then(round)
+            .or_else(|| {
+                let limbs = round(deepest.limbs_alone())?;
+                (limbs.points.len() > first.points.len()).then_some(limbs)
+            })
             .or(Some(first))
     }
 
@@ -483,6 +559,31 @@ mod tests {
     fn a_line_that_goes_into_a_hollow_and_back_is_no_arch() {
         assert!(is_one_arch(&arch(0.0)) && is_one_arch(&arch(1.5)));
         assert!(!is_one_arch(&arch(8.0)));
+    }
+
+    /// In front the trough is open, and a hollow of the palate lies behind it.
+    #[test]
+    fn a_hollow_behind_an_open_trough_is_no_part_of_the_arch() {
+        let by_direction = |i: usize| {
+            let angle = TAU * i as f64 / DIRECTIONS as f64;
+            let reach = match i {
+                40..=49 => 14.0,
+                35..=39 | 50..=54 | 100.. => return None,
+                _ => 20.0,
+            };
+            Some(Point3::new(reach * angle.cos(), reach * angle.sin(), 1.0))
+        };
+        let seen = Bottoms {
+            centre: Point2::origin(),
+            by_direction: (0..DIRECTIONS).map(by_direction).collect(),
+        };
+        let arch = seen.limbs_alone();
+        assert_eq!(arch.points().len(), 100);
+        assert!(
+            arch.points()
+                .iter()
+                .all(|p| (p.xy().coords.norm() - 20.0).abs() < 0.01)
+        );
     }
 
     /// Round the arch the trough's floor lies 16 mm from the centre; in some

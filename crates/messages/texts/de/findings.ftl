@@ -59,6 +59,7 @@ void = Hier war Luft eingeschlossen. Das Modell bekommt hier eine Gipsperle, die
 void-or-pressed = Zuerst ansehen, ob hier der Löffel gedrückt hat: Am Grund dieser Vertiefung ist das Material über ihm nur { $cover } dick. Wenn nicht, die Vertiefung wie eine Blase behandeln.
 void-or-landmark = { $landmark }: Zuerst ansehen, ob diese Vertiefung die Landmarke selbst ist. Wenn nicht, sie wie eine Blase behandeln.
 nodule = Hier ist eine Materialperle, die nicht nach Gewebe aussieht. Ansehen und mit dem Mund vergleichen; gehört sie nicht zur Anatomie, vor dem Ausgießen entfernen.
+nodule-or-band = Zuerst ansehen, ob dies das Material zwischen zwei Strängen eines Bändchens ist. Wenn ja, belassen; wenn nicht, wie eine Materialperle behandeln.
 fold = Diese Rille sieht aus, als wären zwei Materialfronten aufeinandergetroffen, ohne sich zu verbinden. Ansehen. Hat sich das Material gefaltet oder verzogen, eine Wash-Abformung darüber nehmen; hat die Schleimhaut diese Furche, so lassen.
 hole = Hier wurde nichts gescannt: diese Stelle noch einmal scannen. Hat die Abformung selbst ein Loch, muss der Wash es füllen.
 hole-small = Hier wurde eine kleine Stelle nicht gescannt. Eine Blase, an der die Abformung scheitern würde, passt nicht hinein. Die Stelle an der Abformung selbst ansehen.

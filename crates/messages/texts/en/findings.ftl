@@ -53,6 +53,7 @@ void = Air was trapped here. The cast will have a stone bead here that must be t
 void-or-pressed = Look first whether the tray pressed here: the material over it is only { $cover } thick at the bottom of this pit. If it did not, treat the pit as a void.
 void-or-landmark = Look first whether this hollow is the { $landmark } itself. If it is not, treat it as a void.
 nodule = There is a bead here that does not look like tissue. Inspect it and compare it with the mouth; if it is not anatomy, remove it before pouring.
+nodule-or-band = Look first whether this is the material between two bands of a frenum. If it is, leave it; if it is not, treat it as a nodule.
 fold = This groove looks as if two fronts of material met without bonding. Inspect it. If the material folded or dragged, take a wash over it; if the mucosa has this furrow, leave it.
 hole = Nothing was scanned here: scan this place again. If the impression itself has a hole, the wash must fill it.
 hole-small = A small place was not scanned here. It is too small to hide a void that would fail the impression. Look at the place on the impression itself.

@@ -59,6 +59,7 @@ void = Aquí quedó aire atrapado. El modelo tendrá aquí una perla de yeso que
 void-or-pressed = Mire primero si aquí presionó la cubeta: en el fondo de esta depresión el material sobre ella solo tiene { $cover } de grosor. Si no fue así, trate la depresión como una burbuja.
 void-or-landmark = Mire primero si esta depresión es { $landmark }. Si no lo es, trátela como una burbuja.
 nodule = Aquí hay un nódulo que no parece tejido. Examínelo y compárelo con la boca; si no es anatomía, elimínelo antes del vaciado.
+nodule-or-band = Mire primero si este es el material entre dos bandas de un frenillo. Si lo es, déjelo; si no lo es, trátelo como un nódulo.
 fold = Este surco parece el encuentro de dos frentes de material que no se unieron. Examínelo. Si el material se plegó o se arrastró, tome un lavado encima; si la mucosa tiene este surco, déjelo.
 hole = Aquí no se escaneó nada: escanee de nuevo este punto. Si la propia impresión tiene un agujero, el lavado debe rellenarlo.
 hole-small = Aquí quedó sin escanear un punto pequeño. En él no cabe una burbuja por la que la impresión no sería válida. Mire ese punto en la propia impresión.

@@ -2,6 +2,7 @@
 
 use super::border::of_border;
 use super::landmarks::of_landmarks;
+use fixtures::border::notch;
 use fixtures::impression::{colours, sound, spot, stop, void};
 use measure::tray_fit::Amount;
 use measure::{
@@ -194,6 +195,21 @@ fn of_tissue(spoil: &mut SpoilBy<'_>) {
             });
         }
     }
+    spoil(&|m| {
+        let bump = Defect {
+            kind: DefectKind::Nodule,
+            centre: Point3::new(3.0, 0.0, 8.0),
+            across_mm: 4.0,
+            from_edge_mm: 1.0,
+            ..void()
+        };
+        if let Ok(border) = &mut m.border {
+            border.dips = [0, 12].map(|at| notch(at + 2)).into();
+        }
+        if let Ok(tissue) = &mut m.tissue {
+            tissue.defects = vec![bump];
+        }
+    });
     spoil(&|m| {
         let pit = Defect {
             across_mm: 5.0,
