@@ -263,8 +263,9 @@ impl HeightProfile {
             (false, _) => rises.into_iter().any(is_step) || rises.into_iter().all(is_steep_rise),
             // In front the flange is low beside its frenum, over the mylohyoid ridge it
             // is shallowest and behind it deep (LM-17, LM-19): one steep side is usual.
-            (true, None) => rises.into_iter().all(is_steep_rise),
-            (true, Some(_)) => may_be_frenum && rises.into_iter().any(is_steep_rise),
+            (true, place) => {
+                (place.is_none() || may_be_frenum) && rises.into_iter().all(is_steep_rise)
+            }
         };
         let kind = match (may_be_frenum, is_usual, is_steep) {
             (true, true, _) => DipKind::Notch,

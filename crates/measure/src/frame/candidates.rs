@@ -1,7 +1,7 @@
 //! Likely seating axes, and how each settles on the trough seen along it.
 
 use super::axes::basis_along;
-use super::crest;
+use super::bottoms;
 use crate::anatomy;
 use geometry::fit::{Plane, PrincipalAxes};
 use geometry::height_map::{FINE_CELL_MM, HeightMap};
@@ -25,7 +25,7 @@ pub(super) struct Candidate {
     /// Height map in the system of [`basis_along`].
     pub map: HeightMap,
     /// Trough bottoms in that system by direction from their centre.
-    pub bottoms: crest::Bottoms,
+    pub bottoms: bottoms::Bottoms,
     /// Half the widest trough that was looked for, mm.
     pub half_width_mm: f64,
 }
@@ -116,7 +116,7 @@ pub(super) fn settled(
         let turn = basis_along(&axis);
         let map = map_along(mesh, &axis, FINE_CELL_MM);
         let depths = map.valley_depths(half_width_mm);
-        let bottoms = crest::Bottoms::seen_from_centre(&map, &depths)?;
+        let bottoms = bottoms::Bottoms::seen_from_centre(&map, &depths)?;
         if bottoms.sweep() < LEAST_SWEEP {
             return None;
         }

@@ -10,6 +10,7 @@
 
 mod arch;
 mod axes;
+mod bottoms;
 mod candidates;
 mod crest;
 mod figures;

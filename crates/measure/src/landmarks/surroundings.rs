@@ -11,7 +11,7 @@ use crate::anatomy;
 use crate::border::{Border, DipKind, Measured, STATION_PLACE_MM, STATION_STEP_MM, Station};
 use crate::cover::SpotKind;
 use geometry::closed_line::inside_by_in_plan;
-use nalgebra::Point3;
+use nalgebra::{Point3, Vector3};
 
 /// Scan coordinates throughout.
 pub(super) struct Surroundings<'a> {
@@ -184,11 +184,17 @@ fn length_mm(line: &[Point3<f64>]) -> f64 {
     line.windows(2).map(|ends| (ends[1] - ends[0]).norm()).sum()
 }
 
-/// Whether a loop of vertices encloses no circle as wide as a gap that may hide something:
-/// of all loops of one length a circle encloses most.
+/// Whether a loop of vertices encloses no circle as wide as a gap that may hide something: the
+/// surface spanned between the loop and its middle is smaller than that circle.
 fn is_narrow(rim: &[Point3<f64>]) -> bool {
-    let closing = (rim.first().zip(rim.last())).map_or(0.0, |(first, last)| (first - last).norm());
-    (length_mm(rim) + closing) / std::f64::consts::PI < anatomy::GAP_HIDES_FROM_MM
+    let sum: Vector3<f64> = rim.iter().map(|p| p.coords).sum();
+    let middle = Point3::from(sum / rim.len().max(1) as f64);
+    let next = rim.iter().cycle().skip(1);
+    let area_mm2: f64 = (rim.iter().zip(next))
+        .map(|(a, b)| (a - middle).cross(&(b - middle)).norm() / 2.0)
+        .sum();
+    let widest_mm = 2.0 * (area_mm2 / std::f64::consts::PI).sqrt();
+    widest_mm < anatomy::GAP_HIDES_FROM_MM
 }
 
 /// Places where a scan of both sides ends, scan coordinates: its rim, and what
@@ -253,8 +259,7 @@ mod tests {
     #[test]
     fn a_gap_hides_something_from_a_width_on() {
         assert!(is_narrow(&ring(1.9)) && !is_narrow(&ring(2.1)));
-        // A slit of any width is a loop as long as twice its length.
-        let slit = [[0.0, 0.0], [4.0, 0.0], [4.0, 0.1], [0.0, 0.1]];
-        assert!(!is_narrow(&slit.map(|[x, y]| Point3::new(x, y, 0.0))));
+        let slit = [[0.0, 0.0], [8.0, 0.0], [8.0, 0.1], [0.0, 0.1]];
+        assert!(is_narrow(&slit.map(|[x, y]| Point3::new(x, y, 0.0))));
     }
 }
