@@ -24,8 +24,6 @@ pub fn candidates(source: &[SurfacePoint], target: &Target) -> Vec<Registered> {
     /// than usual distinguish.
     const TIMES_THE_POINTS: usize = 2;
     const MET: f64 = 0.1;
-    const CLOSE_MM: f64 = 0.06;
-    const MOST_BEHIND: f64 = 0.1;
     let size = size_of(source).min(target.size_mm()) * FIRST_WIDTH;
     let spaced = evenly_apart(source, target.spacing_mm());
     let mut poses = point_pairs::voted(&spaced, target.pairs());
@@ -45,17 +43,49 @@ pub fn candidates(source: &[SurfacePoint], target: &Target) -> Vec<Registered> {
     let finished: Vec<Registered> = (poses.into_par_iter())
         .filter_map(|pose| finished(&points, target, pose))
         .collect();
-    let mut found: Vec<Registered> = (distinct(finished, &ends).into_par_iter())
-        .map(|found| slide::slid(&points, target, &found))
-        .filter(|found| {
-            found.rms_mm <= CLOSE_MM && found.behind_share <= MOST_BEHIND * found.fitting_share
-        })
-        .collect();
+    let mut finished = distinct(finished, &ends);
+    finished.sort_by(|a, b| b.agreement().total_cmp(&a.agreement()));
+    let mut found = slid_closely(&points, target, finished);
     found.sort_by(|a, b| b.agreement().total_cmp(&a.agreement()));
     if let Some(best) = found.first_mut() {
         *best = settled(&points, target, best);
     }
     distinct(found, &ends)
+}
+
+/// Poses, those that agree best first, slid along the surfaces; those that fit closely with next
+/// to nothing behind the target. Where the best of them is beyond doubt, those that agree far less
+/// are left out: they lie elsewhere, or would slide to that one.
+fn slid_closely(
+    points: &[SurfacePoint],
+    target: &Target,
+    poses: Vec<Registered>,
+) -> Vec<Registered> {
+    const CLOSE_MM: f64 = 0.06;
+    const MOST_BEHIND: f64 = 0.1;
+    /// A share of what fits that lies behind the target by chance.
+    const CHANCE_BEHIND: f64 = 0.01;
+    const FAR_LESS: f64 = 0.5;
+    let is_close = |found: &Registered, most_behind: f64| {
+        found.rms_mm <= CLOSE_MM && found.behind_share <= most_behind * found.fitting_share
+    };
+    let mut others = poses.into_iter();
+    let Some(first) = others.next() else {
+        return Vec::new();
+    };
+    let best = slide::slid(points, target, &first);
+    let least = if is_close(&best, CHANCE_BEHIND) {
+        FAR_LESS * best.agreement()
+    } else {
+        f64::NEG_INFINITY
+    };
+    let rivals: Vec<Registered> = others.filter(|one| one.agreement() >= least).collect();
+    let slid: Vec<Registered> = (rivals.into_par_iter())
+        .map(|one| slide::slid(points, target, &one))
+        .collect();
+    (std::iter::once(best).chain(slid))
+        .filter(|found| is_close(found, MOST_BEHIND))
+        .collect()
 }
 
 /// Those that lie apart, the first of each place.
