@@ -40,6 +40,7 @@ fn without_times(result: &[u8]) -> Vec<u8> {
 }
 
 #[test]
+#[ignore = "breaks off many runs: `cargo test -- --ignored`"]
 fn ctrl_c_leaves_the_earlier_result_or_the_whole_new_one() {
     let folder = first_pass();
     // Another protocol gives another result, over the same files.

@@ -11,6 +11,7 @@ use std::fs;
 use std::path::Path;
 
 #[test]
+#[ignore = "waits for a browser: `cargo test -- --ignored`"]
 fn the_report_opens_alone_fits_the_screen_and_prints() {
     let folder = tempfile::tempdir().unwrap();
     let Some(mut browser) = Browser::open(folder.path()) else {
@@ -43,6 +44,7 @@ fn the_report_opens_alone_fits_the_screen_and_prints() {
 }
 
 #[test]
+#[ignore = "waits for a browser: `cargo test -- --ignored`"]
 fn the_report_of_two_jaws_opens_alone_and_prints_on_few_pages() {
     let folder = tempfile::tempdir().unwrap();
     let Some(mut browser) = Browser::open(folder.path()) else {
@@ -56,6 +58,7 @@ fn the_report_of_two_jaws_opens_alone_and_prints_on_few_pages() {
 }
 
 #[test]
+#[ignore = "waits for a browser: `cargo test -- --ignored`"]
 fn the_page_on_scanning_opens_alone_and_is_one_page() {
     let folder = tempfile::tempdir().unwrap();
     let Some(mut browser) = Browser::open(folder.path()) else {
