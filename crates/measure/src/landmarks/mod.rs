@@ -78,14 +78,10 @@ fn frena(ground: &Ground<'_>) -> Vec<Sighting> {
         midline.push(LandmarkName::LingualFrenum);
     }
     let name = LandmarkName::BuccalFrenum;
-    let beside = |side, other| {
-        let found = frena::find(ground, name, Some(side), other);
-        (side, found)
-    };
-    let point = |found: &frena::Frenum| found.seen.as_ref().ok().map(|seen| seen.point);
-    let (_, right) = beside(Side::Right, None);
-    let (_, left) = beside(Side::Left, point(&right));
-    let (_, right) = beside(Side::Right, point(&left));
+    let beside = |side, other| frena::find(ground, name, Some(side), other);
+    let right = beside(Side::Right, None);
+    let left = beside(Side::Left, Some(&right));
+    let right = beside(Side::Right, Some(&left));
     let buccal =
         [(Side::Right, right), (Side::Left, left)].map(|(side, found)| (name, Some(side), found));
     midline
